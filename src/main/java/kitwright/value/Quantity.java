@@ -1,0 +1,151 @@
+package kitwright.value;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * So many of a unit. Never negative: what is missing is told by its own type. {@code 4 each} equals
+ * {@code 4.0 each}, but not {@code 400 cm}: compare amounts with {@link #compareAmount}.
+ */
+public record Quantity(BigDecimal amount, Unit unit) {
+  private static final Pattern FORM =
+      Pattern.compile("\\s*([+-]?[\\d.,_:eE+]+(?<![eE]))\\s*(\\S.*?)?\\s*");
+
+  /** The largest amount read; a builder's ledger holds no more of anything. */
+  private static final BigDecimal LARGEST = new BigDecimal("1000000000000");
+
+  public Quantity {
+    if (amount.signum() < 0) {
+      throw new IllegalArgumentException("a quantity is never negative: " + amount);
+    }
+    amount = amount.signum() == 0 ? BigDecimal.ZERO : amount.stripTrailingZeros();
+  }
+
+  /** So many of a unit. */
+  public static Quantity of(String amount, Unit unit) {
+    return new Quantity(new BigDecimal(amount), unit);
+  }
+
+  /** None of a unit. */
+  public static Quantity none(Unit unit) {
+    return new Quantity(BigDecimal.ZERO, unit);
+  }
+
+  /**
+   * Reads {@code 26 m}, {@code 4 sheet}, {@code 1.2 kg}, {@code 12 %}, or a bare number, which is
+   * so many {@code fallback}.
+   *
+   * @throws Misread for a number or unit that cannot be read, or a negative amount
+   */
+  public static Quantity parse(String text, Unit fallback) throws Misread {
+    Matcher form = FORM.matcher(text);
+    if (!form.matches()) {
+      throw new Misread(
+          Decimal.quoted(text) + " is not a quantity", "write a number and a unit, such as 26 m");
+    }
+    BigDecimal amount = Decimal.parse(form.group(1));
+    String symbol = form.group(2);
+    Unit unit = symbol == null ? fallback : unit(symbol);
+    if (amount.signum() < 0) {
+      throw new Misread(
+          "the quantity " + Decimal.quoted(text) + " is negative",
+          "a quantity is never below nothing; record a return or a shortage instead");
+    }
+    if (amount.compareTo(LARGEST) > 0) {
+      throw new Misread(
+          "the quantity " + Decimal.quoted(text) + " is beyond any boat", "write less");
+    }
+    return new Quantity(amount, unit);
+  }
+
+  /** Reads a quantity of one dimension. */
+  public static Quantity parse(String text, Unit fallback, Dimension wanted) throws Misread {
+    Quantity quantity = parse(text, fallback);
+    if (quantity.unit.dimension() != wanted) {
+      throw new Misread(
+          Decimal.quoted(text)
+              + " is "
+              + quantity.unit.dimension().word()
+              + ", not "
+              + wanted.word(),
+          "write it in one of: " + Unit.symbolsOf(wanted));
+    }
+    return quantity;
+  }
+
+  private static Unit unit(String symbol) throws Misread {
+    return Unit.of(symbol)
+        .orElseThrow(
+            () ->
+                new Misread(
+                    "the unit " + Decimal.quoted(symbol) + " is not known",
+                    Unit.nearest(symbol)
+                        .map(near -> "did you mean " + Decimal.quoted(near) + "?")
+                        .orElse("use a unit such as mm, m, m2, kg, l, each, sheet or roll")));
+  }
+
+  /** Whether there is nothing of it. */
+  public boolean isNone() {
+    return amount.signum() == 0;
+  }
+
+  /** Whether the two can be added and compared. */
+  public boolean convertsTo(Quantity other) {
+    return unit.convertsTo(other.unit);
+  }
+
+  /** The same in another unit of the dimension. */
+  public Quantity in(Unit other) {
+    if (unit == other) {
+      return this;
+    }
+    requireConvertible(other);
+    return new Quantity(
+        amount.multiply(unit.factor()).divide(other.factor(), MathContext.DECIMAL64), other);
+  }
+
+  /** The amount in the dimension's base unit (m, m², l, kg, s, N, Pa …), for mechanics. */
+  public double base() {
+    return amount.multiply(unit.factor()).doubleValue();
+  }
+
+  /** The sum, in this unit. */
+  public Quantity plus(Quantity other) {
+    return new Quantity(amount.add(other.in(unit).amount), unit);
+  }
+
+  /** What is left of this when {@code other} is taken away; none if that is more. */
+  public Quantity less(Quantity other) {
+    return new Quantity(amount.subtract(other.in(unit).amount).max(BigDecimal.ZERO), unit);
+  }
+
+  /** So many times this. */
+  public Quantity times(BigDecimal factor) {
+    return new Quantity(amount.multiply(factor), unit);
+  }
+
+  /** The smaller of the two. */
+  public Quantity min(Quantity other) {
+    return compareAmount(other) <= 0 ? this : other;
+  }
+
+  /** Compares amounts across units of one dimension. */
+  public int compareAmount(Quantity other) {
+    return amount.compareTo(other.in(unit).amount);
+  }
+
+  private void requireConvertible(Unit other) {
+    if (!unit.convertsTo(other)) {
+      throw new IllegalArgumentException(unit.symbol() + " does not convert to " + other.symbol());
+    }
+  }
+
+  /** As a ledger writes it: {@code 26 m}. */
+  @Override
+  public String toString() {
+    String number = Decimal.print(amount);
+    return unit == Unit.ONE ? number : number + " " + unit.symbol();
+  }
+}
