@@ -1,0 +1,31 @@
+package kitwright.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks a text into lines at spaces. */
+final class Wrapping {
+  private Wrapping() {}
+
+  /**
+   * Lines of at most {@code width} code points; a word that is longer than that (a path, a web
+   * address) stands whole on a line of its own. At least one line, which may be empty.
+   */
+  static List<String> at(int width, String text) {
+    var lines = new ArrayList<String>();
+    var line = new StringBuilder();
+    for (String word : text.strip().split(" +", -1)) {
+      if (!line.isEmpty() && length(line) + 1 + length(word) > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static int length(CharSequence text) {
+    return (int) text.codePoints().count();
+  }
+}

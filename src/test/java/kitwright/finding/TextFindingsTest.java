@@ -1,0 +1,97 @@
+package kitwright.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TextFindingsTest {
+  private static List<String> source(String file) {
+    return file.equals("crates/three.yaml") ? Samples.CRATE : List.of();
+  }
+
+  @Test
+  void aFindingSaysWhereWhatWhatFollowsAndHowToMendIt() {
+    assertThat(TextFindings.plain().render(List.of(Samples.SHORT), TextFindingsTest::source))
+        .isEqualTo(
+            """
+            crates/three.yaml
+
+              Stop: counted-short-unrecorded, at crates/three.yaml:8:34
+                  - {item: larch-plank, qty: ⟦20 m⟧}
+              Wrong:    20 m of larch-plank were counted, 26 m were promised, and no shortage is
+                        recorded.
+              Follows:  The starboard planking needs the missing 6 m on 14 May and will stand still.
+              Mend:     Record a shortage of 6 m, or correct the count.
+              Concerns: kit larch-plank, delivery crate-3
+
+            1 finding in 1 file: 1 stop.
+            """);
+  }
+
+  @Test
+  void filesStandInOrderAndTheTallyClosesTheText() {
+    String text =
+        TextFindings.plain()
+            .render(List.of(Samples.WHOLE, Samples.SHORT), TextFindingsTest::source);
+    assertThat(text.indexOf("crates/three.yaml\n")).isLessThan(text.indexOf("log/friday.md\n"));
+    assertThat(text).endsWith("\n\n2 findings in 2 files: 1 stop, 1 note.\n");
+  }
+
+  @Test
+  void aWholeFileIsNamedWithoutALine() {
+    assertThat(TextFindings.plain().render(List.of(Samples.WHOLE), TextFindingsTest::source))
+        .contains("Note: log-without-day, at log/friday.md\n  Wrong:    The log says no day.\n");
+  }
+
+  @Test
+  void nothingFoundIsSaid() {
+    assertThat(TextFindings.plain().render(List.of(), TextFindingsTest::source))
+        .isEqualTo("Nothing found.\n");
+  }
+
+  @Test
+  void anAsciiTerminalGetsDoubledBrackets() {
+    var ascii = new TextFindings(88, Marks.DOUBLED_BRACKETS, Ink.PLAIN);
+    assertThat(ascii.render(List.of(Samples.SHORT), TextFindingsTest::source))
+        .contains("qty: [[20 m]]}");
+  }
+
+  @Test
+  void colourAddsNothingButColour() {
+    var coloured = new TextFindings(88, Marks.WHITE_BRACKETS, Ink.COLOUR);
+    String text = coloured.render(List.of(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source);
+    assertThat(text).contains("\u001b[1;31mStop\u001b[0m", "⟦\u001b[4m20 m\u001b[0m⟧");
+    assertThat(text.replaceAll("\u001b\\[[0-9;]*m", ""))
+        .isEqualTo(
+            TextFindings.plain()
+                .render(List.of(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source));
+  }
+
+  @Test
+  void noLineIsWiderThanTheTerminalWhereWordsAllowIt() {
+    var narrow = new TextFindings(50, Marks.WHITE_BRACKETS, Ink.PLAIN);
+    String text = narrow.render(List.of(Samples.SHORT), TextFindingsTest::source);
+    assertThat(text.lines().filter(line -> !line.contains("three.yaml")))
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(50));
+  }
+
+  @Test
+  void aLedgerCannotSteerTheTerminalOrTurnTheText() {
+    var finding =
+        new Finding(
+            "a\u001b[2Jrule",
+            Severity.WARN,
+            Samples.at("evil\u202egnp.yaml", 1, 5, 1, 9).at(),
+            "id \u001b]0;x\u0007 is odd",
+            "line\nbreak",
+            "mend \u2066it",
+            List.of("kit \u200fx"));
+    String text =
+        TextFindings.plain().render(List.of(finding), f -> List.of("id: \u001b[1m\u202eabc"));
+    assertThat(text.codePoints().filter(c -> c != '\n'))
+        .noneMatch(c -> Character.getType(c) == Character.CONTROL)
+        .noneMatch(c -> Character.getType(c) == Character.FORMAT);
+    assertThat(text).contains("evil\\u202egnp.yaml:1:5", "id: ⟦\\u001b[1m⟧\\u202eabc");
+  }
+}
