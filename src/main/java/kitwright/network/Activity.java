@@ -1,0 +1,66 @@
+package kitwright.network;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A task as the network sees it.
+ *
+ * @param id the task's id
+ * @param what its name, for messages
+ * @param takes working time for all of it
+ * @param cure elapsed time after the work, day and night, before followers may begin
+ * @param headway how far it has come
+ * @param notBefore a day before which it cannot go on: material, signature, weather
+ */
+public record Activity(
+    String id,
+    String what,
+    Estimate takes,
+    Duration cure,
+    Headway headway,
+    Optional<LocalDate> notBefore) {
+  public Activity {
+    if (cure.isNegative() || cure.toMinutes() > Estimate.MOST) {
+      throw new IllegalArgumentException("a cure wait is never negative: " + cure);
+    }
+  }
+
+  /** A task not begun, without cure wait, free to begin at once. */
+  public static Activity of(String id, Estimate takes) {
+    return new Activity(id, id, takes, Duration.ZERO, Headway.WAITING, Optional.empty());
+  }
+
+  public Activity curing(Duration wait) {
+    return new Activity(id, what, takes, wait, headway, notBefore);
+  }
+
+  public Activity at(Headway now) {
+    return new Activity(id, what, takes, cure, now, notBefore);
+  }
+
+  /** The same, held at least until {@code day}. */
+  public Activity heldUntil(LocalDate day) {
+    Optional<LocalDate> later = notBefore.filter(day::isBefore).or(() -> Optional.of(day));
+    return new Activity(id, what, takes, cure, headway, later);
+  }
+
+  /** The same, with so many working minutes more ahead; of a finished task nothing is ahead. */
+  public Activity longerBy(long minutes) {
+    Estimate longer = left().longerBy(minutes);
+    Headway now =
+        headway.match(waiting -> waiting, begun -> new Headway.Begun(begun.on(), 0), done -> done);
+    return new Activity(id, what, longer, cure, now, notBefore);
+  }
+
+  public boolean isDone() {
+    return headway instanceof Headway.Done;
+  }
+
+  /** Work still ahead. */
+  public Estimate left() {
+    return headway.match(
+        waiting -> takes, begun -> takes.left(1 - begun.progress()), done -> Estimate.NONE);
+  }
+}

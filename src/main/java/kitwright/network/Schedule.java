@@ -1,0 +1,150 @@
+package kitwright.network;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Earliest and latest dates of every task as seen from one day, float and critical chain. A
+ * three-point duration counts with its mean.
+ */
+public final class Schedule {
+  private final Passes passes;
+  private final long[] work;
+  private final Passes.Early early;
+  private final long[] late;
+  private final boolean[] critical;
+  private final Chain chain;
+
+  private Schedule(Passes passes, long[] work) {
+    this.passes = passes;
+    this.work = work;
+    early = new Passes.Early(passes.tasks());
+    late = new long[passes.tasks()];
+    critical = new boolean[passes.tasks()];
+    passes.forward(work, early);
+    passes.backward(work, early, late);
+    passes.markCritical(early, critical);
+    chain = Chain.of(passes, early);
+  }
+
+  /**
+   * The schedule from a day on.
+   *
+   * @param today work still ahead begins on this day at the earliest
+   */
+  public static Schedule of(Network network, WorkCalendar calendar, LocalDate today) {
+    long[] work = network.activities().stream().mapToLong(each -> each.left().expected()).toArray();
+    return new Schedule(new Passes(network, calendar, today), work);
+  }
+
+  public Network network() {
+    return passes.network;
+  }
+
+  public WorkCalendar calendar() {
+    return passes.calendar;
+  }
+
+  /** Every task with its dates, by id. */
+  public List<Planned> all() {
+    return IntStream.range(0, passes.tasks()).mapToObj(this::planned).toList();
+  }
+
+  /** One task with its dates; the id must be in the network. */
+  public Planned of(String id) {
+    return planned(passes.network.number(id));
+  }
+
+  /** When the last task is finished and cured; the opening of today if nothing is left to do. */
+  public LocalDateTime end() {
+    return WorkCalendar.moment(passes.endClock(work, early));
+  }
+
+  /** Working time from today to the end. */
+  public Duration length() {
+    return Duration.ofMinutes(early.end - passes.today);
+  }
+
+  /**
+   * Ids of the tasks that decide the end, in order of work, each deciding when the next begins. Of
+   * several such chains the one with the greatest variance, then the first by id.
+   */
+  public List<String> criticalChain() {
+    return chain.tasks().stream().map(i -> passes.network.activities().get(i).id()).toList();
+  }
+
+  /** Working time between the end and the closing of a wanted day; negative if the end is later. */
+  public Slack marginTo(LocalDate wanted) {
+    return slack(passes.calendar.worked(passes.calendar.closing(wanted)) - early.end);
+  }
+
+  /** The classical normal estimate of the end, along the critical chain. */
+  public Pert pert() {
+    return new Pert(passes.calendar, passes.today, early.end - passes.today, chain.variance());
+  }
+
+  private Slack slack(long minutes) {
+    return new Slack(minutes, passes.calendar.minutesADay());
+  }
+
+  private Planned planned(int task) {
+    Activity activity = passes.network.activities().get(task);
+    long begun = late[task] - work[task];
+    return new Planned(
+        activity,
+        started(activity, start(task, early.go[task])),
+        finished(activity, finish(task, early.finish[task])),
+        ready(task),
+        started(activity, start(task, begun)),
+        finished(activity, finish(task, late[task])),
+        slack(late[task] - early.finish[task]),
+        slack(passes.free(task, work, early)),
+        critical[task]);
+  }
+
+  /** A task without work happens when its forerunner ends, unless a day holds it. */
+  private long start(int task, long worked) {
+    return work[task] == 0 && !heldByDay(task)
+        ? passes.calendar.endAt(worked)
+        : passes.calendar.startAt(worked);
+  }
+
+  private long finish(int task, long worked) {
+    return work[task] == 0 ? start(task, worked) : passes.calendar.endAt(worked);
+  }
+
+  private boolean heldByDay(int task) {
+    Arrows before = passes.network.before;
+    return IntStream.range(before.from[task], before.from[task + 1])
+        .noneMatch(k -> passes.drives(before.to[k], task, before.lag[k], early));
+  }
+
+  private LocalDateTime ready(int task) {
+    if (passes.done[task] || !passes.network.activities().get(task).cure().isZero()) {
+      return WorkCalendar.moment(passes.readyClock(task, early.finish[task], work[task]));
+    }
+    return WorkCalendar.moment(finish(task, early.finish[task]));
+  }
+
+  private LocalDateTime started(Activity activity, long clock) {
+    return activity
+        .headway()
+        .match(
+            waiting -> WorkCalendar.moment(clock),
+            begun -> opening(begun.on()),
+            done -> opening(done.from()));
+  }
+
+  private LocalDateTime finished(Activity activity, long clock) {
+    return activity.headway() instanceof Headway.Done done
+        ? WorkCalendar.moment(passes.calendar.closing(done.to()))
+        : WorkCalendar.moment(clock);
+  }
+
+  private LocalDateTime opening(LocalDate day) {
+    return WorkCalendar.moment(passes.calendar.opening(day));
+  }
+}
