@@ -1,0 +1,158 @@
+package kitwright.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A barn open on Monday, Tuesday, Thursday and Saturday from eight to two; today is Monday. */
+class ScheduleTest {
+  private static final long DAY = 6 * 60;
+  private final WorkCalendar barn = Calendars.barn();
+
+  @Test
+  void aCureRunsThroughTheNight() {
+    Activity glue = Activity.of("glue", Estimate.fixed(DAY)).curing(Duration.ofHours(18));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    assertThat(schedule.of("glue").ready()).isEqualTo("2026-01-06T08:00");
+    assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-06T08:00");
+  }
+
+  @Test
+  void aCureThatEndsOnADayOffWaitsForTheNextWorkingDay() {
+    Activity glue = Activity.of("glue", Estimate.fixed(2 * DAY)).curing(Duration.ofHours(24));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    assertThat(schedule.of("glue").ready()).isEqualTo("2026-01-07T14:00");
+    assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-08T08:00");
+    // Finished on Tuesday by two; Wednesday is no working day, so nothing can slip unseen.
+    assertThat(schedule.of("glue").total().minutes()).isZero();
+    assertThat(schedule.of("glue").critical()).isTrue();
+  }
+
+  @Test
+  void aNightThatIsLongerThanTheCureLeavesFloatOnTheCriticalChain() {
+    Activity glue = Activity.of("glue", Estimate.fixed(DAY - 120)).curing(Duration.ofHours(18));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    assertThat(schedule.of("glue").earliestFinish()).isEqualTo("2026-01-05T12:00");
+    assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-06T08:00");
+    assertThat(schedule.of("glue").total().minutes()).isEqualTo(120);
+    assertThat(schedule.criticalChain()).containsExactly("glue", "sand");
+  }
+
+  @Test
+  void theLastCureBelongsToTheBuild() {
+    Activity paint = Activity.of("paint", Estimate.fixed(DAY)).curing(Duration.ofDays(3));
+    assertThat(schedule(List.of(paint)).end()).isEqualTo("2026-01-08T14:00");
+  }
+
+  @Test
+  void aLagIsWorkingTime() {
+    Schedule schedule = schedule(List.of(task("a", 1), task("b", 1)), new Link("a", "b", DAY));
+    assertThat(schedule.of("b").earliestStart()).isEqualTo("2026-01-08T08:00");
+  }
+
+  @Test
+  void aFinishedTaskKeepsItsDays() {
+    Activity done =
+        task("a", 3).at(new Headway.Done(LocalDate.of(2025, 12, 27), LocalDate.of(2025, 12, 30)));
+    Schedule schedule = schedule(List.of(done, task("b", 1)), Link.of("a", "b"));
+    assertThat(schedule.of("a").earliestStart()).isEqualTo("2025-12-27T08:00");
+    assertThat(schedule.of("a").latestFinish()).isEqualTo("2025-12-30T14:00");
+    assertThat(schedule.of("a").critical()).isFalse();
+    assertThat(schedule.of("b").earliestStart()).isEqualTo("2026-01-05T08:00");
+  }
+
+  @Test
+  void aCureThatBeganYesterdayIsWaitedFor() {
+    Activity done =
+        task("a", 1)
+            .curing(Duration.ofDays(3))
+            .at(new Headway.Done(LocalDate.of(2026, 1, 3), LocalDate.of(2026, 1, 4)));
+    Schedule schedule = schedule(List.of(done, task("b", 1)), Link.of("a", "b"));
+    assertThat(schedule.of("a").ready()).isEqualTo("2026-01-07T14:00");
+    assertThat(schedule.of("b").earliestStart()).isEqualTo("2026-01-08T08:00");
+  }
+
+  @Test
+  void ofABegunTaskOnlyTheRestIsAhead() {
+    Activity begun = task("a", 4).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.75));
+    Planned planned = schedule(List.of(begun)).of("a");
+    assertThat(planned.earliestStart()).isEqualTo("2026-01-03T08:00");
+    assertThat(planned.earliestFinish()).isEqualTo("2026-01-05T14:00");
+  }
+
+  @Test
+  void theRestOfATaskBegunOutOfTurnWaitsForItsForerunner() {
+    Activity begun = task("b", 2).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.5));
+    Schedule schedule = schedule(List.of(task("a", 1), begun), Link.of("a", "b"));
+    assertThat(schedule.of("b").earliestFinish()).isEqualTo("2026-01-06T14:00");
+  }
+
+  @Test
+  void aTaskHeldUntilADayBeginsThen() {
+    Schedule schedule =
+        Schedule.of(
+            Network.of(List.of(task("a", 1), task("b", 1)), List.of(Link.of("a", "b")))
+                .heldUntil(Map.of("b", LocalDate.of(2026, 1, 9))),
+            barn,
+            Calendars.MONDAY);
+    assertThat(schedule.of("b").earliestStart()).isEqualTo("2026-01-10T08:00");
+    assertThat(schedule.of("a").total().days()).isEqualTo(2);
+    assertThat(schedule.criticalChain()).containsExactly("b");
+  }
+
+  @Test
+  void aTaskWithoutWorkHappensWhenItsForerunnerEnds() {
+    Schedule schedule =
+        schedule(List.of(task("a", 1), task("launched", 0)), Link.of("a", "launched"));
+    assertThat(schedule.of("launched").earliestStart()).isEqualTo("2026-01-05T14:00");
+    assertThat(schedule.end()).isEqualTo("2026-01-05T14:00");
+  }
+
+  @Test
+  void theMarginToAWantedDayIsCountedInWorkingDays() {
+    Schedule schedule = schedule(List.of(task("a", 3)));
+    assertThat(schedule.end()).isEqualTo("2026-01-08T14:00");
+    assertThat(schedule.marginTo(LocalDate.of(2026, 1, 12)).days()).isEqualTo(2);
+    assertThat(schedule.marginTo(LocalDate.of(2026, 1, 6)).wholeDays()).isEqualTo(-1);
+  }
+
+  @Test
+  void nothingLeftToDoEndsToday() {
+    assertThat(schedule(List.of()).end()).isEqualTo("2026-01-05T08:00");
+    assertThat(schedule(List.of()).criticalChain()).isEmpty();
+  }
+
+  @Test
+  void whatIfShowsHowFarTheEndAndTheFloatsMove() {
+    Network network =
+        Network.of(
+            List.of(task("a", 3), task("b", 1), task("c", 1)),
+            List.of(Link.of("a", "c"), Link.of("b", "c")));
+    WhatIf whatIf =
+        WhatIf.late(network, barn, Calendars.MONDAY, List.of(new Lateness("b", 3 * DAY)));
+    assertThat(whatIf.daysLater()).isEqualTo(2); // Saturday becomes Monday
+    assertThat(whatIf.shifts())
+        .extracting(shift -> shift.with().id() + " " + shift.with().total().days())
+        .containsExactly("a 1.0", "b 0.0", "c 0.0");
+  }
+
+  @Test
+  void aDelayOfABegunTaskIsNotShrunkByItsProgress() {
+    Activity begun = task("a", 4).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.75));
+    Network network = Network.of(List.of(begun), List.of());
+    WhatIf whatIf = WhatIf.late(network, barn, Calendars.MONDAY, List.of(new Lateness("a", DAY)));
+    assertThat(whatIf.with().length().toMinutes()).isEqualTo(2 * DAY);
+  }
+
+  private Schedule schedule(List<Activity> tasks, Link... links) {
+    return Schedule.of(Network.of(tasks, List.of(links)), barn, Calendars.MONDAY);
+  }
+
+  private static Activity task(String id, int days) {
+    return Activity.of(id, Estimate.fixed(days * DAY));
+  }
+}
