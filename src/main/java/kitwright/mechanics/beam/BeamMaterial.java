@@ -1,0 +1,127 @@
+package kitwright.mechanics.beam;
+
+import java.util.OptionalDouble;
+import kitwright.mechanics.Refuse;
+
+/**
+ * A material as a beam feels it: along the beam and in shear.
+ *
+ * @param name as it is told to a person
+ * @param kind decides which limits apply to it
+ * @param density kg/m³
+ * @param elastic its moduli
+ * @param strength its limits, each of which may be unknown
+ */
+public record BeamMaterial(
+    String name, Kind kind, double density, Elastic elastic, Strength strength) {
+
+  /** What sort of stuff it is; a core supports a face, timber has a strength in bending. */
+  public enum Kind {
+    TIMBER,
+    CORE,
+    LAMINATE,
+    METAL
+  }
+
+  /**
+   * Moduli in Pa.
+   *
+   * @param axial Young's modulus along the beam
+   * @param shear shear modulus in the plane of the load
+   * @param through Young's modulus across the layer (for a core: normal to the faces)
+   */
+  public record Elastic(double axial, double shear, OptionalDouble through) {
+    public Elastic {
+      Refuse.unlessPositive("Young's modulus", axial);
+      Refuse.unlessPositive("shear modulus", shear);
+      through.ifPresent(e -> Refuse.unlessPositive("through-thickness modulus", e));
+    }
+  }
+
+  /**
+   * Strengths in Pa, each a positive number or unknown.
+   *
+   * @param tension along the beam
+   * @param compression along the beam
+   * @param bending modulus of rupture, of solid timber only
+   * @param shear in the plane of the load
+   */
+  public record Strength(
+      OptionalDouble tension,
+      OptionalDouble compression,
+      OptionalDouble bending,
+      OptionalDouble shear) {
+    public Strength {
+      tension.ifPresent(s -> Refuse.unlessPositive("tensile strength", s));
+      compression.ifPresent(s -> Refuse.unlessPositive("compressive strength", s));
+      bending.ifPresent(s -> Refuse.unlessPositive("bending strength", s));
+      shear.ifPresent(s -> Refuse.unlessPositive("shear strength", s));
+    }
+
+    /** Nothing known. */
+    public static Strength unknown() {
+      var none = OptionalDouble.empty();
+      return new Strength(none, none, none, none);
+    }
+
+    /** Tension, compression and shear known, all in Pa. */
+    public static Strength of(double tension, double compression, double shear) {
+      return new Strength(
+          OptionalDouble.of(tension),
+          OptionalDouble.of(compression),
+          OptionalDouble.empty(),
+          OptionalDouble.of(shear));
+    }
+
+    /** Timber: bending, compression along the grain and shear along the grain, all in Pa. */
+    public static Strength ofTimber(double bending, double compression, double shear) {
+      return new Strength(
+          OptionalDouble.empty(),
+          OptionalDouble.of(compression),
+          OptionalDouble.of(bending),
+          OptionalDouble.of(shear));
+    }
+  }
+
+  public BeamMaterial {
+    Refuse.unless(!name.isBlank(), "a material has a name");
+    Refuse.unlessPositive("density", density);
+  }
+
+  /** A material whose stiffness across the layer is not needed. */
+  public static BeamMaterial of(
+      String name, Kind kind, double density, double axial, double shear, Strength strength) {
+    var elastic = new Elastic(axial, shear, OptionalDouble.empty());
+    return new BeamMaterial(name, kind, density, elastic, strength);
+  }
+
+  /** An isotropic core: as stiff through its thickness as along it. */
+  public static BeamMaterial core(
+      String name, double density, double modulus, double shear, Strength strength) {
+    var elastic = new Elastic(modulus, shear, OptionalDouble.of(modulus));
+    return new BeamMaterial(name, Kind.CORE, density, elastic, strength);
+  }
+
+  /** Young's modulus along the beam, Pa. */
+  public double axial() {
+    return elastic.axial();
+  }
+
+  /** Shear modulus in the plane of the load, Pa. */
+  public double shearModulus() {
+    return elastic.shear();
+  }
+
+  /**
+   * The tensile limit in Pa. Where timber's is unknown its bending strength stands in, which the
+   * Wood Handbook calls a low or conservative estimate of tensile strength for clear, straight
+   * wood.
+   *
+   * @see "USDA Forest Products Laboratory, Wood Handbook FPL-GTR-190, 2010, chapter 5"
+   */
+  public OptionalDouble tensionLimit() {
+    return strength.tension().isEmpty() && kind == Kind.TIMBER
+        ? strength.bending()
+        : strength.tension();
+  }
+}

@@ -1,0 +1,24 @@
+package kitwright.mechanics.beam;
+
+/** A box in the plane of the section, metres. */
+public record Bounds(double minY, double maxY, double minZ, double maxZ) {
+  double width() {
+    return maxY - minY;
+  }
+
+  double height() {
+    return maxZ - minZ;
+  }
+
+  Bounds turned() {
+    return new Bounds(minZ, maxZ, minY, maxY);
+  }
+
+  Bounds with(Bounds other) {
+    return new Bounds(
+        Math.min(minY, other.minY),
+        Math.max(maxY, other.maxY),
+        Math.min(minZ, other.minZ),
+        Math.max(maxZ, other.maxZ));
+  }
+}

@@ -1,0 +1,29 @@
+package kitwright.mechanics.beam;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a section can carry before it first fails.
+ *
+ * @param limits every mode that was checked, the first to fail first
+ * @param missing what could not be checked; a capacity that leans on it cannot be told
+ */
+public record Capacity(List<Limit> limits, List<Missing> missing) {
+  public Capacity {
+    limits = limits.stream().sorted(Comparator.comparingDouble(Limit::capacity)).toList();
+    missing = missing.stream().distinct().toList();
+  }
+
+  /** The limit that comes first, if any could be checked. */
+  public Optional<Limit> governing() {
+    return limits.stream().findFirst();
+  }
+
+  /** N·m, or N for shear; empty where nothing could be checked. */
+  public OptionalDouble value() {
+    return limits.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(limits.get(0).capacity());
+  }
+}

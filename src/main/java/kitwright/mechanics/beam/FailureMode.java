@@ -1,0 +1,25 @@
+package kitwright.mechanics.beam;
+
+/** How a section first fails. */
+public enum FailureMode {
+  TENSION("tension"),
+  COMPRESSION("compression"),
+  BENDING("bending of solid timber"),
+  WRINKLING("face wrinkling on the core"),
+  DIMPLING("buckling of the face over a gap"),
+  CORE_SHEAR("core shear"),
+  TIMBER_SHEAR("timber shear along the grain"),
+  SHEAR("shear"),
+  BOND_SHEAR("shear of the bond line");
+
+  private final String words;
+
+  FailureMode(String words) {
+    this.words = words;
+  }
+
+  /** The mode in plain words. */
+  public String words() {
+    return words;
+  }
+}

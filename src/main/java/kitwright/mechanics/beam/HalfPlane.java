@@ -1,0 +1,68 @@
+package kitwright.mechanics.beam;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The points with {@code ny·y + nz·z >= offset}; cuts convex outlines (Sutherland and Hodgman,
+ * Communications of the ACM 17, 1974, 32–42).
+ */
+record HalfPlane(double ny, double nz, double offset) {
+
+  private double inside(Point p) {
+    return ny * p.y() + nz * p.z() - offset;
+  }
+
+  /** What is left of a convex loop, if anything. */
+  Optional<Loop> clip(Loop loop) {
+    return clip(loop.points()).filter(kept -> !degenerate(kept)).map(Loop::new);
+  }
+
+  private Optional<List<Point>> clip(List<Point> points) {
+    var kept = new ArrayList<Point>(points.size() + 1);
+    for (int i = 0; i < points.size(); i++) {
+      var a = points.get(i);
+      var b = points.get((i + 1) % points.size());
+      double da = inside(a);
+      double db = inside(b);
+      if (da >= 0) {
+        kept.add(a);
+      }
+      if (da * db < 0) {
+        double s = da / (da - db);
+        kept.add(new Point(a.y() + s * (b.y() - a.y()), a.z() + s * (b.z() - a.z())));
+      }
+    }
+    return kept.size() < 3 ? Optional.empty() : Optional.of(kept);
+  }
+
+  private static boolean degenerate(List<Point> points) {
+    double sum = 0;
+    for (int i = 0; i < points.size(); i++) {
+      var p = points.get(i);
+      var q = points.get((i + 1) % points.size());
+      sum += p.y() * q.z() - q.y() * p.z();
+    }
+    return Math.abs(sum) < 1e-14;
+  }
+
+  /** The loop with every side moved inwards by the depth, if anything is left; exact if convex. */
+  static Optional<Loop> inset(Loop loop, double depth) {
+    var left = Optional.of(loop);
+    var points = loop.points();
+    for (int i = 0; i < points.size() && left.isPresent(); i++) {
+      var a = points.get(i);
+      var b = points.get((i + 1) % points.size());
+      double length = Math.hypot(b.y() - a.y(), b.z() - a.z());
+      if (length == 0) {
+        continue;
+      }
+      double ny = -(b.z() - a.z()) / length;
+      double nz = (b.y() - a.y()) / length;
+      var side = new HalfPlane(ny, nz, ny * a.y() + nz * a.z() + depth);
+      left = left.flatMap(side::clip);
+    }
+    return left;
+  }
+}

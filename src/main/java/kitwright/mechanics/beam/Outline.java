@@ -1,0 +1,98 @@
+package kitwright.mechanics.beam;
+
+import java.util.List;
+
+/** A polygon with holes; its properties by Green's theorem, exact for straight sides. */
+public record Outline(String where, BeamMaterial material, Loop outer, List<Loop> holes)
+    implements Region {
+  public Outline {
+    holes = List.copyOf(holes);
+  }
+
+  @Override
+  public Moments moments() {
+    var sum = outer.moments();
+    for (var hole : holes) {
+      sum = sum.plus(hole.moments(), -1);
+    }
+    return sum;
+  }
+
+  @Override
+  public Bounds bounds() {
+    return outer.bounds();
+  }
+
+  @Override
+  public void cut(Cut cut) {
+    double[] areaBelow = new double[cut.levels.length + 1];
+    double[] firstBelow = new double[cut.levels.length + 1];
+    sides(cut, outer, 1, areaBelow, firstBelow);
+    for (var hole : holes) {
+      sides(cut, hole, -1, areaBelow, firstBelow);
+    }
+    double area = 0;
+    double first = 0;
+    for (int i = cut.levels.length - 1; i >= 0; i--) {
+      area += areaBelow[i + 1];
+      first += firstBelow[i + 1];
+      cut.area[i] += area;
+      cut.first[i] += first;
+    }
+  }
+
+  private static void sides(Cut cut, Loop loop, int sign, double[] areas, double[] firsts) {
+    var points = loop.points();
+    for (int i = 0; i < points.size(); i++) {
+      var a = points.get(i);
+      var b = points.get((i + 1) % points.size());
+      if (a.z() < b.z()) {
+        side(cut, a, b, sign, areas, firsts);
+      } else if (a.z() > b.z()) {
+        side(cut, b, a, -sign, areas, firsts);
+      }
+    }
+  }
+
+  /** One side from low to high: the strip between it and the z axis, counted with its sign. */
+  private static void side(
+      Cut cut, Point low, Point high, int sign, double[] areas, double[] firsts) {
+    int from = cut.from(low.z());
+    int to = cut.from(high.z());
+    double slope = (high.y() - low.y()) / (high.z() - low.z());
+    for (int i = from; i < to; i++) {
+      double z = cut.levels[i];
+      double y = low.y() + slope * (z - low.z());
+      cut.width[i] += sign * y;
+      cut.area[i] += sign * area(y, z, high);
+      cut.first[i] += sign * first(y, z, high);
+    }
+    areas[from] += sign * area(low.y(), low.z(), high);
+    firsts[from] += sign * first(low.y(), low.z(), high);
+  }
+
+  private static double area(double y, double z, Point high) {
+    return (high.z() - z) * (high.y() + y) / 2;
+  }
+
+  private static double first(double y, double z, Point high) {
+    double middle = (y + high.y()) / 2 * (z + high.z()) / 2;
+    return (high.z() - z) / 6 * (y * z + 4 * middle + high.y() * high.z());
+  }
+
+  @Override
+  public Region turned() {
+    return new Outline(where, material, outer.turned(), holes.stream().map(Loop::turned).toList());
+  }
+
+  @Override
+  public Region moved(double byY, double byZ) {
+    var movedHoles = holes.stream().map(h -> h.moved(byY, byZ)).toList();
+    return new Outline(where, material, outer.moved(byY, byZ), movedHoles);
+  }
+
+  @Override
+  public boolean hollow() {
+    return !holes.isEmpty();
+  }
+}

@@ -1,0 +1,19 @@
+package kitwright.mechanics.beam;
+
+import kitwright.mechanics.Refuse;
+
+/** A point of the section, metres. */
+public record Point(double y, double z) {
+  public Point {
+    Refuse.unlessFinite("y", y);
+    Refuse.unlessFinite("z", z);
+  }
+
+  Point turned() {
+    return new Point(z, y);
+  }
+
+  Point moved(double byY, double byZ) {
+    return new Point(y + byY, z + byZ);
+  }
+}

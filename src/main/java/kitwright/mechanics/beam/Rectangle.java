@@ -1,0 +1,66 @@
+package kitwright.mechanics.beam;
+
+import kitwright.mechanics.Refuse;
+
+/**
+ * A rectangle with its sides along the axes.
+ *
+ * @param y its left edge, m
+ * @param z its lower edge, m
+ * @param width along y, m
+ * @param height along z, m
+ */
+public record Rectangle(
+    String where, BeamMaterial material, double y, double z, double width, double height)
+    implements Region {
+  public Rectangle {
+    Refuse.unlessFinite("y", y);
+    Refuse.unlessFinite("z", z);
+    Refuse.unlessPositive("width", width);
+    Refuse.unlessPositive("thickness", height);
+  }
+
+  @Override
+  public Moments moments() {
+    double area = width * height;
+    return Moments.symmetric(
+        area,
+        area * width * width / 12,
+        area * height * height / 12,
+        y + width / 2,
+        z + height / 2);
+  }
+
+  @Override
+  public Bounds bounds() {
+    return new Bounds(y, y + width, z, z + height);
+  }
+
+  @Override
+  public void cut(Cut cut) {
+    double top = z + height;
+    for (int i = 0; i < cut.levels.length && cut.levels[i] < top; i++) {
+      double bottom = Math.max(cut.levels[i], z);
+      cut.area[i] += width * (top - bottom);
+      cut.first[i] += width * (top - bottom) * (top + bottom) / 2;
+      if (cut.levels[i] > z) {
+        cut.width[i] += width;
+      }
+    }
+  }
+
+  @Override
+  public Region turned() {
+    return new Rectangle(where, material, z, y, height, width);
+  }
+
+  @Override
+  public Region moved(double byY, double byZ) {
+    return new Rectangle(where, material, y + byY, z + byZ, width, height);
+  }
+
+  @Override
+  public boolean hollow() {
+    return false;
+  }
+}

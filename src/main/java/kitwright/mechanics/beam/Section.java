@@ -1,0 +1,90 @@
+package kitwright.mechanics.beam;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.mechanics.Refuse;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
+
+/**
+ * A cross-section: regions of one material each, with its glue lines and thin faces. Regions do not
+ * overlap. Metres; y across, z up.
+ *
+ * @param regions the parts, at least one
+ * @param bonds glue lines that are checked
+ * @param skins thin faces that are checked against buckling
+ * @param torsion GJ in N·m², where the section is of a kind for which it is known
+ * @param thinFaces thin-face sandwich values to show beside the exact ones, where it is a sandwich
+ */
+public record Section(
+    List<Region> regions,
+    List<Bond> bonds,
+    List<Skin> skins,
+    OptionalDouble torsion,
+    Optional<ThinFaces> thinFaces) {
+  public Section {
+    regions = List.copyOf(regions);
+    bonds = List.copyOf(bonds);
+    skins = List.copyOf(skins);
+    Refuse.unless(!regions.isEmpty(), "a section has a part");
+  }
+
+  /** Regions alone. */
+  public static Section of(List<Region> regions) {
+    return new Section(regions, List.of(), List.of(), OptionalDouble.empty(), Optional.empty());
+  }
+
+  /** The same section with y and z exchanged: bend this one for loads across. */
+  public Section turned() {
+    return new Section(
+        regions.stream().map(Region::turned).toList(),
+        bonds.stream().map(Bond::turned).toList(),
+        skins,
+        torsion,
+        Optional.empty());
+  }
+
+  /** The box round it. */
+  public Bounds bounds() {
+    var box = regions.get(0).bounds();
+    for (var region : regions) {
+      box = box.with(region.bounds());
+    }
+    return box;
+  }
+
+  /** kg/m. */
+  public double massPerLength() {
+    double sum = 0;
+    for (var region : regions) {
+      sum += region.material().density() * region.moments().area();
+    }
+    return sum;
+  }
+
+  /** Area and its moments, each region weighted with Young's modulus: EA in N, and so on. */
+  Moments weighted() {
+    var sum = Moments.NONE;
+    for (var region : regions) {
+      sum = sum.plus(region.moments(), region.material().axial());
+    }
+    return sum;
+  }
+
+  /** Whether it is one piece of timber, or glued from one timber without a hollow. */
+  public boolean solidTimber() {
+    var timber = regions.get(0).material();
+    return timber.kind() == Kind.TIMBER
+        && regions.stream().allMatch(r -> r.material().equals(timber) && !r.hollow())
+        && filled();
+  }
+
+  private boolean filled() {
+    if (!regions.stream().allMatch(Rectangle.class::isInstance)) {
+      return true;
+    }
+    var box = bounds();
+    double area = regions.stream().mapToDouble(r -> r.moments().area()).sum();
+    return area > (1 - 1e-9) * box.width() * box.height();
+  }
+}

@@ -1,0 +1,74 @@
+package kitwright.mechanics.beam;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.mechanics.Refuse;
+
+/** Sections of one material by their dimensions in m, the origin at the bottom left corner. */
+public final class Shapes {
+  private Shapes() {}
+
+  public static Section rectangle(BeamMaterial material, double width, double height) {
+    return LayeredSection.ofWidth(width).layer(material, height).section();
+  }
+
+  /** A round bar of a diameter. */
+  public static Section round(BeamMaterial material, double diameter) {
+    return ring("bar", material, diameter, 0);
+  }
+
+  /** A round tube of an outer diameter and a wall. */
+  public static Section tube(BeamMaterial material, double diameter, double wall) {
+    Refuse.unlessPositive("wall", wall);
+    Refuse.unless(2 * wall < diameter, "a tube has a bore: wall " + wall + ", over " + diameter);
+    return ring("tube", material, diameter, diameter / 2 - wall);
+  }
+
+  private static Section ring(String where, BeamMaterial material, double diameter, double bore) {
+    double r = Refuse.unlessPositive("diameter", diameter) / 2;
+    var ring = new Ring(where, material, r, r, r, bore);
+    double polar = Math.PI / 2 * (Math.pow(r, 4) - Math.pow(bore, 4));
+    var torsion = OptionalDouble.of(material.shearModulus() * polar);
+    return new Section(List.of(ring), List.of(), List.of(), torsion, Optional.empty());
+  }
+
+  /** A rectangular hollow section of walls of two thicknesses, corners square. */
+  public static Section box(
+      BeamMaterial material, double width, double height, double side, double flange) {
+    Refuse.unless(2 * side < width && 2 * flange < height, "a box has a hollow");
+    var wall = Strip.of(side, material);
+    var walls = List.of(wall, Strip.gap(width - 2 * side), wall);
+    return LayeredSection.ofWidth(width)
+        .add(new Layer("lower flange", flange, List.of(Strip.of(width, material))))
+        .add(new Layer("walls", height - 2 * flange, walls))
+        .add(new Layer("upper flange", flange, List.of(Strip.of(width, material))))
+        .section();
+  }
+
+  /** An I of equal flanges; torsion as thin open walls, ΣG·b·t³/3. */
+  public static Section iBeam(
+      BeamMaterial material, double width, double height, double web, double flange) {
+    Refuse.unless(web < width && 2 * flange < height, "the web is inside the I");
+    var side = Strip.gap((width - web) / 2);
+    var middle = List.of(side, Strip.of(web, material), side);
+    var plain =
+        LayeredSection.ofWidth(width)
+            .add(new Layer("lower flange", flange, List.of(Strip.of(width, material))))
+            .add(new Layer("web", height - 2 * flange, middle))
+            .add(new Layer("upper flange", flange, List.of(Strip.of(width, material))))
+            .section();
+    double j = (2 * width * Math.pow(flange, 3) + (height - 2 * flange) * Math.pow(web, 3)) / 3;
+    return new Section(
+        plain.regions(),
+        plain.bonds(),
+        plain.skins(),
+        OptionalDouble.of(material.shearModulus() * j),
+        Optional.empty());
+  }
+
+  /** Any polygon of one material. */
+  public static Section polygon(BeamMaterial material, Loop outline) {
+    return Section.of(List.of(new Outline("polygon", material, outline, List.of())));
+  }
+}

@@ -1,0 +1,73 @@
+package kitwright.mechanics.fastener;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Property classes of bolts, with the least values of their standards in Pa.
+ *
+ * @see "ISO 898-1:2013, tables 3, 5 and 7; ISO 3506-1 for the stainless classes (A2, A4)"
+ */
+public enum BoltClass {
+  STEEL_4_6("4.6", 400, 225, 0.6, Seen.FROM_MEMORY),
+  STEEL_5_8("5.8", 520, 380, 0.5, Seen.FROM_MEMORY),
+  STEEL_8_8("8.8", 800, 580, 0.6, Seen.READ),
+  STEEL_10_9("10.9", 1040, 830, 0.5, Seen.READ),
+  STEEL_12_9("12.9", 1220, 970, 0.5, Seen.FROM_MEMORY),
+  STAINLESS_50("50", 500, 210, 0.5, Seen.FROM_MEMORY),
+  STAINLESS_70("70", 700, 450, 0.5, Seen.READ),
+  STAINLESS_80("80", 800, 600, 0.5, Seen.READ);
+
+  /** How the values came here. */
+  public enum Seen {
+    READ,
+    FROM_MEMORY
+  }
+
+  private static final double MPA = 1e6;
+  private static final double LARGE = 0.016;
+
+  private final String mark;
+  private final double tensile;
+  private final double proof;
+  private final double shearFactor;
+  private final Seen seen;
+
+  BoltClass(String mark, double tensile, double proof, double shearFactor, Seen seen) {
+    this.mark = mark;
+    this.tensile = tensile;
+    this.proof = proof;
+    this.shearFactor = shearFactor;
+    this.seen = seen;
+  }
+
+  /** The class by what is struck on the head: 8.8, or 70 as in A4-70. */
+  public static Optional<BoltClass> marked(String mark) {
+    var bare = mark.replaceFirst("^A[1-5]-", "");
+    return Arrays.stream(values()).filter(c -> c.mark.equals(bare)).findFirst();
+  }
+
+  public String mark() {
+    return mark;
+  }
+
+  /** Whether somebody has read the values in a copy of the standard's table. */
+  public Seen seen() {
+    return seen;
+  }
+
+  /** Least tensile strength Rm, Pa; class 8.8 is stronger above M16. */
+  public double tensileStrength(double diameter) {
+    return this == STEEL_8_8 && diameter > LARGE + 1e-9 ? 830 * MPA : tensile * MPA;
+  }
+
+  /** Stress under proof load, Pa; for stainless steel the 0.2 % proof stress. */
+  public double proofStress(double diameter) {
+    return this == STEEL_8_8 && diameter > LARGE + 1e-9 ? 600 * MPA : proof * MPA;
+  }
+
+  /** Shear strength through the thread over Rm: EN 1993-1-8:2005 table 3.4, EN 1993-1-4. */
+  public double shearFactor() {
+    return shearFactor;
+  }
+}

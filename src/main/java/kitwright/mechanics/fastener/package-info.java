@@ -1,0 +1,8 @@
+/**
+ * Bolts, pins and metals that mix badly, with the strengths of their standards. Uses only {@code
+ * kitwright.mechanics}. Start with {@link kitwright.mechanics.fastener.Bolt}.
+ */
+@NullMarked
+package kitwright.mechanics.fastener;
+
+import org.jspecify.annotations.NullMarked;
