@@ -13,7 +13,7 @@ import kitwright.mechanics.Refuse;
  *     Doenhoff, Theory of Wing Sections, 1959, section 6.4"
  */
 public record FoilShape(double chord, double thicknessRatio) {
-  private static final int STATIONS = 40;
+  private static final int STATIONS = 64;
 
   public FoilShape {
     Refuse.unlessPositive("chord", chord);
