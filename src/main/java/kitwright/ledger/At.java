@@ -1,0 +1,91 @@
+package kitwright.ledger;
+
+import java.util.Comparator;
+import java.util.Set;
+import kitwright.value.Place;
+import kitwright.yaml.Fields;
+import kitwright.yaml.Node;
+
+/** Where a record and each of its values stands, and what was written there. */
+public final class At {
+  private final Node.Mapping source;
+
+  private At(Node.Mapping source) {
+    this.source = source;
+  }
+
+  static At of(Fields fields) {
+    return new At(fields.source());
+  }
+
+  /** The place of the record: its id, or its first key. */
+  public Place record() {
+    return source.get("id").map(Node::at).orElse(source.at());
+  }
+
+  /** The place of a key's value; of the record where the key was not written. */
+  public Place of(String key) {
+    return source.get(key).map(Node::at).orElseGet(this::record);
+  }
+
+  /** Whether the key was written. */
+  public boolean has(String key) {
+    return source.get(key).isPresent();
+  }
+
+  /**
+   * The record in a canonical form, for fingerprints: keys in alphabetical order, runs of white
+   * space as one space, quotes and comments gone. Lists keep their order, since it may mean
+   * something.
+   *
+   * @param without top keys that are left out
+   */
+  public String canonical(Set<String> without) {
+    Node.Mapping kept =
+        new Node.Mapping(
+            source.entries().stream()
+                .filter(entry -> !without.contains(entry.key().text()))
+                .toList(),
+            source.at());
+    StringBuilder out = new StringBuilder();
+    write(kept, out);
+    return out.toString();
+  }
+
+  private static void write(Node node, StringBuilder out) {
+    if (node instanceof Node.Scalar scalar) {
+      String text = scalar.isEmpty() ? "" : scalar.text().strip().replaceAll("\\s+", " ");
+      out.append(text.length()).append(':').append(text);
+    } else if (node instanceof Node.Listing list) {
+      out.append('[');
+      list.items().forEach(item -> write(item, out));
+      out.append(']');
+    } else if (node instanceof Node.Mapping mapping) {
+      out.append('{');
+      mapping.entries().stream()
+          .sorted(Comparator.comparing(entry -> entry.key().text()))
+          .forEach(
+              entry -> {
+                write(entry.key(), out);
+                write(entry.value(), out);
+              });
+      out.append('}');
+    }
+  }
+
+  /** Two places are equal where the same was written at the same spot. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof At at && at.source.equals(source);
+  }
+
+  @Override
+  public int hashCode() {
+    return source.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return record().toString();
+  }
+}

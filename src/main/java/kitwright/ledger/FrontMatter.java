@@ -1,0 +1,58 @@
+package kitwright.ledger;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.value.Place;
+import kitwright.yaml.Node;
+import kitwright.yaml.YamlText;
+
+/**
+ * A Markdown file cut into its front matter and the text below.
+ *
+ * @param yaml the keys between the two lines of three hyphens
+ * @param body the Markdown below
+ */
+record FrontMatter(String path, String yaml, String body) {
+  private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\R");
+  private static final Pattern CLOSING =
+      Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*(?:\\R|\\z)");
+
+  /** The front matter of a file; empty for Markdown that has none, which is no log day. */
+  static Optional<FrontMatter> of(SourceFile file, Findings out) {
+    Matcher opening = OPENING.matcher(file.text());
+    if (!opening.lookingAt()) {
+      return Optional.empty();
+    }
+    Matcher closing = CLOSING.matcher(file.text());
+    if (!closing.find(opening.end())) {
+      out.add(unclosed(file));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new FrontMatter(
+            file.path(),
+            file.text().substring(opening.end(), closing.start()),
+            file.text().substring(closing.end())));
+  }
+
+  void read(BiConsumer<Node.Scalar, Node> key, Findings out) {
+    YamlText.readOne(path, yaml, 1, key, out);
+  }
+
+  private static Finding unclosed(SourceFile file) {
+    return new Finding(
+        "yaml-unreadable",
+        Severity.STOP,
+        new Place(file.path(), 1, 1, 1, 4),
+        "The front matter that starts here never ends.",
+        "The whole file is passed over, so that the day is missing from the log.",
+        "Write a line of three hyphens below the last key.",
+        List.of());
+  }
+}

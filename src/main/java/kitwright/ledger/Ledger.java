@@ -1,0 +1,249 @@
+package kitwright.ledger;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import kitwright.value.Ref;
+
+/**
+ * Everything that a ledger holds, as read: immutable, in the order of the files' names and of the
+ * lines in them, log days by date. Records refer to each other by id; {@link #find} follows a
+ * reference.
+ */
+public final class Ledger {
+  private final Build build;
+  private final Map<Kind, List<Entry>> records;
+  private final Map<Kind, Map<String, Entry>> byId;
+  private final Map<Kind, Set<String>> unsound;
+  private final Map<String, Material> builtIn;
+  private final Map<String, EvidenceFile> evidence;
+
+  private Ledger(
+      Build build,
+      Map<Kind, List<Entry>> records,
+      Map<Kind, Set<String>> unsound,
+      Collection<Material> builtIn,
+      Map<String, EvidenceFile> evidence) {
+    this.build = build;
+    this.records = records;
+    this.unsound = unsound;
+    this.evidence = Map.copyOf(evidence);
+    this.byId = index(records);
+    this.builtIn = new LinkedHashMap<>();
+    builtIn.forEach(material -> this.builtIn.put(material.id(), material));
+  }
+
+  private static Map<Kind, Map<String, Entry>> index(Map<Kind, List<Entry>> records) {
+    Map<Kind, Map<String, Entry>> all = new EnumMap<>(Kind.class);
+    records.forEach(
+        (kind, list) -> {
+          Map<String, Entry> ids = new HashMap<>(list.size() * 2);
+          list.forEach(entry -> ids.putIfAbsent(entry.id(), entry));
+          all.put(kind, ids);
+        });
+    return all;
+  }
+
+  /** Gathers records while files are read. */
+  static final class Gathering {
+    private final Map<Kind, List<Entry>> records = new EnumMap<>(Kind.class);
+    private final Map<Kind, Set<String>> unsound = new EnumMap<>(Kind.class);
+
+    void add(Entry entry) {
+      records.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry);
+    }
+
+    /** Remembers the id of a record that could not be read, so that it does not count as absent. */
+    void addUnsound(Kind kind, String id) {
+      unsound.computeIfAbsent(kind, any -> new HashSet<>()).add(id);
+    }
+
+    Stream<Entry> entries() {
+      return records.values().stream().flatMap(List::stream);
+    }
+
+    Ledger close(Build build, Collection<Material> builtIn, Map<String, EvidenceFile> evidence) {
+      records
+          .getOrDefault(Kind.LOG, new ArrayList<>())
+          .sort(java.util.Comparator.comparing(Entry::id));
+      return new Ledger(build, records, unsound, builtIn, evidence);
+    }
+  }
+
+  /** The build. */
+  public Build build() {
+    return build;
+  }
+
+  public List<Party> parties() {
+    return all(Kind.PARTIES);
+  }
+
+  public List<Rate> rates() {
+    return all(Kind.RATES);
+  }
+
+  public List<BudgetLine> budget() {
+    return all(Kind.BUDGET);
+  }
+
+  public List<KitItem> kit() {
+    return all(Kind.KIT);
+  }
+
+  public List<Delivery> deliveries() {
+    return all(Kind.DELIVERIES);
+  }
+
+  public List<Stock> stock() {
+    return all(Kind.STOCK);
+  }
+
+  public List<Task> tasks() {
+    return all(Kind.TASKS);
+  }
+
+  public List<Shortage> shortages() {
+    return all(Kind.SHORTAGES);
+  }
+
+  public List<Claim> claims() {
+    return all(Kind.CLAIMS);
+  }
+
+  public List<Substitution> substitutions() {
+    return all(Kind.SUBSTITUTIONS);
+  }
+
+  /** The ledger's own materials; {@link #material} finds the built-in ones too. */
+  public List<Material> materials() {
+    return all(Kind.MATERIALS);
+  }
+
+  public List<Section> sections() {
+    return all(Kind.SECTIONS);
+  }
+
+  public List<Assessment> assessments() {
+    return all(Kind.ASSESSMENTS);
+  }
+
+  public List<Spend> spending() {
+    return all(Kind.SPENDING);
+  }
+
+  public List<Loan> borrowed() {
+    return all(Kind.BORROWED);
+  }
+
+  public List<Cut> cuts() {
+    return all(Kind.CUTS);
+  }
+
+  public List<ForecastDay> forecast() {
+    return all(Kind.FORECAST);
+  }
+
+  /** The log, by date. */
+  public List<LogDay> log() {
+    return all(Kind.LOG);
+  }
+
+  /** The records of a kind, whatever it is. */
+  public List<Entry> entries(Kind kind) {
+    return Collections.unmodifiableList(records.getOrDefault(kind, List.of()));
+  }
+
+  public Optional<Party> party(Ref ref) {
+    return find(Kind.PARTIES, ref.id());
+  }
+
+  public Optional<BudgetLine> budgetLine(Ref ref) {
+    return find(Kind.BUDGET, ref.id());
+  }
+
+  public Optional<KitItem> kitItem(Ref ref) {
+    return find(Kind.KIT, ref.id());
+  }
+
+  public Optional<Stock> stock(Ref ref) {
+    return find(Kind.STOCK, ref.id());
+  }
+
+  public Optional<Task> task(Ref ref) {
+    return find(Kind.TASKS, ref.id());
+  }
+
+  public Optional<Shortage> shortage(Ref ref) {
+    return find(Kind.SHORTAGES, ref.id());
+  }
+
+  public Optional<Substitution> substitution(Ref ref) {
+    return find(Kind.SUBSTITUTIONS, ref.id());
+  }
+
+  public Optional<Section> section(Ref ref) {
+    return find(Kind.SECTIONS, ref.id());
+  }
+
+  public Optional<Assessment> assessment(Ref ref) {
+    return find(Kind.ASSESSMENTS, ref.id());
+  }
+
+  public Optional<Spend> spend(Ref ref) {
+    return find(Kind.SPENDING, ref.id());
+  }
+
+  public Optional<Loan> loan(Ref ref) {
+    return find(Kind.BORROWED, ref.id());
+  }
+
+  /** A material of the ledger, or else of the built-in table. */
+  public Optional<Material> material(Ref ref) {
+    Optional<Material> own = find(Kind.MATERIALS, ref.id());
+    return own.or(() -> Optional.ofNullable(builtIn.get(ref.id())));
+  }
+
+  /** The built-in materials, as the table lists them. */
+  public List<Material> builtInMaterials() {
+    return List.copyOf(builtIn.values());
+  }
+
+  /** Whether a kind holds a record of that id, even one that could not be read. */
+  public boolean knows(Kind kind, String id) {
+    return byId.getOrDefault(kind, Map.of()).containsKey(id)
+        || unsound.getOrDefault(kind, Set.of()).contains(id)
+        || (kind == Kind.MATERIALS && builtIn.containsKey(id));
+  }
+
+  /** All ids of a kind, for offering the nearest. */
+  public List<String> ids(Kind kind) {
+    Stream<String> more = kind == Kind.MATERIALS ? builtIn.keySet().stream() : Stream.of();
+    return Stream.concat(entries(kind).stream().map(Entry::id), more).toList();
+  }
+
+  /** What was found at the path of a piece of evidence. */
+  public EvidenceFile evidence(Evidence piece) {
+    return evidence.getOrDefault(piece.file(), EvidenceFile.without(EvidenceFile.State.ABSENT));
+  }
+
+  /** The record of a kind with an id. */
+  @SuppressWarnings("unchecked") // a kind's list holds records of that kind's type only
+  public <T extends Entry> Optional<T> find(Kind kind, String id) {
+    return Optional.ofNullable((T) byId.getOrDefault(kind, Map.of()).get(id));
+  }
+
+  @SuppressWarnings("unchecked") // as above
+  private <T extends Entry> List<T> all(Kind kind) {
+    return (List<T>) (List<?>) entries(kind);
+  }
+}

@@ -1,0 +1,291 @@
+package kitwright.ledger;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.value.Place;
+
+/** The folder of a ledger on disk: the only reader of its files. Links are never followed. */
+public final class LedgerFolder {
+  /** A file larger than this is no ledger file; 32 MiB hold some 200,000 records. */
+  private static final long LARGEST = 32L << 20;
+
+  private static final Set<String> NOT_OURS =
+      Set.of("reports", "templates", "node_modules", "target");
+
+  private final Path root;
+
+  private LedgerFolder(Path root) {
+    this.root = root;
+  }
+
+  /** The ledger at a folder. */
+  public static LedgerFolder at(Path root) {
+    return new LedgerFolder(root.toAbsolutePath().normalize());
+  }
+
+  /**
+   * The ledger that is meant where none is named: {@code ledger} in the given folder, else the
+   * nearest folder upward that holds a file with a {@code build:} record.
+   */
+  public static Optional<LedgerFolder> near(Path here) {
+    Path start = here.toAbsolutePath().normalize();
+    Path below = start.resolve("ledger");
+    if (Files.isDirectory(below)) {
+      return Optional.of(at(below));
+    }
+    for (Path folder = start; folder != null; folder = folder.getParent()) {
+      if (holdsBuild(folder)) {
+        return Optional.of(at(folder));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean holdsBuild(Path folder) {
+    try (var files = Files.list(folder)) {
+      return files
+          .filter(file -> isYaml(file.getFileName().toString()))
+          .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+          .anyMatch(LedgerFolder::startsBuild);
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  private static boolean startsBuild(Path file) {
+    try {
+      return Files.size(file) <= LARGEST
+          && new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+              .lines()
+              .anyMatch(line -> line.startsWith("build:"));
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  /** The folder. */
+  public Path root() {
+    return root;
+  }
+
+  /** Reads everything; empty where there is no readable build record. */
+  public Optional<Ledger> read(Findings out) {
+    return LedgerReader.read(files(out), this::evidence, out);
+  }
+
+  /** The ledger's files in order of path. */
+  public List<SourceFile> files(Findings out) {
+    List<Path> paths = new ArrayList<>();
+    try {
+      Files.walkFileTree(root, new Walk(paths, out));
+    } catch (IOException broken) {
+      out.add(unreadable(root, broken));
+    }
+    List<SourceFile> files = new ArrayList<>();
+    paths.stream()
+        .sorted(Comparator.comparing(this::name))
+        .forEach(path -> text(path, out).ifPresent(t -> files.add(new SourceFile(name(path), t))));
+    return List.copyOf(files);
+  }
+
+  private final class Walk extends SimpleFileVisitor<Path> {
+    private final List<Path> paths;
+    private final Findings out;
+
+    Walk(List<Path> paths, Findings out) {
+      this.paths = paths;
+      this.out = out;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
+      String name = dir.equals(root) ? "" : dir.getFileName().toString();
+      boolean ours = !name.startsWith(".") && !NOT_OURS.contains(name);
+      if (ours && isYaml(name)) {
+        out.add(folderNamedLikeFile(dir));
+      }
+      return ours ? FileVisitResult.CONTINUE : FileVisitResult.SKIP_SUBTREE;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+      String name = file.getFileName().toString();
+      if (name.startsWith(".") || !(isYaml(name) || name.endsWith(".md"))) {
+        return FileVisitResult.CONTINUE;
+      }
+      if (attributes.isSymbolicLink()) {
+        out.add(link(file));
+      } else if (!attributes.isRegularFile()) {
+        out.add(fault(file, "It is neither a file nor a folder.", "Remove it from the ledger."));
+      } else if (attributes.size() > LARGEST) {
+        out.add(tooLarge(file, attributes.size()));
+      } else {
+        paths.add(file);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException broken) {
+      out.add(unreadable(file, broken));
+      return FileVisitResult.CONTINUE;
+    }
+  }
+
+  private static boolean isYaml(String name) {
+    return name.endsWith(".yaml") || name.endsWith(".yml");
+  }
+
+  private Optional<String> text(Path path, Findings out) {
+    byte[] bytes;
+    try {
+      bytes = Files.readAllBytes(path);
+    } catch (IOException broken) {
+      out.add(unreadable(path, broken));
+      return Optional.empty();
+    }
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    } catch (CharacterCodingException notUtf8) {
+      out.add(notUtf8(path, bytes));
+      return Optional.empty();
+    }
+  }
+
+  private Finding notUtf8(Path path, byte[] bytes) {
+    String file = name(path);
+    boolean utf16 = bytes.length > 1 && ((bytes[0] & 0xff) == 0xff || (bytes[0] & 0xff) == 0xfe);
+    String readable = new String(bytes, StandardCharsets.UTF_8);
+    int bad = utf16 ? 0 : Math.max(0, readable.indexOf('\uFFFD'));
+    String before = readable.substring(0, bad);
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    int column = 1 + before.codePointCount(before.lastIndexOf('\n') + 1, before.length());
+    return new Finding(
+        "file-unreadable",
+        Severity.STOP,
+        new Place(file, line, column, line, column + 1),
+        utf16 ? "The file is UTF-16 text, not UTF-8." : "The text is not UTF-8 here.",
+        "The whole file is passed over.",
+        "Save the file as UTF-8 in your editor.",
+        List.of());
+  }
+
+  private Finding tooLarge(Path file, long size) {
+    return fault(
+        file,
+        "The file has " + (size >> 20) + " MiB; no more than " + (LARGEST >> 20) + " are read.",
+        "Split it, or move what is no record out of the ledger.");
+  }
+
+  private Finding link(Path file) {
+    return new Finding(
+        "link-not-followed",
+        Severity.WARN,
+        Place.wholeFile(name(file)),
+        "This is a link, and links are not followed.",
+        "What it points to is not part of the ledger.",
+        "Put the file itself here.",
+        List.of());
+  }
+
+  private Finding folderNamedLikeFile(Path folder) {
+    return new Finding(
+        "file-unreadable",
+        Severity.NOTE,
+        Place.wholeFile(name(folder)),
+        "This is a folder, though its name looks like a file’s.",
+        "The files in it are read all the same.",
+        "Rename it if it was meant as a file.",
+        List.of());
+  }
+
+  private Finding unreadable(Path file, IOException broken) {
+    String why =
+        switch (broken.getClass().getSimpleName()) {
+          case "NoSuchFileException" -> "It is not there.";
+          case "AccessDeniedException" -> "You have no permission to read it.";
+          default -> "It cannot be read (" + broken.getMessage() + ").";
+        };
+    return fault(file, why, "Check its name and who may read it.");
+  }
+
+  private Finding fault(Path file, String what, String mend) {
+    return new Finding(
+        "file-unreadable",
+        Severity.STOP,
+        Place.wholeFile(name(file)),
+        what,
+        "The whole file is passed over, and its records are missing everywhere.",
+        mend,
+        List.of());
+  }
+
+  private String name(Path path) {
+    return root.equals(path) ? "." : root.relativize(path).toString().replace('\\', '/');
+  }
+
+  /** What stands at the paths of evidence; nothing outside the ledger is opened. */
+  public Map<String, EvidenceFile> evidence(List<String> paths) {
+    Map<String, EvidenceFile> all = new LinkedHashMap<>();
+    paths.forEach(path -> all.put(path, evidence(path)));
+    return all;
+  }
+
+  private EvidenceFile evidence(String named) {
+    try {
+      Path path = root.resolve(named).normalize();
+      if (!path.startsWith(root)) {
+        return EvidenceFile.without(EvidenceFile.State.OUTSIDE);
+      }
+      if (!Files.exists(path)) {
+        return EvidenceFile.without(EvidenceFile.State.ABSENT);
+      }
+      if (!path.toRealPath().startsWith(root.toRealPath())) {
+        return EvidenceFile.without(EvidenceFile.State.OUTSIDE);
+      }
+      return Files.isRegularFile(path)
+          ? new EvidenceFile(EvidenceFile.State.PRESENT, Optional.of(sha256(path)))
+          : EvidenceFile.without(EvidenceFile.State.NOT_A_FILE);
+    } catch (InvalidPathException nonsense) {
+      return EvidenceFile.without(EvidenceFile.State.ABSENT);
+    } catch (IOException broken) {
+      return EvidenceFile.without(EvidenceFile.State.UNREADABLE);
+    }
+  }
+
+  /** The SHA-256 of a file, as 64 hexadecimal digits. */
+  public static String sha256(Path path) throws IOException {
+    try (InputStream in =
+        new DigestInputStream(Files.newInputStream(path), MessageDigest.getInstance("SHA-256"))) {
+      in.transferTo(java.io.OutputStream.nullOutputStream());
+      return HexFormat.of().formatHex(((DigestInputStream) in).getMessageDigest().digest());
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

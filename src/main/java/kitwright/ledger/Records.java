@@ -1,0 +1,111 @@
+package kitwright.ledger;
+
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.value.Nearest;
+import kitwright.yaml.Fields;
+import kitwright.yaml.Node;
+
+/** Turns placed values into records of a kind. */
+final class Records {
+  private final Currency currency;
+  private final Ledger.Gathering into;
+  private final Findings out;
+
+  Records(Currency currency, Ledger.Gathering into, Findings out) {
+    this.currency = currency;
+    this.into = into;
+    this.out = out;
+  }
+
+  /** Takes one record below a top key. */
+  void take(Node.Scalar key, Node node) {
+    Optional<Kind> kind = Kind.of(key.text());
+    if (kind.isEmpty()) {
+      out.add(unknownKind(key));
+    } else if (node instanceof Node.Mapping mapping) {
+      read(kind.get(), mapping, "");
+    } else if (!(node instanceof Node.Unreadable) && !isNothing(node)) {
+      out.add(notARecord(kind.get(), node));
+    }
+  }
+
+  /** Takes the front matter of a log day. */
+  void takeLogDay(Node node, String body) {
+    if (node instanceof Node.Mapping mapping) {
+      read(Kind.LOG, mapping, body);
+    }
+  }
+
+  private void read(Kind kind, Node.Mapping mapping, String body) {
+    Fields f = new Fields(mapping, kind.word(), currency, out);
+    Entry entry = entry(kind, f, body);
+    f.finish();
+    if (f.isSound()) {
+      into.add(entry);
+    } else {
+      into.addUnsound(kind, entry.id());
+    }
+  }
+
+  private static Entry entry(Kind kind, Fields f, String body) {
+    return switch (kind) {
+      case BUILD -> Build.read(f);
+      case PARTIES -> Party.read(f);
+      case RATES -> Rate.read(f);
+      case BUDGET -> BudgetLine.read(f);
+      case KIT -> KitItem.read(f);
+      case DELIVERIES -> Delivery.read(f);
+      case STOCK -> Stock.read(f);
+      case TASKS -> Task.read(f);
+      case SHORTAGES -> Shortage.read(f);
+      case CLAIMS -> Claim.read(f);
+      case SUBSTITUTIONS -> Substitution.read(f);
+      case MATERIALS -> Material.read(f);
+      case SECTIONS -> Section.read(f);
+      case ASSESSMENTS -> Assessment.read(f);
+      case SPENDING -> Spend.read(f);
+      case BORROWED -> Loan.read(f);
+      case CUTS -> Cut.read(f);
+      case FORECAST -> ForecastDay.read(f);
+      case LOG -> LogDay.read(f, body);
+    };
+  }
+
+  private static boolean isNothing(Node node) {
+    return node instanceof Node.Scalar scalar && scalar.isEmpty();
+  }
+
+  private static Finding unknownKind(Node.Scalar key) {
+    return new Finding(
+        "kind-unknown",
+        Severity.STOP,
+        key.at(),
+        "“" + key.text() + "” names no kind of record.",
+        "Nothing below it is read.",
+        Nearest.to(key.text(), Kind.keys())
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("The kinds are: " + String.join(", ", Kind.keys()) + "."),
+        java.util.List.of());
+  }
+
+  private static Finding notARecord(Kind kind, Node node) {
+    return new Finding(
+        "value-unreadable",
+        Severity.STOP,
+        node.at(),
+        String.format(
+            Locale.ROOT,
+            "Below “%s” stands %s where a %s should be.",
+            kind.key(),
+            node.word(),
+            kind.word()),
+        "It is not read.",
+        "Write the record as keys and values, such as {id: …, what: …}.",
+        java.util.List.of());
+  }
+}

@@ -1,0 +1,143 @@
+package kitwright.ledger;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.value.Dimension;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+import kitwright.value.Unit;
+import kitwright.yaml.Fields;
+
+/**
+ * A cross-section, as designed or as built.
+ *
+ * @param width of a layered section
+ * @param layers from bottom to top
+ * @param shape of a section that is not layered, with its dimensions
+ * @param dimensions by name: {@code height}, {@code width}, {@code diameter}, {@code wall}, {@code
+ *     chord}, {@code thickness-ratio}, {@code flange}, {@code web}, {@code span}, …
+ * @param skins layers of a skin round a foil or tube, from inside to outside
+ * @param members inside the outline: a spine, a web
+ * @param outline corners of a polygon, in order round it
+ */
+public record Section(
+    String id,
+    Optional<String> what,
+    Optional<Quantity> width,
+    List<Layer> layers,
+    Optional<Shape> shape,
+    Optional<Ref> material,
+    Map<Ref, Quantity> dimensions,
+    List<Layer> skins,
+    List<Member> members,
+    List<Corner> outline,
+    At at)
+    implements Entry {
+  /** The outline of a section. */
+  public enum Shape {
+    RECTANGLE,
+    ROUND,
+    TUBE,
+    I,
+    FOIL,
+    POLYGON,
+    BOLT
+  }
+
+  /** How the grain of a layer runs against the length of the part. */
+  public enum Grain {
+    ALONG,
+    ACROSS,
+    BIAS
+  }
+
+  /**
+   * A layer: one material over the whole width, or strips side by side.
+   *
+   * @param thickness where the layer is not so many plies
+   * @param plies of a cloth
+   * @param angle of a cloth's first fibre direction to the length, in degrees
+   */
+  public record Layer(
+      Optional<Ref> material,
+      Optional<Quantity> thickness,
+      Optional<BigDecimal> plies,
+      Optional<Grain> grain,
+      Optional<Quantity> angle,
+      List<Strip> strips,
+      At at) {
+    static Layer read(Fields f) {
+      return new Layer(
+          f.maybeRef("material"),
+          f.maybeMeasure("thickness", Unit.ONE, Dimension.LENGTH),
+          f.maybeNumber("plies"),
+          f.maybeChoice("grain", Grain.class),
+          f.maybeMeasure("angle", Unit.DEGREE, Dimension.ANGLE),
+          f.each("strips", Strip::read),
+          At.of(f));
+    }
+  }
+
+  /** A strip of a layer; without a material it is a void. */
+  public record Strip(
+      Optional<Ref> material, Optional<Grain> grain, Quantity width, boolean hollow, At at) {
+    static Strip read(Fields f) {
+      Optional<Quantity> hollow = f.maybeMeasure("void", Unit.ONE, Dimension.LENGTH);
+      return new Strip(
+          f.maybeRef("material"),
+          f.maybeChoice("grain", Grain.class),
+          hollow.isPresent() ? hollow.get() : f.measure("width", Unit.ONE, Dimension.LENGTH),
+          hollow.isPresent(),
+          At.of(f));
+    }
+  }
+
+  /** A member inside an outline, such as a spine. */
+  public record Member(
+      String what,
+      Ref material,
+      Quantity width,
+      Optional<Quantity> at,
+      Optional<Quantity> height,
+      At place) {
+    static Member read(Fields f) {
+      return new Member(
+          f.text("what"),
+          f.ref("material"),
+          f.measure("width", Unit.ONE, Dimension.LENGTH),
+          f.maybeMeasure("at", Unit.ONE, Dimension.LENGTH),
+          f.maybeMeasure("height", Unit.ONE, Dimension.LENGTH),
+          At.of(f));
+    }
+  }
+
+  /** A corner of a polygon. */
+  public record Corner(Quantity y, Quantity z) {
+    static Corner read(Fields f) {
+      return new Corner(
+          f.measure("y", Unit.ONE, Dimension.LENGTH), f.measure("z", Unit.ONE, Dimension.LENGTH));
+    }
+  }
+
+  static Section read(Fields f) {
+    return new Section(
+        f.id(),
+        f.maybeText("what"),
+        f.maybeMeasure("width", Unit.MM, Dimension.LENGTH),
+        f.each("layers", Layer::read),
+        f.maybeChoice("shape", Shape.class),
+        f.maybeRef("material"),
+        f.map("dimensions", text -> Quantity.parse(text, Unit.ONE)),
+        f.each("skins", Layer::read),
+        f.each("members", Member::read),
+        f.each("outline", Corner::read),
+        At.of(f));
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.SECTIONS;
+  }
+}

@@ -1,0 +1,136 @@
+package kitwright.yaml;
+
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.value.Place;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.reader.ReaderException;
+
+/** The faults that YAML itself can have, in a builder's words. */
+final class Faults {
+  private static final String REST =
+      "The file is read up to here; the records below it are missing.";
+
+  private Faults() {}
+
+  static Finding broken(MarkedYAMLException broken, Lines lines, String file) {
+    Mark mark = Optional.ofNullable(broken.getProblemMark()).orElseGet(broken::getContextMark);
+    Place at = mark == null ? Place.wholeFile(file) : lines.at(mark);
+    String problem = Optional.ofNullable(broken.getProblem()).orElse("").toLowerCase(Locale.ROOT);
+    if (problem.contains("\\t(tab)") || problem.contains("'\t'") || problem.contains("\\t")) {
+      return fault(
+          at,
+          "A tab stands where only spaces may indent.",
+          "Replace the tab by spaces; most editors can do it for the whole file.");
+    }
+    if (problem.contains("mapping values are not allowed")) {
+      return fault(
+          at,
+          "A colon and a space stand inside a text.",
+          "Put the text in quotes, or check the indentation of this line and the one above.");
+    }
+    if (problem.contains("end of stream") || problem.contains("stream end")) {
+      return fault(
+          at,
+          "The file ends in the middle of a text or a list.",
+          "Close the quote or bracket that was opened above.");
+    }
+    if (problem.contains("expected ',' or")) {
+      return fault(
+          at,
+          "A comma or a closing bracket is missing before this place.",
+          "Separate the entries by commas and close the bracket; a text with a comma needs quotes.");
+    }
+    if (problem.contains("expected <block end>")) {
+      return fault(
+          at,
+          "This line does not stand under the ones before it.",
+          "Give all entries of a list or group the same indentation.");
+    }
+    if (problem.contains("cannot start any token")) {
+      return fault(
+          at,
+          "This character cannot start a value.",
+          "Put the text in quotes (texts that start with @, `, %, *, & or ! need them).");
+    }
+    return fault(
+        at,
+        "The YAML cannot be understood here (" + problem.replaceAll("\\s+", " ") + ").",
+        "Check quotes, brackets, commas and indentation on this line and the one above.");
+  }
+
+  static Finding unprintable(ReaderException odd, String text, String file, int skipped) {
+    int index = Math.max(0, Math.min(odd.getPosition(), text.codePointCount(0, text.length())));
+    String before = text.substring(0, text.offsetByCodePoints(0, index));
+    int line = 1 + skipped + (int) before.chars().filter(c -> c == '\n').count();
+    int column = 1 + before.codePointCount(before.lastIndexOf('\n') + 1, before.length());
+    return YamlText.fault(
+        "yaml-unreadable",
+        new Place(file, line, column, line, column + 1),
+        String.format(
+            Locale.ROOT, "The control character U+%04X stands in the text.", odd.getCodePoint()),
+        REST,
+        "Delete it; it was probably pasted from another program.");
+  }
+
+  static Finding unplaced(RuntimeException odd, String file) {
+    String said = Optional.ofNullable(odd.getMessage()).orElse(odd.getClass().getSimpleName());
+    return fault(
+        Place.wholeFile(file),
+        "The YAML cannot be understood (" + said.replaceAll("\\s+", " ") + ").",
+        "Check the file for tags, anchors, and unusual characters.");
+  }
+
+  static Finding notRecords(Place at) {
+    return fault(
+        at,
+        "The file does not start with a key that names a kind of record.",
+        "Start it with a kind and a colon, such as kit: or spending:, and list the records below.");
+  }
+
+  static Finding notAKey(Place at) {
+    return YamlText.fault(
+        "yaml-not-plain",
+        at,
+        "A key is a list or a group of keys.",
+        "It and its value are passed over.",
+        "Write a plain word before the colon; a text in curly brackets needs quotes.");
+  }
+
+  static Finding keyTwice(Node.Scalar key, Place first) {
+    return YamlText.fault(
+        "key-twice",
+        key.at(),
+        "The key “"
+            + key.text()
+            + "” stands here for the second time; the first is on line "
+            + first.line()
+            + ".",
+        "Only the first is read, so that nothing is replaced unseen.",
+        "Delete one of the two, or join their lists.");
+  }
+
+  static Finding tooDeep(Place at) {
+    return fault(
+        at,
+        "The nesting is deeper than any record.",
+        "Remove the surplus brackets or indentation.");
+  }
+
+  static Finding notPlain(Place at, String what) {
+    return YamlText.fault(
+        "yaml-not-plain",
+        at,
+        "Here stands " + what + " of YAML, which a ledger does not use.",
+        what.equals("an alias")
+            ? "The value is passed over."
+            : "The mark is passed over, the value is read.",
+        "Write the value out in full; a text that starts with *, & or ! needs quotes.");
+  }
+
+  private static Finding fault(Place at, String what, String mend) {
+    return YamlText.fault("yaml-unreadable", at, what, REST, mend);
+  }
+}

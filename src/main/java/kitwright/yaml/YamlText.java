@@ -1,0 +1,216 @@
+package kitwright.yaml;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.value.Place;
+import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.ReaderException;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/**
+ * Reads a text record by record: each item of a list under a top key is handed on as soon as it is
+ * complete, so that a large file is never held as one tree. Faults are collected; after one that
+ * breaks the YAML itself, what came before it stands.
+ */
+public final class YamlText {
+  /** Deeper nesting is no ledger; the limit keeps a hostile file from costing memory. */
+  private static final int DEEPEST = 24;
+
+  private final ParserImpl events;
+  private final Lines lines;
+  private final boolean itemByItem;
+  private final Findings out;
+
+  private YamlText(ParserImpl events, Lines lines, boolean itemByItem, Findings out) {
+    this.events = events;
+    this.lines = lines;
+    this.itemByItem = itemByItem;
+    this.out = out;
+  }
+
+  /** Ends the reading of a file whose fault has been reported. */
+  private static final class Abandoned extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Abandoned() {
+      super(null, null, false, false);
+    }
+  }
+
+  /** Hands each top key with its whole value to {@code entry}: for front matter. */
+  public static void readOne(
+      String file, String text, int skipped, BiConsumer<Node.Scalar, Node> entry, Findings out) {
+    read(file, text, skipped, false, entry, out);
+  }
+
+  /**
+   * Hands each top key's value, or each item of its list, to {@code record}.
+   *
+   * @param file path from the ledger's root
+   * @param skipped lines of the file that stand before {@code text}
+   */
+  public static void read(
+      String file, String text, int skipped, BiConsumer<Node.Scalar, Node> record, Findings out) {
+    read(file, text, skipped, true, record, out);
+  }
+
+  private static void read(
+      String file,
+      String text,
+      int skipped,
+      boolean itemByItem,
+      BiConsumer<Node.Scalar, Node> record,
+      Findings out) {
+    Lines lines = Lines.of(file, text, skipped);
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(Integer.MAX_VALUE);
+    try {
+      ParserImpl events = new ParserImpl(new StreamReader(text), options);
+      new YamlText(events, lines, itemByItem, out).documents(record);
+    } catch (Abandoned told) {
+      // The fault is among the findings, and what was read before it stands.
+    } catch (MarkedYAMLException broken) {
+      out.add(Faults.broken(broken, lines, file));
+    } catch (ReaderException odd) {
+      out.add(Faults.unprintable(odd, text, file, skipped));
+    } catch (YAMLException | IllegalArgumentException | IndexOutOfBoundsException odd) {
+      // The parser lets a few of these through on hostile input.
+      out.add(Faults.unplaced(odd, file));
+    }
+  }
+
+  private void documents(BiConsumer<Node.Scalar, Node> record) {
+    events.getEvent();
+    while (!events.checkEvent(Event.ID.StreamEnd)) {
+      Event event = events.getEvent();
+      switch (event.getEventId()) {
+        case DocumentStart, DocumentEnd -> {}
+        case MappingStart -> top(record);
+        default -> {
+          if (!isEmptyScalar(event)) {
+            out.add(Faults.notRecords(lines.at(event.getStartMark())));
+          }
+          skip(event);
+        }
+      }
+    }
+  }
+
+  private static boolean isEmptyScalar(Event event) {
+    return event instanceof ScalarEvent scalar && scalar.getValue().isEmpty();
+  }
+
+  private void skip(Event event) {
+    if (event instanceof CollectionStartEvent) {
+      throw new Abandoned();
+    }
+  }
+
+  private void top(BiConsumer<Node.Scalar, Node> record) {
+    Map<String, Place> seen = new HashMap<>();
+    while (!events.checkEvent(Event.ID.MappingEnd)) {
+      Optional<Node.Scalar> key = key(seen, 1);
+      if (itemByItem && key.isPresent() && events.checkEvent(Event.ID.SequenceStart)) {
+        complain((NodeEvent) events.getEvent());
+        while (!events.checkEvent(Event.ID.SequenceEnd)) {
+          record.accept(key.get(), node(3));
+        }
+        events.getEvent();
+      } else {
+        Node value = node(2);
+        key.ifPresent(found -> record.accept(found, value));
+      }
+    }
+    events.getEvent();
+  }
+
+  /** The next key; empty where it is no key or stands there for the second time. */
+  private Optional<Node.Scalar> key(Map<String, Place> seen, int depth) {
+    Node node = node(depth + 1);
+    if (!(node instanceof Node.Scalar key)) {
+      out.add(Faults.notAKey(node.at()));
+      return Optional.empty();
+    }
+    Place first = seen.putIfAbsent(key.text(), key.at());
+    if (first != null) {
+      out.add(Faults.keyTwice(key, first));
+      return Optional.empty();
+    }
+    return Optional.of(key);
+  }
+
+  private Node node(int depth) {
+    Event event = events.getEvent();
+    if (depth > DEEPEST) {
+      out.add(Faults.tooDeep(lines.at(event.getStartMark())));
+      throw new Abandoned();
+    }
+    if (event instanceof AliasEvent alias) {
+      out.add(Faults.notPlain(lines.between(alias.getStartMark(), alias.getEndMark()), "an alias"));
+      return new Node.Unreadable(lines.at(alias.getStartMark()));
+    }
+    complain((NodeEvent) event);
+    if (event instanceof ScalarEvent scalar) {
+      Place at = lines.between(scalar.getStartMark(), scalar.getEndMark());
+      return new Node.Scalar(scalar.getValue(), scalar.getScalarStyle() != ScalarStyle.PLAIN, at);
+    }
+    return event.is(Event.ID.SequenceStart) ? listing(event, depth) : mapping(event, depth);
+  }
+
+  private void complain(NodeEvent event) {
+    if (event.getAnchor() != null) {
+      out.add(Faults.notPlain(lines.at(event.getStartMark()), "an anchor"));
+    }
+    String tag =
+        event instanceof ScalarEvent scalar
+            ? scalar.getTag()
+            : event instanceof CollectionStartEvent start ? start.getTag() : null;
+    if (tag != null && !tag.equals("!")) {
+      out.add(Faults.notPlain(lines.at(event.getStartMark()), "a tag"));
+    }
+  }
+
+  private Node listing(Event start, int depth) {
+    List<Node> items = new ArrayList<>();
+    while (!events.checkEvent(Event.ID.SequenceEnd)) {
+      items.add(node(depth + 1));
+    }
+    events.getEvent();
+    return new Node.Listing(
+        items, items.isEmpty() ? lines.at(start.getStartMark()) : items.get(0).at());
+  }
+
+  private Node mapping(Event start, int depth) {
+    List<Node.Entry> entries = new ArrayList<>();
+    Map<String, Place> seen = new HashMap<>();
+    while (!events.checkEvent(Event.ID.MappingEnd)) {
+      Optional<Node.Scalar> key = key(seen, depth);
+      Node value = node(depth + 1);
+      key.ifPresent(found -> entries.add(new Node.Entry(found, value)));
+    }
+    events.getEvent();
+    Place at = entries.isEmpty() ? lines.at(start.getStartMark()) : entries.get(0).key().at();
+    return new Node.Mapping(entries, at);
+  }
+
+  /** A finding about the YAML itself. */
+  static Finding fault(String rule, Place at, String what, String follows, String mend) {
+    return new Finding(rule, Severity.STOP, at, what, follows, mend, List.of());
+  }
+}
