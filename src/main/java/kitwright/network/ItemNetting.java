@@ -1,0 +1,119 @@
+package kitwright.network;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Serves the needs of one item in date order. */
+final class ItemNetting {
+  private static final Comparator<Need> FIRST_NEED =
+      Comparator.comparing(Need::on).thenComparing(Need::task).thenComparing(Need::amount);
+  private static final Comparator<Supply> FIRST_TO_COME =
+      Comparator.comparing((Supply supply) -> supply.arrives().orElse(LocalDate.MIN))
+          .thenComparing(Supply::sureness)
+          .thenComparing(Supply::id);
+
+  private final String item;
+  private final List<Supply> supplies;
+  private final BigDecimal[] left;
+  private final Optional<OrderRule> rule;
+  private final LocalDate today;
+  private final List<Cover> covers = new ArrayList<>();
+  private final List<PlannedOrder> orders = new ArrayList<>();
+
+  /** What orders bring beyond the needs served so far. */
+  private BigDecimal surplus = BigDecimal.ZERO;
+
+  /** Everything before this supply is used up. */
+  private int first;
+
+  ItemNetting(
+      String item,
+      List<Need> needs,
+      List<Supply> supplies,
+      Optional<OrderRule> rule,
+      LocalDate today) {
+    this.item = item;
+    this.supplies = supplies.stream().sorted(FIRST_TO_COME).toList();
+    this.left = this.supplies.stream().map(Supply::amount).toArray(BigDecimal[]::new);
+    this.rule = rule;
+    this.today = today;
+    needs.stream().sorted(FIRST_NEED).forEach(this::serve);
+  }
+
+  List<Cover> covers() {
+    return covers;
+  }
+
+  List<PlannedOrder> orders() {
+    return orders;
+  }
+
+  /** On time and kept for the task, on time and free, then whatever comes next. */
+  private void serve(Need need) {
+    while (first < left.length && left[first].signum() == 0) {
+      first++;
+    }
+    List<Cover.Draw> draws = new ArrayList<>();
+    BigDecimal open = need.amount();
+    for (Turn turn : Turn.values()) {
+      for (int i = first; i < left.length && open.signum() > 0; i++) {
+        if (turn == Turn.LATE || supplies.get(i).isThereOn(need.on())) {
+          open = open.subtract(draw(i, need, open, turn, draws));
+        } else {
+          break; // sorted by arrival
+        }
+      }
+    }
+    Optional<LocalDate> ordered = open.signum() > 0 ? order(need, open) : Optional.empty();
+    covers.add(new Cover(need, draws, open, ordered));
+  }
+
+  private enum Turn {
+    KEPT,
+    FREE,
+    LATE
+  }
+
+  private BigDecimal draw(int i, Need need, BigDecimal open, Turn turn, List<Cover.Draw> draws) {
+    Supply supply = supplies.get(i);
+    boolean kept = !supply.keptFor().isEmpty();
+    boolean mine = !kept || supply.keptFor().contains(need.task());
+    if (left[i].signum() == 0 || !mine || (turn == Turn.KEPT && !kept)) {
+      return BigDecimal.ZERO;
+    }
+    BigDecimal taken = left[i].min(open);
+    left[i] = left[i].subtract(taken);
+    draws.add(new Cover.Draw(supply, taken));
+    return taken;
+  }
+
+  private Optional<LocalDate> order(Need need, BigDecimal open) {
+    if (rule.isEmpty()) {
+      return Optional.empty();
+    }
+    BigDecimal lacking = open.subtract(surplus);
+    if (lacking.signum() <= 0) {
+      surplus = lacking.negate();
+    } else {
+      place(need.on(), lacking, rule.get());
+    }
+    return Optional.of(orders.get(orders.size() - 1).arrives());
+  }
+
+  /** Adds to the order for the same day if there is one, so that a minimum is applied once. */
+  private void place(LocalDate day, BigDecimal lacking, OrderRule how) {
+    BigDecimal net = lacking;
+    int last = orders.size() - 1;
+    if (last >= 0 && orders.get(last).needed().equals(day)) {
+      // All that it brings has gone into needs of this day already.
+      net = orders.remove(last).amount().add(lacking);
+    }
+    BigDecimal amount = how.lot(net);
+    surplus = amount.subtract(net);
+    orders.add(new PlannedOrder(item, net, amount, day, how.orderBy(day), how.arrives(day, today)));
+  }
+}

@@ -1,0 +1,166 @@
+package kitwright.network;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Needs set against what is at hand and under way, each item by itself. The first need is served
+ * first, by day, then by task; what is kept for one task is not given to another; what is there in
+ * time is taken before what comes late. What nothing covers is ordered by the item's rule.
+ *
+ * @see "Orlicky, Material Requirements Planning (1975): time-phased netting, lot sizing, offsetting
+ *     by lead time"
+ */
+public final class Netting {
+  private final Map<String, List<Supply>> supplies;
+  private final Map<String, ItemNetting> items;
+
+  private Netting(Map<String, List<Supply>> supplies, Map<String, ItemNetting> items) {
+    this.supplies = supplies;
+    this.items = items;
+  }
+
+  /**
+   * Nets the needs.
+   *
+   * @param rules how each item is bought, by item; an item without one is never ordered
+   * @param today orders are placed on this day at the earliest
+   */
+  public static Netting of(
+      Collection<Need> needs,
+      Collection<Supply> supplies,
+      Map<String, OrderRule> rules,
+      LocalDate today) {
+    Map<String, List<Supply>> held =
+        supplies.stream()
+            .collect(Collectors.groupingBy(Supply::item, HashMap::new, Collectors.toList()));
+    Map<String, ItemNetting> items = new TreeMap<>();
+    needs.stream()
+        .collect(Collectors.groupingBy(Need::item))
+        .forEach(
+            (item, all) ->
+                items.put(
+                    item,
+                    new ItemNetting(
+                        item,
+                        all,
+                        held.getOrDefault(item, List.of()),
+                        Optional.ofNullable(rules.get(item)),
+                        today)));
+    return new Netting(held, items);
+  }
+
+  /** How each need is met: by item, then in the order of serving. */
+  public List<Cover> covers() {
+    return items.values().stream().flatMap(each -> each.covers().stream()).toList();
+  }
+
+  /** The needs of which something is not there on the day, by day. */
+  public List<Cover> shortages() {
+    return covers().stream()
+        .filter(cover -> cover.shortOnTheDay().signum() > 0)
+        .sorted(Comparator.comparing(cover -> cover.need().on()))
+        .toList();
+  }
+
+  /** Orders that would cover what is missing, by the last day to order. */
+  public List<PlannedOrder> orders() {
+    return items.values().stream()
+        .flatMap(each -> each.orders().stream())
+        .sorted(Comparator.comparing(PlannedOrder::orderBy))
+        .toList();
+  }
+
+  /**
+   * The day on which each task's materials are all there, with orders placed in time or today. A
+   * task of which something is missing and cannot be ordered is left out: see {@link #stopped}.
+   */
+  public Map<String, LocalDate> readyDays() {
+    Map<String, LocalDate> days = new TreeMap<>();
+    for (Cover cover : covers()) {
+      cover.readyIfOrdered().ifPresent(day -> days.merge(cover.need().task(), day, Netting::later));
+    }
+    days.keySet().removeAll(stopped());
+    return days;
+  }
+
+  /** Tasks that lack something which neither comes nor can be ordered, by id. */
+  public List<String> stopped() {
+    return covers().stream()
+        .filter(cover -> cover.readyIfOrdered().isEmpty())
+        .map(cover -> cover.need().task())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  /**
+   * What happens to an item on one day.
+   *
+   * @param day the day
+   * @param used needed on that day
+   * @param comes expected to arrive on it
+   * @param ordered arriving on it if ordered as proposed
+   * @param left what is left in the evening; negative while a need waits for late goods
+   */
+  public record Level(
+      LocalDate day, BigDecimal used, BigDecimal comes, BigDecimal ordered, BigDecimal left) {}
+
+  /** The item's balance on each day on which something happens to it, kept stock included. */
+  public List<Level> levels(String item) {
+    TreeMap<LocalDate, Level> changes = new TreeMap<>();
+    BigDecimal left = BigDecimal.ZERO;
+    for (Supply each : supplies.getOrDefault(item, List.of())) {
+      if (each.arrives().isEmpty()) {
+        left = left.add(each.amount());
+      } else {
+        note(changes, each.arrives().get(), BigDecimal.ZERO, each.amount(), BigDecimal.ZERO);
+      }
+    }
+    if (items.containsKey(item)) {
+      for (Cover cover : items.get(item).covers()) {
+        note(changes, cover.need().on(), cover.need().amount(), BigDecimal.ZERO, BigDecimal.ZERO);
+      }
+      for (PlannedOrder order : items.get(item).orders()) {
+        note(changes, order.arrives(), BigDecimal.ZERO, BigDecimal.ZERO, order.amount());
+      }
+    }
+    List<Level> levels = new ArrayList<>();
+    for (Level each : changes.values()) {
+      left = left.add(each.comes()).add(each.ordered()).subtract(each.used());
+      levels.add(new Level(each.day(), each.used(), each.comes(), each.ordered(), left));
+    }
+    return levels;
+  }
+
+  private static void note(
+      Map<LocalDate, Level> changes,
+      LocalDate day,
+      BigDecimal used,
+      BigDecimal comes,
+      BigDecimal ordered) {
+    changes.merge(
+        day,
+        new Level(day, used, comes, ordered, BigDecimal.ZERO),
+        (a, b) ->
+            new Level(
+                day,
+                a.used().add(b.used()),
+                a.comes().add(b.comes()),
+                a.ordered().add(b.ordered()),
+                BigDecimal.ZERO));
+  }
+}

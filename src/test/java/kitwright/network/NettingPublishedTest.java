@@ -1,0 +1,130 @@
+package kitwright.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Worked tables of netting by weeks; the sources stand in the first lines of netting.csv. */
+class NettingPublishedTest {
+  private static final String ITEM = "item";
+  private static final BigDecimal ZERO = BigDecimal.ZERO;
+
+  @ParameterizedTest
+  @CsvSource({
+    "R1-fixed, 37, 2, 230",
+    "R1-exact, 37, 2, 0",
+    "R2-chair, 260, 2, 0",
+    "R2-seat, 60, 2, 0",
+    "R2-back, 40, 2, 0",
+    "R2-legs, 80, 2, 0",
+    "R3, 0, 3, 500"
+  })
+  void aWorkedTableComesOutAsPrinted(String name, int onHand, int leadWeeks, int minimum) {
+    OrderRule rule = new OrderRule(leadWeeks * 7, BigDecimal.valueOf(minimum), ZERO);
+    Netting netting = net(name, onHand, rule);
+    compare(name, "onhand", onHand(netting, onHand));
+    compare(name, "net", byWeek(netting, PlannedOrder::needed, PlannedOrder::net));
+    compare(name, "planned", byWeek(netting, PlannedOrder::arrives, PlannedOrder::amount));
+    compare(name, "release", byWeek(netting, PlannedOrder::orderBy, PlannedOrder::amount));
+    assertThat(netting.orders()).isNotEmpty().noneMatch(PlannedOrder::isPastDue);
+  }
+
+  @Test
+  void theNeedsOfPartsAreTheReleasesOfTheWhole() {
+    List<BigDecimal> chairs =
+        byWeek(
+            net("R2-chair", 260, OrderRule.lotForLot(14)),
+            PlannedOrder::orderBy,
+            PlannedOrder::amount);
+    assertThat(chairs).isEqualTo(weeks("R2-seat", "gross"));
+    assertThat(chairs.stream().map(BigDecimal.valueOf(4)::multiply).toList())
+        .isEqualTo(weeks("R2-legs", "gross"));
+  }
+
+  private static Netting net(String name, int onHand, OrderRule rule) {
+    List<Need> needs = new ArrayList<>();
+    List<Supply> supplies = new ArrayList<>();
+    supplies.add(Supply.atHand("stock", ITEM, BigDecimal.valueOf(onHand)));
+    for (int i = 0; i < 8; i++) {
+      BigDecimal gross = weeks(name, "gross").get(i);
+      if (gross.signum() > 0) {
+        needs.add(new Need("w" + i, ITEM, gross, week(i)));
+      }
+      if (isPrinted(name, "receipt")) {
+        supplies.add(Supply.due("r" + i, ITEM, weeks(name, "receipt").get(i), week(i)));
+      }
+    }
+    return Netting.of(needs, supplies, Map.of(ITEM, rule), Calendars.MONDAY);
+  }
+
+  private static void compare(String name, String row, List<BigDecimal> found) {
+    if (isPrinted(name, row)) {
+      assertThat(found).as(name + " " + row).isEqualTo(weeks(name, row));
+    }
+  }
+
+  private interface Day {
+    LocalDate of(PlannedOrder order);
+  }
+
+  private interface Amount {
+    BigDecimal of(PlannedOrder order);
+  }
+
+  private static List<BigDecimal> byWeek(Netting netting, Day day, Amount amount) {
+    return IntStream.range(0, 8)
+        .mapToObj(
+            i ->
+                netting.orders().stream()
+                    .filter(order -> day.of(order).equals(week(i)))
+                    .map(amount::of)
+                    .reduce(ZERO, BigDecimal::add))
+        .toList();
+  }
+
+  private static List<BigDecimal> onHand(Netting netting, int start) {
+    List<BigDecimal> weeks = new ArrayList<>();
+    BigDecimal left = BigDecimal.valueOf(start);
+    for (int i = 0; i < 8; i++) {
+      LocalDate day = week(i);
+      left =
+          netting.levels(ITEM).stream()
+              .filter(level -> level.day().equals(day))
+              .map(Netting.Level::left)
+              .findFirst()
+              .orElse(left);
+      weeks.add(left);
+    }
+    return weeks;
+  }
+
+  private static LocalDate week(int number) {
+    return Calendars.MONDAY.plusWeeks(number);
+  }
+
+  private static boolean isPrinted(String name, String row) {
+    return Table.read("netting.csv").stream().anyMatch(is(name, row));
+  }
+
+  private static List<BigDecimal> weeks(String name, String row) {
+    Map<String, String> cells =
+        Table.read("netting.csv").stream().filter(is(name, row)).findFirst().orElseThrow();
+    return IntStream.rangeClosed(1, 8)
+        .mapToObj(i -> new BigDecimal(cells.getOrDefault(String.valueOf(i), "")))
+        .toList();
+  }
+
+  private static Predicate<Map<String, String>> is(String name, String row) {
+    return cells ->
+        cells.getOrDefault("case", "").equals(name) && cells.getOrDefault("row", "").equals(row);
+  }
+}
