@@ -1,0 +1,57 @@
+package kitwright.check;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Evidence;
+import kitwright.ledger.EvidencePaths;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a file of evidence is no longer what it was when its SHA-256 was recorded. */
+public final class EvidenceAltered implements Rule {
+  @Override
+  public String name() {
+    return "evidence-altered";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Kind kind : Kind.values()) {
+      for (Entry entry : ledger.entries(kind)) {
+        EvidencePaths.in(entry)
+            .filter(piece -> isAltered(piece, ledger))
+            .forEach(piece -> out.add(altered(entry, piece, ledger)));
+      }
+    }
+  }
+
+  private static boolean isAltered(Evidence piece, Ledger ledger) {
+    return piece.sha256().isPresent()
+        && ledger
+            .evidence(piece)
+            .sha256()
+            .filter(found -> !found.equals(piece.sha256().get()))
+            .isPresent();
+  }
+
+  private Finding altered(Entry entry, Evidence piece, Ledger ledger) {
+    String found = ledger.evidence(piece).sha256().orElse("");
+    return new Finding(
+        name(),
+        Severity.STOP,
+        piece.at().of("sha256"),
+        "The file “"
+            + piece.file()
+            + "” has changed since it was recorded; its SHA-256 is now "
+            + found
+            + ".",
+        "It proves nothing for the " + entry.named() + ".",
+        "Fetch the first version from Git, or record the new one with the reason if the change was meant.",
+        List.of(entry.named()));
+  }
+}

@@ -1,0 +1,56 @@
+package kitwright.check;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where two records of one kind have the same id. */
+public final class IdTwice implements Rule {
+  @Override
+  public String name() {
+    return "id-twice";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Kind kind : Kind.values()) {
+      // Two rates for one day are told apart by what they say, not by an id that nobody wrote.
+      if (kind != Kind.RATES && kind != Kind.BUILD) {
+        examine(ledger.entries(kind), out);
+      }
+    }
+  }
+
+  private void examine(List<Entry> entries, Findings out) {
+    Map<String, Entry> seen = new HashMap<>();
+    for (Entry entry : entries) {
+      Entry first = seen.putIfAbsent(entry.id(), entry);
+      if (first != null) {
+        out.add(twice(entry, first));
+      }
+    }
+  }
+
+  private Finding twice(Entry entry, Entry first) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        entry.at().record(),
+        "The "
+            + entry.named()
+            + " stands here for the second time; the first is at "
+            + first.at().record()
+            + ".",
+        "Whatever refers to it gets the first; sums count both.",
+        "Give one of them another id, or delete it if it was recorded twice.",
+        List.of(entry.named()));
+  }
+}

@@ -1,0 +1,45 @@
+package kitwright.check;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import kitwright.finding.Findings;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerReader;
+import kitwright.ledger.Rule;
+import kitwright.ledger.SourceFile;
+
+/** The names of all rules: those about the records, and those about their reading. */
+public final class RuleNames {
+  /** Found while files are read, before there is a ledger to judge. */
+  private static final List<String> READING =
+      List.of(
+          "build-twice",
+          "file-unreadable",
+          "key-missing",
+          "key-twice",
+          "key-unknown",
+          "kind-unknown",
+          "link-not-followed",
+          "text-cut-by-comma",
+          "value-unreadable",
+          "yaml-not-plain",
+          "yaml-unreadable");
+
+  private RuleNames() {}
+
+  /** All names, those of reading first, then in the order of {@link Check#rules}. */
+  public static List<String> all() {
+    Ledger empty =
+        LedgerReader.read(
+                List.of(
+                    new SourceFile("", "build: {name: none, currency: EUR, started: 2026-01-01}")),
+                paths -> Map.of(),
+                new Findings())
+            .orElseThrow();
+    return Stream.concat(
+            READING.stream(), Check.rules(empty, LocalDate.of(2026, 1, 1)).stream().map(Rule::name))
+        .toList();
+  }
+}
