@@ -1,0 +1,13 @@
+package kitwright.cutting.solve;
+
+import java.util.List;
+
+/**
+ * What a search came to.
+ *
+ * @param columns one for each piece of stock used; together they may make more than wanted
+ * @param unmade of each type
+ * @param mostParts whether nobody can make more, by priority
+ */
+record Solved<L>(
+    List<Column<L>> columns, List<Integer> unmade, long value, long bound, boolean mostParts) {}

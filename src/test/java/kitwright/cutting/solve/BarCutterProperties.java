@@ -1,0 +1,133 @@
+package kitwright.cutting.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+class BarCutterProperties {
+  private static final Effort EFFORT = Effort.steps(3_000_000);
+
+  @Property(tries = 300, seed = "3507")
+  void everyPlanCanBeCutAsItStands(@ForAll("tasks") BarTask task) {
+    assertThat(BarVerify.faults(task, BarCutter.plan(task, EFFORT))).isEmpty();
+  }
+
+  @Property(tries = 300, seed = "3511")
+  void aPlanWithJointsCanBeCutAsItStands(@ForAll("jointed") BarTask task) {
+    assertThat(BarVerify.faults(task, BarCutter.plan(task, EFFORT))).isEmpty();
+  }
+
+  @Property(tries = 100, seed = "3508")
+  void theSameTaskGivesTheSamePlan(@ForAll("tasks") BarTask task) {
+    assertThat(BarCutter.plan(task, EFFORT)).isEqualTo(BarCutter.plan(task, EFFORT));
+  }
+
+  @Property(tries = 200, seed = "3509")
+  void aProvedPlanIsWhatTryingEverythingFinds(@ForAll("smallTasks") BarTask task) {
+    BarPlan plan = BarCutter.plan(task, Effort.usual());
+    assertThat(BarVerify.faults(task, plan)).isEmpty();
+    Optional<Long> least = new EveryBarPlan(task).leastValue();
+    if (least.isPresent()) {
+      assertThat(plan.missing()).isEmpty();
+      assertThat(plan.outcome().value()).isEqualTo(least.get());
+      assertThat(plan.outcome().isProvedBest()).isTrue();
+    } else {
+      assertThat(plan.missing()).isNotEmpty();
+    }
+  }
+
+  @Property(tries = 100, seed = "3510")
+  void aKerfIsAsGoodAsALongerPartInALongerPlank(@ForAll("sound") BarTask task) {
+    long kerf = task.kerf();
+    BarTask thick =
+        new BarTask(
+            task.parts().stream()
+                .map(p -> new BarPart(p.mark(), p.length() + kerf, p.qty(), 1, Optional.empty()))
+                .toList(),
+            task.stock().stream()
+                .map(b -> new Bar(b.id(), b.length() + kerf, b.count(), b.value(), List.of()))
+                .toList(),
+            0,
+            0,
+            1);
+    assertThat(BarCutter.plan(thick, EFFORT).outcome().value())
+        .isEqualTo(BarCutter.plan(task, EFFORT).outcome().value());
+  }
+
+  @Provide
+  Arbitrary<BarTask> tasks() {
+    return tasks(12, 30, true, false);
+  }
+
+  @Provide
+  Arbitrary<BarTask> jointed() {
+    return tasks(6, 6, true, true);
+  }
+
+  @Provide
+  Arbitrary<BarTask> smallTasks() {
+    return tasks(3, 2, true, false);
+  }
+
+  @Provide
+  Arbitrary<BarTask> sound() {
+    return tasks(6, 8, false, false);
+  }
+
+  private static Arbitrary<BarTask> tasks(int marks, int most, boolean spoilt, boolean jointed) {
+    Arbitrary<Optional<Joint>> joint =
+        jointed
+            ? Arbitraries.longs().between(0, 60).map(l -> new Joint(l, l + 90)).optional(0.4)
+            : Arbitraries.just(Optional.empty());
+    Arbitrary<BarPart> part =
+        Combinators.combine(
+                Arbitraries.longs().between(20, jointed ? 1600 : 700),
+                Arbitraries.integers().between(1, most),
+                Arbitraries.integers().between(1, spoilt ? 2 : 1),
+                joint)
+            .as((length, qty, priority, j) -> new BarPart("", length, qty, priority, j));
+    Arbitrary<List<Span>> defects =
+        Combinators.combine(Arbitraries.longs().between(0, 900), Arbitraries.longs().between(1, 80))
+            .as((from, wide) -> new Span(from, from + wide))
+            .list()
+            .ofMaxSize(spoilt ? 2 : 0);
+    Arbitrary<Bar> bar =
+        Combinators.combine(
+                Arbitraries.longs().between(300, 1000),
+                Arbitraries.integers().between(0, most),
+                Arbitraries.longs().between(0, 60),
+                defects)
+            .as((length, count, value, bad) -> new Bar("", length, count, value, bad));
+    return Combinators.combine(
+            part.list().ofMinSize(1).ofMaxSize(marks),
+            bar.list().ofMinSize(1).ofMaxSize(3),
+            Arbitraries.longs().between(0, 40),
+            Arbitraries.longs().between(0, spoilt ? 20 : 0),
+            Arbitraries.longs().between(1, 200))
+        .as((p, b, kerf, trim, keep) -> new BarTask(marked(p), named(b), kerf, trim, keep));
+  }
+
+  private static List<BarPart> marked(List<BarPart> parts) {
+    List<BarPart> marked = new ArrayList<>();
+    for (BarPart p : parts) {
+      marked.add(new BarPart("P" + marked.size(), p.length(), p.qty(), p.priority(), p.joint()));
+    }
+    return marked;
+  }
+
+  private static List<Bar> named(List<Bar> bars) {
+    List<Bar> named = new ArrayList<>();
+    for (Bar b : bars) {
+      named.add(new Bar("B" + named.size(), b.length(), b.count(), b.value(), b.defects()));
+    }
+    return named;
+  }
+}
