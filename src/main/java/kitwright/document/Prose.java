@@ -1,0 +1,34 @@
+package kitwright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+
+/**
+ * Markdown that a person wrote, as in the daily log: it keeps its headings, lists, tables and
+ * links, but HTML is shown as words, links lead only where {@link Destination#written} allows,
+ * pictures from other hosts become links, and hidden characters are written out.
+ *
+ * @param markdown as it was written
+ * @param headingsBelow how many levels its headings sink, so that they stand below ours
+ */
+public record Prose(String markdown, int headingsBelow) implements Block {
+  private static final Parser PARSER =
+      Parser.builder()
+          .extensions(List.of(TablesExtension.create()))
+          .maxOpenBlockParsers(50)
+          .build();
+
+  @Override
+  public List<Node> nodes() {
+    Node root = PARSER.parse(markdown);
+    root.accept(new SafeTree(headingsBelow));
+    List<Node> blocks = new ArrayList<>();
+    for (Node block = root.getFirstChild(); block != null; block = block.getNext()) {
+      blocks.add(block);
+    }
+    return blocks;
+  }
+}
