@@ -1,11 +1,48 @@
 package kitwright.cli;
 
-/** The program's entry. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/** The program's entry: the only place that knows the clock, the terminal and the environment. */
 public final class Main {
+  private static final int BUFFER = 1 << 13;
+
   private Main() {}
 
-  /** Runs the command line. */
+  /** Runs the command line and ends with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(0);
+    PrintStream out = stream(FileDescriptor.out);
+    PrintStream err = stream(FileDescriptor.err);
+    Session session =
+        new Session(
+            out,
+            err,
+            Path.of(""),
+            LocalDate.now(ZoneId.systemDefault()),
+            Screen.of(System.getenv(), isTerminal()));
+    int code = new CommandLineRun(session).run(arguments);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** The sh launcher looks; elsewhere Java's console tells, which is there only for a terminal. */
+  @SuppressWarnings(
+      "SystemConsoleNull") // the launchers pass jdk.console=java.base, which keeps it so
+  private static boolean isTerminal() {
+    String told = System.getProperty("kitwright.terminal", "");
+    return told.isEmpty() ? System.console() != null : told.equals("yes");
+  }
+
+  private static PrintStream stream(FileDescriptor to) {
+    return new PrintStream(
+        new java.io.BufferedOutputStream(new FileOutputStream(to), BUFFER),
+        false,
+        StandardCharsets.UTF_8);
   }
 }

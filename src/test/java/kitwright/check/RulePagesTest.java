@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.finding.RulePage;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import org.junit.jupiter.api.DynamicTest;
@@ -48,7 +49,7 @@ class RulePagesTest {
   @Test
   void pagesSayInOneSentenceWhatTheRuleFinds() throws IOException {
     for (Path page : pages().toList()) {
-      RulePage read = RulePage.of(name(page)).orElseThrow();
+      RulePage read = RulePages.of(name(page)).orElseThrow();
       assertThat(read.summary()).as(name(page)).endsWith(".").hasSizeLessThan(200);
     }
   }

@@ -4,21 +4,20 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import kitwright.finding.RulePage;
 
-/**
- * What is told about a rule when somebody asks.
- *
- * @param summary one sentence
- * @param text the whole page, Markdown
- */
-public record RulePage(String name, String summary, String text) {
-  /** The page of a rule, from the resources; empty where there is no such rule. */
+/** The rules' pages, which stand among the resources. */
+public final class RulePages {
+  private RulePages() {}
+
+  /** The page of a rule; empty where there is no such rule. */
   public static Optional<RulePage> of(String name) {
     if (!name.matches("[a-z0-9-]+")) {
       return Optional.empty();
     }
-    try (InputStream in = RulePage.class.getResourceAsStream("/kitwright/rules/" + name + ".md")) {
+    try (InputStream in = RulePages.class.getResourceAsStream("/kitwright/rules/" + name + ".md")) {
       if (in == null) {
         return Optional.empty();
       }
@@ -28,5 +27,10 @@ public record RulePage(String name, String summary, String text) {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
+  }
+
+  /** The pages of all rules. */
+  public static List<RulePage> all() {
+    return RuleNames.all().stream().flatMap(name -> of(name).stream()).toList();
   }
 }

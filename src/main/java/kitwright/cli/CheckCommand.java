@@ -1,0 +1,106 @@
+package kitwright.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.check.Check;
+import kitwright.check.RuleNames;
+import kitwright.check.RulePages;
+import kitwright.finding.Examination;
+import kitwright.finding.Finding;
+import kitwright.finding.JsonFindings;
+import kitwright.finding.SarifFindings;
+import kitwright.finding.Severity;
+import kitwright.value.Nearest;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Finds what is wrong, missing or late. */
+@picocli.CommandLine.Command(
+    name = "check",
+    description = {
+      "Finds what is wrong, missing or late in the ledger.",
+      "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot be read."
+    })
+final class CheckCommand implements Command {
+  /** How findings are told. */
+  enum Format {
+    TEXT,
+    JSON,
+    SARIF
+  }
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Option(
+      names = "--format",
+      paramLabel = "HOW",
+      description = "text, json, or sarif (SARIF 2.1.0, for forges); text where not said.")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "SEVERITY",
+      description = "End with 1 from this severity on: stop, warn or note; warn where not said.")
+  private Severity failOn = Severity.WARN;
+
+  @Option(
+      names = "--explain",
+      paramLabel = "RULE",
+      arity = "0..1",
+      fallbackValue = "",
+      description =
+          "Tell what a rule protects against, with an example; without a name, list all rules.")
+  private Optional<String> explain = Optional.empty();
+
+  @Override
+  public int run(Session session) {
+    if (explain.isPresent()) {
+      return explain(session, explain.get());
+    }
+    Opened opened = Opened.of(options, session);
+    opened.read().ifPresent(ledger -> Check.examine(ledger, opened.today(), opened.findings()));
+    List<Finding> findings = opened.findings().inOrder();
+    if (opened.read().isEmpty() && format == Format.TEXT) {
+      throw opened.withoutBuild(session);
+    }
+    session.out().print(render(session, opened, findings));
+    if (opened.read().isEmpty()) {
+      return UNREADABLE;
+    }
+    return findings.stream().anyMatch(f -> f.severity().atLeast(failOn)) ? FOUND : CLEAN;
+  }
+
+  private String render(Session session, Opened opened, List<Finding> findings) {
+    Examination examination =
+        new Examination(
+            Version.NUMBER, opened.today(), opened.folder().root().getFileName().toString());
+    return switch (format) {
+      case TEXT -> Opened.text(session).render(findings, opened.lines());
+      case JSON -> JsonFindings.render(examination, findings);
+      case SARIF -> SarifFindings.render(examination, RulePages.all(), findings);
+    };
+  }
+
+  private static int explain(Session session, String rule) {
+    if (rule.isEmpty()) {
+      RulePages.all()
+          .forEach(
+              page -> session.out().printf(Locale.ROOT, "%-30s %s%n", page.name(), page.summary()));
+      return CLEAN;
+    }
+    session
+        .out()
+        .print(
+            RulePages.of(rule)
+                .orElseThrow(
+                    () ->
+                        new Refusal(
+                            "There is no rule “" + rule + "”.",
+                            Nearest.to(rule, RuleNames.all())
+                                .map(near -> "Did you mean “" + near + "”?")
+                                .orElse("“kitwright check --explain” lists them all.")))
+                .help());
+    return CLEAN;
+  }
+}

@@ -1,0 +1,118 @@
+package kitwright.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import kitwright.value.Nearest;
+import kitwright.value.Visible;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.ParameterException;
+
+/** One run of the program: finds the command, makes only that one, and answers every fault. */
+final class CommandLineRun {
+  private final Session session;
+
+  CommandLineRun(Session session) {
+    this.session = session;
+  }
+
+  int run(String... arguments) {
+    try {
+      return dispatch(arguments);
+    } catch (Refusal refusal) {
+      return refuse(refusal.said());
+    } catch (ParameterException misused) {
+      return refuse(
+          sentence(misused)
+              + " See “kitwright "
+              + misused.getCommandLine().getCommandName()
+              + " --help”.");
+    } catch (OutOfMemoryError tooMuch) {
+      return refuse(
+          "The ledger needs more memory than Java was given. Set KITWRIGHT_JAVA_OPTIONS=-Xmx2g and try again.");
+    } catch (RuntimeException | StackOverflowError fault) {
+      return refuse(ourFault(fault));
+    }
+  }
+
+  private int dispatch(String[] arguments) {
+    String first = arguments.length == 0 ? "--help" : arguments[0];
+    switch (first) {
+      case "--help", "-h", "help" -> {
+        session.out().print(overview());
+        return Command.CLEAN;
+      }
+      case "--version", "-V" -> {
+        session.out().println("kitwright " + Version.NUMBER);
+        return Command.CLEAN;
+      }
+      default -> {
+        Commands.Word word = Commands.named(first).orElseThrow(() -> unknown(first));
+        return call(word, Arrays.copyOfRange(arguments, 1, arguments.length));
+      }
+    }
+  }
+
+  private int call(Commands.Word word, String[] arguments) {
+    Command command = word.maker().get();
+    CommandLine line =
+        new CommandLine(command)
+            .setCommandName(word.name())
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setUsageHelpWidth(Math.max(55, session.screen().width()))
+            .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+    line.getCommandSpec()
+        .addOption(
+            CommandLine.Model.OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Show this text.")
+                .build());
+    line.parseArgs(arguments);
+    if (line.isUsageHelpRequested()) {
+      session.out().print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
+      return Command.CLEAN;
+    }
+    return command.run(session);
+  }
+
+  private String overview() {
+    StringBuilder out = new StringBuilder();
+    out.append("kitwright ")
+        .append(Version.NUMBER)
+        .append(": what the kit lacks, what it costs, what stops the work\n\n");
+    Commands.all()
+        .forEach(
+            word ->
+                out.append(String.format(Locale.ROOT, "  %-12s %s%n", word.name(), word.does())));
+    return out.append(
+            "\n“kitwright WORD --help” tells more. A ledger is a folder of YAML and Markdown files in Git.\n")
+        .toString();
+  }
+
+  private static Refusal unknown(String word) {
+    return new Refusal(
+        "There is no command “" + word + "”.",
+        Nearest.to(word, Commands.all().stream().map(Commands.Word::name).toList())
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("“kitwright --help” lists them."));
+  }
+
+  private static String sentence(ParameterException misused) {
+    String said = String.valueOf(misused.getMessage()).replace("\n", " ");
+    return said.endsWith(".") ? said : said + ".";
+  }
+
+  private static String ourFault(Throwable fault) {
+    StackTraceElement[] trace = fault.getStackTrace();
+    String where = trace.length == 0 ? "" : " at " + trace[0];
+    return "A fault of the program itself: "
+        + fault
+        + where
+        + ". No file was changed by it. Please report this line with the command you gave.";
+  }
+
+  private int refuse(String said) {
+    session.err().println("kitwright: " + Visible.line(said));
+    return Command.UNREADABLE;
+  }
+}

@@ -1,0 +1,26 @@
+package kitwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The words of the command line, in the order in which a builder meets them. */
+final class Commands {
+  private Commands() {}
+
+  /**
+   * A word, what it does in a line, and how its command is made; made only when it is called, since
+   * the command line library takes its time over each.
+   */
+  record Word(String name, String does, Supplier<Command> maker) {}
+
+  static List<Word> all() {
+    return List.of(
+        new Word("check", "find what is wrong, missing or late", CheckCommand::new),
+        new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
+  }
+
+  static Optional<Word> named(String name) {
+    return all().stream().filter(word -> word.name().equals(name)).findFirst();
+  }
+}

@@ -1,0 +1,33 @@
+package kitwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import kitwright.ledger.LedgerFolder;
+import picocli.CommandLine.Parameters;
+
+/** Prints what to write behind {@code sha256:}. */
+@picocli.CommandLine.Command(
+    name = "hash",
+    description = "Prints the SHA-256 of files, to be recorded as “sha256:” beside evidence.")
+final class HashCommand implements Command {
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
+  private List<String> files = List.of();
+
+  @Override
+  public int run(Session session) {
+    for (String file : files) {
+      Path path = LedgerOptions.path(session, file);
+      if (!Files.isRegularFile(path)) {
+        throw new Refusal("There is no file “" + file + "”.", "Check the path.");
+      }
+      try {
+        session.out().println(LedgerFolder.sha256(path) + "  " + file);
+      } catch (IOException broken) {
+        throw new Refusal("“" + file + "” cannot be opened.", "Check who may read it.");
+      }
+    }
+    return CLEAN;
+  }
+}

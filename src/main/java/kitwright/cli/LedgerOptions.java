@@ -1,0 +1,68 @@
+package kitwright.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import kitwright.ledger.LedgerFolder;
+import kitwright.value.Days;
+import kitwright.value.Misread;
+import picocli.CommandLine.Option;
+
+/** Which ledger, and which day it is. */
+final class LedgerOptions {
+  @Option(
+      names = "--ledger",
+      paramLabel = "DIR",
+      description =
+          "The ledger’s folder; else “ledger” here, else the nearest folder upward with a build record.")
+  private String ledger = "";
+
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      description = "The day to judge by, such as 2026-03-29; else the clock’s.")
+  private String today = "";
+
+  LedgerFolder folder(Session session) {
+    if (ledger.isEmpty()) {
+      return LedgerFolder.near(session.here())
+          .orElseThrow(
+              () ->
+                  new Refusal(
+                      "No ledger was found here or in any folder above.",
+                      "Name one with --ledger DIR, or begin one with “kitwright start DIR”."));
+    }
+    Path folder = path(session, ledger);
+    if (!Files.isDirectory(folder)) {
+      throw new Refusal("There is no folder “" + ledger + "”.", "Check the path after --ledger.");
+    }
+    return LedgerFolder.at(folder);
+  }
+
+  LocalDate today(Session session) {
+    if (today.isEmpty()) {
+      return session.clock();
+    }
+    return day("--today", today);
+  }
+
+  /** A day given on the command line. */
+  static LocalDate day(String option, String text) {
+    try {
+      return Days.day(text);
+    } catch (Misread misread) {
+      throw new Refusal(
+          "After " + option + ": " + misread.what() + ".", "Please " + misread.mend() + ".");
+    }
+  }
+
+  /** A path given on the command line. */
+  static Path path(Session session, String text) {
+    try {
+      return session.here().resolve(text);
+    } catch (InvalidPathException nonsense) {
+      throw new Refusal("“" + text + "” is no path.", "Check it for odd characters.");
+    }
+  }
+}

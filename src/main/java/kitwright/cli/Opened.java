@@ -1,0 +1,76 @@
+package kitwright.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.finding.TextFindings;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerFolder;
+import kitwright.ledger.LedgerReader;
+import kitwright.ledger.SourceFile;
+
+/**
+ * A ledger that a command works on, with the faults of its reading.
+ *
+ * @param files the texts, so that findings can show the lines
+ */
+record Opened(
+    LedgerFolder folder,
+    LocalDate today,
+    List<SourceFile> files,
+    Optional<Ledger> read,
+    Findings findings) {
+
+  static Opened of(LedgerOptions options, Session session) {
+    LedgerFolder folder = options.folder(session);
+    Findings findings = new Findings();
+    List<SourceFile> files = folder.files(findings);
+    Optional<Ledger> read = LedgerReader.read(files, folder::evidence, findings);
+    return new Opened(folder, options.today(session), files, read, findings);
+  }
+
+  /**
+   * The ledger, for a command that only tells. Faults of its reading are counted on the error
+   * stream, so that nobody takes a sum for whole that is not.
+   */
+  Ledger ledger(Session session) {
+    int stops =
+        (int) findings.inOrder().stream().filter(f -> f.severity() == Severity.STOP).count();
+    if (stops > 0 && read.isPresent()) {
+      session
+          .err()
+          .println(
+              "kitwright: "
+                  + (stops == 1 ? "one fault" : stops + " faults")
+                  + " in the ledger’s files; what follows lacks those records. “kitwright check” shows them.");
+    }
+    return read.orElseThrow(() -> withoutBuild(session));
+  }
+
+  /** Tells what stood in the way of a build record. */
+  Refusal withoutBuild(Session session) {
+    if (!findings.inOrder().isEmpty()) {
+      session.err().print(text(session).render(findings.inOrder(), lines()));
+    }
+    return new Refusal(
+        "No file in “" + folder.root() + "” holds a readable build record.",
+        "Write one: build: {name: …, currency: EUR, started: 2026-01-05}, or begin with “kitwright start DIR”.");
+  }
+
+  static TextFindings text(Session session) {
+    Screen screen = session.screen();
+    return new TextFindings(screen.width(), screen.marks(), screen.ink());
+  }
+
+  /** The lines of each file, as they were read. */
+  Function<String, List<String>> lines() {
+    Map<String, String> texts =
+        files.stream().collect(Collectors.toMap(SourceFile::path, SourceFile::text));
+    return file -> texts.getOrDefault(file, "").lines().toList();
+  }
+}
