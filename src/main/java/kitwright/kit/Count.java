@@ -1,0 +1,24 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import kitwright.ledger.Delivery;
+import kitwright.value.Place;
+import kitwright.value.Quantity;
+
+/**
+ * A line of a count, in the unit in which the item was promised.
+ *
+ * @param on the day the delivery came
+ * @param found in all, good or not
+ * @param damaged of these, damaged
+ * @param wrong of these, not what was ordered
+ * @param at where the line stands
+ */
+public record Count(
+    Delivery delivery, LocalDate on, Quantity found, Quantity damaged, Quantity wrong, Place at) {
+
+  /** What can be built with. */
+  public Quantity good() {
+    return found.less(damaged).less(wrong);
+  }
+}

@@ -1,0 +1,97 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import kitwright.ledger.KitItem;
+import kitwright.value.Quantity;
+
+/**
+ * How an item of the kit stands: promised, counted over all deliveries, used. Every quantity is in
+ * the unit of the promise. What covers a shortage otherwise (a substitution, a credit) is told by
+ * {@code kitwright.shortage}.
+ *
+ * @param counts by day
+ * @param uses by day, from the log
+ * @param promises to substitutions and tasks
+ * @param awaited in deliveries that are still on their way
+ */
+public record Position(
+    KitItem item,
+    List<Count> counts,
+    List<Use> uses,
+    List<Promise> promises,
+    List<Awaited> awaited) {
+  public Position {
+    counts = List.copyOf(counts);
+    uses = List.copyOf(uses);
+    promises = List.copyOf(promises);
+    awaited = List.copyOf(awaited);
+  }
+
+  /** The same at the end of an earlier day. */
+  public Position on(LocalDate day) {
+    return new Position(
+        item,
+        counts.stream().filter(count -> !count.on().isAfter(day)).toList(),
+        uses.stream().filter(use -> !use.on().isAfter(day)).toList(),
+        promises,
+        awaited);
+  }
+
+  /** What the supplier promised. */
+  public Quantity promised() {
+    return item.qty();
+  }
+
+  /** Whether anybody has counted it, even if none was found. */
+  public boolean isCounted() {
+    return !counts.isEmpty();
+  }
+
+  /** Found in all, good or not. */
+  public Quantity counted() {
+    return sum(counts, Count::found);
+  }
+
+  public Quantity damaged() {
+    return sum(counts, Count::damaged);
+  }
+
+  public Quantity wrong() {
+    return sum(counts, Count::wrong);
+  }
+
+  /** What was counted and can be built with. */
+  public Quantity good() {
+    return sum(counts, Count::good);
+  }
+
+  /** Promised and not counted good. */
+  public Quantity missing() {
+    return promised().less(good());
+  }
+
+  /** Counted good beyond the promise. */
+  public Quantity surplus() {
+    return good().less(promised());
+  }
+
+  public Quantity used() {
+    return sum(uses, Use::qty);
+  }
+
+  /** Good and not used yet. */
+  public Quantity left() {
+    return good().less(used());
+  }
+
+  /** What deliveries on their way say they hold. */
+  public Quantity onItsWay() {
+    return sum(awaited, Awaited::qty);
+  }
+
+  private <T> Quantity sum(List<T> parts, Function<T, Quantity> amount) {
+    return parts.stream().map(amount).reduce(Quantity.none(promised().unit()), Quantity::plus);
+  }
+}

@@ -1,0 +1,57 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.ledger.Ledger;
+import kitwright.value.Ref;
+
+/**
+ * How every item of the kit and every piece of stock stands on a day. Worked out in one pass over
+ * the records; amounts in a unit that does not convert are left out, and the rule {@code
+ * units-apart} tells of them.
+ */
+public final class Positions {
+  private final LocalDate day;
+  private final Map<String, Position> items;
+  private final Map<String, StockPosition> stock;
+
+  private Positions(LocalDate day, Map<String, Position> items, Map<String, StockPosition> stock) {
+    this.day = day;
+    this.items = items;
+    this.stock = stock;
+  }
+
+  /** Counts, uses and promises up to the end of a day. */
+  public static Positions of(Ledger ledger, LocalDate day) {
+    Tallies tallies = new Tallies(ledger, day);
+    return new Positions(day, tallies.items(), tallies.stock());
+  }
+
+  /** The day for which they hold. */
+  public LocalDate day() {
+    return day;
+  }
+
+  /** Every item, in the kit's order. */
+  public List<Position> all() {
+    return List.copyOf(items.values());
+  }
+
+  /** The position of an item of the kit. */
+  public Optional<Position> of(Ref item) {
+    return Optional.ofNullable(items.get(item.id()));
+  }
+
+  /** Every piece of stock, in the ledger's order. */
+  public Collection<StockPosition> allStock() {
+    return List.copyOf(stock.values());
+  }
+
+  /** The position of stock or an off-cut. */
+  public Optional<StockPosition> ofStock(Ref ref) {
+    return Optional.ofNullable(stock.get(ref.id()));
+  }
+}

@@ -1,0 +1,52 @@
+package kitwright.kit;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Stock;
+import kitwright.value.Quantity;
+
+/**
+ * How stock or an off-cut stands: how much there was, to whom it is promised, what was used. Every
+ * quantity is in the unit of the stock; pieces of a size are counted.
+ *
+ * @param promises with and without an amount, in the ledger's order
+ * @param uses by day, from the log
+ */
+public record StockPosition(Stock stock, List<Promise> promises, List<Use> uses) {
+  public StockPosition {
+    promises = List.copyOf(promises);
+    uses = List.copyOf(uses);
+  }
+
+  /** How much there was before any was used. */
+  public Quantity amount() {
+    return stock.amount();
+  }
+
+  public Quantity used() {
+    return uses.stream().map(Use::qty).reduce(nothing(), Quantity::plus);
+  }
+
+  /** What is at hand now. */
+  public Quantity left() {
+    return amount().less(used());
+  }
+
+  /** What is promised with an amount, used already or not. */
+  public Quantity promised() {
+    return promises.stream()
+        .map(Promise::qty)
+        .flatMap(Optional::stream)
+        .reduce(nothing(), Quantity::plus);
+  }
+
+  /** What nobody has used and nobody has asked for. */
+  public Quantity free() {
+    Quantity spoken = promised();
+    return amount().less(spoken.compareAmount(used()) > 0 ? spoken : used());
+  }
+
+  private Quantity nothing() {
+    return Quantity.none(amount().unit());
+  }
+}

@@ -1,0 +1,216 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Stock;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
+import kitwright.value.Place;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+import kitwright.value.Unit;
+
+/** Gathers, record by record, what belongs to each item and each piece of stock. */
+final class Tallies {
+  private final Ledger ledger;
+  private final LocalDate day;
+  private final Map<String, List<Count>> counts = new HashMap<>();
+  private final Map<String, List<Awaited>> awaited = new HashMap<>();
+  private final Map<String, List<Use>> itemUses = new HashMap<>();
+  private final Map<String, List<Promise>> itemPromises = new HashMap<>();
+  private final Map<String, List<Use>> stockUses = new HashMap<>();
+  private final Map<String, List<Promise>> stockPromises = new HashMap<>();
+
+  Tallies(Ledger ledger, LocalDate day) {
+    this.ledger = ledger;
+    this.day = day;
+    ledger.deliveries().forEach(this::take);
+    ledger.log().stream().filter(log -> !log.day().isAfter(day)).forEach(this::take);
+    ledger.substitutions().stream().filter(this::stands).forEach(this::take);
+    ledger.tasks().stream().filter(this::stands).forEach(this::take);
+    ledger.cuts().stream().filter(cut -> !isPast(cut.done())).forEach(this::take);
+    ledger.stock().forEach(this::take);
+  }
+
+  Map<String, Position> items() {
+    Map<String, Position> all = new LinkedHashMap<>();
+    ledger
+        .kit()
+        .forEach(
+            item ->
+                all.putIfAbsent(
+                    item.id(),
+                    new Position(
+                        item,
+                        byDay(counts.getOrDefault(item.id(), List.of())),
+                        itemUses.getOrDefault(item.id(), List.of()),
+                        itemPromises.getOrDefault(item.id(), List.of()),
+                        awaited.getOrDefault(item.id(), List.of()))));
+    return all;
+  }
+
+  Map<String, StockPosition> stock() {
+    Map<String, StockPosition> all = new LinkedHashMap<>();
+    ledger
+        .stock()
+        .forEach(
+            stock ->
+                all.putIfAbsent(
+                    stock.id(),
+                    new StockPosition(
+                        stock,
+                        stockPromises.getOrDefault(stock.id(), List.of()),
+                        stockUses.getOrDefault(stock.id(), List.of()))));
+    return all;
+  }
+
+  private static List<Count> byDay(List<Count> counts) {
+    return counts.stream().sorted(Comparator.comparing(Count::on)).toList();
+  }
+
+  private boolean isPast(Optional<LocalDate> when) {
+    return when.filter(date -> !date.isAfter(day)).isPresent();
+  }
+
+  private boolean stands(Substitution substitution) {
+    return !isPast(substitution.withdrawn());
+  }
+
+  private boolean stands(Task task) {
+    return !isPast(task.withdrawn());
+  }
+
+  private void take(Delivery delivery) {
+    if (isPast(delivery.received())) {
+      LocalDate on = delivery.received().orElseThrow();
+      delivery.counted().forEach(line -> take(delivery, on, line));
+    } else {
+      for (Delivery.Packed line : delivery.packed()) {
+        itemUnit(line.item())
+            .flatMap(unit -> in(unit, line.qty()))
+            .ifPresent(qty -> add(awaited, line.item(), new Awaited(delivery, qty)));
+      }
+    }
+  }
+
+  private void take(Delivery delivery, LocalDate on, Delivery.Counted line) {
+    Optional<Unit> unit = itemUnit(line.item());
+    Optional<Quantity> found = unit.flatMap(u -> in(u, line.qty()));
+    if (found.isPresent()) {
+      Quantity none = Quantity.none(unit.get());
+      add(
+          counts,
+          line.item(),
+          new Count(
+              delivery,
+              on,
+              found.get(),
+              line.damaged().flatMap(qty -> in(unit.get(), qty)).orElse(none),
+              line.wrong().flatMap(qty -> in(unit.get(), qty)).orElse(none),
+              line.at().of("qty")));
+    }
+  }
+
+  private void take(LogDay log) {
+    for (LogDay.Used used : log.used()) {
+      used.item().ifPresent(item -> use(itemUses, item, itemUnit(item), log, used));
+      used.stock().ifPresent(stock -> use(stockUses, stock, stockUnit(stock), log, used));
+    }
+  }
+
+  private static void use(
+      Map<String, List<Use>> uses, Ref thing, Optional<Unit> unit, LogDay log, LogDay.Used used) {
+    unit.flatMap(u -> in(u, used.qty()))
+        .ifPresent(
+            qty -> add(uses, thing, new Use(log.day(), qty, used.task(), used.at().of("qty"))));
+  }
+
+  private void take(Substitution substitution) {
+    for (Substitution.Take take : substitution.use()) {
+      promise(
+          take.item(),
+          take.stock(),
+          take.qty(),
+          substitution,
+          substitution.hold(),
+          take.at().of("qty"));
+    }
+  }
+
+  private void take(Task task) {
+    Ref self = new Ref(task.id(), task.at().record());
+    for (Task.Use use : task.uses()) {
+      use.qty()
+          .ifPresent(
+              qty ->
+                  promise(
+                      use.item(), use.stock(), qty, task, Optional.of(self), use.at().of("qty")));
+    }
+  }
+
+  private void promise(
+      Optional<Ref> item,
+      Optional<Ref> stock,
+      Quantity qty,
+      Entry to,
+      Optional<Ref> task,
+      Place at) {
+    item.flatMap(this::itemUnit)
+        .flatMap(unit -> in(unit, qty))
+        .ifPresent(q -> add(itemPromises, item.get(), new Promise(to, Optional.of(q), task, at)));
+    stock
+        .flatMap(this::stockUnit)
+        .flatMap(unit -> in(unit, qty))
+        .ifPresent(q -> add(stockPromises, stock.get(), new Promise(to, Optional.of(q), task, at)));
+  }
+
+  private void take(Cut cut) {
+    cut.from()
+        .forEach(
+            stock ->
+                add(
+                    stockPromises,
+                    stock,
+                    new Promise(cut, Optional.empty(), cut.task(), stock.at())));
+  }
+
+  private void take(Stock stock) {
+    for (Ref kept : stock.keepFor()) {
+      ledger
+          .task(kept)
+          .filter(task -> stands(task) && !isPast(task.finished()))
+          .ifPresent(
+              task ->
+                  stockPromises
+                      .computeIfAbsent(stock.id(), id -> new ArrayList<>())
+                      .add(new Promise(task, Optional.empty(), Optional.of(kept), kept.at())));
+    }
+  }
+
+  private Optional<Unit> itemUnit(Ref item) {
+    return ledger.kitItem(item).map(found -> found.qty().unit());
+  }
+
+  private Optional<Unit> stockUnit(Ref stock) {
+    return ledger.stock(stock).map(found -> found.amount().unit());
+  }
+
+  private static Optional<Quantity> in(Unit unit, Quantity qty) {
+    return qty.unit().convertsTo(unit) ? Optional.of(qty.in(unit)) : Optional.empty();
+  }
+
+  private static <T> void add(Map<String, List<T>> all, Ref thing, T part) {
+    all.computeIfAbsent(thing.id(), id -> new ArrayList<>()).add(part);
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * What the kit promised, what was counted good, damaged and wrong, what is at hand and to whom it
+ * is promised. Uses no other feature. Start with {@link kitwright.kit.Positions}.
+ */
+@NullMarked
+package kitwright.kit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,155 @@
+package kitwright.substitution;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.assessment.Judging;
+import kitwright.assessment.Verdict;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Grade;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Substitution.SignOff;
+import kitwright.value.Ref;
+
+/**
+ * Judges one substitution. Structural: an assessment that passes, then a signature of somebody
+ * entitled who did not propose it. Systems and finish: a signature of somebody entitled; an
+ * assessment, where there is one, must not fail.
+ */
+final class Judge {
+  private final Ledger ledger;
+  private final Judging judging;
+  private final LocalDate today;
+  private final Beginnings beginnings;
+
+  Judge(Ledger ledger, Judging judging, LocalDate today) {
+    this.ledger = ledger;
+    this.judging = judging;
+    this.today = today;
+    this.beginnings = new Beginnings(ledger, today);
+  }
+
+  Standing standing(Substitution substitution) {
+    Fingerprint fingerprint = Fingerprint.of(substitution, ledger);
+    Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
+    Optional<Verdict> verdict = assessment.map(judging.assessments());
+    List<Signature> signatures =
+        substitution.signOffs().stream()
+            .filter(signOff -> !signOff.on().isAfter(today))
+            .map(signOff -> signature(signOff, substitution, assessment, fingerprint))
+            .toList();
+    List<Lack> lacks = new ArrayList<>(lacksOfAssessment(substitution.grade(), verdict));
+    lacks.addAll(lacksOfSignatures(signatures));
+    return new Standing(
+        substitution,
+        state(substitution, lacks),
+        fingerprint,
+        verdict,
+        signatures,
+        lacks,
+        hold(substitution, signatures));
+  }
+
+  private Standing.State state(Substitution substitution, List<Lack> lacks) {
+    if (substitution.withdrawn().filter(day -> !day.isAfter(today)).isPresent()) {
+      return Standing.State.WITHDRAWN;
+    }
+    return lacks.isEmpty() ? Standing.State.APPROVED : Standing.State.WAITING;
+  }
+
+  private static List<Lack> lacksOfAssessment(Grade grade, Optional<Verdict> verdict) {
+    boolean needed = grade == Grade.STRUCTURAL;
+    if (verdict.isEmpty()) {
+      return needed ? List.of(Lack.NO_ASSESSMENT) : List.of();
+    }
+    return switch (verdict.get().outcome()) {
+      case PASS -> List.of();
+      case FAIL -> List.of(Lack.ASSESSMENT_FAILS);
+      case CANNOT_TELL -> needed ? List.of(Lack.ASSESSMENT_OPEN) : List.of();
+    };
+  }
+
+  private static Set<Lack> lacksOfSignatures(List<Signature> signatures) {
+    if (signatures.stream().anyMatch(Signature::counts)) {
+      return Set.of();
+    }
+    Set<Lack> lacks = new LinkedHashSet<>();
+    signatures.forEach(signature -> lacks.addAll(signature.lacks()));
+    return lacks.isEmpty() ? Set.of(Lack.UNSIGNED) : lacks;
+  }
+
+  private Signature signature(
+      SignOff signOff,
+      Substitution substitution,
+      Optional<Assessment> assessment,
+      Fingerprint fingerprint) {
+    List<Lack> lacks = new ArrayList<>();
+    Grade grade = substitution.grade();
+    if (!isEntitled(signOff.by(), grade)) {
+      lacks.add(Lack.NOT_ENTITLED);
+    }
+    if (grade == Grade.STRUCTURAL && isProposer(signOff, substitution)) {
+      lacks.add(Lack.BY_PROPOSER);
+    }
+    if (assessment.flatMap(Assessment::on).filter(signOff.on()::isBefore).isPresent()) {
+      lacks.add(Lack.BEFORE_ASSESSMENT);
+    }
+    if (signOff.covers().isEmpty() && grade != Grade.FINISH) {
+      lacks.add(Lack.COVERS_NOTHING);
+    }
+    if (signOff.covers().filter(digits -> !fingerprint.matches(digits)).isPresent()) {
+      lacks.add(Lack.STALE);
+    }
+    if (signOff.conditions().stream().map(judging.conditions()).anyMatch(Verdict::fails)) {
+      lacks.add(Lack.CONDITION_UNMET);
+    }
+    return new Signature(signOff, lacks);
+  }
+
+  private boolean isEntitled(Ref party, Grade grade) {
+    return ledger.party(party).filter(found -> found.maySign().contains(grade)).isPresent();
+  }
+
+  private static boolean isProposer(SignOff signOff, Substitution substitution) {
+    return substitution
+        .proposed()
+        .filter(proposal -> proposal.by().id().equals(signOff.by().id()))
+        .isPresent();
+  }
+
+  private HoldPoint hold(Substitution substitution, List<Signature> signatures) {
+    Optional<Ref> held = substitution.hold();
+    if (held.isEmpty()) {
+      return new HoldPoint(held, HoldPoint.State.NONE, Optional.empty(), Optional.empty());
+    }
+    Optional<LocalDate> signed =
+        signatures.stream()
+            .filter(Signature::countedWhenGiven)
+            .map(signature -> signature.signOff().on())
+            .min(LocalDate::compareTo);
+    Optional<Beginnings.Beginning> begun = beginnings.of(held.get());
+    return new HoldPoint(
+        held,
+        state(signed, begun),
+        begun.flatMap(Beginnings.Beginning::on),
+        begun.map(Beginnings.Beginning::at));
+  }
+
+  private static HoldPoint.State state(
+      Optional<LocalDate> signed, Optional<Beginnings.Beginning> begun) {
+    if (signed.isEmpty()) {
+      return begun.isPresent() ? HoldPoint.State.PASSED : HoldPoint.State.HOLDS;
+    }
+    // Progress without a day is taken to be of today: a signature so far came before it.
+    boolean before =
+        begun
+            .flatMap(Beginnings.Beginning::on)
+            .filter(day -> day.isBefore(signed.get()))
+            .isPresent();
+    return before ? HoldPoint.State.PASSED : HoldPoint.State.RELEASED;
+  }
+}

@@ -1,0 +1,28 @@
+package kitwright.substitution;
+
+import java.util.List;
+import kitwright.ledger.Substitution.SignOff;
+
+/**
+ * A sign-off as it counts today.
+ *
+ * @param lacks why it does not count; empty where it does
+ */
+public record Signature(SignOff signOff, List<Lack> lacks) {
+  public Signature {
+    lacks = List.copyOf(lacks);
+  }
+
+  /** Whether it counts. */
+  public boolean counts() {
+    return lacks.isEmpty();
+  }
+
+  /**
+   * Whether it counted on the day it was given, as far as can be told: a record that was changed
+   * later does not undo that somebody entitled had looked before the part was closed up.
+   */
+  boolean countedWhenGiven() {
+    return lacks.stream().allMatch(lack -> lack == Lack.STALE || lack == Lack.COVERS_NOTHING);
+  }
+}

@@ -1,0 +1,73 @@
+package kitwright.substitution;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.assessment.Judging;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Substitution;
+import kitwright.value.Ref;
+
+/** How every substitution stands on a day. */
+public final class Standings {
+  private final Map<String, Standing> byId;
+  private final Map<String, List<Standing>> byShortage;
+
+  private Standings(Map<String, Standing> byId, Map<String, List<Standing>> byShortage) {
+    this.byId = byId;
+    this.byShortage = byShortage;
+  }
+
+  /** Judges every substitution by what is recorded up to the end of a day. */
+  public static Standings of(Ledger ledger, Judging judging, LocalDate today) {
+    Judge judge = new Judge(ledger, judging, today);
+    Map<String, Standing> byId = new LinkedHashMap<>();
+    for (Substitution substitution : ledger.substitutions()) {
+      byId.putIfAbsent(substitution.id(), judge.standing(substitution));
+    }
+    return new Standings(byId, byShortage(ledger, byId));
+  }
+
+  /** A substitution says which shortage it answers, or an option of the shortage names it. */
+  private static Map<String, List<Standing>> byShortage(Ledger ledger, Map<String, Standing> byId) {
+    Map<String, Set<Standing>> all = new java.util.HashMap<>();
+    byId.values()
+        .forEach(
+            standing ->
+                standing.substitution().shortage().ifPresent(ref -> link(all, ref.id(), standing)));
+    ledger
+        .shortages()
+        .forEach(
+            shortage ->
+                shortage.options().stream()
+                    .flatMap(option -> option.substitution().stream())
+                    .map(ref -> Optional.ofNullable(byId.get(ref.id())))
+                    .flatMap(Optional::stream)
+                    .filter(standing -> standing.substitution().shortage().isEmpty())
+                    .forEach(standing -> link(all, shortage.id(), standing)));
+    Map<String, List<Standing>> lists = new java.util.HashMap<>();
+    all.forEach((id, set) -> lists.put(id, List.copyOf(set)));
+    return lists;
+  }
+
+  private static void link(Map<String, Set<Standing>> all, String shortage, Standing standing) {
+    all.computeIfAbsent(shortage, id -> new java.util.LinkedHashSet<>()).add(standing);
+  }
+
+  /** Every substitution, in the ledger's order. */
+  public List<Standing> all() {
+    return List.copyOf(byId.values());
+  }
+
+  public Optional<Standing> of(Ref substitution) {
+    return Optional.ofNullable(byId.get(substitution.id()));
+  }
+
+  /** The substitutions that answer a shortage, withdrawn ones among them. */
+  public List<Standing> answering(String shortage) {
+    return byShortage.getOrDefault(shortage, List.of());
+  }
+}

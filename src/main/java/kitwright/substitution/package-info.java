@@ -1,0 +1,9 @@
+/**
+ * Whether something built otherwise than drawn may be built so: its fingerprint, its signatures,
+ * who may give them, and the hold point. Uses {@code assessment}. Start with {@link
+ * kitwright.substitution.Standings}.
+ */
+@NullMarked
+package kitwright.substitution;
+
+import org.jspecify.annotations.NullMarked;
