@@ -1,0 +1,89 @@
+package kitwright.daybook;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Spend;
+import kitwright.ledger.Task;
+
+/**
+ * What lies ahead on the evening of a day.
+ *
+ * @param underWay tasks begun and not finished
+ * @param ready tasks not begun, whose forerunners are all finished
+ * @param deliveries on their way, those with a day first
+ * @param orders paid for or not, not yet come, with a day on which they shall
+ * @param replies claims sent, not settled, with a day by which an answer is asked
+ * @param tools borrowed and not given back, with a day on which they shall be
+ */
+public record Ahead(
+    List<Task> underWay,
+    List<Task> ready,
+    List<Delivery> deliveries,
+    List<Spend> orders,
+    List<Claim> replies,
+    List<Loan> tools) {
+
+  /** What lies ahead on the evening of a day. */
+  public static Ahead on(LocalDate evening, Ledger ledger) {
+    Predicate<Task> begun = task -> Stage.on(evening, task, ledger).isBegun();
+    List<Task> open =
+        ledger.tasks().stream()
+            .filter(task -> !past(task.withdrawn(), evening))
+            .filter(task -> !Stage.on(evening, task, ledger).isDone())
+            .toList();
+    return new Ahead(
+        open.stream().filter(begun).toList(),
+        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger)).toList(),
+        due(ledger.deliveries(), each -> !past(each.received(), evening), Delivery::expected),
+        due(
+            ledger.spending(),
+            each ->
+                each.state() == Spend.State.ORDERED
+                    && !each.on().isAfter(evening)
+                    && each.expected().filter(evening::isBefore).isPresent(),
+            Spend::expected),
+        due(
+            ledger.claims(),
+            each ->
+                past(each.sent(), evening)
+                    && each.replyBy().isPresent()
+                    && !past(each.settled().map(Claim.Settlement::on), evening),
+            Claim::replyBy),
+        due(
+            ledger.borrowed(),
+            each ->
+                each.due().isPresent()
+                    && !each.on().isAfter(evening)
+                    && !past(each.returned(), evening),
+            Loan::due));
+  }
+
+  private static <T> List<T> due(
+      List<T> all, Predicate<T> open, Function<T, Optional<LocalDate>> day) {
+    return all.stream()
+        .filter(open)
+        .sorted(Comparator.comparing((T each) -> day.apply(each).orElse(LocalDate.MAX)))
+        .toList();
+  }
+
+  private static boolean past(Optional<LocalDate> day, LocalDate evening) {
+    return day.filter(d -> !d.isAfter(evening)).isPresent();
+  }
+
+  private static boolean free(Task task, LocalDate evening, Ledger ledger) {
+    return task.after().stream()
+        .map(link -> ledger.task(link.task()))
+        .flatMap(Optional::stream)
+        .allMatch(
+            before ->
+                past(before.withdrawn(), evening) || Stage.on(evening, before, ledger).isDone());
+  }
+}

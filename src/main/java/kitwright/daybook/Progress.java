@@ -1,0 +1,53 @@
+package kitwright.daybook;
+
+import java.util.List;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Task;
+import kitwright.value.Days;
+
+/**
+ * How far a task came in some days.
+ *
+ * @param before the evening before the first day
+ * @param after the evening of the last day
+ * @param days the days meant
+ */
+public record Progress(Task task, Stage before, Stage after, Days days) {
+
+  /** The tasks on which something was done in these days, in the order of their records. */
+  public static List<Progress> in(Days days, Ledger ledger) {
+    return ledger.tasks().stream()
+        .filter(task -> touched(task, days, ledger))
+        .map(task -> of(task, days, ledger))
+        .toList();
+  }
+
+  private static Progress of(Task task, Days days, Ledger ledger) {
+    return new Progress(
+        task,
+        Stage.on(days.first().minusDays(1), task, ledger),
+        Stage.on(days.last(), task, ledger),
+        days);
+  }
+
+  private static boolean touched(Task task, Days days, Ledger ledger) {
+    return task.started().filter(days::contains).isPresent()
+        || task.finished().filter(days::contains).isPresent()
+        || ledger.log().stream().anyMatch(day -> days.contains(day.day()) && names(day, task));
+  }
+
+  private static boolean names(LogDay day, Task task) {
+    return day.tasks().keySet().stream().anyMatch(ref -> ref.id().equals(task.id()));
+  }
+
+  /** Whether work on it began in these days. */
+  public boolean begun() {
+    return after.isBegun() && !before.isBegun();
+  }
+
+  /** Whether it was finished in these days. */
+  public boolean finished() {
+    return after.isDone() && !before.isDone();
+  }
+}

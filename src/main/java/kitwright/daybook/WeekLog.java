@@ -1,0 +1,57 @@
+package kitwright.daybook;
+
+import java.util.List;
+import kitwright.ledger.Evidence;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+
+/**
+ * What the log says of a week.
+ *
+ * @param days the days written up, by date
+ * @param progress tasks on which something was done
+ * @param used what was used up
+ * @param photos with the day each belongs to
+ */
+public record WeekLog(
+    Week week,
+    List<LogDay> days,
+    Hours hours,
+    List<Progress> progress,
+    List<Consumed> used,
+    List<Photo> photos) {
+  /** A photo of a day. */
+  public record Photo(LogDay day, Evidence picture) {}
+
+  public WeekLog {
+    days = List.copyOf(days);
+    progress = List.copyOf(progress);
+    used = List.copyOf(used);
+    photos = List.copyOf(photos);
+  }
+
+  /** The facts of a week. */
+  public static WeekLog of(Week week, Ledger ledger) {
+    List<LogDay> days =
+        ledger.log().stream().filter(logged -> week.contains(logged.day())).toList();
+    return new WeekLog(
+        week,
+        days,
+        Hours.of(days, ledger),
+        Progress.in(week.days(), ledger),
+        Consumed.in(days, ledger),
+        days.stream()
+            .flatMap(day -> day.photos().stream().map(picture -> new Photo(day, picture)))
+            .toList());
+  }
+
+  /** Tasks on which work began. */
+  public List<Progress> begun() {
+    return progress.stream().filter(Progress::begun).toList();
+  }
+
+  /** Tasks that were finished. */
+  public List<Progress> finished() {
+    return progress.stream().filter(Progress::finished).toList();
+  }
+}
