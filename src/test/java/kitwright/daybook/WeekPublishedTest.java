@@ -2,12 +2,7 @@ package kitwright.daybook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.IsoFields;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -17,18 +12,5 @@ class WeekPublishedTest {
   void agreesWithPublishedWeeks(String source, LocalDate day, String week) {
     assertThat(Week.of(day)).as(source).hasToString(week);
     assertThat(Week.ending(day)).as(source).hasToString(week);
-  }
-
-  /** The reference is {@code java.time}, which counts weeks on its own. */
-  @Property
-  void agreesWithTheJavaLibraryOnEveryDay(@ForAll @IntRange(min = -25567, max = 84006) int epoch) {
-    LocalDate day = LocalDate.ofEpochDay(epoch);
-    Week week = Week.of(day);
-    assertThat(week.number()).isEqualTo(day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
-    assertThat(week.year()).isEqualTo(day.get(IsoFields.WEEK_BASED_YEAR));
-    assertThat(week.first().getDayOfWeek()).isEqualTo(DayOfWeek.MONDAY);
-    assertThat(week.last().getDayOfWeek()).isEqualTo(DayOfWeek.SUNDAY);
-    assertThat(week.contains(day)).isTrue();
-    assertThat(week.next().first()).isEqualTo(week.last().plusDays(1));
   }
 }

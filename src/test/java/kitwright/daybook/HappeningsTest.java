@@ -1,0 +1,86 @@
+package kitwright.daybook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import kitwright.Sample;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+class HappeningsTest {
+  private static final Ledger LEDGER =
+      Sample.ledger(
+          """
+          budget: [{line: spars, title: Spars, amount: 100}]
+          kit: [{id: stave, what: spruce stave, qty: 4}, {id: pin, what: pin, qty: 9}]
+          deliveries:
+            - {id: d1, received: 2026-02-23, from: kit-maker}
+            - {id: d2, expected: 2026-03-10, from: kit-maker}
+            - {id: d3, received: 2026-02-22, from: kit-maker}
+          shortages:
+            - {id: s1, item: stave, qty: 1, found: 2026-02-24, cause: not-packed, decided: {option: wait, on: 2026-03-01, by: nora}}
+            - {id: s2, item: pin, qty: 1, found: 2026-02-02, cause: not-packed}
+          claims:
+            - {id: c1, against: kit-maker, shortages: [s1], sent: 2026-02-25, remedy: replacement, reply-by: 2026-03-11,
+               events: [{on: 2026-02-27, what: answered, text: will look}]}
+            - {id: c2, against: kit-maker, shortages: [s2], sent: 2026-02-03, remedy: credit, settled: {on: 2026-02-28, how: credited, amount: 3}}
+          substitutions:
+            - id: u1
+              instead-of: {item: pin, qty: 1}
+              use: [{item: stave, qty: 1}]
+              grade: finish
+              why: sample
+              proposed: {by: nora, on: 2026-02-23}
+              sign-offs: [{by: office, on: 2026-02-26}]
+          spending:
+            - {id: p2, on: 2026-03-01, line: spars, what: glue, amount: 9, state: paid}
+            - {id: p1, on: 2026-02-23, line: spars, what: brush, amount: 4, state: paid}
+            - {id: o1, on: 2026-02-23, line: spars, what: sail, amount: 40, state: ordered, expected: 2026-03-05}
+          borrowed:
+            - {id: saw, tool: saw, from: pell, on: 2026-02-23, due: 2026-03-06, condition: good}
+            - {id: plane, tool: plane, from: pell, on: 2026-02-01, returned: 2026-02-27, due: 2026-02-28, condition: good}
+          tasks:
+            - {id: a, what: first, takes: 1 d, started: 2026-02-02, finished: 2026-02-27}
+            - {id: b, what: second, takes: 1 d, after: [a]}
+            - {id: c, what: third, takes: 1 d, after: [b]}
+            - {id: d, what: under way, takes: 5 d, started: 2026-02-25}
+          """);
+
+  @Test
+  void gathersTheRecordsDatedInTheWeek() {
+    Happenings week = Happenings.in(Week.of(LocalDate.of(2026, 3, 1)), LEDGER);
+    assertThat(week.arrived()).extracting(Entry::id).containsExactly("d1");
+    assertThat(week.found()).extracting(Entry::id).containsExactly("s1");
+    assertThat(week.decided()).extracting(Entry::id).containsExactly("s1");
+    assertThat(week.proposed()).extracting(Entry::id).containsExactly("u1");
+    assertThat(week.signed()).extracting(s -> s.signOff().by().id()).containsExactly("office");
+    assertThat(week.claimsSent()).extracting(Entry::id).containsExactly("c1");
+    assertThat(week.letters()).extracting(l -> l.event().text()).hasSize(1);
+    assertThat(week.claimsSettled()).extracting(Entry::id).containsExactly("c2");
+    assertThat(week.money()).extracting(Entry::id).containsExactly("p1", "o1", "p2");
+    assertThat(week.borrowed()).extracting(Entry::id).containsExactly("saw");
+    assertThat(week.returned()).extracting(Entry::id).containsExactly("plane");
+  }
+
+  @Test
+  void seesAheadAsItStandsOnThatEvening() {
+    Ahead ahead = Ahead.on(LocalDate.of(2026, 3, 1), LEDGER);
+    assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("d");
+    assertThat(ahead.ready()).extracting(Entry::id).containsExactly("b");
+    assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2");
+    assertThat(ahead.orders()).extracting(Entry::id).containsExactly("o1");
+    assertThat(ahead.replies()).extracting(Entry::id).containsExactly("c1");
+    assertThat(ahead.tools()).extracting(Entry::id).containsExactly("saw");
+  }
+
+  @Test
+  void doesNotKnowOnAnEveningWhatCameLater() {
+    Ahead ahead = Ahead.on(LocalDate.of(2026, 2, 22), LEDGER);
+    assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("a");
+    assertThat(ahead.ready()).extracting(Entry::id).containsExactly("d");
+    assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");
+    assertThat(ahead.replies()).isEmpty();
+    assertThat(ahead.tools()).extracting(Entry::id).containsExactly("plane");
+  }
+}
