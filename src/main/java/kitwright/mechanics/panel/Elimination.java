@@ -1,0 +1,30 @@
+package kitwright.mechanics.panel;
+
+import kitwright.mechanics.Refuse;
+
+/** Solves a symmetrical positive system, its right side in the last column, in place. */
+final class Elimination {
+  private Elimination() {}
+
+  static double[] solve(double[][] work) {
+    int n = work.length;
+    for (int k = 0; k < n; k++) {
+      Refuse.unless(work[k][k] > 0, "a plate has a positive stiffness");
+      for (int i = k + 1; i < n; i++) {
+        double factor = work[i][k] / work[k][k];
+        for (int j = k; j <= n; j++) {
+          work[i][j] -= factor * work[k][j];
+        }
+      }
+    }
+    double[] result = new double[n];
+    for (int k = n - 1; k >= 0; k--) {
+      double sum = work[k][n];
+      for (int j = k + 1; j < n; j++) {
+        sum -= work[k][j] * result[j];
+      }
+      result[k] = sum / work[k][k];
+    }
+    return result;
+  }
+}

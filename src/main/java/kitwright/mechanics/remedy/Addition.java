@@ -1,0 +1,18 @@
+package kitwright.mechanics.remedy;
+
+import kitwright.mechanics.Refuse;
+
+/**
+ * One line of the menu: something of which nought to so many may be added.
+ *
+ * @param name as it is told to a person
+ * @param most how many at most
+ * @param price of each, in whatever is to be least: kg, or money; nought or more
+ */
+public record Addition(String name, int most, double price) {
+  public Addition {
+    Refuse.unless(!name.isBlank(), "an addition has a name");
+    Refuse.unless(most >= 0 && most <= 1000, "from nought to a thousand: " + most);
+    Refuse.ifNegative("price", price);
+  }
+}
