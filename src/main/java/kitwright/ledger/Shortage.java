@@ -16,6 +16,7 @@ import kitwright.yaml.Fields;
  *
  * @param options the ways out that the builder sees
  * @param decided which was chosen
+ * @param line the budget line that its cost falls on, where no spend and no task tells
  */
 public record Shortage(
     String id,
@@ -25,6 +26,7 @@ public record Shortage(
     Cause cause,
     List<Option> options,
     Optional<Decision> decided,
+    Optional<Ref> line,
     List<Evidence> evidence,
     Optional<String> remark,
     At at)
@@ -98,6 +100,7 @@ public record Shortage(
         f.choice("cause", Cause.class, Cause.NOT_PACKED),
         f.each("options", Option::read),
         f.maybeGroup("decided", Decision::read),
+        f.maybeRef("line"),
         Evidence.list(f, "evidence"),
         f.maybeText("remark"),
         At.of(f));

@@ -24,7 +24,9 @@ import kitwright.yaml.Fields;
  * @param duty of the amount, customs duty
  * @param rate units of the build's currency for one of the amount's
  * @param pays the order that this payment pays
+ * @param inFull whether nothing more is owed on that order, though less than ordered was paid
  * @param refunds the payment that this refund gives back
+ * @param withdrawn the day an order was given up
  */
 public record Spend(
     String id,
@@ -42,7 +44,9 @@ public record Spend(
     Optional<Money> duty,
     Optional<BigDecimal> rate,
     Optional<Ref> pays,
+    boolean inFull,
     Optional<Ref> refunds,
+    Optional<LocalDate> withdrawn,
     Optional<Quantity> qty,
     Optional<Ref> item,
     List<Evidence> receipt,
@@ -81,7 +85,9 @@ public record Spend(
         f.maybeMoney("duty"),
         f.maybeNumber("rate"),
         f.maybeRef("pays"),
+        f.flag("in-full"),
         f.maybeRef("refunds"),
+        f.maybeDay("withdrawn"),
         f.maybeQuantity("qty", Unit.EACH),
         f.maybeRef("item"),
         Evidence.list(f, "receipt"),

@@ -1,0 +1,141 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
+import kitwright.value.Money;
+import kitwright.value.Ref;
+
+/**
+ * Money that a claim may bring back; never counted before it is in the spending as a refund.
+ *
+ * @param goods value of the missing goods at the kit's price; nothing where a replacement is asked
+ * @param costs spending that the claim asks back, as far as it is paid or ordered
+ * @param received come back already, as refunds for its shortages or costs
+ * @param granted what the settlement says; empty while there is none, or it names no amount
+ */
+public record Back(
+    Claim claim, State state, Money goods, Money costs, Money received, Optional<Money> granted) {
+  /** How far a claim has come. */
+  public enum State {
+    /** Not sent: nothing can be expected. */
+    DRAFT,
+    /** Sent and not settled. */
+    ASKED,
+    /** Settled with something for the builder. */
+    GRANTED,
+    /** Refused or withdrawn. */
+    REFUSED
+  }
+
+  /** All that the claim asks. */
+  public Money asked() {
+    return goods.plus(costs);
+  }
+
+  /** What would still come if all that is asked were granted; nothing unless it is asked. */
+  public Money ifGranted() {
+    return state == State.ASKED ? left(asked()) : Money.zero(goods.currency());
+  }
+
+  /** What is granted and has not come in yet. */
+  public Money outstanding() {
+    return state == State.GRANTED
+        ? left(granted.orElse(Money.zero(goods.currency())))
+        : Money.zero(goods.currency());
+  }
+
+  private Money left(Money of) {
+    return of.minus(received).max(Money.zero(of.currency()));
+  }
+
+  static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
+    return ledger.claims().stream()
+        .map(claim -> of(claim, ledger, exchange, asOf, valued))
+        .toList();
+  }
+
+  private static Back of(
+      Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
+    Money zero = Money.zero(exchange.home());
+    Set<String> costs = ids(claim.costs());
+    Set<String> shortages = ids(claim.shortages());
+    Money spent =
+        sum(
+            valued.stream()
+                .filter(each -> each.signed().signum() >= 0 && costs.contains(each.spend().id()))
+                .toList(),
+            zero);
+    Money received =
+        sum(
+            valued.stream()
+                .filter(each -> each.signed().signum() < 0)
+                .filter(
+                    each ->
+                        named(each.spend().refunds(), costs)
+                            || named(each.spend().because(), shortages))
+                .toList(),
+            zero);
+    Optional<Money> granted =
+        claim
+            .settled()
+            .filter(end -> !end.on().isAfter(asOf))
+            .flatMap(Claim.Settlement::amount)
+            .flatMap(amount -> exchange.home(amount, asOf).money());
+    return new Back(
+        claim, state(claim, asOf), goods(claim, ledger, exchange, asOf), spent, received, granted);
+  }
+
+  private static boolean named(Optional<Ref> ref, Set<String> ids) {
+    return ref.filter(named -> ids.contains(named.id())).isPresent();
+  }
+
+  private static Set<String> ids(List<Ref> refs) {
+    Set<String> ids = new HashSet<>();
+    refs.forEach(ref -> ids.add(ref.id()));
+    return ids;
+  }
+
+  private static Money sum(List<Valued> valued, Money zero) {
+    return valued.stream().map(Valued::counted).reduce(zero, Money::plus);
+  }
+
+  private static State state(Claim claim, LocalDate asOf) {
+    Optional<Claim.Settlement> end = claim.settled().filter(made -> !made.on().isAfter(asOf));
+    if (end.isPresent()) {
+      return switch (end.get().how()) {
+        case REPLACED, CREDITED, REFUNDED -> State.GRANTED;
+        case REFUSED, WITHDRAWN -> State.REFUSED;
+      };
+    }
+    return claim.sent().filter(day -> !day.isAfter(asOf)).isPresent() ? State.ASKED : State.DRAFT;
+  }
+
+  /** Missing goods at the kit's price, where money is asked for them. */
+  private static Money goods(Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf) {
+    Money zero = Money.zero(exchange.home());
+    if (claim.remedy() == Claim.Remedy.REPLACEMENT) {
+      return zero;
+    }
+    return claim.shortages().stream()
+        .flatMap(ref -> ledger.<Shortage>find(Kind.SHORTAGES, ref.id()).stream())
+        .flatMap(shortage -> worth(shortage, ledger, exchange, asOf).stream())
+        .reduce(zero, Money::plus);
+  }
+
+  /** What a shortage's goods cost at the kit's price, if that is known and convertible. */
+  static Optional<Money> worth(
+      Shortage shortage, Ledger ledger, Exchange exchange, LocalDate asOf) {
+    return ledger
+        .kitItem(shortage.item())
+        .flatMap(item -> item.price())
+        .filter(price -> price.prices(shortage.qty()))
+        .flatMap(price -> exchange.home(price.of(shortage.qty()), asOf).money());
+  }
+}

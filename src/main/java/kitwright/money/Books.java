@@ -1,0 +1,225 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
+import kitwright.value.Money;
+import kitwright.value.Ref;
+
+/**
+ * Values the spends up to a day. Payments that name an order reduce what is open of it; refunds are
+ * taken out of what was paid for the same purchase, which is an order with all its payments, or a
+ * payment that names no order.
+ */
+final class Books {
+  /** Stands for the line of a spend whose line the budget does not have. */
+  static final String NO_LINE = "";
+
+  private static final Comparator<Spend> BY_DAY =
+      Comparator.comparing(Spend::on).thenComparing(Spend::id);
+
+  private final Ledger ledger;
+  private final Exchange exchange;
+  private final LocalDate asOf;
+  private final Map<String, List<Spend>> payments = new HashMap<>();
+  private final Map<String, Money> unrefunded = new HashMap<>();
+  private final Map<String, Money> paidOnLine = new HashMap<>();
+  private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
+  private final List<Valued> valued = new ArrayList<>();
+  private final List<Spend> unvalued = new ArrayList<>();
+
+  private Books(Ledger ledger, Exchange exchange, LocalDate asOf) {
+    this.ledger = ledger;
+    this.exchange = exchange;
+    this.asOf = asOf;
+  }
+
+  static Books of(Ledger ledger, Exchange exchange, LocalDate asOf) {
+    Books books = new Books(ledger, exchange, asOf);
+    List<Spend> spends =
+        ledger.spending().stream().filter(spend -> !spend.on().isAfter(asOf)).toList();
+    spends.forEach(books::index);
+    spends.stream().filter(spend -> is(spend, Spend.State.PAID)).forEach(books::pay);
+    spends.stream().filter(spend -> is(spend, Spend.State.ORDERED)).forEach(books::order);
+    List<Spend> refunds =
+        spends.stream().filter(spend -> is(spend, Spend.State.REFUNDED)).sorted(BY_DAY).toList();
+    refunds.stream().filter(refund -> books.purchase(refund).isPresent()).forEach(books::refund);
+    refunds.stream().filter(refund -> books.purchase(refund).isEmpty()).forEach(books::refund);
+    return books;
+  }
+
+  static boolean is(Spend spend, Spend.State state) {
+    return spend.state() == state;
+  }
+
+  /** What counts, in the order of the ledger within each state. */
+  List<Valued> valued() {
+    return List.copyOf(valued);
+  }
+
+  /** Spends that could not be valued, since a rate is missing. */
+  List<Spend> unvalued() {
+    return unvalued.stream().sorted(BY_DAY).toList();
+  }
+
+  private void index(Spend spend) {
+    if (is(spend, Spend.State.PAID)) {
+      spend
+          .pays()
+          .ifPresent(
+              order -> payments.computeIfAbsent(order.id(), id -> new ArrayList<>()).add(spend));
+    }
+  }
+
+  private void pay(Spend spend) {
+    value(spend, spend.amount())
+        .ifPresent(
+            payment -> {
+              valued.add(payment);
+              paidOnLine.merge(payment.line(), payment.counted(), Money::plus);
+            });
+  }
+
+  private void order(Spend spend) {
+    Money open = open(spend);
+    if (open.signum() > 0) {
+      value(spend, open).ifPresent(valued::add);
+    }
+  }
+
+  /** What is still to be paid of an order, in its own currency. */
+  private Money open(Spend order) {
+    Money zero = Money.zero(order.amount().currency());
+    boolean withdrawn = order.withdrawn().filter(day -> !day.isAfter(asOf)).isPresent();
+    List<Spend> paid = payments.getOrDefault(order.id(), List.of());
+    if (withdrawn || paid.stream().anyMatch(Spend::inFull)) {
+      return zero;
+    }
+    return order.amount().minus(sum(paid, order.amount().currency())).max(zero);
+  }
+
+  /** Payments in one currency; those without a rate are left out, and told of elsewhere. */
+  private Money sum(List<Spend> paid, Currency currency) {
+    return paid.stream()
+        .flatMap(payment -> in(currency, payment, payment.amount()).stream())
+        .reduce(Money.zero(currency), Money::plus);
+  }
+
+  private Optional<Money> in(Currency currency, Spend spend, Money amount) {
+    return currency.equals(exchange.home())
+        ? exchange.home(amount, spend.on(), spend.rate()).money()
+        : exchange.convert(amount, currency, spend.on()).money();
+  }
+
+  /** The purchase that a refund belongs to: an order, or a payment that names none. */
+  private Optional<Spend> purchase(Spend refund) {
+    return refund
+        .refunds()
+        .flatMap(ledger::spend)
+        .filter(bought -> !is(bought, Spend.State.REFUNDED))
+        .map(bought -> bought.pays().flatMap(ledger::spend).orElse(bought));
+  }
+
+  private void refund(Spend spend) {
+    Optional<Spend> purchase = purchase(spend);
+    if (purchase.isPresent()) {
+      refund(spend, purchase.get());
+    } else {
+      String line = line(spend.line());
+      Money left = paidOnLine.getOrDefault(line, Money.zero(exchange.home()));
+      value(spend, spend.amount())
+          .map(all -> all.counted().compareAmount(left) <= 0 ? all : cut(all, left))
+          .ifPresent(this::take);
+    }
+  }
+
+  private void refund(Spend spend, Spend purchase) {
+    Currency currency = purchase.amount().currency();
+    Money left =
+        unrefunded.computeIfAbsent(purchase.id(), id -> sum(paymentsOf(purchase), currency));
+    Optional<Money> asked = in(currency, spend, spend.amount());
+    if (asked.isEmpty()) {
+      unvalued.add(spend);
+      return;
+    }
+    Money granted = asked.get().min(left);
+    unrefunded.put(purchase.id(), left.minus(granted));
+    String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();
+    value(spend, spend.amount())
+        .map(all -> granted.equals(asked.get()) ? all : cut(all, home(granted, spend)))
+        .map(all -> new Valued(spend, line, all.counted(), all.planned(), all.tax(), all.duty()))
+        .ifPresent(this::take);
+  }
+
+  private List<Spend> paymentsOf(Spend purchase) {
+    return is(purchase, Spend.State.PAID)
+        ? List.of(purchase).stream().filter(paid -> !paid.on().isAfter(asOf)).toList()
+        : payments.getOrDefault(purchase.id(), List.of());
+  }
+
+  private Money home(Money granted, Spend refund) {
+    return in(exchange.home(), refund, granted).orElse(Money.zero(exchange.home()));
+  }
+
+  private void take(Valued refund) {
+    if (refund.counted().signum() > 0) {
+      valued.add(refund);
+      paidOnLine.merge(refund.line(), refund.signed(), Money::plus);
+    }
+  }
+
+  /** The same with less of it counted. */
+  private static Valued cut(Valued all, Money counted) {
+    Money most = counted.max(Money.zero(counted.currency()));
+    return new Valued(
+        all.spend(),
+        all.line(),
+        most,
+        Share.of(all.planned(), most, all.counted()),
+        Share.of(all.tax(), most, all.counted()),
+        Share.of(all.duty(), most, all.counted()));
+  }
+
+  private String line(Ref line) {
+    return ledger.knows(Kind.BUDGET, line.id()) ? line.id() : NO_LINE;
+  }
+
+  /** The whole or the open part of a spend in the build's currency. */
+  private Optional<Valued> value(Spend spend, Money part) {
+    LocalDate day = is(spend, Spend.State.ORDERED) ? asOf : spend.on();
+    Optional<Money> counted = exchange.home(part, day, spend.rate()).money();
+    if (counted.isEmpty()) {
+      unvalued.add(spend);
+      return Optional.empty();
+    }
+    Money atPlan =
+        planned
+            .computeIfAbsent(part.currency(), exchange::planned)
+            .map(quote -> quote.of(part))
+            .orElse(counted.get());
+    return Optional.of(
+        new Valued(
+            spend,
+            line(spend.line()),
+            counted.get(),
+            atPlan,
+            of(spend, spend.tax(), part, day),
+            of(spend, spend.duty(), part, day)));
+  }
+
+  private Money of(Spend spend, Optional<Money> tax, Money part, LocalDate day) {
+    Money zero = Money.zero(exchange.home());
+    return tax.flatMap(
+            whole ->
+                exchange.home(Share.of(whole, part, spend.amount()), day, spend.rate()).money())
+        .orElse(zero);
+  }
+}

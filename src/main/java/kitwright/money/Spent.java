@@ -1,0 +1,217 @@
+package kitwright.money;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
+import kitwright.ledger.Task;
+import kitwright.value.Money;
+import kitwright.value.ThreePoint;
+
+/**
+ * Works out where the money stands on a day and where it will end.
+ *
+ * <p>What remains of a line is, in this order: what the line says in {@code remaining}; what its
+ * tasks need and nobody has bought, where something of that has a price; once its work is under
+ * way, the share of the budget that it has not earned, less what is ordered; else what is left of
+ * the budget. Material is bought ahead of the work, so that the third is a cautious guess, which
+ * {@code remaining} betters.
+ */
+public final class Spent {
+  private final LocalDate asOf;
+  private final Exchange exchange;
+  private final List<Valued> valued;
+  private final List<WaysOut.Open> open;
+  private final Needs needs;
+  private final Earned earned;
+  private final Map<String, List<Valued>> byLine = new HashMap<>();
+  private final Map<String, List<Task>> tasks = new HashMap<>();
+
+  private Spent(Ledger ledger, Exchange exchange, LocalDate asOf, Books books, Set<String> over) {
+    this.asOf = asOf;
+    this.exchange = exchange;
+    valued = books.valued();
+    open = WaysOut.of(ledger, exchange, asOf, valued, over);
+    Progress progress = new Progress(ledger, asOf);
+    earned = new Earned(ledger.build().week(), progress);
+    needs = Needs.of(ledger, exchange, asOf, progress);
+    valued.forEach(
+        each -> byLine.computeIfAbsent(each.line(), line -> new ArrayList<>()).add(each));
+    ledger.tasks().stream()
+        .filter(task -> task.withdrawn().isEmpty())
+        .forEach(
+            task ->
+                task.budget()
+                    .ifPresent(
+                        line ->
+                            tasks.computeIfAbsent(line.id(), id -> new ArrayList<>()).add(task)));
+  }
+
+  /**
+   * The account of a day.
+   *
+   * @param asOf later records do not count
+   * @param covered ids of shortages that are over and cost no more
+   */
+  public static Account asOf(Ledger ledger, LocalDate asOf, Set<String> covered) {
+    Exchange exchange = Exchange.of(ledger);
+    Books books = Books.of(ledger, exchange, asOf);
+    Spent spent = new Spent(ledger, exchange, asOf, books, covered);
+    List<LineState> lines = ledger.budget().stream().map(spent::line).toList();
+    Optional<LineState> elsewhere = spent.elsewhere();
+    return new Account(
+        asOf,
+        lines,
+        elsewhere,
+        spent.whole(Stream.concat(lines.stream(), elsewhere.stream()).toList()),
+        ledger.build().contingency().flatMap(kept -> exchange.home(kept, asOf).money()),
+        spent.valued,
+        books.unvalued(),
+        Back.of(ledger, exchange, asOf, spent.valued));
+  }
+
+  private Money zero() {
+    return Money.zero(exchange.home());
+  }
+
+  /** An amount of the budget, at the rate that it was made with. */
+  private Money planned(Money amount) {
+    return exchange.planned(amount.currency()).map(quote -> quote.of(amount)).orElse(zero());
+  }
+
+  /** An amount still to come, at the rate of the day. */
+  private Money now(Money amount) {
+    return exchange.home(amount, asOf).money().orElse(zero());
+  }
+
+  private LineState line(BudgetLine line) {
+    Money budget = planned(line.amount());
+    LineState bare =
+        state(line.line(), line.title(), budget, Remaining.fixed(zero(), Remaining.Basis.BUDGET));
+    Remaining remaining =
+        stated(line)
+            .or(() -> unbought(line))
+            .or(() -> unearned(line, bare))
+            .orElseGet(
+                () ->
+                    Remaining.fixed(
+                        budget.minus(bare.committed()).max(zero()), Remaining.Basis.BUDGET));
+    return state(line.line(), line.title(), budget, remaining);
+  }
+
+  private Optional<Remaining> stated(BudgetLine line) {
+    return line.remaining()
+        .map(
+            range ->
+                new Remaining(
+                    new ThreePoint<>(now(range.low()), now(range.likely()), now(range.high())),
+                    Remaining.Basis.STATED,
+                    List.of()));
+  }
+
+  private Optional<Remaining> unbought(BudgetLine line) {
+    return needs
+        .of(line.line())
+        .map(
+            lacks ->
+                new Remaining(
+                    ThreePoint.fixed(lacks.cost()), Remaining.Basis.NEEDS, lacks.unpriced()));
+  }
+
+  private Optional<Remaining> unearned(BudgetLine line, LineState bare) {
+    List<Task> own = tasks.getOrDefault(line.line(), List.of());
+    BigDecimal share = earned.share(own);
+    if (own.isEmpty() || share.signum() == 0) {
+      return Optional.empty();
+    }
+    Money left = Share.of(bare.budget(), BigDecimal.ONE.subtract(share), BigDecimal.ONE);
+    return Optional.of(
+        Remaining.fixed(left.minus(bare.ordered()).max(zero()), Remaining.Basis.EARNED));
+  }
+
+  private Optional<LineState> elsewhere() {
+    LineState state =
+        state(
+            Books.NO_LINE,
+            "On no line of the budget",
+            zero(),
+            Remaining.fixed(zero(), Remaining.Basis.BUDGET));
+    boolean none = !byLine.containsKey(Books.NO_LINE) && state.forecast().signum() == 0;
+    return none ? Optional.empty() : Optional.of(state);
+  }
+
+  private LineState state(String id, String title, Money budget, Remaining remaining) {
+    List<Valued> own = byLine.getOrDefault(id, List.of());
+    Money waysOut =
+        open.stream()
+            .filter(each -> each.line().equals(id))
+            .map(WaysOut.Open::likely)
+            .reduce(zero(), Money::plus);
+    return new LineState(
+        id,
+        title,
+        budget,
+        sum(own, Spend.State.PAID),
+        sum(own, Spend.State.ORDERED),
+        sum(own, Spend.State.REFUNDED),
+        remaining,
+        waysOut,
+        net(own, Valued::tax),
+        net(own, Valued::duty),
+        net(own, Valued::byRate));
+  }
+
+  private Money sum(List<Valued> own, Spend.State state) {
+    return own.stream()
+        .filter(each -> Books.is(each.spend(), state))
+        .map(Valued::counted)
+        .reduce(zero(), Money::plus);
+  }
+
+  /** Of payments and orders, less the same of refunds. */
+  private Money net(List<Valued> own, Function<Valued, Money> part) {
+    return own.stream()
+        .map(
+            each ->
+                Books.is(each.spend(), Spend.State.REFUNDED)
+                    ? part.apply(each).negated()
+                    : part.apply(each))
+        .reduce(zero(), Money::plus);
+  }
+
+  private LineState whole(List<LineState> lines) {
+    Remaining remaining =
+        new Remaining(
+            new ThreePoint<>(
+                all(lines, line -> line.remaining().range().low()),
+                all(lines, line -> line.remaining().range().likely()),
+                all(lines, line -> line.remaining().range().high())),
+            Remaining.Basis.SUM,
+            lines.stream().flatMap(line -> line.remaining().unpriced().stream()).toList());
+    return new LineState(
+        Books.NO_LINE,
+        "All",
+        all(lines, LineState::budget),
+        all(lines, LineState::paid),
+        all(lines, LineState::ordered),
+        all(lines, LineState::refunded),
+        remaining,
+        all(lines, LineState::waysOut),
+        all(lines, LineState::tax),
+        all(lines, LineState::duty),
+        all(lines, LineState::byRate));
+  }
+
+  private Money all(List<LineState> lines, Function<LineState, Money> part) {
+    return lines.stream().map(part).reduce(zero(), Money::plus);
+  }
+}
