@@ -83,7 +83,8 @@ public final class References {
                     join(
                         to(Kind.SUBSTITUTIONS, option.substitution()),
                         to(Kind.PARTIES, option.from()))),
-        to(Kind.PARTIES, shortage.decided().map(Shortage.Decision::by)));
+        to(Kind.PARTIES, shortage.decided().map(Shortage.Decision::by)),
+        to(Kind.BUDGET, shortage.line()));
   }
 
   private static Stream<Reference> ofClaim(Claim claim) {
@@ -154,7 +155,8 @@ public final class References {
         to(Kind.SUBSTITUTIONS, spend.substitution()),
         to(Kind.SPENDING, spend.pays()),
         to(Kind.SPENDING, spend.refunds()),
-        to(Kind.KIT, spend.item()));
+        to(Kind.KIT, spend.item()),
+        to(Kind.MATERIALS, spend.material()));
   }
 
   private static Stream<Reference> ofLoan(Loan loan) {

@@ -27,6 +27,8 @@ import kitwright.yaml.Fields;
  * @param inFull whether nothing more is owed on that order, though less than ordered was paid
  * @param refunds the payment that this refund gives back
  * @param withdrawn the day an order was given up
+ * @param item what was bought, where it is an item of the kit's list
+ * @param material what was bought, where it is a material
  */
 public record Spend(
     String id,
@@ -49,6 +51,7 @@ public record Spend(
     Optional<LocalDate> withdrawn,
     Optional<Quantity> qty,
     Optional<Ref> item,
+    Optional<Ref> material,
     List<Evidence> receipt,
     At at)
     implements Entry {
@@ -66,6 +69,11 @@ public record Spend(
     PRICE,
     QUANTITY,
     FORGOTTEN
+  }
+
+  /** What was bought, by name, if it is an item or a material. */
+  public Optional<Ref> thing() {
+    return item.or(() -> material);
   }
 
   static Spend read(Fields f) {
@@ -90,6 +98,7 @@ public record Spend(
         f.maybeDay("withdrawn"),
         f.maybeQuantity("qty", Unit.EACH),
         f.maybeRef("item"),
+        f.maybeRef("material"),
         Evidence.list(f, "receipt"),
         At.of(f));
   }

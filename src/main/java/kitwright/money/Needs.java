@@ -45,7 +45,7 @@ final class Needs {
     this.bought =
         ledger.spending().stream()
             .filter(this::isBought)
-            .collect(Collectors.groupingBy(spend -> spend.item().get().id()));
+            .collect(Collectors.groupingBy(spend -> spend.thing().get().id()));
   }
 
   static Needs of(Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress) {
@@ -102,7 +102,7 @@ final class Needs {
     return spend.state() != Spend.State.REFUNDED
         && !spend.on().isAfter(asOf)
         && spend.withdrawn().filter(day -> !day.isAfter(asOf)).isEmpty()
-        && spend.item().isPresent()
+        && spend.thing().isPresent()
         && spend.qty().filter(qty -> !qty.isNone()).isPresent();
   }
 

@@ -1,0 +1,202 @@
+package kitwright.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Set;
+import kitwright.Sample;
+import org.junit.jupiter.api.Test;
+
+class SpentTest {
+  private static LineState spars(String spends) {
+    return account(spends).line("spars").orElseThrow();
+  }
+
+  private static Account account(String yaml) {
+    return account(yaml, Sample.TODAY);
+  }
+
+  private static Account account(String yaml, LocalDate asOf) {
+    String budget =
+        yaml.contains("budget:") ? "" : "budget: [{line: spars, title: Spars, amount: 1000}]\n";
+    return Spent.asOf(Sample.ledger(budget + yaml), asOf, Set.of());
+  }
+
+  @Test
+  void anOrderThatIsPaidCountsOnce() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: o, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: ordered}
+              - {id: p, on: 2026-02-10, line: spars, what: spruce, amount: 300, state: paid, pays: o}
+            """);
+    assertThat(line.paid()).hasToString("300.00 EUR");
+    assertThat(line.ordered()).hasToString("0.00 EUR");
+  }
+
+  @Test
+  void partPaymentsReduceTheOrder() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: o, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: ordered}
+              - {id: p, on: 2026-02-10, line: spars, what: deposit, amount: 90, state: paid, pays: o}
+              - {id: q, on: 2026-02-20, line: spars, what: second part, amount: 60, pays: o, state: paid}
+            """);
+    assertThat(line.paid()).hasToString("150.00 EUR");
+    assertThat(line.ordered()).hasToString("150.00 EUR");
+    assertThat(line.committed()).hasToString("300.00 EUR");
+  }
+
+  @Test
+  void aPaymentInFullClosesAnOrderThatWasDearer() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: o, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: ordered}
+              - {id: p, on: 2026-02-10, line: spars, what: spruce, amount: 280, state: paid, pays: o, in-full: yes}
+            """);
+    assertThat(line.committed()).hasToString("280.00 EUR");
+  }
+
+  @Test
+  void aWithdrawnOrderCostsNothingFromThatDay() {
+    String order =
+        """
+        spending:
+          - {id: o, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: ordered, withdrawn: 2026-02-20}
+        """;
+    assertThat(spars(order).ordered()).hasToString("0.00 EUR");
+    assertThat(account(order, LocalDate.of(2026, 2, 19)).whole().ordered())
+        .hasToString("300.00 EUR");
+  }
+
+  @Test
+  void aRefundComesBackNoMoreThanWasPaid() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: paid}
+              - {id: r, on: 2026-02-10, line: spars, what: two staves split, amount: 80, state: refunded, refunds: p}
+              - {id: s, on: 2026-02-11, line: spars, what: the lot, amount: 400, state: refunded, refunds: p}
+            """);
+    assertThat(line.refunded()).hasToString("300.00 EUR");
+    assertThat(line.spent()).hasToString("0.00 EUR");
+  }
+
+  @Test
+  void aRefundOfAnOrderTakesFromItsPayments() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: o, on: 2026-02-01, line: spars, what: spruce, amount: 300, state: ordered}
+              - {id: p, on: 2026-02-10, line: spars, what: deposit, amount: 90, state: paid, pays: o}
+              - {id: r, on: 2026-02-20, line: spars, what: deposit back, amount: 120, state: refunded, refunds: o}
+            """);
+    assertThat(line.spent()).hasToString("0.00 EUR");
+  }
+
+  @Test
+  void aRefundThatNamesNothingTakesFromItsLine() {
+    LineState line =
+        spars(
+            """
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 30, state: paid}
+              - {id: r, on: 2026-02-20, line: spars, what: voucher, amount: 50, state: refunded}
+            """);
+    assertThat(line.spent()).hasToString("0.00 EUR");
+  }
+
+  @Test
+  void whatComesAfterTheDayDoesNotCount() {
+    Account account =
+        account(
+            """
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 30, state: paid}
+              - {id: q, on: 2026-02-20, line: spars, what: spruce, amount: 50, state: paid}
+            """,
+            LocalDate.of(2026, 2, 19));
+    assertThat(account.whole().paid()).hasToString("30.00 EUR");
+  }
+
+  @Test
+  void moneyOnAnUnknownLineStillCountsInTheWhole() {
+    Account account =
+        account(
+            """
+            spending:
+              - {id: p, on: 2026-02-01, line: sparrs, what: spruce, amount: 30, state: paid}
+            """);
+    assertThat(account.elsewhere().orElseThrow().paid()).hasToString("30.00 EUR");
+    assertThat(account.whole().paid()).hasToString("30.00 EUR");
+  }
+
+  @Test
+  void foreignMoneyIsShownWithWhatItsRateHasAdded() {
+    Account account =
+        account(
+            """
+            rates:
+              - {on: 2026-01-05, from: NZD, to: EUR, rate: 0.50}
+              - {on: 2026-02-01, from: NZD, to: EUR, rate: 0.55}
+              - {on: 2026-03-01, from: NZD, to: EUR, rate: 0.60}
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 100 NZD, tax: 15 NZD, duty: 4 NZD, state: paid}
+              - {id: o, on: 2026-02-01, line: spars, what: more spruce, amount: 200 NZD, state: ordered}
+            """);
+    LineState line = account.line("spars").orElseThrow();
+    assertThat(line.paid()).hasToString("55.00 EUR");
+    assertThat(line.ordered()).as("at the rate of the day").hasToString("120.00 EUR");
+    assertThat(line.byRate()).hasToString("25.00 EUR");
+    assertThat(line.tax()).hasToString("8.25 EUR");
+    assertThat(line.duty()).hasToString("2.20 EUR");
+  }
+
+  @Test
+  void withoutARateNothingIsSummedAndTheSpendIsNamed() {
+    Account account =
+        account(
+            """
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 100 NZD, state: paid}
+            """);
+    assertThat(account.whole().paid()).hasToString("0.00 EUR");
+    assertThat(account.unvalued()).extracting("id").containsExactly("p");
+  }
+
+  @Test
+  void theContingencyPaysForWhatTheForecastIsBeyondTheBudget() {
+    Account account =
+        account(
+            """
+            build: {name: Sample, currency: EUR, started: 2026-01-05, contingency: 500}
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 1200, state: paid}
+            """);
+    assertThat(account.whole().over()).hasToString("200.00 EUR");
+    assertThat(account.contingencyLeft().orElseThrow()).hasToString("300.00 EUR");
+  }
+
+  @Test
+  void claimsAreKeptApart() {
+    Account account =
+        account(
+            """
+            kit: [{id: stave, what: stave, qty: 14 m, price: 10 EUR/m}]
+            shortages: [{id: short, item: stave, qty: 4 m, found: 2026-01-24, cause: not-packed}]
+            claims:
+              - {id: c, against: kit-maker, shortages: [short], sent: 2026-01-26, remedy: credit, costs: [p]}
+            spending:
+              - {id: p, on: 2026-02-01, line: spars, what: courier, amount: 25, state: paid, because: short}
+            """);
+    assertThat(account.whole().spent()).hasToString("25.00 EUR");
+    assertThat(account.ifGranted()).hasToString("65.00 EUR");
+  }
+}
