@@ -1,0 +1,197 @@
+package kitwright.house;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Which room may use which: the table is the architecture. */
+class ArrowsTest {
+  private static final Set<String> LEDGER = Set.of("ledger", "finding", "value");
+  private static final Map<String, Set<String>> MAY_USE =
+      Map.ofEntries(
+          entry("value", Set.of()),
+          entry("mechanics", Set.of()),
+          entry("finding", Set.of("value")),
+          entry("yaml", Set.of("finding", "value")),
+          entry("ledger", Set.of("yaml", "finding", "value")),
+          feature("kit"),
+          feature("weather"),
+          feature("network", "weather"),
+          feature("assessment", "mechanics"),
+          feature("substitution", "assessment"),
+          feature("shortage", "kit", "substitution", "network"),
+          feature("money", "shortage"),
+          feature("claim", "shortage", "money"),
+          feature("loan", "network"),
+          feature("cutting", "kit"),
+          feature(
+              "openmatter",
+              "shortage",
+              "claim",
+              "substitution",
+              "loan",
+              "network",
+              "kit",
+              "money",
+              "weather",
+              "assessment"),
+          feature("choice", before("choice")),
+          feature("daybook", before("daybook")),
+          entry("check", union(LEDGER, Set.of(before("check")))),
+          entry("drawing", Set.of("value")),
+          entry("document", Set.of("value", "finding")),
+          entry("report", union(LEDGER, Set.of(before("report")), Set.of("document", "drawing"))),
+          entry("edit", union(LEDGER, Set.of("yaml"), Set.of(before("edit")))),
+          entry("history", Set.of("ledger", "finding", "value")),
+          entry("cli", Set.of(everything())));
+
+  private static JavaClasses all;
+
+  @BeforeAll
+  static void readTheClasses() {
+    all =
+        new ClassFileImporter()
+            .withImportOption(new DoNotIncludeTests())
+            .importPackages("kitwright");
+  }
+
+  private static Map.Entry<String, Set<String>> feature(String room, String... others) {
+    return entry(room, union(LEDGER, Set.of(others)));
+  }
+
+  private static String[] features() {
+    return new String[] {
+      "kit",
+      "weather",
+      "network",
+      "assessment",
+      "mechanics",
+      "substitution",
+      "shortage",
+      "money",
+      "claim",
+      "loan",
+      "cutting",
+      "openmatter",
+      "choice",
+      "daybook"
+    };
+  }
+
+  /** The features that stand above a room in the list; all of them for what tells and does. */
+  private static String[] before(String room) {
+    return Stream.of(features()).takeWhile(feature -> !feature.equals(room)).toArray(String[]::new);
+  }
+
+  private static String[] everything() {
+    return Stream.concat(
+            Stream.of(features()),
+            Stream.of(
+                "check",
+                "drawing",
+                "document",
+                "report",
+                "edit",
+                "history",
+                "ledger",
+                "yaml",
+                "finding",
+                "value"))
+        .toArray(String[]::new);
+  }
+
+  @SafeVarargs
+  @SuppressWarnings("varargs") // the array is only read
+  private static Set<String> union(Set<String>... sets) {
+    Set<String> union = new HashSet<>();
+    for (Set<String> set : sets) {
+      union.addAll(set);
+    }
+    return Set.copyOf(union);
+  }
+
+  @Test
+  void everyRoomStandsInTheTable() {
+    assertThat(MAY_USE.keySet()).containsAll(rooms());
+    assertThat(all.size()).as("classes seen").isGreaterThan(100);
+  }
+
+  @Test
+  void everyPackageIsNullMarked() {
+    Set<String> unmarked =
+        all.stream()
+            .map(JavaClass::getPackage)
+            .filter(room -> !room.isAnnotatedWith(NullMarked.class))
+            .map(room -> room.getName())
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(unmarked).isEmpty();
+  }
+
+  @Test
+  void roomsUseOnlyWhatTheirLineNames() {
+    MAY_USE.forEach(
+        (room, others) ->
+            classes()
+                .that()
+                .resideInAPackage("kitwright." + room + "..")
+                .should()
+                .onlyDependOnClassesThat(
+                    describe(
+                        "stand in " + room + " or " + others,
+                        used -> {
+                          String of = room(used);
+                          return of.isEmpty() || of.equals(room) || others.contains(of);
+                        }))
+                .allowEmptyShould(true)
+                .check(all));
+  }
+
+  @Test
+  void librariesAreKnownToOneRoomEach() {
+    onlyIn("yaml", "org.yaml.snakeyaml..");
+    onlyIn("document", "org.commonmark..");
+    onlyIn("document", "com.samskivert..");
+    onlyIn("cli", "picocli..");
+    onlyIn("cutting", "org.ojalgo..");
+  }
+
+  private static void onlyIn(String room, String library) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("kitwright." + room + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .check(all);
+  }
+
+  private static Set<String> rooms() {
+    return all.stream()
+        .map(ArrowsTest::room)
+        .filter(room -> !room.isEmpty())
+        .collect(Collectors.toSet());
+  }
+
+  private static String room(JavaClass used) {
+    String name = used.getPackageName();
+    return name.startsWith("kitwright.")
+        ? name.substring("kitwright.".length()).split("\\.")[0]
+        : "";
+  }
+}
