@@ -77,11 +77,11 @@ public final class YamlText {
       boolean itemByItem,
       BiConsumer<Node.Scalar, Node> record,
       Findings out) {
-    Lines lines = Lines.of(file, text, skipped);
+    Lines lines = new Lines(file, skipped);
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     try {
-      ParserImpl events = new ParserImpl(new StreamReader(text), options);
+      ParserImpl events = new ParserImpl(new StreamReader(OddBreaks.hidden(text)), options);
       new YamlText(events, lines, itemByItem, out).documents(record);
     } catch (Abandoned told) {
       // The fault is among the findings, and what was read before it stands.
@@ -168,7 +168,8 @@ public final class YamlText {
     complain((NodeEvent) event);
     if (event instanceof ScalarEvent scalar) {
       Place at = lines.between(scalar.getStartMark(), scalar.getEndMark());
-      return new Node.Scalar(scalar.getValue(), scalar.getScalarStyle() != ScalarStyle.PLAIN, at);
+      return new Node.Scalar(
+          OddBreaks.shown(scalar.getValue()), scalar.getScalarStyle() != ScalarStyle.PLAIN, at);
     }
     return event.is(Event.ID.SequenceStart) ? listing(event, depth) : mapping(event, depth);
   }

@@ -1,0 +1,35 @@
+package kitwright.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+
+/**
+ * What a run of the program printed.
+ *
+ * @param code the exit code
+ */
+public record Run(int code, String out, String err) {
+  private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+  /** Runs the program in a folder, as from a shell whose output goes to a file. */
+  public static Run in(Path folder, String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    try (PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8)) {
+      Session session = new Session(o, e, folder, DAY, Screen.of(Map.of(), false));
+      int code = new CommandLineRun(session).run(arguments);
+      return new Run(
+          code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+  }
+
+  /** Everything printed. */
+  public String all() {
+    return out + err;
+  }
+}
