@@ -1,0 +1,120 @@
+package kitwright.claim;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.kit.Position;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
+import kitwright.shortage.Balance;
+import kitwright.value.Ref;
+
+/** How every claim stands on a day. */
+public final class Standings {
+  private final Map<String, Standing> byId;
+
+  private Standings(Map<String, Standing> byId) {
+    this.byId = byId;
+  }
+
+  /** Judges every claim by what is recorded up to the end of a day; later letters are drafts. */
+  public static Standings of(
+      Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
+    Map<String, Standing> all = new LinkedHashMap<>();
+    for (Claim claim : ledger.claims()) {
+      all.putIfAbsent(claim.id(), standing(claim, ledger, shortages, today));
+    }
+    return new Standings(all);
+  }
+
+  private static Standing standing(
+      Claim claim, Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
+    Optional<LocalDate> sent = claim.sent().filter(day -> !day.isAfter(today));
+    List<Claim.Event> events =
+        claim.events().stream()
+            .filter(event -> !event.on().isAfter(today))
+            .sorted(Comparator.comparing(Claim.Event::on))
+            .toList();
+    Optional<Claim.Settlement> settled = claim.settled().filter(end -> !end.on().isAfter(today));
+    Standing.State state = state(sent, events, settled);
+    boolean waits = state == Standing.State.SENT || state == Standing.State.ACKNOWLEDGED;
+    return new Standing(
+        claim,
+        ledger.party(claim.against()),
+        state,
+        lines(claim, shortages),
+        costs(claim, ledger),
+        events,
+        settled,
+        promisedFor(events, settled),
+        sent.map(day -> ChronoUnit.DAYS.between(day, today)),
+        claim.replyBy().filter(day -> waits).map(day -> ChronoUnit.DAYS.between(today, day)));
+  }
+
+  private static Standing.State state(
+      Optional<LocalDate> sent, List<Claim.Event> events, Optional<Claim.Settlement> settled) {
+    if (settled.isPresent()) {
+      return Standing.State.SETTLED;
+    }
+    if (sent.isEmpty()) {
+      return Standing.State.DRAFT;
+    }
+    Standing.State state = Standing.State.SENT;
+    for (Claim.Event event : events) {
+      state =
+          switch (event.what()) {
+            case ACKNOWLEDGED -> state == Standing.State.SENT ? Standing.State.ACKNOWLEDGED : state;
+            case ANSWERED, PROMISED, DELIVERED, PAID -> Standing.State.ANSWERED;
+            case DISPUTED -> Standing.State.DISPUTED;
+            case SENT, REMINDED -> state;
+          };
+    }
+    return state;
+  }
+
+  private static List<Line> lines(Claim claim, kitwright.shortage.Standings shortages) {
+    return claim.shortages().stream()
+        .flatMap(ref -> shortages.of(ref).stream())
+        .map(shortage -> new Line(shortage, position(shortage, shortages)))
+        .toList();
+  }
+
+  private static Optional<Position> position(
+      kitwright.shortage.Standing shortage, kitwright.shortage.Standings shortages) {
+    return shortages.balance(shortage.shortage().item()).map(Balance::position);
+  }
+
+  private static List<Spend> costs(Claim claim, Ledger ledger) {
+    return claim.costs().stream().flatMap(ref -> ledger.spend(ref).stream()).toList();
+  }
+
+  private static Optional<LocalDate> promisedFor(
+      List<Claim.Event> events, Optional<Claim.Settlement> settled) {
+    if (settled.filter(end -> end.how() != Claim.Outcome.REPLACED).isPresent()) {
+      return Optional.empty();
+    }
+    return events.stream()
+        .filter(event -> event.expect().isPresent())
+        .reduce((earlier, later) -> later)
+        .flatMap(Claim.Event::expect);
+  }
+
+  /** Every claim, in the ledger's order. */
+  public List<Standing> all() {
+    return List.copyOf(byId.values());
+  }
+
+  public Optional<Standing> of(Ref claim) {
+    return Optional.ofNullable(byId.get(claim.id()));
+  }
+
+  /** The claim with an id. */
+  public Optional<Standing> of(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+}

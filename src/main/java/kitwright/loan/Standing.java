@@ -1,0 +1,78 @@
+package kitwright.loan;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Party;
+import kitwright.value.Dimension;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/**
+ * How a borrowed tool stands on a day.
+ *
+ * @param lender empty where the reference dangles
+ * @param daysKept days it was or has been with us, the first and the last counted
+ * @param daysLeft days until it is due, below zero when it is late; empty where it is back or no
+ *     day was agreed
+ * @param saved what hiring one for those days would have cost, by calendar days; empty without a
+ *     hire rate
+ */
+public record Standing(
+    Loan loan,
+    Optional<Party> lender,
+    State state,
+    long daysKept,
+    Optional<Long> daysLeft,
+    Optional<Money> saved) {
+  /** Where the tool is, and whether it should be. */
+  public enum State {
+    WITH_US,
+    OVERDUE,
+    RETURNED
+  }
+
+  /** Every tool borrowed up to the end of a day, in the ledger's order. */
+  public static List<Standing> all(Ledger ledger, LocalDate today) {
+    return ledger.borrowed().stream()
+        .filter(loan -> !loan.on().isAfter(today))
+        .map(loan -> of(loan, ledger, today))
+        .toList();
+  }
+
+  /** How one tool stands, borrowed on that day or before. */
+  public static Standing of(Loan loan, Ledger ledger, LocalDate today) {
+    Optional<LocalDate> returned = loan.returned().filter(day -> !day.isAfter(today));
+    Optional<Long> left =
+        returned.isPresent()
+            ? Optional.empty()
+            : loan.due().map(day -> ChronoUnit.DAYS.between(today, day));
+    long kept = Math.max(0, ChronoUnit.DAYS.between(loan.on(), returned.orElse(today)) + 1);
+    return new Standing(
+        loan, ledger.party(loan.from()), state(returned, left), kept, left, saved(loan, kept));
+  }
+
+  private static State state(Optional<LocalDate> returned, Optional<Long> left) {
+    if (returned.isPresent()) {
+      return State.RETURNED;
+    }
+    return left.filter(days -> days < 0).isPresent() ? State.OVERDUE : State.WITH_US;
+  }
+
+  /** A rate without a unit is for a day; weeks count in sevenths, hours as hours of the clock. */
+  private static Optional<Money> saved(Loan loan, long kept) {
+    Quantity days = new Quantity(BigDecimal.valueOf(kept), Unit.DAY);
+    return loan.hireRate()
+        .filter(rate -> rate.per().map(Unit::dimension).orElse(Dimension.TIME) == Dimension.TIME)
+        .map(rate -> rate.of(days));
+  }
+
+  public boolean isBack() {
+    return state == State.RETURNED;
+  }
+}

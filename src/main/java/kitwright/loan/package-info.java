@@ -1,0 +1,8 @@
+/**
+ * Borrowed tools: who waits for what, until when, and what borrowing saved. Uses {@code network}.
+ * Start with {@link kitwright.loan.Standing}.
+ */
+@NullMarked
+package kitwright.loan;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,68 @@
+package kitwright.shortage;
+
+import java.util.List;
+import kitwright.kit.Position;
+import kitwright.value.Quantity;
+
+/**
+ * The whole account of an item of the kit: promised − counted good − covered = open. Every quantity
+ * is in the unit of the promise.
+ *
+ * @param shortages of this item, in the order found
+ * @param hidden good pieces that turned out useless after the count, or were used up: recorded
+ *     shortages that no count can show
+ */
+public record Balance(Position position, List<Standing> shortages, Quantity hidden) {
+  public Balance {
+    shortages = List.copyOf(shortages);
+  }
+
+  /** What has to be had in all: the promise, and what has to be had once more. */
+  public Quantity needed() {
+    return position.promised().plus(hidden);
+  }
+
+  /** Needed and not counted good. */
+  public Quantity missing() {
+    return needed().less(position.good());
+  }
+
+  /** Recorded as short. */
+  public Quantity recorded() {
+    return sum(shortages.stream().map(standing -> standing.shortage().qty()).toList());
+  }
+
+  /** Counted good later, in answer to a shortage. */
+  public Quantity delivered() {
+    return covered(Cover.How.DELIVERED);
+  }
+
+  /** Covered otherwise than by a count: substituted, bought or credited. */
+  public Quantity covered() {
+    return covered(Cover.How.SUBSTITUTED)
+        .plus(covered(Cover.How.BOUGHT))
+        .plus(covered(Cover.How.CREDITED));
+  }
+
+  /** Covered in one way. */
+  public Quantity covered(Cover.How how) {
+    return sum(shortages.stream().map(standing -> standing.covered(how)).toList());
+  }
+
+  /** Missing, and covered by nothing. */
+  public Quantity open() {
+    return missing().less(covered());
+  }
+
+  /** Missing by the count beyond what deliveries on their way hold and what is recorded. */
+  public Quantity unrecorded() {
+    Quantity openRecorded = recorded().less(delivered());
+    return missing().less(position.onItsWay()).less(openRecorded);
+  }
+
+  private Quantity sum(List<Quantity> parts) {
+    return parts.stream()
+        .filter(part -> part.convertsTo(position.promised()))
+        .reduce(Quantity.none(position.promised().unit()), Quantity::plus);
+  }
+}

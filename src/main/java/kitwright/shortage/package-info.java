@@ -1,0 +1,8 @@
+/**
+ * How a shortage stands, worked out from counts, claims and substitutions. Uses {@code kit}, {@code
+ * substitution} and {@code network}. Start with {@link kitwright.shortage.Standings}.
+ */
+@NullMarked
+package kitwright.shortage;
+
+import org.jspecify.annotations.NullMarked;
