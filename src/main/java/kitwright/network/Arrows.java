@@ -17,21 +17,34 @@ final class Arrows {
     lag = new long[arrows];
   }
 
-  /** Groups arrow k, from {@code tail[k]} to {@code head[k]}, by its tail. */
+  /** Groups arrow k, from {@code tail[k]} to {@code head[k]}, by its tail; keeps their order. */
   static Arrows groupedByTail(int tasks, int[] tail, int[] head, long[] lags) {
     Arrows grouped = new Arrows(tasks, tail.length);
-    for (int each : tail) {
-      grouped.from[each + 1]++;
-    }
-    for (int i = 0; i < tasks; i++) {
-      grouped.from[i + 1] += grouped.from[i];
-    }
-    int[] next = grouped.from.clone();
+    int[] slot = slots(tail, grouped.from);
     for (int k = 0; k < tail.length; k++) {
-      int slot = next[tail[k]]++;
-      grouped.to[slot] = head[k];
-      grouped.lag[slot] = lags[k];
+      grouped.to[slot[k]] = head[k];
+      grouped.lag[slot[k]] = lags[k];
     }
     return grouped;
+  }
+
+  /**
+   * The place of each key in stable sorted order, by counting.
+   *
+   * @param from filled with the place of the first of each key; one entry more than keys
+   */
+  static int[] slots(int[] keys, int[] from) {
+    for (int key : keys) {
+      from[key + 1]++;
+    }
+    for (int i = 1; i < from.length; i++) {
+      from[i] += from[i - 1];
+    }
+    int[] next = from.clone();
+    int[] slots = new int[keys.length];
+    for (int k = 0; k < keys.length; k++) {
+      slots[k] = next[keys[k]]++;
+    }
+    return slots;
   }
 }

@@ -2,15 +2,16 @@ package kitwright.network;
 
 /**
  * Draws a duration from the beta distribution that has the mean of the classical estimate: over
- * [low, high] with shapes p = 1 + 4 (likely - low)/(high - low) and q = 6 - p.
+ * [low, high] with shapes p = 1 + 4 (likely - low)/(high - low) and q = 6 - p. Strict arithmetic,
+ * so that every machine draws the same.
  *
  * @see "Clark, The PERT model for the distribution of an activity time, Operations Research 10
  *     (1962) 405-406; draws by algorithm BB of Cheng, Generating beta variates with nonintegral
  *     shape parameters, Communications of the ACM 21 (1978) 317-322"
  */
 final class BetaSampler {
-  private static final double LOG_4 = Math.log(4);
-  private static final double ONE_PLUS_LOG_5 = 1 + Math.log(5);
+  private static final double LOG_4 = StrictMath.log(4);
+  private static final double ONE_PLUS_LOG_5 = 1 + StrictMath.log(5);
   private static final double SHAPES = 6;
 
   private final long low;
@@ -28,7 +29,7 @@ final class BetaSampler {
     turned = p > SHAPES - p;
     a = Math.min(p, SHAPES - p);
     b = SHAPES - a;
-    beta = Math.sqrt((SHAPES - 2) / (2 * a * b - SHAPES));
+    beta = StrictMath.sqrt((SHAPES - 2) / (2 * a * b - SHAPES));
     gamma = a + 1 / beta;
   }
 
@@ -43,23 +44,23 @@ final class BetaSampler {
 
   /** Shape 1 has the distribution function 1 - (1 - x)^b, which can be turned round. */
   private double closed(Dice dice) {
-    return 1 - Math.pow(dice.nextOpen(), 1 / b);
+    return 1 - StrictMath.pow(dice.nextOpen(), 1 / b);
   }
 
   private double rejected(Dice dice) {
     while (true) {
       double first = dice.nextOpen();
       double second = dice.nextOpen();
-      double v = beta * Math.log(first / (1 - first));
-      double w = a * Math.exp(v);
+      double v = beta * StrictMath.log(first / (1 - first));
+      double w = a * StrictMath.exp(v);
       double z = first * first * second;
       double r = gamma * v - LOG_4;
       double s = a + r - w;
       if (s + ONE_PLUS_LOG_5 >= 5 * z) {
         return w / (b + w);
       }
-      double t = Math.log(z);
-      if (s >= t || r + SHAPES * Math.log(SHAPES / (b + w)) >= t) {
+      double t = StrictMath.log(z);
+      if (s >= t || r + SHAPES * StrictMath.log(SHAPES / (b + w)) >= t) {
         return w / (b + w);
       }
     }

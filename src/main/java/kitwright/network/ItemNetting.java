@@ -18,6 +18,8 @@ final class ItemNetting {
 
   private final String item;
   private final List<Supply> supplies;
+  private final long[] arrives;
+  private final boolean anyKept;
   private final BigDecimal[] left;
   private final Optional<OrderRule> rule;
   private final LocalDate today;
@@ -38,6 +40,11 @@ final class ItemNetting {
       LocalDate today) {
     this.item = item;
     this.supplies = supplies.stream().sorted(FIRST_TO_COME).toList();
+    this.arrives =
+        this.supplies.stream()
+            .mapToLong(each -> each.arrives().map(LocalDate::toEpochDay).orElse(Long.MIN_VALUE))
+            .toArray();
+    this.anyKept = this.supplies.stream().anyMatch(each -> !each.keptFor().isEmpty());
     this.left = this.supplies.stream().map(Supply::amount).toArray(BigDecimal[]::new);
     this.rule = rule;
     this.today = today;
@@ -59,15 +66,11 @@ final class ItemNetting {
     }
     List<Cover.Draw> draws = new ArrayList<>();
     BigDecimal open = need.amount();
-    for (Turn turn : Turn.values()) {
-      for (int i = first; i < left.length && open.signum() > 0; i++) {
-        if (turn == Turn.LATE || supplies.get(i).isThereOn(need.on())) {
-          open = open.subtract(draw(i, need, open, turn, draws));
-        } else {
-          break; // sorted by arrival
-        }
-      }
+    if (anyKept) {
+      open = take(Turn.KEPT, need, open, draws);
     }
+    open = take(Turn.FREE, need, open, draws);
+    open = take(Turn.LATE, need, open, draws);
     Optional<LocalDate> ordered = open.signum() > 0 ? order(need, open) : Optional.empty();
     covers.add(new Cover(need, draws, open, ordered));
   }
@@ -76,6 +79,15 @@ final class ItemNetting {
     KEPT,
     FREE,
     LATE
+  }
+
+  private BigDecimal take(Turn turn, Need need, BigDecimal wanted, List<Cover.Draw> draws) {
+    long last = turn == Turn.LATE ? Long.MAX_VALUE : need.on().toEpochDay();
+    BigDecimal open = wanted;
+    for (int i = first; i < left.length && arrives[i] <= last && open.signum() > 0; i++) {
+      open = open.subtract(draw(i, need, open, turn, draws));
+    }
+    return open;
   }
 
   private BigDecimal draw(int i, Need need, BigDecimal open, Turn turn, List<Cover.Draw> draws) {

@@ -61,13 +61,16 @@ public final class Network {
   private static List<Link> sound(
       Collection<Link> links, Map<String, Integer> numbers, List<NetworkFault> faults) {
     List<Link> sound = new ArrayList<>(links.size());
-    for (Link each : links.stream().sorted(LINK_ORDER).toList()) {
+    List<Link> unsound = new ArrayList<>();
+    for (Link each : links) {
+      boolean known = numbers.containsKey(each.before()) && numbers.containsKey(each.after());
+      (known && !each.before().equals(each.after()) ? sound : unsound).add(each);
+    }
+    for (Link each : unsound.stream().sorted(LINK_ORDER).toList()) {
       if (!numbers.containsKey(each.before()) || !numbers.containsKey(each.after())) {
         faults.add(fault(NetworkFault.Kind.UNKNOWN_TASK, each));
-      } else if (each.before().equals(each.after())) {
-        faults.add(fault(NetworkFault.Kind.SELF_LINK, each));
       } else {
-        sound.add(each);
+        faults.add(fault(NetworkFault.Kind.SELF_LINK, each));
       }
     }
     return sound;
@@ -82,9 +85,16 @@ public final class Network {
       Map<String, Integer> numbers,
       List<Link> links,
       List<NetworkFault> faults) {
-    int[] tail = links.stream().mapToInt(link -> number(numbers, link.before())).toArray();
-    int[] head = links.stream().mapToInt(link -> number(numbers, link.after())).toArray();
-    long[] lag = links.stream().mapToLong(Link::lag).toArray();
+    int[] tail = new int[links.size()];
+    int[] head = new int[links.size()];
+    long[] lag = new long[links.size()];
+    int[] places = places(kept.size(), links, numbers);
+    for (int k = 0; k < places.length; k++) {
+      Link link = links.get(k);
+      tail[places[k]] = number(numbers, link.before());
+      head[places[k]] = number(numbers, link.after());
+      lag[places[k]] = link.lag();
+    }
     Sorting sorting = new Sorting(kept.size(), tail, head);
     for (int[] loop : sorting.loops()) {
       List<String> ids = Arrays.stream(loop).mapToObj(i -> kept.get(i).id()).toList();
@@ -107,6 +117,18 @@ public final class Network {
         sorting.order(),
         Arrows.groupedByTail(kept.size(), tails, heads, lag),
         Arrows.groupedByTail(kept.size(), heads, tails, lag));
+  }
+
+  /** Where each link stands when they are sorted by the task before, then by the task after. */
+  private static int[] places(int tasks, List<Link> links, Map<String, Integer> numbers) {
+    int[] heads = links.stream().mapToInt(link -> number(numbers, link.after())).toArray();
+    int[] byHead = Arrows.slots(heads, new int[tasks + 1]);
+    int[] tails = new int[heads.length];
+    for (int k = 0; k < heads.length; k++) {
+      tails[byHead[k]] = number(numbers, links.get(k).before());
+    }
+    int[] byTail = Arrows.slots(tails, new int[tasks + 1]);
+    return Arrays.stream(byHead).map(place -> byTail[place]).toArray();
   }
 
   private static int number(Map<String, Integer> numbers, String id) {

@@ -29,7 +29,7 @@ final class Normal {
       term *= z * z / odd;
       sum += term;
     }
-    double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+    double density = StrictMath.exp(-z * z / 2) / StrictMath.sqrt(2 * Math.PI);
     return Math.max(0, Math.min(1, 0.5 + density * sum));
   }
 }

@@ -31,7 +31,7 @@ public final class DewPoint {
     if (!(humidity > 0 && humidity <= 100)) {
       throw new IllegalArgumentException("humidity above 0 and up to 100 %, not " + humidity);
     }
-    double gamma = Math.log(humidity / 100) + A * air / (B + air);
+    double gamma = StrictMath.log(humidity / 100) + A * air / (B + air);
     return B * gamma / (A - gamma);
   }
 }
