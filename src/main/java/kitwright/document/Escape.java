@@ -25,7 +25,7 @@ final class Escape {
 
   static String text(String text, Where where) {
     String escaped = ANYWHERE.matcher(text).replaceAll(match -> sign(match.group()));
-    return where == Where.LINE_START ? start(escaped) : escaped;
+    return where == Where.LINE_START ? atLineStart(escaped) : escaped;
   }
 
   /** Escaped text for a heading, which a number sign behind a space could close. */
@@ -39,7 +39,8 @@ final class Escape {
     return sign.equals("\\") ? "&#92;" : Matcher.quoteReplacement("\\" + sign);
   }
 
-  private static String start(String escaped) {
+  /** Escaped text for the start of a line, where more signs mean something. */
+  static String atLineStart(String escaped) {
     Matcher matcher = AT_START.matcher(escaped);
     if (!matcher.find()) {
       return escaped.startsWith(" ") ? "&#32;" + escaped.substring(1) : escaped;

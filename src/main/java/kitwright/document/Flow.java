@@ -47,6 +47,14 @@ final class Flow {
     return node.getFirstChild() == null ? List.of() : List.of(node);
   }
 
+  static List<Node> children(Node parent) {
+    List<Node> children = new ArrayList<>();
+    for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+      children.add(child);
+    }
+    return children;
+  }
+
   /** Neighbouring words become one, so that a web address cannot hide in the seam. */
   private static List<Inline> joined(List<Inline> parts) {
     var out = new ArrayList<Inline>();

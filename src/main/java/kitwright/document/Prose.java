@@ -1,6 +1,5 @@
 package kitwright.document;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Node;
@@ -25,10 +24,6 @@ public record Prose(String markdown, int headingsBelow) implements Block {
   public List<Node> nodes() {
     Node root = PARSER.parse(markdown);
     root.accept(new SafeTree(headingsBelow));
-    List<Node> blocks = new ArrayList<>();
-    for (Node block = root.getFirstChild(); block != null; block = block.getNext()) {
-      blocks.add(block);
-    }
-    return blocks;
+    return Flow.children(root);
   }
 }

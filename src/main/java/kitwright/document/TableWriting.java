@@ -37,9 +37,9 @@ final class TableWriting implements NodeRenderer {
   public void render(Node table) {
     List<List<String>> lines = new ArrayList<>();
     List<@Nullable Alignment> columns = new ArrayList<>();
-    for (Node part : children(table)) {
-      for (Node row : children(part)) {
-        List<Node> cells = children(row);
+    for (Node part : Flow.children(table)) {
+      for (Node row : Flow.children(part)) {
+        List<Node> cells = Flow.children(row);
         if (lines.isEmpty()) {
           cells.forEach(cell -> columns.add(((TableCell) cell).getAlignment()));
         }
@@ -70,7 +70,7 @@ final class TableWriting implements NodeRenderer {
     var nothing = new HtmlInline();
     nothing.setLiteral("");
     paragraph.appendChild(nothing);
-    children(cell).forEach(paragraph::appendChild);
+    Flow.children(cell).forEach(paragraph::appendChild);
     var root = new org.commonmark.node.Document();
     root.appendChild(paragraph);
     // Text is escaped already, code is not, and a table asks for it there too.
@@ -114,14 +114,6 @@ final class TableWriting implements NodeRenderer {
       out.append(left).append("-".repeat(widths[i])).append(right).append('|');
     }
     return out.toString();
-  }
-
-  private static List<Node> children(Node parent) {
-    List<Node> children = new ArrayList<>();
-    for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
-      children.add(child);
-    }
-    return children;
   }
 
   private static int length(String text) {

@@ -28,7 +28,7 @@ import net.jqwik.api.domains.Domain;
 @Domain(NastyText.class)
 @Domain(net.jqwik.api.domains.DomainContext.Global.class)
 class DocumentProperties {
-  @Property(tries = 3000, seed = "1")
+  @Property(tries = 1000, seed = "1")
   void aParagraphReadsBackAsItsWordsAlone(@ForAll String words) {
     String markdown = Document.of(paragraph(words)).markdown();
     assertThat(ReadBack.words(ReadBack.tree(markdown))).isEqualTo(seen(words));
@@ -38,7 +38,7 @@ class DocumentProperties {
     assertThat(markdown.codePoints().filter(c -> c != '\n')).noneMatch(Visible::isHidden);
   }
 
-  @Property(tries = 2000, seed = "2")
+  @Property(tries = 700, seed = "2")
   void aHeadingReadsBackAsItsWordsAlone(@ForAll String words) {
     String markdown = Document.of(heading(2, words)).markdown();
     assertThat(ReadBack.words(ReadBack.tree(markdown))).isEqualTo(seen(words));
@@ -46,7 +46,7 @@ class DocumentProperties {
         .isEqualTo(seen(words).isEmpty() ? List.of() : List.of("Heading"));
   }
 
-  @Property(tries = 3000, seed = "3")
+  @Property(tries = 1000, seed = "3")
   void everyCellReadsBackAsItsWords(
       @ForAll String head, @ForAll @Size(max = 4) List<@Size(2) List<String>> cells) {
     String markdown =
@@ -62,7 +62,7 @@ class DocumentProperties {
     assertThat(ReadBack.kinds(markdown)).doesNotContain("Link", "Image", "HtmlInline", "Emphasis");
   }
 
-  @Property(tries = 2000, seed = "4")
+  @Property(tries = 700, seed = "4")
   void codeInACellReadsBackAsItsText(@ForAll String words) {
     String markdown =
         Document.of(table(columns(left("a"), left("b")), List.of(row(code(words), text("x")))))
@@ -70,7 +70,7 @@ class DocumentProperties {
     assertThat(ReadBack.cells(markdown).get(1)).isEqualTo(List.of(seen(words), "x"));
   }
 
-  @Property(tries = 2000, seed = "5")
+  @Property(tries = 700, seed = "5")
   void itemsReadBackAsTheirWords(@ForAll @Size(min = 1, max = 4) List<String> words) {
     Assume.that(words.stream().noneMatch(w -> seen(w).isEmpty()));
     String markdown = Document.of(bullets(words.stream().map(Inline::text).toList())).markdown();
@@ -82,7 +82,7 @@ class DocumentProperties {
     assertThat(ReadBack.kinds(markdown)).doesNotContain("Link", "Image", "HtmlInline", "HtmlBlock");
   }
 
-  @Property(tries = 4000, seed = "6")
+  @Property(tries = 1500, seed = "6")
   void anyMixtureOfPartsReadsBackAsItsWords(
       @ForAll @Size(max = 6) List<String> words,
       @ForAll @Size(6) List<@IntRange(max = 5) Integer> kinds) {
