@@ -1,0 +1,86 @@
+package kitwright.edit;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Writes files that are not there yet; what is there is never touched. */
+public final class NewFiles {
+  private NewFiles() {}
+
+  /**
+   * What was done.
+   *
+   * @param written paths that are new
+   * @param left paths that were there already and stay as they are
+   */
+  public record Outcome(List<String> written, List<String> left) {
+    public Outcome {
+      written = List.copyOf(written);
+      left = List.copyOf(left);
+    }
+  }
+
+  /**
+   * Lays out a new ledger in a folder, which may exist. Where it holds records already, no examples
+   * are added to them.
+   */
+  public static Outcome start(Path root, Map<String, String> all, Map<String, String> frame)
+      throws IOException {
+    return write(root, holdsRecords(root) ? frame : all);
+  }
+
+  private static boolean holdsRecords(Path root) throws IOException {
+    if (!Files.isDirectory(root)) {
+      return false;
+    }
+    try (Stream<Path> files = Files.find(root, 3, (path, is) -> is.isRegularFile())) {
+      return files
+          .map(path -> root.relativize(path).toString())
+          .filter(name -> !name.startsWith("."))
+          .anyMatch(name -> name.endsWith(".yaml") || name.endsWith(".yml"));
+    }
+  }
+
+  /**
+   * Writes each file that is not there, with the folders it needs.
+   *
+   * @param files by path from {@code root}, with forward slashes
+   * @throws IOException where a folder cannot be made or a link leads out of {@code root}
+   */
+  public static Outcome write(Path root, Map<String, String> files) throws IOException {
+    Files.createDirectories(root);
+    Path real = root.toRealPath();
+    List<String> written = new ArrayList<>();
+    List<String> left = new ArrayList<>();
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      Path path = root.resolve(file.getKey());
+      Path folder = Files.createDirectories(path.getParent());
+      if (!folder.toRealPath().startsWith(real)) {
+        throw new IOException(file.getKey() + " would lie outside the folder, by way of a link");
+      }
+      (isWritten(path, file.getValue()) ? written : left).add(file.getKey());
+    }
+    return new Outcome(written, left);
+  }
+
+  private static boolean isWritten(Path path, String text) throws IOException {
+    try {
+      Files.write(
+          path,
+          text.getBytes(StandardCharsets.UTF_8),
+          StandardOpenOption.CREATE_NEW,
+          StandardOpenOption.WRITE);
+      return true;
+    } catch (FileAlreadyExistsException there) {
+      return false;
+    }
+  }
+}

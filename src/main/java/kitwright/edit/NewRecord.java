@@ -1,0 +1,86 @@
+package kitwright.edit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kitwright.ledger.Kind;
+import kitwright.value.Misread;
+import kitwright.value.Nearest;
+
+/**
+ * A new record to be filled in: one file, every key with a word on what it means, those that may be
+ * left out behind a {@code #}.
+ */
+public final class NewRecord {
+  private static final Pattern KEY =
+      Pattern.compile("(?m)^( {2}- | {4}| {2}|)(# )?([a-z-]+):(?= |$).*$");
+
+  private NewRecord() {}
+
+  /**
+   * The file of a new record.
+   *
+   * @param about what it is about, in the user's words, for its id; may be empty
+   * @param values of keys, as they shall stand; a list or group in YAML's brackets
+   * @param taken whether the ledger has an id of this kind already
+   * @throws Misread where a value is given for a key that the kind does not have
+   */
+  public static NewFile of(
+      Kind kind, String about, LocalDate today, Map<String, String> values, Predicate<String> taken)
+      throws Misread {
+    String id = values.getOrDefault(idKey(kind), FreshId.of(kind, about, today, taken));
+    String text =
+        Example.text("new/" + kind.key() + (kind == Kind.LOG ? ".md" : ".yaml"))
+            .replace("IN-TWO-WEEKS", today.plusWeeks(2).toString())
+            .replace("TODAY", today.toString())
+            .replace(": ID\n", ": " + Scalar.of(id) + "\n")
+            .replace(": NAME ", ": " + Scalar.of(about.isBlank() ? "My boat" : about) + " ");
+    for (Map.Entry<String, String> value : values.entrySet()) {
+      text = with(kind, text, value.getKey(), value.getValue());
+    }
+    return new NewFile(path(kind, id, values.getOrDefault("day", today.toString())), text);
+  }
+
+  private static String idKey(Kind kind) {
+    return kind == Kind.BUDGET ? "line" : "id";
+  }
+
+  private static String path(Kind kind, String id, String day) {
+    String name = FreshId.slug(id);
+    return switch (kind) {
+      case BUILD -> "build.yaml";
+      case LOG -> "log/" + FreshId.slug(day) + ".md";
+      case FORECAST -> "forecast/" + FreshId.slug(day) + ".yaml";
+      default -> kind.key() + "/" + (name.isEmpty() ? "new" : name) + ".yaml";
+    };
+  }
+
+  private static String with(Kind kind, String text, String key, String value) throws Misread {
+    List<String> known = new ArrayList<>();
+    Matcher line = KEY.matcher(text);
+    while (line.find()) {
+      known.add(line.group(3));
+      if (line.group(3).equals(key)) {
+        String set = line.group(1) + key + ": " + written(value);
+        return text.substring(0, line.start()) + set + text.substring(line.end());
+      }
+    }
+    known.remove(kind.key());
+    throw new Misread(
+        "a " + kind.word() + " has no key “" + key + "”",
+        Nearest.to(key, known)
+            .map(near -> "did you mean “" + near + "”?")
+            .orElse("use one of: " + String.join(", ", known)));
+  }
+
+  private static String written(String value) {
+    boolean brackets =
+        (value.startsWith("[") && value.endsWith("]"))
+            || (value.startsWith("{") && value.endsWith("}"));
+    return brackets && value.chars().noneMatch(Character::isISOControl) ? value : Scalar.of(value);
+  }
+}
