@@ -1,0 +1,137 @@
+package kitwright.value;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Values as a builder writes them. */
+class ReadingTest {
+  private static final Currency EUR = Currency.getInstance("EUR");
+
+  @ParameterizedTest
+  @CsvSource({
+    "26 m, 26 m",
+    "1.2 kg, 1.2 kg",
+    "4 sheets, 4 sheet",
+    "14, 14 each",
+    "3.50 m, 3.5 m",
+    ".5 l, 0.5 l",
+    "012, 12 each",
+    "12 %, 12 %",
+    "1 roll, 1 roll",
+    "60%, 60 %"
+  })
+  void quantitiesAreReadAndWrittenBack(String written, String read) throws Misread {
+    assertThat(Quantity.parse(written, Unit.EACH)).hasToString(read);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1_000",
+        "190:20:30",
+        "1e3",
+        "0x1F",
+        "NaN",
+        ".inf",
+        "yes",
+        "4 furlong",
+        "-1 m",
+        "--4",
+        "1.2.3 m",
+        "",
+        "m",
+        "1,5 m"
+      })
+  void whatYamlWouldGuessAtIsRefused(String written) {
+    assertThatThrownBy(() -> Quantity.parse(written, Unit.EACH)).isInstanceOf(Misread.class);
+  }
+
+  @Test
+  void aMisspeltUnitIsAnsweredWithTheNearest() {
+    assertThatThrownBy(() -> Quantity.parse("3 sheeet", Unit.EACH))
+        .isInstanceOfSatisfying(
+            Misread.class, misread -> assertThat(misread.mend()).contains("“sheet”"));
+  }
+
+  @Test
+  void packagesConvertIntoNothing() throws Misread {
+    Quantity sheets = Quantity.parse("3 sheet", Unit.EACH);
+    assertThat(sheets.convertsTo(Quantity.of("3", Unit.ROLL))).isFalse();
+    assertThat(sheets.convertsTo(Quantity.of("3", Unit.EACH))).isFalse();
+    assertThatThrownBy(() -> sheets.in(Unit.EACH)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void sizesAreInMillimetresWhateverTheyWereWrittenIn() throws Misread {
+    assertThat(Size.parse("1850 x 310 x 25 mm")).hasToString("1850 x 310 x 25 mm");
+    assertThat(Size.parse("8 x 4 ft")).hasToString("2438.4 x 1219.2 mm");
+    assertThat(Size.parse("72 in × 12 in × 1 in")).hasToString("1828.8 x 304.8 x 25.4 mm");
+    for (String wrong :
+        List.of("1850", "1850 x 0 x 25 mm", "1 x 2 x 3 x 4 mm", "a x b mm", "1850 x 310 x 25 kg")) {
+      assertThatThrownBy(() -> Size.parse(wrong)).isInstanceOf(Misread.class);
+    }
+  }
+
+  @Test
+  void moneyFinerThanItsCurrencyIsRefusedNotRounded() throws Misread {
+    assertThat(Money.parse("46.20 EUR", EUR)).hasToString("46.20 EUR");
+    assertThat(Money.parse("46.2", EUR)).hasToString("46.20 EUR");
+    assertThat(Money.parse("46 JPY", EUR)).hasToString("46 JPY");
+    for (String wrong :
+        List.of(
+            "46.205 EUR", "46.5 JPY", "46 euro", "46 XAU", "EUR 46", "46,20 EUR", "1e400 EUR")) {
+      assertThatThrownBy(() -> Money.parse(wrong, EUR)).as(wrong).isInstanceOf(Misread.class);
+    }
+  }
+
+  @Test
+  void aPriceMayBeFinerAndIsRoundedWhenMultiplied() throws Misread {
+    Price price = Price.parse("0.125 EUR/each", EUR);
+    assertThat(price.of(Quantity.of("3", Unit.EACH))).hasToString("0.38 EUR");
+    assertThat(Price.parse("11.40 NZD/m", EUR).of(Quantity.of("1040", Unit.CM)))
+        .hasToString("118.56 NZD");
+  }
+
+  @Test
+  void daysAreOfTheCalendar() throws Misread {
+    assertThat(Days.day("2028-02-29")).isEqualTo(LocalDate.of(2028, 2, 29));
+    assertThat(Days.parse("2026-04-03..2026-04-06").contains(LocalDate.of(2026, 4, 6))).isTrue();
+    for (String wrong :
+        List.of(
+            "2026-02-29",
+            "2026-06-31",
+            "26-01-01",
+            "1.2.2026",
+            "2026-1-5",
+            "0000-01-01",
+            "9999-01-01",
+            "today")) {
+      assertThatThrownBy(() -> Days.day(wrong)).as(wrong).isInstanceOf(Misread.class);
+    }
+    assertThatThrownBy(() -> Days.parse("2026-04-06..2026-04-03")).isInstanceOf(Misread.class);
+  }
+
+  @Test
+  void amountsCompareAcrossUnits() {
+    assertThat(Quantity.of("1", Unit.M).compareAmount(Quantity.of("1000", Unit.MM))).isZero();
+    assertThat(Quantity.of("4", Unit.EACH)).isEqualTo(Quantity.of("4.0", Unit.EACH));
+    assertThat(Quantity.of("2", Unit.M).less(Quantity.of("5", Unit.M)).isNone()).isTrue();
+    assertThat(new BigDecimal("1E+2"))
+        .satisfies(n -> assertThat(Decimal.print(n)).isEqualTo("100"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"borowed, borrowed", "kiit, kit", "duw, due", "sheeet, sheet"})
+  void theNearestWordIsOffered(String wrong, String right) {
+    assertThat(Nearest.to(wrong, List.of("kit", "borrowed", "due", "sheet"))).hasValue(right);
+  }
+}
