@@ -1,0 +1,156 @@
+package kitwright.mechanics.beam;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import kitwright.mechanics.beam.BeamMaterial.Elastic;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
+import kitwright.mechanics.beam.BeamMaterial.Strength;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
+import org.assertj.core.data.Percentage;
+
+class BeamProperties {
+  private static final Percentage CLOSE = Percentage.withPercentage(1e-7);
+
+  /** A layer to be: modulus, thickness, density. */
+  record Sheet(BeamMaterial material, double thickness) {}
+
+  @Provide
+  Arbitrary<Sheet> sheets() {
+    var moduli = Arbitraries.doubles().between(5e7, 2e11);
+    var thickness = Arbitraries.doubles().between(5e-4, 0.05);
+    return Combinators.combine(moduli, thickness).as((e, t) -> new Sheet(material(e), t));
+  }
+
+  private static BeamMaterial material(double e) {
+    return new BeamMaterial(
+        "stuff " + e,
+        Kind.LAMINATE,
+        1000,
+        new Elastic(e, e / 2.6, OptionalDouble.of(e)),
+        Strength.of(e / 100, e / 150, e / 300));
+  }
+
+  private static Section stack(List<Sheet> sheets, double width, double scale) {
+    var section = LayeredSection.ofWidth(width * scale);
+    sheets.forEach(s -> section.layer(s.material(), s.thickness() * scale));
+    return section.section();
+  }
+
+  @Property
+  void lengthsScaleAsTheyMust(
+      @ForAll @Size(min = 1, max = 7) List<@net.jqwik.api.From("sheets") Sheet> sheets,
+      @ForAll @DoubleRange(min = 0.1, max = 10) double scale) {
+    var one = Bending.of(stack(sheets, 0.1, 1));
+    var scaled = Bending.of(stack(sheets, 0.1, scale));
+    assertThat(scaled.stiffness()).isCloseTo(one.stiffness() * Math.pow(scale, 4), CLOSE);
+    assertThat(scaled.shearStiffness()).isCloseTo(one.shearStiffness() * scale * scale, CLOSE);
+    assertThat(scaled.moment(Sense.SAGGING).value().orElseThrow())
+        .isCloseTo(one.moment(Sense.SAGGING).value().orElseThrow() * Math.pow(scale, 3), CLOSE);
+    assertThat(scaled.shear().value().orElseThrow())
+        .isCloseTo(one.shear().value().orElseThrow() * scale * scale, CLOSE);
+  }
+
+  @Property
+  void turningUpsideDownChangesNothingButTheSense(
+      @ForAll @Size(min = 1, max = 7) List<@net.jqwik.api.From("sheets") Sheet> sheets) {
+    var flipped = new ArrayList<>(sheets);
+    Collections.reverse(flipped);
+    var one = Bending.of(stack(sheets, 0.1, 1));
+    var other = Bending.of(stack(flipped, 0.1, 1));
+    assertThat(other.stiffness()).isCloseTo(one.stiffness(), CLOSE);
+    assertThat(other.shearStiffness()).isCloseTo(one.shearStiffness(), CLOSE);
+    assertThat(other.moment(Sense.HOGGING).value().orElseThrow())
+        .isCloseTo(one.moment(Sense.SAGGING).value().orElseThrow(), CLOSE);
+  }
+
+  @Property
+  void stressesBalanceTheMomentAndPullNothing(
+      @ForAll @Size(min = 1, max = 7) List<@net.jqwik.api.From("sheets") Sheet> sheets) {
+    var bending = Bending.of(stack(sheets, 0.1, 1));
+    double force = 0;
+    double moment = 0;
+    double size = 0;
+    for (var s : bending.stresses(1000)) {
+      double h = s.upper() - s.lower();
+      double mean = (s.atLower() + s.atUpper()) / 2;
+      double middle = (s.lower() + s.upper()) / 2 - bending.neutralAxis();
+      force += 0.1 * h * mean;
+      size += 0.1 * h * Math.abs(mean);
+      moment -= 0.1 * h * (mean * middle + (s.atUpper() - s.atLower()) * h / 12);
+    }
+    assertThat(Math.abs(force)).isLessThanOrEqualTo(1e-7 * size + 1e-6);
+    assertThat(moment).isCloseTo(1000, CLOSE);
+  }
+
+  @Property
+  void anotherLayerNeverMakesItLessStiff(
+      @ForAll @Size(min = 1, max = 6) List<@net.jqwik.api.From("sheets") Sheet> sheets,
+      @ForAll("sheets") Sheet more) {
+    var thicker = new ArrayList<>(sheets);
+    thicker.add(more);
+    var before = Bending.of(stack(sheets, 0.1, 1));
+    var after = Bending.of(stack(thicker, 0.1, 1));
+    assertThat(after.stiffness()).isGreaterThan(before.stiffness());
+    assertThat(after.axialStiffness()).isGreaterThan(before.axialStiffness());
+  }
+
+  /** Parallel axes: a region moved by d has A·d² more about the old axis. */
+  @Property
+  void parallelAxes(
+      @ForAll @DoubleRange(min = 0.01, max = 1) double width,
+      @ForAll @DoubleRange(min = 0.01, max = 1) double height,
+      @ForAll @DoubleRange(min = -2, max = 2) double by) {
+    var at = new Rectangle("one", material(1e9), -width / 2, -height / 2, width, height);
+    var points =
+        new Loop(
+            List.of(
+                new Point(-width / 2, -height / 2),
+                new Point(width / 2, -height / 2),
+                new Point(width / 2, height / 2),
+                new Point(-width / 2, height / 2)));
+    for (Region region : List.of(at, new Outline("two", material(1e9), points, List.of()))) {
+      double expected = region.moments().zz() + width * height * by * by;
+      assertThat(region.moved(0.3, by).moments().zz()).isCloseTo(expected, CLOSE);
+      assertThat(region.moved(0.3, by).moments().area()).isCloseTo(width * height, CLOSE);
+    }
+  }
+
+  /** A rectangle drawn as a polygon, or cut into strips, is the same rectangle. */
+  @Property(tries = 50)
+  void theWayItIsDrawnDoesNotMatter(
+      @ForAll @DoubleRange(min = 0.01, max = 0.3) double width,
+      @ForAll @DoubleRange(min = 0.01, max = 0.3) double height) {
+    var m = material(7e9);
+    var loop =
+        new Loop(
+            List.of(
+                new Point(0, 0),
+                new Point(width, 0),
+                new Point(width, height),
+                new Point(0, height)));
+    var whole = Bending.of(Shapes.rectangle(m, width, height));
+    var polygon = Bending.of(Shapes.polygon(m, loop));
+    var strips =
+        Bending.of(
+            LayeredSection.ofWidth(width)
+                .strips(height, List.of(Strip.of(width / 3, m), Strip.of(2 * width / 3, m)))
+                .section());
+    for (var other : List.of(polygon, strips)) {
+      assertThat(other.stiffness()).isCloseTo(whole.stiffness(), CLOSE);
+      assertThat(other.shearStiffness()).isCloseTo(whole.shearStiffness(), CLOSE);
+      assertThat(other.shear().value().orElseThrow())
+          .isCloseTo(whole.shear().value().orElseThrow(), CLOSE);
+    }
+  }
+}

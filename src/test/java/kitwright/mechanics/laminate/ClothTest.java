@@ -1,0 +1,67 @@
+package kitwright.mechanics.laminate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import kitwright.mechanics.beam.BeamMaterial.Kind;
+import kitwright.mechanics.laminate.Cloth.Weave;
+import kitwright.mechanics.laminate.ClothSwap.Measure;
+import org.junit.jupiter.api.Test;
+
+class ClothTest {
+  private static final Matrix EPOXY = Matrix.of("epoxy", 1200, 3.2e9, 0.35);
+  private static final Fibre GLASS = Fibre.isotropic("E-glass", 2560, 72.4e9, 0.22);
+  private static final Fibre CARBON = new Fibre("carbon", 1800, 230e9, 15e9, 27e9, 0.2);
+  private static final LaminaStrength STRONG = new LaminaStrength(900e6, 600e6, 35e6, 110e6, 60e6);
+
+  private static Laminate cured(Weave weave, double mass, Fibre fibre, double angle) {
+    var cloth = Cloth.straight(weave, mass, fibre);
+    var stuff = cloth.stuff(EPOXY, 0.5, Micromechanics.HALPIN_TSAI).with(STRONG);
+    return cloth.cured(stuff, EPOXY, 0.5, angle);
+  }
+
+  @Test
+  void theSameMassGivesTheSameThicknessHoweverItIsWoven() {
+    for (var weave : Weave.values()) {
+      var laminate = cured(weave, 0.6, GLASS, 0);
+      assertThat(laminate.thickness()).as(weave.name()).isCloseTo(0.6 * 1.224e-3, within(1e-6));
+      assertThat(laminate.arealMass()).as(weave.name()).isCloseTo(1.2, within(1e-9));
+    }
+  }
+
+  @Test
+  void fewerPliesOfCarbonForStretchThanForStrength() {
+    var glass = cured(Weave.UNIDIRECTIONAL, 0.6, GLASS, 0).times(3);
+    var swap = new ClothSwap(glass, cured(Weave.UNIDIRECTIONAL, 0.3, CARBON, 0), Criterion.TSAI_WU);
+    int stretch = swap.plies(Measure.STRETCH, 50).orElseThrow();
+    int pull = swap.plies(Measure.TENSION, 50).orElseThrow();
+    assertThat(stretch).isLessThan(pull);
+    assertThat(swap.plies(Measure.TENSION, 1)).isEmpty();
+  }
+
+  @Test
+  void biaxialAtFortyFiveIsDoubleBias() {
+    var turned = cured(Weave.BIAXIAL, 0.6, GLASS, 45);
+    var bias = cured(Weave.DOUBLE_BIAS, 0.6, GLASS, 0);
+    assertThat(turned.inPlane().ex()).isCloseTo(bias.inPlane().ex(), within(1.0));
+    // Ten to twelve GPa in practice (no source), far below the fibre's.
+    assertThat(bias.inPlane().ex() / 1e9).isBetween(7.0, 13.0);
+  }
+
+  @Test
+  void aLaminateBecomesAMaterialOfABeam() {
+    var material =
+        cured(Weave.BIAXIAL, 0.6, GLASS, 0).asBeamMaterial("face", Criterion.MAXIMUM_STRAIN);
+    assertThat(material.kind()).isEqualTo(Kind.LAMINATE);
+    assertThat(material.strength().tension()).isPresent();
+    assertThat(material.axial()).isBetween(10e9, 25e9);
+  }
+
+  @Test
+  void aFibreFractionAboveOneIsRefused() {
+    assertThatThrownBy(() -> new FibreContent(1.2, 2560, 1200))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("1.2");
+  }
+}
