@@ -1,6 +1,6 @@
 package kitwright.mechanics.timber;
 
-import java.util.Locale;
+import java.math.BigDecimal;
 import kitwright.mechanics.Refuse;
 
 /** Factors for timber by published rules. */
@@ -51,7 +51,7 @@ public final class TimberFactors {
   public static Factor duration(double seconds) {
     Refuse.unlessPositive("duration", seconds);
     double value = (108.4 / Math.pow(seconds, 0.04635) + 18.3) / 100;
-    var name = String.format(Locale.ROOT, "load for %.3g s", seconds);
+    var name = "load for " + plain(seconds) + " s";
     return new Factor(name, Math.min(1.2, value), "FPL report 1916, 1951 (Madison curve)");
   }
 
@@ -77,7 +77,7 @@ public final class TimberFactors {
     double sin = Math.pow(Math.sin(angle), power);
     double cos = Math.pow(Math.cos(angle), power);
     double value = acrossOverAlong / (sin + acrossOverAlong * cos);
-    var name = String.format(Locale.ROOT, "slope of grain %.3g", slope);
+    var name = "slope of grain " + plain(slope);
     return new Factor(name, value, "Hankinson; Wood Handbook 2010, eq. 5-2");
   }
 
@@ -94,11 +94,15 @@ public final class TimberFactors {
     Refuse.unless(length >= 4, "a scarf of less than 4 to 1 is not trusted: " + length);
     Refuse.unlessFinite("scarf", length);
     double share = Math.log(Math.min(length, 20) / 4) / Math.log(5);
-    var name = String.format(Locale.ROOT, "scarf %.3g to 1", length);
+    var name = "scarf " + plain(length) + " to 1";
     return new Factor(name, 0.65 + 0.30 * share, "Birmingham, quoted; not read in the book");
   }
 
   private static String named(String what, double percent) {
-    return String.format(Locale.ROOT, "%s %.3g %%", what, percent);
+    return what + " " + plain(percent) + " %";
+  }
+
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -18,7 +18,7 @@ class FastenerPublishedTest {
   @CsvFileSource(resources = "/kitwright/mechanics/bolts.csv", useHeadersInDisplayName = true)
   void boltTables(double size, double area, double t88, double p88, double t109, double p109) {
     var thread = MetricThread.coarse(size).orElseThrow();
-    assertThat(thread.stressArea() * 1e6).isCloseTo(area, within(Math.max(0.3, area * 1e-3)));
+    assertThat(thread.stressArea() * 1e6).isCloseTo(area, within(Math.max(0.05, area * 2.5e-3)));
     var mild = new Bolt(thread, BoltClass.STEEL_8_8);
     assertThat(mild.tensileLoad()).isCloseTo(t88, CUT);
     assertThat(mild.proofLoad()).isCloseTo(p88, CUT);
@@ -51,7 +51,7 @@ class FastenerPublishedTest {
     double rated = bolt.shearLoad(Plane.THREAD, 1) / 1.25;
     double strength = BoltClass.STEEL_8_8.tensileStrength(size / 1000);
     assertThat(rated * 800e6 / strength / 1000)
-        .isCloseTo(kilonewtons, Percentage.withPercentage(0.4));
+        .isCloseTo(kilonewtons, Percentage.withPercentage(0.5));
     assertThat(bolt.shearLoad(Plane.THREAD, 2)).isEqualTo(2 * bolt.shearLoad(Plane.THREAD, 1));
   }
 
