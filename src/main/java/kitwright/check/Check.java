@@ -2,9 +2,29 @@ package kitwright.check;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import kitwright.finding.Findings;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.money.Account;
+import kitwright.money.BudgetLineUnknown;
+import kitwright.money.BuildOverBudget;
+import kitwright.money.ForecastOverBudget;
+import kitwright.money.LineOverBudget;
+import kitwright.money.MoneyNegative;
+import kitwright.money.PaidBeyondOrder;
+import kitwright.money.PaidInFuture;
+import kitwright.money.RateImpossible;
+import kitwright.money.RateMissing;
+import kitwright.money.RateTwice;
+import kitwright.money.RefundBeyondPayment;
+import kitwright.money.RefundOfUnpaid;
+import kitwright.money.RefundUnlinked;
+import kitwright.money.SettlementUnbooked;
+import kitwright.money.SpendContradictory;
+import kitwright.money.Spent;
+import kitwright.money.TaxBeyondAmount;
+import kitwright.money.ThreePointDisordered;
 
 /** Judges a ledger by every rule there is. */
 public final class Check {
@@ -15,6 +35,7 @@ public final class Check {
    * worked out here once and handed to their constructors.
    */
   public static List<Rule> rules(Ledger ledger, LocalDate today) {
+    Account account = Spent.asOf(ledger, today, Set.of());
     return List.of(
         // Form: ids, references, dates, evidence.
         new IdTwice(),
@@ -22,7 +43,25 @@ public final class Check {
         new DatesDisordered(),
         new DateImpossible(),
         new EvidenceAbsent(),
-        new EvidenceAltered());
+        new EvidenceAltered(),
+        // Money.
+        new BudgetLineUnknown(),
+        new MoneyNegative(),
+        new ThreePointDisordered(),
+        new RateImpossible(),
+        new RateTwice(),
+        new RateMissing(account),
+        new TaxBeyondAmount(),
+        new PaidInFuture(),
+        new SpendContradictory(),
+        new PaidBeyondOrder(),
+        new RefundUnlinked(),
+        new RefundOfUnpaid(),
+        new RefundBeyondPayment(account),
+        new SettlementUnbooked(account),
+        new LineOverBudget(account),
+        new BuildOverBudget(account),
+        new ForecastOverBudget(account));
   }
 
   /** Adds what every rule finds on that day. */

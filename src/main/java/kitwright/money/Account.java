@@ -16,6 +16,7 @@ import kitwright.value.Money;
  * @param contingency kept back for what nobody foresaw, beyond the lines
  * @param spends what counts, spend by spend
  * @param unvalued spends that a rate is missing for; they are in no sum, which is then “at least”
+ * @param refused refunds, or parts of them, that give back what nobody paid; in no sum
  * @param claims what claims may bring back; in no sum
  */
 public record Account(
@@ -26,12 +27,14 @@ public record Account(
     Optional<Money> contingency,
     List<Valued> spends,
     List<Spend> unvalued,
+    List<Refused> refused,
     List<Back> claims) {
 
   public Account {
     lines = List.copyOf(lines);
     spends = List.copyOf(spends);
     unvalued = List.copyOf(unvalued);
+    refused = List.copyOf(refused);
     claims = List.copyOf(claims);
   }
 

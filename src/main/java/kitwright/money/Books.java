@@ -35,6 +35,7 @@ final class Books {
   private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
   private final List<Valued> valued = new ArrayList<>();
   private final List<Spend> unvalued = new ArrayList<>();
+  private final List<Refused> refused = new ArrayList<>();
 
   private Books(Ledger ledger, Exchange exchange, LocalDate asOf) {
     this.ledger = ledger;
@@ -45,7 +46,9 @@ final class Books {
   static Books of(Ledger ledger, Exchange exchange, LocalDate asOf) {
     Books books = new Books(ledger, exchange, asOf);
     List<Spend> spends =
-        ledger.spending().stream().filter(spend -> !spend.on().isAfter(asOf)).toList();
+        ledger.spending().stream()
+            .filter(spend -> !spend.on().isAfter(asOf) && spend.amount().signum() >= 0)
+            .toList();
     spends.forEach(books::index);
     spends.stream().filter(spend -> is(spend, Spend.State.PAID)).forEach(books::pay);
     spends.stream().filter(spend -> is(spend, Spend.State.ORDERED)).forEach(books::order);
@@ -68,6 +71,11 @@ final class Books {
   /** Spends that could not be valued, since a rate is missing. */
   List<Spend> unvalued() {
     return unvalued.stream().sorted(BY_DAY).toList();
+  }
+
+  /** Refunds, or parts of them, that give back what nobody paid. */
+  List<Refused> refused() {
+    return List.copyOf(refused);
   }
 
   private void index(Spend spend) {
@@ -136,8 +144,17 @@ final class Books {
       String line = line(spend.line());
       Money left = paidOnLine.getOrDefault(line, Money.zero(exchange.home()));
       value(spend, spend.amount())
-          .map(all -> all.counted().compareAmount(left) <= 0 ? all : cut(all, left))
-          .ifPresent(this::take);
+          .ifPresent(
+              all -> {
+                refuse(spend, Optional.empty(), all.counted(), left);
+                take(all.counted().compareAmount(left) <= 0 ? all : cut(all, left));
+              });
+    }
+  }
+
+  private void refuse(Spend refund, Optional<Spend> purchase, Money asked, Money left) {
+    if (asked.compareAmount(left) > 0) {
+      refused.add(new Refused(refund, purchase, asked, left));
     }
   }
 
@@ -150,6 +167,7 @@ final class Books {
       unvalued.add(spend);
       return;
     }
+    refuse(spend, Optional.of(purchase), asked.get(), left);
     Money granted = asked.get().min(left);
     unrefunded.put(purchase.id(), left.minus(granted));
     String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();

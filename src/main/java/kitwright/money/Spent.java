@@ -76,6 +76,7 @@ public final class Spent {
         ledger.build().contingency().flatMap(kept -> exchange.home(kept, asOf).money()),
         spent.valued,
         books.unvalued(),
+        books.refused(),
         Back.of(ledger, exchange, asOf, spent.valued));
   }
 

@@ -103,7 +103,7 @@ final class WaysOut {
     Optional<Money> likely = left(asked.likely(), spent);
     Optional<Money> high = left(asked.high(), spent);
     return low.isPresent() && likely.isPresent() && high.isPresent()
-        ? Optional.of(new ThreePoint<>(low.get(), likely.get(), high.get()))
+        ? Optional.of(Share.rising(new ThreePoint<>(low.get(), likely.get(), high.get())))
         : Optional.empty();
   }
 

@@ -1,0 +1,41 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+import kitwright.value.Nearest;
+
+/** Fires where money is spent on a line that the budget does not have. */
+public final class BudgetLineUnknown implements Rule {
+  @Override
+  public String name() {
+    return "budget-line-unknown";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    ledger.spending().stream()
+        .filter(spend -> !ledger.knows(Kind.BUDGET, spend.line().id()))
+        .forEach(spend -> out.add(unknown(spend, ledger)));
+  }
+
+  private Finding unknown(Spend spend, Ledger ledger) {
+    String line = spend.line().id();
+    return new Finding(
+        name(),
+        Severity.STOP,
+        spend.line().at(),
+        "The budget has no line “" + line + "”.",
+        spend.amount() + " for “" + spend.what() + "” count in the whole, but on no line.",
+        Nearest.to(line, ledger.ids(Kind.BUDGET))
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("Name a line of the budget, or add the line to it."),
+        List.of(spend.named()));
+  }
+}

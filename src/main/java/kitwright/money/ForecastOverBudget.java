@@ -1,0 +1,92 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.value.Money;
+
+/** Fires where a line, or the whole build, is forecast to end over its budget. */
+public final class ForecastOverBudget implements Rule {
+  private final Account account;
+
+  public ForecastOverBudget(Account account) {
+    this.account = account;
+  }
+
+  @Override
+  public String name() {
+    return "forecast-over-budget";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (BudgetLine line : ledger.budget()) {
+      account
+          .line(line.line())
+          .filter(state -> !state.isOver() && state.over().signum() > 0)
+          .ifPresent(state -> out.add(line(line, state)));
+    }
+    if (!ledger.budget().isEmpty() && account.whole().over().signum() > 0) {
+      whole(ledger, out);
+    }
+  }
+
+  private Finding line(BudgetLine line, LineState state) {
+    boolean guessed = state.remaining().basis() == Remaining.Basis.EARNED;
+    return new Finding(
+        name(),
+        guessed ? Severity.NOTE : Severity.WARN,
+        line.at().of("amount"),
+        "“"
+            + line.title()
+            + "” is forecast to end at "
+            + state.forecast()
+            + ", "
+            + state.over()
+            + " over its budget of "
+            + state.budget()
+            + ".",
+        "Spent and ordered are " + state.committed() + "; " + state.toCome() + " are to come.",
+        guessed
+            ? "What is to come is guessed from the work left; if its material is bought already,"
+                + " say so with “remaining: …”."
+            : "Look where it can be made cheaper while it is not yet ordered.",
+        List.of(line.named()));
+  }
+
+  private void whole(Ledger ledger, Findings out) {
+    LineState whole = account.whole();
+    Money kept = account.contingency().orElse(Money.zero(whole.budget().currency()));
+    Money means = whole.budget().plus(kept);
+    boolean beyond = whole.forecast().compareAmount(means) > 0;
+    if (beyond ? whole.committed().compareAmount(means) > 0 : whole.isOver()) {
+      return; // told by build-over-budget
+    }
+    out.add(
+        new Finding(
+            name(),
+            beyond ? Severity.WARN : Severity.NOTE,
+            ledger.build().at().of("currency"),
+            "The build is forecast to end at "
+                + whole.forecast()
+                + ", "
+                + whole.over()
+                + " over the budget of "
+                + whole.budget()
+                + ".",
+            beyond
+                ? "That is "
+                    + whole.forecast().minus(means)
+                    + " more than the budget and the contingency of "
+                    + kept
+                    + " together."
+                : "The contingency of " + kept + " would pay for it.",
+            "See with “kitwright budget” which lines bring it about, and decide before ordering.",
+            List.of(ledger.build().named())));
+  }
+}

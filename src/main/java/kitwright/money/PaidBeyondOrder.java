@@ -1,0 +1,63 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+import kitwright.value.Money;
+
+/** Fires where more is paid than was ordered. */
+public final class PaidBeyondOrder implements Rule {
+  @Override
+  public String name() {
+    return "paid-beyond-order";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Map<String, Money> paid = new HashMap<>();
+    List<Spend> byDay =
+        ledger.spending().stream()
+            .sorted(Comparator.comparing(Spend::on).thenComparing(Spend::id))
+            .toList();
+    for (Spend spend : byDay) {
+      spend
+          .pays()
+          .flatMap(ledger::spend)
+          .filter(order -> order.amount().currency().equals(spend.amount().currency()))
+          .ifPresent(
+              order -> {
+                Money sum = paid.merge(order.id(), spend.amount(), Money::plus);
+                if (sum.compareAmount(order.amount()) > 0) {
+                  out.add(beyond(spend, order, sum));
+                }
+              });
+    }
+  }
+
+  private Finding beyond(Spend payment, Spend order, Money sum) {
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        payment.at().of("amount"),
+        "With the "
+            + payment.named()
+            + " "
+            + sum
+            + " are paid for "
+            + order.id()
+            + ", of which "
+            + order.amount()
+            + " were ordered.",
+        "Either it was dearer than ordered, or something was paid twice.",
+        "Compare the invoice; if it was dearer, write “cause: price” on the payment.",
+        List.of(payment.named(), order.named()));
+  }
+}

@@ -1,0 +1,45 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+
+/** Fires where money is said to have changed hands on a day that is still to come. */
+public final class PaidInFuture implements Rule {
+  @Override
+  public String name() {
+    return "paid-in-future";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    ledger.spending().stream()
+        .filter(spend -> spend.state() != Spend.State.ORDERED && spend.on().isAfter(today))
+        .forEach(spend -> out.add(tooEarly(spend, today)));
+  }
+
+  private Finding tooEarly(Spend spend, LocalDate today) {
+    String state = spend.state() == Spend.State.PAID ? "paid" : "refunded";
+    return new Finding(
+        name(),
+        Severity.WARN,
+        spend.at().of("on"),
+        "The "
+            + spend.named()
+            + " says “"
+            + state
+            + "” for "
+            + spend.on()
+            + "; today is "
+            + today
+            + ".",
+        "It is left out of every sum until that day.",
+        "Correct the date, or write “state: ordered” until the money has moved.",
+        List.of(spend.named()));
+  }
+}

@@ -1,0 +1,117 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Entry;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+import kitwright.value.Money;
+import kitwright.value.Place;
+
+/** Fires where an amount cannot be turned into the build's currency. */
+public final class RateMissing implements Rule {
+  private final Account account;
+
+  public RateMissing(Account account) {
+    this.account = account;
+  }
+
+  @Override
+  public String name() {
+    return "rate-missing";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Currency home = ledger.build().currency();
+    Exchange exchange = Exchange.of(ledger);
+    account
+        .unvalued()
+        .forEach(
+            spend ->
+                out.add(missing(spend, spend.at().of("amount"), spend.amount(), spend.on(), home)));
+    ledger.budget().stream()
+        .filter(line -> exchange.planned(line.amount().currency()).isEmpty())
+        .forEach(
+            line ->
+                out.add(
+                    missing(
+                        line,
+                        line.at().of("amount"),
+                        line.amount(),
+                        ledger.build().started(),
+                        home)));
+    ledger.shortages().forEach(shortage -> options(shortage, exchange, today, out));
+    prices(ledger, exchange, today, out);
+  }
+
+  private void options(Shortage shortage, Exchange exchange, LocalDate today, Findings out) {
+    for (Shortage.Option option : shortage.options()) {
+      option
+          .cost()
+          .filter(cost -> exchange.home(cost.likely(), today).money().isEmpty())
+          .ifPresent(
+              cost ->
+                  out.add(
+                      missing(
+                          shortage,
+                          option.at().of("cost"),
+                          cost.likely(),
+                          today,
+                          exchange.home())));
+    }
+  }
+
+  /** Of a price list in one currency the first item stands for all. */
+  private void prices(Ledger ledger, Exchange exchange, LocalDate today, Findings out) {
+    Set<Currency> told = new HashSet<>();
+    for (KitItem item : ledger.kit()) {
+      item.price()
+          .filter(price -> exchange.quote(price.currency(), exchange.home(), today).isEmpty())
+          .filter(price -> told.add(price.currency()))
+          .ifPresent(
+              price ->
+                  out.add(
+                      missing(
+                          item,
+                          item.at().of("price"),
+                          Money.rounded(price.amount(), price.currency()),
+                          today,
+                          exchange.home())));
+    }
+  }
+
+  private Finding missing(Entry entry, Place at, Money amount, LocalDate on, Currency home) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        at,
+        "There is no rate from "
+            + amount.currency()
+            + " into "
+            + home
+            + " on or before "
+            + on
+            + ".",
+        amount + " of the " + entry.named() + " are in no sum.",
+        "Add to “rates:” a line such as {on: "
+            + on
+            + ", from: "
+            + amount.currency()
+            + ", to: "
+            + home
+            + ", rate: …}"
+            + (entry instanceof kitwright.ledger.Spend
+                ? ", or write “rate: …” on the spend itself."
+                : "."),
+        List.of(entry.named()));
+  }
+}

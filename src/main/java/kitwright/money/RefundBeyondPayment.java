@@ -1,0 +1,72 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+
+/** Fires where more is refunded than was paid. */
+public final class RefundBeyondPayment implements Rule {
+  private final Account account;
+
+  public RefundBeyondPayment(Account account) {
+    this.account = account;
+  }
+
+  @Override
+  public String name() {
+    return "refund-beyond-payment";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    account.refused().stream()
+        .filter(each -> each.purchase().isPresent() && each.left().signum() > 0)
+        .forEach(each -> out.add(beyond(each, each.purchase().get())));
+    account.refused().stream()
+        .filter(each -> each.purchase().isEmpty())
+        .forEach(each -> out.add(beyondLine(each)));
+  }
+
+  private Finding beyond(Refused each, Spend purchase) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        each.refund().at().of("amount"),
+        "The refund "
+            + each.refund().id()
+            + " gives back "
+            + each.asked()
+            + ", but of "
+            + purchase.named()
+            + " only "
+            + each.left()
+            + " were paid and not yet refunded.",
+        "Only " + each.left() + " count as come back; a refund never makes money.",
+        "Correct the amount, or name in “refunds” the payment that it really gives back.",
+        List.of(each.refund().named(), purchase.named()));
+  }
+
+  private Finding beyondLine(Refused each) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        each.refund().at().of("amount"),
+        "The refund "
+            + each.refund().id()
+            + " gives back "
+            + each.asked()
+            + ", but only "
+            + each.left()
+            + " were paid on the line "
+            + each.refund().line()
+            + " and not yet refunded.",
+        "Only " + each.left() + " count as come back; a refund never makes money.",
+        "Name in “refunds” the payment that it gives back, or correct the amount.",
+        List.of(each.refund().named()));
+  }
+}

@@ -1,0 +1,38 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+
+/** Fires where a refund does not say what it gives back. */
+public final class RefundUnlinked implements Rule {
+  @Override
+  public String name() {
+    return "refund-unlinked";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    ledger.spending().stream()
+        .filter(spend -> spend.state() == Spend.State.REFUNDED && spend.refunds().isEmpty())
+        .forEach(refund -> out.add(unlinked(refund)));
+  }
+
+  private Finding unlinked(Spend refund) {
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        refund.at().of("state"),
+        "The refund " + refund.id() + " does not say which payment it gives back.",
+        "It is taken from the line "
+            + refund.line()
+            + " as a whole, and nobody sees when too much comes back.",
+        "Add “refunds: ID” with the payment or the order.",
+        List.of(refund.named()));
+  }
+}

@@ -1,0 +1,61 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+import kitwright.value.Money;
+
+/** Fires where tax and duty are more than the amount that they are part of. */
+public final class TaxBeyondAmount implements Rule {
+  @Override
+  public String name() {
+    return "tax-beyond-amount";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Exchange exchange = Exchange.of(ledger);
+    ledger.spending().stream()
+        .filter(spend -> spend.tax().isPresent() || spend.duty().isPresent())
+        .filter(spend -> isBeyond(spend, exchange))
+        .forEach(spend -> out.add(beyond(spend)));
+  }
+
+  private static boolean isBeyond(Spend spend, Exchange exchange) {
+    Money zero = Money.zero(spend.amount().currency());
+    Money parts = in(spend, spend.tax(), exchange).plus(in(spend, spend.duty(), exchange));
+    return parts.compareAmount(spend.amount().max(zero)) > 0;
+  }
+
+  private static Money in(Spend spend, Optional<Money> part, Exchange exchange) {
+    return part.flatMap(
+            money -> exchange.convert(money, spend.amount().currency(), spend.on()).money())
+        .orElse(Money.zero(spend.amount().currency()));
+  }
+
+  private Finding beyond(Spend spend) {
+    String key = spend.tax().isPresent() ? "tax" : "duty";
+    return new Finding(
+        name(),
+        Severity.STOP,
+        spend.at().of(key),
+        "Tax and duty of the "
+            + spend.named()
+            + " ("
+            + spend.tax().map(Money::toString).orElse("no tax")
+            + ", "
+            + spend.duty().map(Money::toString).orElse("no duty")
+            + ") are more than its amount of "
+            + spend.amount()
+            + ".",
+        "The shares of tax, duty and goods are false.",
+        "“amount” holds everything that was paid, tax and duty within it; correct it or the tax.",
+        List.of(spend.named()));
+  }
+}
