@@ -69,6 +69,18 @@ class NetworkPublishedTest {
         .isCloseTo(chance, within(precision));
   }
 
+  /** The chain A-D-G-J has float 1 and a variance of its own: the classical chance overlooks it. */
+  @Test
+  void aNearlyCriticalChainMakesTheClassicalChanceTooGood() {
+    Schedule schedule = schedule("three-point-networks.csv", "P3");
+    Range range = Simulation.run(schedule.network(), Calendars.THE_CLOCK, Calendars.MONDAY);
+    assertThat(range.meanDays()).isGreaterThan(17 + 4 * range.meanErrorDays());
+    assertThat(range.criticality("D").share()).isBetween(0.1, 0.5);
+    Range.Chance simulated = range.chanceBy(Calendars.MONDAY.plusDays(16));
+    double classical = schedule.pert().chanceBy(Calendars.MONDAY.plusDays(16));
+    assertThat(simulated.share()).isLessThan(classical - 4 * simulated.error());
+  }
+
   private static void checkTimes(Map<String, String> row, Planned planned) {
     assertThat(planned.total().days()).as("%s", row).isEqualTo(number(row, "tf"));
     if (cell(row, "es").isEmpty()) {
