@@ -2,7 +2,9 @@ package kitwright.cutting.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Prices lengths. A part takes its length and one kerf out of a clear stretch that is one kerf
@@ -32,32 +34,68 @@ final class BarPricing implements Pricing<int[][]> {
   }
 
   @Override
-  public Offers<int[][]> offers(long[] worth, Node<int[][]> node, Work work) {
-    Knapsack sack = new Knapsack(room(node), work);
-    for (int i = 0; i < lengths.length; i++) {
-      sack.offer(i, lengths[i] + kerf, worth[i], node.left[i]);
-    }
+  public Offers<int[][]> offers(long[] worth, long[] floor, Node<int[][]> node, Work work) {
+    Knapsack sack = filled(worth, floor, node, work);
     List<Long> most = new ArrayList<>();
     List<Column<int[][]>> best = new ArrayList<>();
     for (int s = 0; s < clear.size(); s++) {
       long sum = 0;
       int[][] layout = new int[clear.get(s).length][];
       for (int c = 0; c < layout.length; c++) {
-        int state = sack.best(sack.soFar(), clear.get(s)[c] + kerf);
-        sum += sack.worth(state);
-        layout[c] = unpacked(sack, state);
+        int place = sack.soFar().best(clear.get(s)[c] + kerf);
+        sum += sack.soFar().worth(place);
+        layout[c] = unpacked(sack, sack.soFar().state(place));
       }
       Column<int[][]> column = column(s, layout);
-      if (node.stock[s] > 0 && (column.exceeds(node.left) || node.bans(column))) {
+      boolean asked = node.stock[s] > 0 && sum > floor[s];
+      if (asked && (column.exceeds(node.left) || node.bans(column))) {
         CarefulFilling careful = new CarefulFilling(size(), worth, rooms(s), node, s);
         careful.run(work);
         column = column(s, careful.layout());
         sum = careful.isComplete() ? careful.most() : sum;
       }
-      most.add(sum);
-      best.add(column);
+      most.add(Math.max(sum, floor[s]));
+      if (asked && sum > floor[s]) {
+        best.add(column);
+      }
     }
     return new Offers<>(sack.isComplete(), most, best);
+  }
+
+  /** All fillings of interest, the types best worth their length first. */
+  private Knapsack filled(long[] worth, long[] floor, Node<int[][]> node, Work work) {
+    Knapsack sack = new Knapsack(room(node), work);
+    List<Integer> order =
+        IntStream.range(0, lengths.length)
+            .boxed()
+            .filter(i -> worth[i] > 0 && node.left[i] > 0)
+            .sorted(Comparator.comparingDouble((Integer i) -> -perLength(worth, i)))
+            .toList();
+    double best = order.isEmpty() ? 0 : perLength(worth, order.get(0));
+    for (int i : order) {
+      double perLength = perLength(worth, i);
+      sack.forget(perLength, asked(perLength, best, floor, node));
+      sack.offer(i, lengths[i] + kerf, worth[i], node.left[i]);
+    }
+    return sack;
+  }
+
+  /** The least of (floor − room × worth per length) over all stretches that there are. */
+  private double asked(double perLength, double best, long[] floor, Node<int[][]> node) {
+    double least = Double.MAX_VALUE;
+    for (int s = 0; s < clear.size(); s++) {
+      if (node.stock[s] > 0) {
+        double whole = Arrays.stream(rooms(s)).sum();
+        for (long room : rooms(s)) {
+          least = Math.min(least, floor[s] - (whole - room) * best - room * perLength);
+        }
+      }
+    }
+    return least;
+  }
+
+  private double perLength(long[] worth, int type) {
+    return (double) worth[type] / (lengths[type] + kerf);
   }
 
   private long[] rooms(int kind) {

@@ -49,9 +49,9 @@ final class BarTidy {
       sack.offer(i, taking, taking, 1);
     }
     boolean[] inA = new boolean[both.size()];
-    int state = sack.best(sack.soFar(), a.span.length() + kerf);
-    sack.unpack(state, (i, copies) -> inA[i] = true);
-    long roomA = a.span.length() - sack.worth(state);
+    int place = sack.soFar().best(a.span.length() + kerf);
+    sack.unpack(sack.soFar().state(place), (i, copies) -> inA[i] = true);
+    long roomA = a.span.length() - sack.soFar().worth(place);
     long roomB = a.room() + b.room() - roomA;
     if (roomB + kerf < 0 || !better(roomA, roomB, a.room(), b.room())) {
       return false;

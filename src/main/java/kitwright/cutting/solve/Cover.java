@@ -27,6 +27,11 @@ final class Cover {
     this.scale = scale(demand, penalty);
   }
 
+  /** The same with other demand and stock. */
+  Cover with(int[] otherDemand, int[] otherStock) {
+    return new Cover(otherDemand, otherStock, cost, penalty);
+  }
+
   int types() {
     return demand.length;
   }

@@ -24,10 +24,10 @@ final class Filling<L> {
   }
 
   /** Several plans, each from corrected worths. */
-  List<Node<L>> plans(Node<L> start) {
+  List<Node<L>> plans(Node<L> start, long mostSteps) {
     List<Node<L>> plans = new ArrayList<>();
     long[] worth = firstWorth();
-    for (int round = 0; round < ROUNDS && !work.isOver(); round++) {
+    for (int round = 0; round < ROUNDS && work.spent() < mostSteps; round++) {
       plans.add(fill(start, worth));
     }
     return plans;
@@ -52,7 +52,8 @@ final class Filling<L> {
     Node<L> node = start.withoutBans();
     double cheapest = Double.MAX_VALUE;
     while (!node.isDone() && !work.isOver()) {
-      Offers<L> offers = pricing.offers(wanted(worth, node.left), node, work);
+      Offers<L> offers =
+          pricing.offers(wanted(worth, node.left), new long[cover.kinds()], node, work);
       Optional<Column<L>> chosen = bestForCost(offers, node, worth);
       if (chosen.isEmpty()) {
         break;

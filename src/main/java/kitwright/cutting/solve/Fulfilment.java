@@ -65,8 +65,8 @@ final class Fulfilment<L> {
     Arrays.fill(penalty, dear);
     Cover cover = new Cover(wanted, stock, cost, penalty);
     Search<L> search = new Search<>(cover, pricing, work);
-    search.consider(replay(cover, known));
-    search.consider(replay(cover, firstPlan.apply(wanted)));
+    search.consider(Renewal.replay(cover, known));
+    search.consider(Renewal.replay(cover, firstPlan.apply(wanted)));
     search.run(quickBound.applyAsLong(wanted));
     return search;
   }
@@ -75,7 +75,7 @@ final class Fulfilment<L> {
   private Search<L> mostParts() {
     Cover cover = new Cover(demand, stock, new long[stock.length], weights());
     Search<L> search = new Search<>(cover, pricing, work);
-    search.consider(replay(cover, firstPlan.apply(demand)));
+    search.consider(Renewal.replay(cover, firstPlan.apply(demand)));
     search.run(0);
     return search;
   }
@@ -101,17 +101,6 @@ final class Fulfilment<L> {
   private long dearerThanAll() {
     Cover plain = new Cover(demand, stock, cost, new long[demand.length]);
     return plain.roundUp(Cover.ceiling(stock, cost) + 1);
-  }
-
-  private static <L> Node<L> replay(Cover cover, List<Column<L>> columns) {
-    Node<L> node = Node.start(cover);
-    for (Column<L> column : columns) {
-      Column<L> useful = column.clipped(node.left);
-      if (!useful.makesNothing()) {
-        node = node.use(useful, 1, cover);
-      }
-    }
-    return node;
   }
 
   private Solved<L> solved(Search<L> search, int[] wanted, boolean mostParts) {

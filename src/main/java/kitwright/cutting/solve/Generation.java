@@ -30,6 +30,11 @@ final class Generation<L> {
     }
   }
 
+  /** All ways of cutting remembered so far. */
+  List<Column<L>> known() {
+    return List.copyOf(pool);
+  }
+
   /**
    * The relaxation at a node.
    *
@@ -48,7 +53,7 @@ final class Generation<L> {
         return new Relaxed<>(bound, columns, master);
       }
       long[] worth = whole(master.worth);
-      Offers<L> offers = pricing.offers(worth, node, work);
+      Offers<L> offers = pricing.offers(worth, floor(master), node, work);
       if (offers.complete()) {
         bound = Math.max(bound, bound(worth, node, offers));
       }
@@ -76,6 +81,15 @@ final class Generation<L> {
     if (!clipped.makesNothing() && !node.bans(clipped) && here.add(clipped.key())) {
       columns.add(clipped);
     }
+  }
+
+  /** A way of cutting must be worth more than its stock costs and saves elsewhere. */
+  private long[] floor(Master master) {
+    long[] floor = new long[cover.kinds()];
+    for (int s = 0; s < floor.length; s++) {
+      floor[s] = cover.cost[s] * cover.scale + (long) Math.ceil(master.saving[s] * cover.scale);
+    }
+    return floor;
   }
 
   private long[] whole(double[] worth) {

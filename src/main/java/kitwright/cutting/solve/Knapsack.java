@@ -10,15 +10,50 @@ import java.util.Arrays;
 final class Knapsack {
   private static final int MOST_STATES = 6_000_000;
 
+  /** The fillings after some items, lightest first; each names a state to unpack. */
+  static final class Front {
+    private final long[] weight;
+    private final long[] worth;
+    private final int[] state;
+    private int size;
+
+    private Front(int room) {
+      weight = new long[room];
+      worth = new long[room];
+      state = new int[room];
+    }
+
+    private void add(long addWeight, long addWorth, int addState) {
+      if (size > 0 && weight[size - 1] == addWeight) {
+        size--;
+      }
+      weight[size] = addWeight;
+      worth[size] = addWorth;
+      state[size++] = addState;
+    }
+
+    /** The place of the filling of most worth that fits; -1 where none does. */
+    int best(long within) {
+      int at = Arrays.binarySearch(weight, 0, size, within);
+      return at >= 0 ? at : -at - 2;
+    }
+
+    long worth(int place) {
+      return place < 0 ? 0 : worth[place];
+    }
+
+    int state(int place) {
+      return place < 0 ? 0 : state[place];
+    }
+  }
+
   private final long room;
   private final Work work;
-  private long[] weight = new long[256];
-  private long[] worth = new long[256];
   private int[] parent = new int[256];
   private int[] item = new int[256];
   private int[] copies = new int[256];
   private int states = 1;
-  private int[] front = {0};
+  private Front front = new Front(1);
   private boolean complete = true;
 
   /**
@@ -29,7 +64,7 @@ final class Knapsack {
   Knapsack(long room, Work work) {
     this.room = room;
     this.work = work;
-    parent[0] = -1;
+    front.add(0, 0, 0);
   }
 
   /** Lets up to {@code most} copies of an item come in. */
@@ -49,38 +84,37 @@ final class Knapsack {
     }
   }
 
+  /**
+   * Forgets fillings that cannot come to anything: those whose worth, with the rest of the room
+   * filled at {@code perWeight} at most, stays below what is asked.
+   *
+   * @param asked the least of (worth asked − room × perWeight) over all rooms
+   */
+  void forget(double perWeight, double asked) {
+    Front kept = new Front(front.size);
+    double least = asked - Math.abs(asked) * 1e-12 - 1;
+    for (int i = 0; i < front.size; i++) {
+      if (front.worth[i] - perWeight * front.weight[i] > least) {
+        kept.add(front.weight[i], front.worth[i], front.state[i]);
+      }
+    }
+    work.spend(front.size);
+    front = kept;
+  }
+
   /** False when work or memory ran out: the answers are then fillings, but not surely the best. */
   boolean isComplete() {
     return complete;
   }
 
-  /** A mark of the fillings so far, to ask about later whatever is offered after. */
-  int[] soFar() {
+  /** The fillings so far; it stays as it is whatever is offered later. */
+  Front soFar() {
     return front;
-  }
-
-  /** The state of most worth that fits, in the fillings marked. */
-  int best(int[] marked, long within) {
-    int low = 0;
-    int high = marked.length - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (weight[marked[middle]] <= within) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return marked[low];
-  }
-
-  long worth(int state) {
-    return worth[state];
   }
 
   /** Calls back with each item's name and number of copies. */
   void unpack(int state, Taken taken) {
-    for (int at = state; parent[at] >= 0; at = parent[at]) {
+    for (int at = state; at > 0; at = parent[at]) {
       taken.take(item[at], copies[at]);
     }
   }
@@ -91,47 +125,41 @@ final class Knapsack {
   }
 
   private void merge(int name, int n, long addWeight, long addWorth) {
-    int[] old = front;
-    int[] merged = new int[old.length * 2];
-    int size = 0;
+    Front old = front;
+    Front merged = new Front(old.size * 2);
     int a = 0;
     int b = 0;
     long best = -1;
-    while (a < old.length || b < old.length) {
-      long shifted = b < old.length ? weight[old[b]] + addWeight : Long.MAX_VALUE;
+    while (a < old.size || b < old.size) {
+      long shifted = b < old.size ? old.weight[b] + addWeight : Long.MAX_VALUE;
       if (shifted > room) {
-        b = old.length;
+        b = old.size;
         shifted = Long.MAX_VALUE;
       }
-      if (a < old.length && weight[old[a]] <= shifted) {
-        if (worth[old[a]] > best) {
-          best = worth[old[a]];
-          merged[size++] = old[a];
+      if (a < old.size && old.weight[a] <= shifted) {
+        if (old.worth[a] > best) {
+          best = old.worth[a];
+          merged.add(old.weight[a], best, old.state[a]);
         }
         a++;
-      } else if (b < old.length) {
-        if (worth[old[b]] + addWorth > best) {
-          best = worth[old[b]] + addWorth;
-          merged[size++] = add(shifted, best, old[b], name, n);
+      } else if (b < old.size) {
+        if (old.worth[b] + addWorth > best) {
+          best = old.worth[b] + addWorth;
+          merged.add(shifted, best, added(old.state[b], name, n));
         }
         b++;
       }
     }
-    work.spend(old.length * 2L);
-    front = Arrays.copyOf(merged, size);
+    work.spend(old.size * 2L);
+    front = merged;
   }
 
-  private int add(long stateWeight, long stateWorth, int from, int name, int n) {
-    if (states == weight.length) {
-      int more = states * 2;
-      weight = Arrays.copyOf(weight, more);
-      worth = Arrays.copyOf(worth, more);
-      parent = Arrays.copyOf(parent, more);
-      item = Arrays.copyOf(item, more);
-      copies = Arrays.copyOf(copies, more);
+  private int added(int from, int name, int n) {
+    if (states == parent.length) {
+      parent = Arrays.copyOf(parent, states * 2);
+      item = Arrays.copyOf(item, states * 2);
+      copies = Arrays.copyOf(copies, states * 2);
     }
-    weight[states] = stateWeight;
-    worth[states] = stateWorth;
     parent[states] = from;
     item[states] = name;
     copies[states] = n;

@@ -21,10 +21,14 @@ final class Master {
   /** What one more part of each type would cost. */
   final double[] worth;
 
-  private Master(double total, double[] uses, double[] worth) {
+  /** What one more piece of each kind of stock would save. */
+  final double[] saving;
+
+  private Master(double total, double[] uses, double[] worth, double[] saving) {
     this.total = total;
     this.uses = uses;
     this.worth = worth;
+    this.saving = saving;
   }
 
   static <L> Master solve(Cover cover, Node<L> node, List<Column<L>> columns, Work work) {
@@ -63,10 +67,14 @@ final class Master {
     for (int i = 0; i < types; i++) {
       worth[i] = Math.max(0, multipliers.doubleValue(i));
     }
+    double[] saving = new double[cover.kinds()];
+    for (int s = 0; s < saving.length; s++) {
+      saving[s] = Math.max(0, multipliers.doubleValue(types + s));
+    }
     double[] uses = new double[n];
     for (int j = 0; j < n; j++) {
       uses[j] = Math.max(0, result.doubleValue(j));
     }
-    return new Master(result.getValue(), uses, worth);
+    return new Master(result.getValue(), uses, worth, saving);
   }
 }

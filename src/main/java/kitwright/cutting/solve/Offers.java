@@ -7,6 +7,6 @@ import java.util.List;
  *
  * @param complete false when the work ran out, so that {@code most} proves nothing
  * @param most no way of cutting that kind is worth more than this
- * @param best a way to cut each kind; its worth may fall short of {@code most}
+ * @param best a way to cut each kind of interest; its worth may fall short of {@code most}
  */
 record Offers<L>(boolean complete, List<Long> most, List<Column<L>> best) {}

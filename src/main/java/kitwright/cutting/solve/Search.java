@@ -1,6 +1,9 @@
 package kitwright.cutting.solve;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Least cost: a first plan by filling, column generation for the bound, diving for better plans,
@@ -8,9 +11,14 @@ import java.util.Optional;
  * in a given way, or rules that way out.
  */
 final class Search<L> {
+  private static final int FILLING_PERCENT = 10;
+  private static final int RENEWAL_PERCENT = 60;
+  private static final double ROUNDED_AT_ONCE = 0.1;
+
   private final Cover cover;
   private final Filling<L> filling;
   private final Generation<L> generation;
+  private final Pricing<L> pricing;
   private final Work work;
   private Node<L> best;
   private long bound;
@@ -19,10 +27,16 @@ final class Search<L> {
 
   Search(Cover cover, Pricing<L> pricing, Work work) {
     this.cover = cover;
+    this.pricing = pricing;
     this.work = work;
     this.filling = new Filling<>(cover, pricing, work);
     this.generation = new Generation<>(cover, pricing, work);
     this.best = Node.start(cover);
+  }
+
+  /** A way of cutting from elsewhere, to draw on. */
+  void know(Column<L> column) {
+    generation.learn(column);
   }
 
   /** A plan from elsewhere, to start from. */
@@ -39,17 +53,19 @@ final class Search<L> {
     if (isProved()) {
       return;
     }
+    long forFilling = work.share(FILLING_PERCENT);
+    filling.plans(Node.start(cover), forFilling).forEach(this::consider);
+    dive();
+    if (!isProved() && !work.isOver()) {
+      long forRenewal = work.share(RENEWAL_PERCENT);
+      Renewal<L> renewal = new Renewal<>(cover, pricing, work);
+      consider(renewal.better(best, bound, forRenewal, generation.known()));
+      branch();
+    }
+  }
+
+  private void branch() {
     Node<L> root = Node.start(cover);
-    filling.plans(root).forEach(this::consider);
-    if (isProved() || work.isOver()) {
-      return;
-    }
-    Relaxed<L> relaxed = generation.relax(root, best.total(cover));
-    bound = Math.max(bound, relaxed.bound());
-    if (isProved()) {
-      return;
-    }
-    dive(root, relaxed);
     for (int leave = 1; !isProved() && !work.isOver(); leave *= 4) {
       leftOut = false;
       unsure = false;
@@ -73,37 +89,46 @@ final class Search<L> {
     return best.total(cover) <= bound;
   }
 
-  /** Rounds down all it can, else takes the most used column once; again for the rest. */
-  private void dive(Node<L> root, Relaxed<L> first) {
-    Node<L> node = root;
-    Relaxed<L> relaxed = first;
+  /** Finds the bound, then a plan near it: rounds down all it can, or cuts the most used. */
+  void dive() {
+    Node<L> node = Node.start(cover);
     while (!node.isDone() && !isProved() && !work.isOver()) {
-      Node<L> next = rounded(node, relaxed);
-      if (next == node) {
-        Optional<Column<L>> most = mostUsed(node, relaxed);
-        if (most.isEmpty()) {
-          break;
-        }
-        next = node.use(most.get(), 1, cover);
+      Relaxed<L> relaxed = generation.relax(node, best.total(cover) - node.spent);
+      if (node.spent == 0) {
+        bound = Math.max(bound, relaxed.bound());
       }
-      node = next;
-      consider(filling.quick(node));
-      relaxed = generation.relax(node, best.total(cover) - node.spent);
       if (node.spent + relaxed.bound() >= best.total(cover)) {
         break;
       }
+      Node<L> next = rounded(node, relaxed);
+      if (next == node) {
+        break;
+      }
+      node = next;
+      consider(filling.quick(node));
     }
     consider(node);
   }
 
+  /** Uses columns, the most used first: as often as they are whole, or those nearest to whole. */
   private Node<L> rounded(Node<L> start, Relaxed<L> relaxed) {
     Node<L> node = start;
-    for (int j = 0; j < relaxed.columns().size(); j++) {
+    double[] uses = relaxed.master().uses;
+    List<Integer> order =
+        IntStream.range(0, uses.length)
+            .boxed()
+            .filter(j -> uses[j] > 1e-6)
+            .sorted(Comparator.comparingDouble(j -> -uses[j]))
+            .toList();
+    double all = order.stream().mapToDouble(j -> uses[j]).sum();
+    double done = 0;
+    for (int j : order) {
       Column<L> column = relaxed.columns().get(j);
-      int whole = (int) (relaxed.master().uses[j] + 1e-6);
+      int whole = Math.max((int) (uses[j] + 1e-6), done < all * ROUNDED_AT_ONCE ? 1 : 0);
       int times = Math.min(whole, column.timesExactly(node.left, node.stock[column.kind]));
       if (times > 0) {
         node = node.use(column, times, cover);
+        done += times;
       }
     }
     return node;
