@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Betters a plan a few pieces at a time: their parts are set free and cut anew from those pieces
@@ -42,8 +43,14 @@ final class Renewal<L> {
   }
 
   private Node<L> renewed(Node<L> plan, List<Column<L>> all, List<Column<L>> known) {
-    List<Column<L>> order = new ArrayList<>(all);
-    order.sort(Comparator.comparingDouble(c -> -dearness(c) * (0.97 + 0.06 * random.nextDouble())));
+    double[] key =
+        all.stream().mapToDouble(c -> -dearness(c) * (0.97 + 0.06 * random.nextDouble())).toArray();
+    List<Column<L>> order =
+        IntStream.range(0, key.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> key[i]))
+            .<Column<L>>map(all::get)
+            .toList();
     List<Column<L>> freed = order.subList(0, Math.min(PIECES, order.size()));
     List<Column<L>> kept = order.subList(freed.size(), order.size());
     int[] demand = plan.left.clone();
