@@ -1,0 +1,70 @@
+package kitwright.drawing;
+
+import java.util.Locale;
+
+/**
+ * How words are set.
+ *
+ * @param size height of the letters, in the drawing's units
+ * @param anchor which end of the words stands at their point
+ * @param weight plain or bold
+ * @param shade of the letters
+ * @param turn degrees clockwise about the point
+ */
+public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, double turn) {
+  /** Mean width of a sans-serif letter over its size; measured on Latin text, rounded up. */
+  private static final double SET = 0.56;
+
+  /** Which end of the words stands at their point. */
+  public enum Anchor {
+    START,
+    MIDDLE,
+    END;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** Thickness of the letters. */
+  public enum Weight {
+    PLAIN,
+    BOLD
+  }
+
+  /** Plain black words that begin at their point. */
+  public static Lettering of(double size) {
+    return new Lettering(size, Anchor.START, Weight.PLAIN, Shade.BLACK, 0);
+  }
+
+  public Lettering anchored(Anchor where) {
+    return new Lettering(size, where, weight, shade, turn);
+  }
+
+  public Lettering bold() {
+    return new Lettering(size, anchor, Weight.BOLD, shade, turn);
+  }
+
+  public Lettering in(Shade other) {
+    return new Lettering(size, anchor, weight, other, turn);
+  }
+
+  public Lettering turned(double degrees) {
+    return new Lettering(size, anchor, weight, shade, degrees);
+  }
+
+  /** About how wide words become; nobody knows which letters a viewer has. */
+  public double widthOf(String words) {
+    return words.codePointCount(0, words.length()) * size * SET;
+  }
+
+  /** The words, cut with an ellipsis where they would be wider than {@code room}. */
+  public String fitted(String words, double room) {
+    if (widthOf(words) <= room) {
+      return words;
+    }
+    int most = Math.max(1, (int) (room / (size * SET)) - 1);
+    int end = words.offsetByCodePoints(0, Math.min(most, words.codePointCount(0, words.length())));
+    return words.substring(0, end).stripTrailing() + "…";
+  }
+}
