@@ -16,7 +16,10 @@ final class Commands {
 
   static List<Word> all() {
     return List.of(
+        new Word("start", "lay out a new ledger", StartCommand::new),
+        new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
+        new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
   }
 

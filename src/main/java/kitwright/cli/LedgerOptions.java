@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import kitwright.ledger.LedgerFolder;
 import kitwright.value.Days;
 import kitwright.value.Misread;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which ledger, and which day it is. */
@@ -18,11 +19,7 @@ final class LedgerOptions {
           "The ledger’s folder; else “ledger” here, else the nearest folder upward with a build record.")
   private String ledger = "";
 
-  @Option(
-      names = "--today",
-      paramLabel = "DATE",
-      description = "The day to judge by, such as 2026-03-29; else the clock’s.")
-  private String today = "";
+  @Mixin private DayOption day = new DayOption();
 
   LedgerFolder folder(Session session) {
     if (ledger.isEmpty()) {
@@ -41,10 +38,7 @@ final class LedgerOptions {
   }
 
   LocalDate today(Session session) {
-    if (today.isEmpty()) {
-      return session.clock();
-    }
-    return day("--today", today);
+    return day.today(session);
   }
 
   /** A day given on the command line. */

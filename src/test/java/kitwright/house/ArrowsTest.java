@@ -37,7 +37,7 @@ class ArrowsTest {
           feature("substitution", "assessment"),
           feature("shortage", "kit", "substitution", "network"),
           feature("money", "shortage"),
-          feature("claim", "shortage", "money"),
+          feature("claim", "kit", "shortage", "money"),
           feature("loan", "network"),
           feature("cutting", "kit"),
           feature(

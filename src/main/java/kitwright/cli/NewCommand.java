@@ -1,0 +1,114 @@
+package kitwright.cli;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import kitwright.edit.NewFile;
+import kitwright.edit.NewFiles;
+import kitwright.edit.NewRecord;
+import kitwright.ledger.Kind;
+import kitwright.value.Misread;
+import kitwright.value.Nearest;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Begins a record. */
+@picocli.CommandLine.Command(
+    name = "new",
+    description = {
+      "Writes a file with one new record to fill in: a fresh id, today’s date, and a word on each key.",
+      "For example: kitwright new shortage \"keel bolts\" item=keel-bolt-m12 qty=4"
+    })
+final class NewCommand implements Command {
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "KIND",
+      description = "shortage, claim, delivery, spend, loan …")
+  private String kind = "";
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "ABOUT | KEY=VALUE",
+      description = "What it is about, for its id; and values to fill in.")
+  private List<String> words = List.of();
+
+  @Option(names = "--print", description = "Print the record instead of writing a file.")
+  private boolean print;
+
+  @Override
+  public int run(Session session) {
+    Kind wanted = kind(kind);
+    Opened opened = Opened.of(options, session);
+    NewFile file = record(wanted, opened);
+    if (print) {
+      session.out().print(file.text());
+      return CLEAN;
+    }
+    try {
+      NewFiles.Outcome outcome =
+          NewFiles.write(opened.folder().root(), Map.of(file.path(), file.text()));
+      if (outcome.written().isEmpty()) {
+        throw new Refusal(
+            "“" + file.path() + "” is there already, and stays as it is.",
+            "Say what the new record is about, so that it gets a name of its own.");
+      }
+      session.out().println("new      " + opened.folder().root().resolve(file.path()));
+      return CLEAN;
+    } catch (IOException broken) {
+      throw new Refusal(
+          "“" + file.path() + "” could not be written (" + broken.getMessage() + ").",
+          "Check who may write in the ledger’s folder.");
+    }
+  }
+
+  private NewFile record(Kind wanted, Opened opened) {
+    Map<String, String> values = new LinkedHashMap<>();
+    StringBuilder about = new StringBuilder();
+    for (String word : words) {
+      int equals = word.indexOf('=');
+      if (equals > 0) {
+        values.put(word.substring(0, equals), word.substring(equals + 1));
+      } else {
+        about.append(about.isEmpty() ? "" : " ").append(word);
+      }
+    }
+    try {
+      return NewRecord.of(
+          wanted,
+          about.toString(),
+          opened.today(),
+          values,
+          id -> opened.read().filter(ledger -> ledger.knows(wanted, id)).isPresent());
+    } catch (Misread misread) {
+      throw new Refusal(misread.what() + ".", "Please " + misread.mend() + ".");
+    }
+  }
+
+  /** A kind by its word or its top key: {@code shortage} or {@code shortages}. */
+  private static Kind kind(String word) {
+    return Stream.of(Kind.values())
+        .filter(
+            kind ->
+                kind.key().equals(word)
+                    || kind.word().replace(' ', '-').equals(word)
+                    || kind.word().equals(word))
+        .findFirst()
+        .orElseThrow(() -> unknown(word));
+  }
+
+  private static Refusal unknown(String word) {
+    List<String> words =
+        Stream.of(Kind.values()).map(kind -> kind.word().replace(' ', '-')).toList();
+    return new Refusal(
+        "There is no kind of record “" + word + "”.",
+        Nearest.to(word, words)
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("The kinds are: " + String.join(", ", words) + "."));
+  }
+}

@@ -1,0 +1,50 @@
+package kitwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import kitwright.edit.NewFiles;
+import kitwright.edit.Starter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lays out a new ledger. */
+@picocli.CommandLine.Command(
+    name = "start",
+    description = {
+      "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and one for a forge.",
+      "What is there already is never touched; beside records of your own no examples are laid."
+    })
+final class StartCommand implements Command {
+  @Mixin private DayOption day = new DayOption();
+
+  @Parameters(paramLabel = "DIR", description = "The folder; it is made where there is none.")
+  private String folder = "";
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      description = "What the boat or the build is called.")
+  private String name = "My boat";
+
+  @Override
+  public int run(Session session) {
+    Path root = LedgerOptions.path(session, folder);
+    try {
+      NewFiles.Outcome outcome =
+          NewFiles.start(root, Starter.files(name, day.today(session)), Starter.frame());
+      outcome.written().forEach(file -> session.out().println("new      " + file));
+      outcome.left().forEach(file -> session.out().println("kept     " + file));
+      session
+          .out()
+          .println(
+              "\nNext: look at the examples, delete what you do not need, and run\n  kitwright check --ledger "
+                  + folder);
+      return CLEAN;
+    } catch (IOException broken) {
+      throw new Refusal(
+          "“" + folder + "” could not be laid out (" + broken.getMessage() + ").",
+          "Check the path and who may write there.");
+    }
+  }
+}
