@@ -47,6 +47,30 @@ record Grid(List<List<Cell>> rows) {
     return list;
   }
 
+  /** Whether every part is joined to every other by faces that touch. */
+  boolean joined() {
+    var parts = rows.stream().flatMap(List::stream).filter(c -> c.index() >= 0).toList();
+    var reached = new ArrayList<Cell>(List.of(parts.get(0)));
+    for (int next = 0; next < reached.size(); next++) {
+      var from = reached.get(next).box();
+      parts.stream()
+          .filter(c -> !reached.contains(c) && touch(from, c.box()))
+          .forEach(reached::add);
+    }
+    return reached.size() == parts.size();
+  }
+
+  private static boolean touch(Rectangle a, Rectangle b) {
+    double across = overlap(a.y(), a.y() + a.width(), b.y(), b.y() + b.width());
+    double up = overlap(a.z(), a.z() + a.height(), b.z(), b.z() + b.height());
+    double slack = TOUCH * (a.width() + a.height());
+    return (across > slack && up > -slack) || (up > slack && across > -slack);
+  }
+
+  private static double overlap(double from, double to, double otherFrom, double otherTo) {
+    return Math.min(to, otherTo) - Math.max(from, otherFrom);
+  }
+
   List<Bond> bonds(OptionalDouble glue) {
     var list = new ArrayList<Bond>();
     for (int r = 0; r + 1 < rows.size(); r++) {

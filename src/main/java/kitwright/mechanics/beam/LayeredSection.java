@@ -64,6 +64,7 @@ public final class LayeredSection {
   public Section section() {
     Refuse.unless(!layers.isEmpty(), "a section has a layer");
     var grid = Grid.of(layers);
+    Refuse.unless(grid.joined(), "the parts of a section touch each other: a strip stands alone");
     return new Section(
         grid.regions(),
         grid.bonds(glue),

@@ -3,6 +3,7 @@ package kitwright.mechanics.beam;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import kitwright.mechanics.Refuse;
 
 /**
  * How a shear force along z spreads over the height: flow q = V·ΣES/EI across each level, shared by
@@ -69,9 +70,8 @@ final class ShearFlow {
       double height = edges[slab + 1] - edges[slab];
       for (int k = 1; k <= 3; k++) {
         int i = slab * PLACE.length + k;
-        if (shared[i] > 0) {
-          sum += WEIGHT[k] * height * perForce[i] * perForce[i] / shared[i];
-        }
+        Refuse.unless(shared[i] > 0, "a section holds together: nothing at " + levels[i] + " m");
+        sum += WEIGHT[k] * height * perForce[i] * perForce[i] / shared[i];
       }
     }
     return sum;

@@ -4,6 +4,9 @@ import kitwright.mechanics.Refuse;
 
 /** A load across a cantilever held at x = 0; x in m towards the tip, forces in N. */
 public sealed interface SpanLoad {
+  /** m/s², by definition (3rd General Conference on Weights and Measures, 1901). */
+  double STANDARD_GRAVITY = 9.80665;
+
   /** Shear force at x, N: what acts beyond it. */
   double shear(double x);
 
@@ -59,6 +62,11 @@ public sealed interface SpanLoad {
       Refuse.unless(to > from, "a spread load has a length");
       Refuse.unlessFinite("end of the load", to);
       Refuse.unlessFinite("force", force);
+    }
+
+    /** The weight of a length of beam of so many kg/m. */
+    public static Even weight(double from, double to, double massPerLength) {
+      return new Even(from, to, massPerLength * STANDARD_GRAVITY * (to - from));
     }
 
     @Override

@@ -8,6 +8,8 @@ import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
 import kitwright.mechanics.load.BeamCase;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sandwich and layered beams from handbooks and benchmarks, to the digits printed. */
 class SandwichPublishedTest {
@@ -46,6 +48,34 @@ class SandwichPublishedTest {
     assertThat(3000 * 0.080 * 72 * GPA / facesAlone / MPA).isCloseTo(20.0, within(0.05));
     double facesOnly = bending.stiffness() - 800 * MPA * 0.2 * Math.pow(0.150, 3) / 12;
     assertThat(facesOnly).isCloseTo(facesAlone, within(1e-4));
+  }
+
+  /**
+   * Gere, Mechanics of Materials, 6th ed., 2004, problems 6.2-1, 6.2-5 and 6.2-6 with the answers
+   * at the end of the book (inches and psi, then mm and MPa); remembered.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2, 0.10, 0.50, 4e6, 1.5e6, 250, 1980, 531, 5, 0.5",
+    "8, 0.25, 5.5, 10.5e6, 12000, 40000, 3610, 4, 5, 0.5",
+    "50, 4, 92, 75000, 1200, 275000, 14.1, 0.21, 0.05, 0.005"
+  })
+  void facesAndCoreOfTextbookSandwiches(
+      double width,
+      double skin,
+      double thick,
+      double faces,
+      double inside,
+      double moment,
+      double inFace,
+      double inCore,
+      double faceDigit,
+      double coreDigit) {
+    var stresses =
+        Bending.of(sandwich(width, face(faces), skin, core(inside, inside / 3), thick))
+            .stresses(moment);
+    assertThat(stresses.get(0).atLower()).isCloseTo(inFace, within(faceDigit));
+    assertThat(stresses.get(1).atLower()).isCloseTo(inCore, within(coreDigit));
   }
 
   /**
