@@ -93,7 +93,9 @@ public final class Svg {
     return this;
   }
 
-  /** Shapes that belong together, with words that a viewer shows on pointing and a reader speaks. */
+  /**
+   * Shapes that belong together, with words that a viewer shows on pointing and a reader speaks.
+   */
   public Svg together(String says, Consumer<Svg> shapes) {
     body.append("<g><title>").append(escaped(says)).append("</title>\n");
     shapes.accept(this);
