@@ -17,6 +17,7 @@ import kitwright.value.Money;
  * @param spends what counts, spend by spend
  * @param unvalued spends that a rate is missing for; they are in no sum, which is then “at least”
  * @param refused refunds, or parts of them, that give back what nobody paid; in no sum
+ * @param ways what open shortages are still going to cost, by id
  * @param claims what claims may bring back; in no sum
  */
 public record Account(
@@ -28,6 +29,7 @@ public record Account(
     List<Valued> spends,
     List<Spend> unvalued,
     List<Refused> refused,
+    List<OpenShortage> ways,
     List<Back> claims) {
 
   public Account {
@@ -35,6 +37,7 @@ public record Account(
     spends = List.copyOf(spends);
     unvalued = List.copyOf(unvalued);
     refused = List.copyOf(refused);
+    ways = List.copyOf(ways);
     claims = List.copyOf(claims);
   }
 

@@ -2,7 +2,9 @@ package kitwright.money;
 
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.Claim;
@@ -15,13 +17,19 @@ import kitwright.value.Ref;
 /**
  * Money that a claim may bring back; never counted before it is in the spending as a refund.
  *
- * @param goods value of the missing goods at the kit's price; nothing where a replacement is asked
+ * @param goodsOf value of the missing goods at the kit's price, by shortage; empty where a
+ *     replacement is asked
  * @param costs spending that the claim asks back, as far as it is paid or ordered
  * @param received come back already, as refunds for its shortages or costs
  * @param granted what the settlement says; empty while there is none, or it names no amount
  */
 public record Back(
-    Claim claim, State state, Money goods, Money costs, Money received, Optional<Money> granted) {
+    Claim claim,
+    State state,
+    Map<String, Money> goodsOf,
+    Money costs,
+    Money received,
+    Optional<Money> granted) {
   /** How far a claim has come. */
   public enum State {
     /** Not sent: nothing can be expected. */
@@ -34,25 +42,36 @@ public record Back(
     REFUSED
   }
 
+  public Back {
+    goodsOf = Map.copyOf(goodsOf);
+  }
+
+  /** Value of the missing goods that the claim asks in money. */
+  public Money goods() {
+    return goodsOf.values().stream().reduce(zero(), Money::plus);
+  }
+
   /** All that the claim asks. */
   public Money asked() {
-    return goods.plus(costs);
+    return goods().plus(costs);
+  }
+
+  private Money zero() {
+    return Money.zero(costs.currency());
   }
 
   /** What would still come if all that is asked were granted; nothing unless it is asked. */
   public Money ifGranted() {
-    return state == State.ASKED ? left(asked()) : Money.zero(goods.currency());
+    return state == State.ASKED ? left(asked()) : zero();
   }
 
   /** What is granted and has not come in yet. */
   public Money outstanding() {
-    return state == State.GRANTED
-        ? left(granted.orElse(Money.zero(goods.currency())))
-        : Money.zero(goods.currency());
+    return state == State.GRANTED ? left(granted.orElse(zero())) : zero();
   }
 
   private Money left(Money of) {
-    return of.minus(received).max(Money.zero(of.currency()));
+    return of.minus(received).max(zero());
   }
 
   static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
@@ -78,8 +97,7 @@ public record Back(
                 .filter(each -> each.signed().signum() < 0)
                 .filter(
                     each ->
-                        named(each.spend().refunds(), costs)
-                            || named(each.spend().because(), shortages))
+                        named(each.spend().refunds(), costs) || named(each.because(), shortages))
                 .toList(),
             zero);
     Optional<Money> granted =
@@ -118,15 +136,18 @@ public record Back(
   }
 
   /** Missing goods at the kit's price, where money is asked for them. */
-  private static Money goods(Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf) {
-    Money zero = Money.zero(exchange.home());
-    if (claim.remedy() == Claim.Remedy.REPLACEMENT) {
-      return zero;
+  private static Map<String, Money> goods(
+      Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf) {
+    Map<String, Money> goods = new LinkedHashMap<>();
+    if (claim.remedy() != Claim.Remedy.REPLACEMENT) {
+      claim.shortages().stream()
+          .flatMap(ref -> ledger.<Shortage>find(Kind.SHORTAGES, ref.id()).stream())
+          .forEach(
+              shortage ->
+                  worth(shortage, ledger, exchange, asOf)
+                      .ifPresent(worth -> goods.put(shortage.id(), worth)));
     }
-    return claim.shortages().stream()
-        .flatMap(ref -> ledger.<Shortage>find(Kind.SHORTAGES, ref.id()).stream())
-        .flatMap(shortage -> worth(shortage, ledger, exchange, asOf).stream())
-        .reduce(zero, Money::plus);
+    return goods;
   }
 
   /** What a shortage's goods cost at the kit's price, if that is known and convertible. */

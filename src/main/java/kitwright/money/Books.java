@@ -173,7 +173,7 @@ final class Books {
     String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();
     value(spend, spend.amount())
         .map(all -> granted.equals(asked.get()) ? all : cut(all, home(granted, spend)))
-        .map(all -> new Valued(spend, line, all.counted(), all.planned(), all.tax(), all.duty()))
+        .map(all -> onLine(all, line))
         .ifPresent(this::take);
   }
 
@@ -194,11 +194,17 @@ final class Books {
     }
   }
 
+  private static Valued onLine(Valued all, String line) {
+    return new Valued(
+        all.spend(), all.origin(), line, all.counted(), all.planned(), all.tax(), all.duty());
+  }
+
   /** The same with less of it counted. */
   private static Valued cut(Valued all, Money counted) {
     Money most = counted.max(Money.zero(counted.currency()));
     return new Valued(
         all.spend(),
+        all.origin(),
         all.line(),
         most,
         Share.of(all.planned(), most, all.counted()),
@@ -226,6 +232,7 @@ final class Books {
     return Optional.of(
         new Valued(
             spend,
+            spend.pays().or(spend::refunds).flatMap(ledger::spend),
             line(spend.line()),
             counted.get(),
             atPlan,

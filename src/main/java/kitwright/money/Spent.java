@@ -30,7 +30,7 @@ public final class Spent {
   private final LocalDate asOf;
   private final Exchange exchange;
   private final List<Valued> valued;
-  private final List<WaysOut.Open> open;
+  private final List<OpenShortage> open;
   private final Needs needs;
   private final Earned earned;
   private final Map<String, List<Valued>> byLine = new HashMap<>();
@@ -77,6 +77,7 @@ public final class Spent {
         spent.valued,
         books.unvalued(),
         books.refused(),
+        spent.open,
         Back.of(ledger, exchange, asOf, spent.valued));
   }
 
@@ -155,7 +156,7 @@ public final class Spent {
     Money waysOut =
         open.stream()
             .filter(each -> each.line().equals(id))
-            .map(WaysOut.Open::likely)
+            .map(OpenShortage::likely)
             .reduce(zero(), Money::plus);
     return new LineState(
         id,
@@ -180,13 +181,7 @@ public final class Spent {
 
   /** Of payments and orders, less the same of refunds. */
   private Money net(List<Valued> own, Function<Valued, Money> part) {
-    return own.stream()
-        .map(
-            each ->
-                Books.is(each.spend(), Spend.State.REFUNDED)
-                    ? part.apply(each).negated()
-                    : part.apply(each))
-        .reduce(zero(), Money::plus);
+    return own.stream().map(each -> each.signed(part.apply(each))).reduce(zero(), Money::plus);
   }
 
   private LineState whole(List<LineState> lines) {

@@ -1,12 +1,17 @@
 package kitwright.money;
 
+import java.util.Optional;
+import java.util.function.Function;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
+import kitwright.value.Ref;
 
 /**
  * A spend and what of it counts on a day, all in the build's currency: a payment whole, of an order
  * what is still to be paid, of a refund no more than was paid.
  *
+ * @param origin what it pays or gives back, if that is in the ledger; it tells the cause where the
+ *     spend itself does not
  * @param line the budget line that it counts on; empty text where the budget has none of that name
  * @param counted never below zero; the spend's state says which way it went
  * @param planned the same at the rate that the budget was made with
@@ -14,15 +19,45 @@ import kitwright.value.Money;
  * @param duty of {@code counted}
  */
 public record Valued(
-    Spend spend, String line, Money counted, Money planned, Money tax, Money duty) {
+    Spend spend,
+    Optional<Spend> origin,
+    String line,
+    Money counted,
+    Money planned,
+    Money tax,
+    Money duty) {
 
   /** What the rate has added since the budget was made; below zero where it has saved. */
   public Money byRate() {
     return counted.minus(planned);
   }
 
+  /** The shortage that caused it. */
+  public Optional<Ref> because() {
+    return own(Spend::because);
+  }
+
+  /** The substitution that caused it. */
+  public Optional<Ref> substitution() {
+    return own(Spend::substitution);
+  }
+
+  /** Why it was more than planned. */
+  public Optional<Spend.Cause> cause() {
+    return own(Spend::cause);
+  }
+
+  private <T> Optional<T> own(Function<Spend, Optional<T>> what) {
+    return what.apply(spend).or(() -> origin.flatMap(what));
+  }
+
+  /** An amount as this changes sums: below zero for a refund. */
+  Money signed(Money amount) {
+    return spend.state() == Spend.State.REFUNDED ? amount.negated() : amount;
+  }
+
   /** As it changes what is spent and ordered: a refund counts below zero. */
   public Money signed() {
-    return spend.state() == Spend.State.REFUNDED ? counted.negated() : counted;
+    return signed(counted);
   }
 }

@@ -25,20 +25,6 @@ import kitwright.value.ThreePoint;
  * cheapest way out.
  */
 final class WaysOut {
-  /**
-   * One open shortage.
-   *
-   * @param line the budget line that it falls on; empty text where nothing tells
-   * @param decided whether the builder has chosen; there is then one cost
-   * @param costs still to come of each way out that may be taken, each low, likely, high
-   */
-  record Open(Shortage shortage, String line, boolean decided, List<ThreePoint<Money>> costs) {
-    /** What the forecast takes. */
-    Money likely() {
-      return costs.stream().map(ThreePoint::likely).min(Money::compareAmount).orElseThrow();
-    }
-  }
-
   private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
@@ -51,8 +37,7 @@ final class WaysOut {
     this.asOf = asOf;
     valued.forEach(
         each ->
-            each.spend()
-                .because()
+            each.because()
                 .ifPresent(
                     shortage ->
                         because.computeIfAbsent(shortage.id(), id -> new ArrayList<>()).add(each)));
@@ -70,7 +55,7 @@ final class WaysOut {
    *
    * @param covered ids of shortages that are over
    */
-  static List<Open> of(
+  static List<OpenShortage> of(
       Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued, Set<String> covered) {
     WaysOut ways = new WaysOut(ledger, exchange, asOf, valued);
     return ledger.shortages().stream()
@@ -80,7 +65,7 @@ final class WaysOut {
         .toList();
   }
 
-  private Optional<Open> open(Shortage shortage) {
+  private Optional<OpenShortage> open(Shortage shortage) {
     Optional<Shortage.Decision> decision =
         shortage.decided().filter(made -> !made.on().isAfter(asOf));
     Money spent =
@@ -94,7 +79,7 @@ final class WaysOut {
             .toList();
     return costs.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Open(shortage, line(shortage), decision.isPresent(), costs));
+        : Optional.of(new OpenShortage(shortage, line(shortage), decision.isPresent(), costs));
   }
 
   private Optional<ThreePoint<Money>> cost(Shortage.Option option, Money spent) {

@@ -1,0 +1,27 @@
+package kitwright.money;
+
+import java.util.List;
+import kitwright.ledger.Shortage;
+import kitwright.value.Money;
+import kitwright.value.ThreePoint;
+
+/**
+ * What an open shortage is still going to cost, in the build's currency.
+ *
+ * @param line the budget line that it falls on; empty text where nothing tells
+ * @param decided whether the builder has chosen; there is then one way out
+ * @param costs of each way out that may be taken, each low, likely, high, less what is paid and
+ *     ordered because of the shortage already; at least one
+ */
+public record OpenShortage(
+    Shortage shortage, String line, boolean decided, List<ThreePoint<Money>> costs) {
+
+  public OpenShortage {
+    costs = List.copyOf(costs);
+  }
+
+  /** What the forecast takes: the way out decided on, or else the cheapest. */
+  public Money likely() {
+    return costs.stream().map(ThreePoint::likely).min(Money::compareAmount).orElseThrow();
+  }
+}

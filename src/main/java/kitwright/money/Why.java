@@ -1,0 +1,202 @@
+package kitwright.money;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
+import kitwright.value.Money;
+import kitwright.value.Price;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+
+/**
+ * Why each line is forecast to end over or under its budget. The parts of a line add up to its
+ * {@link LineState#over} to the minor unit.
+ *
+ * <p>Spends that a shortage or a substitution caused, that were forgotten, or that are flagged as
+ * more of something, were not planned: all of them is a part. Of others, what is beyond the kit's
+ * price is a part where the kit has one. All this is at the rate that the budget was made with;
+ * what rates have done since is a part of its own. What is left is the rest; where it is above
+ * zero, spends flagged {@code price} that nothing could be compared with take from it, up to their
+ * amounts.
+ */
+public final class Why {
+  /**
+   * One part.
+   *
+   * @param of the shortage or substitution; empty for other causes, and where the spend names none
+   * @param amount above zero where it makes the line dearer
+   * @param recoverable of it, what an unanswered claim asks back
+   */
+  public record Part(
+      String line, Cause cause, Optional<String> of, Money amount, Money recoverable) {}
+
+  private record Key(Cause cause, Optional<String> of) {}
+
+  private final Ledger ledger;
+  private final Exchange exchange;
+  private final Account account;
+  private final Recoverable recoverable;
+
+  private Why(Ledger ledger, Account account) {
+    this.ledger = ledger;
+    this.account = account;
+    exchange = Exchange.of(ledger);
+    recoverable = new Recoverable(account);
+  }
+
+  /** The parts of every line, in the order of {@link Account#all}; none of them is zero. */
+  public static List<Part> of(Ledger ledger, Account account) {
+    Why why = new Why(ledger, account);
+    Map<String, List<Valued>> byLine = new HashMap<>();
+    account
+        .spends()
+        .forEach(each -> byLine.computeIfAbsent(each.line(), line -> new ArrayList<>()).add(each));
+    return account.all().stream()
+        .flatMap(line -> why.parts(line, byLine.getOrDefault(line.line(), List.of())).stream())
+        .toList();
+  }
+
+  private List<Part> parts(LineState line, List<Valued> spends) {
+    Sums sums = new Sums();
+    spends.forEach(each -> assign(each, sums));
+    account.ways().stream()
+        .filter(open -> open.line().equals(line.line()))
+        .forEach(
+            open -> sums.add(Cause.SHORTAGE, Optional.of(open.shortage().id()), open.likely()));
+    sums.add(Cause.CURRENCY, Optional.empty(), line.byRate());
+    Money rest = line.over().minus(sums.total());
+    Money flagged = sums.uncompared.min(rest).max(zero());
+    sums.add(Cause.PRICE, Optional.empty(), flagged);
+    sums.add(Cause.REST, Optional.empty(), rest.minus(flagged));
+    return sums.parts(line.line(), spends);
+  }
+
+  private Money zero() {
+    return Money.zero(exchange.home());
+  }
+
+  private void assign(Valued each, Sums sums) {
+    Money planned = each.signed(each.planned());
+    Optional<Spend.Cause> cause = each.cause();
+    if (each.because().isPresent() || cause.filter(Spend.Cause.SHORTAGE::equals).isPresent()) {
+      sums.add(Cause.SHORTAGE, each.because().map(Ref::id), planned);
+    } else if (each.substitution().isPresent()
+        || cause.filter(Spend.Cause.SUBSTITUTION::equals).isPresent()) {
+      sums.add(Cause.SUBSTITUTION, each.substitution().map(Ref::id), planned);
+    } else if (cause.filter(Spend.Cause.FORGOTTEN::equals).isPresent()) {
+      sums.add(Cause.FORGOTTEN, Optional.empty(), planned);
+    } else {
+      compare(each, cause, planned, sums);
+    }
+  }
+
+  /** Splits a planned purchase by the kit's price, where it has one. */
+  private void compare(Valued each, Optional<Spend.Cause> cause, Money planned, Sums sums) {
+    Optional<Money> standard = standard(each);
+    boolean more = cause.filter(Spend.Cause.QUANTITY::equals).isPresent();
+    if (standard.isPresent()) {
+      Money atKitPrice = each.signed(standard.get());
+      sums.add(Cause.PRICE, Optional.empty(), planned.minus(atKitPrice));
+      sums.add(Cause.QUANTITY, Optional.empty(), more ? atKitPrice : zero());
+    } else if (more) {
+      sums.add(Cause.QUANTITY, Optional.empty(), planned);
+    } else if (cause.filter(Spend.Cause.PRICE::equals).isPresent()) {
+      sums.uncompared = sums.uncompared.plus(planned);
+    }
+  }
+
+  /** What the counted part of a purchase would have cost by the kit's price and the plan's rate. */
+  private Optional<Money> standard(Valued each) {
+    Spend spend = each.spend();
+    Optional<Quantity> qty = spend.qty().or(() -> each.origin().flatMap(Spend::qty));
+    Optional<Price> price =
+        spend
+            .item()
+            .or(() -> each.origin().flatMap(Spend::item))
+            .flatMap(ledger::kitItem)
+            .flatMap(KitItem::price);
+    if (qty.isEmpty() || price.isEmpty() || !price.get().prices(qty.get())) {
+      return Optional.empty();
+    }
+    Money whole = spend.qty().isPresent() ? spend.amount() : each.origin().get().amount();
+    Money all = price.get().of(qty.get());
+    Optional<Money> counted = exchange.planned(whole.currency()).map(quote -> quote.of(whole));
+    return exchange
+        .planned(all.currency())
+        .map(quote -> quote.of(all))
+        .flatMap(cost -> counted.map(amount -> Share.of(cost, each.planned(), amount)));
+  }
+
+  /** The sums by cause of one line. */
+  private final class Sums {
+    private final Map<Key, Money> all = new LinkedHashMap<>();
+    private Money uncompared = zero();
+
+    void add(Cause cause, Optional<String> of, Money amount) {
+      all.merge(new Key(cause, of), amount, Money::plus);
+    }
+
+    Money total() {
+      return all.values().stream().reduce(zero(), Money::plus);
+    }
+
+    List<Part> parts(String line, List<Valued> spends) {
+      List<Part> parts = new ArrayList<>();
+      all.forEach(
+          (key, amount) -> {
+            if (amount.signum() != 0) {
+              Money back =
+                  key.cause() == Cause.SHORTAGE && key.of().isPresent()
+                      ? recoverable.take(key.of().get(), spends, amount)
+                      : zero();
+              parts.add(new Part(line, key.cause(), key.of(), amount, back));
+            }
+          });
+      parts.sort(
+          java.util.Comparator.comparing(Part::cause).thenComparing(part -> part.of().orElse("")));
+      return List.copyOf(parts);
+    }
+  }
+
+  /** Shares what unanswered claims ask out to the parts, each cent once. */
+  private static final class Recoverable {
+    private final Set<String> claimedSpends = new HashSet<>();
+    private final Map<String, Money> goods = new HashMap<>();
+    private final Money zero;
+
+    Recoverable(Account account) {
+      zero = Money.zero(account.whole().budget().currency());
+      account.claims().stream()
+          .filter(back -> back.state() == Back.State.ASKED)
+          .forEach(
+              back -> {
+                back.claim().costs().forEach(ref -> claimedSpends.add(ref.id()));
+                back.goodsOf().forEach((id, worth) -> goods.merge(id, worth, Money::plus));
+              });
+    }
+
+    Money take(String shortage, List<Valued> spends, Money amount) {
+      Money most = amount.max(zero);
+      Money costs =
+          spends.stream()
+              .filter(each -> each.signed().signum() > 0)
+              .filter(each -> claimedSpends.contains(each.spend().id()))
+              .filter(each -> each.because().filter(ref -> ref.id().equals(shortage)).isPresent())
+              .map(Valued::counted)
+              .reduce(zero, Money::plus)
+              .min(most);
+      Money left = goods.getOrDefault(shortage, zero);
+      Money worth = left.min(most.minus(costs));
+      goods.put(shortage, left.minus(worth));
+      return costs.plus(worth);
+    }
+  }
+}
