@@ -142,7 +142,7 @@ final class Books {
       refund(spend, purchase.get());
     } else {
       String line = line(spend.line());
-      Money left = paidOnLine.getOrDefault(line, Money.zero(exchange.home()));
+      Money left = paidOnLine.getOrDefault(line, zero()).min(allPaid()).max(zero());
       value(spend, spend.amount())
           .ifPresent(
               all -> {
@@ -150,6 +150,14 @@ final class Books {
                 take(all.counted().compareAmount(left) <= 0 ? all : cut(all, left));
               });
     }
+  }
+
+  private Money allPaid() {
+    return paidOnLine.values().stream().reduce(zero(), Money::plus);
+  }
+
+  private Money zero() {
+    return Money.zero(exchange.home());
   }
 
   private void refuse(Spend refund, Optional<Spend> purchase, Money asked, Money left) {
@@ -241,10 +249,9 @@ final class Books {
   }
 
   private Money of(Spend spend, Optional<Money> tax, Money part, LocalDate day) {
-    Money zero = Money.zero(exchange.home());
     return tax.flatMap(
             whole ->
                 exchange.home(Share.of(whole, part, spend.amount()), day, spend.rate()).money())
-        .orElse(zero);
+        .orElse(zero());
   }
 }

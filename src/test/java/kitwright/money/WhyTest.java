@@ -1,0 +1,123 @@
+package kitwright.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import kitwright.Sample;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+class WhyTest {
+  private static List<String> why(String yaml) {
+    Ledger ledger = Sample.ledger(yaml);
+    return Why.of(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())).stream()
+        .map(
+            part ->
+                part.cause().word()
+                    + part.of().map(id -> " " + id).orElse("")
+                    + " "
+                    + part.amount()
+                    + (part.recoverable().signum() > 0
+                        ? ", of which " + part.recoverable() + " by claim"
+                        : ""))
+        .toList();
+  }
+
+  private static final String BASE =
+      """
+      rates:
+        - {on: 2026-01-05, from: NZD, to: EUR, rate: 0.50}
+        - {on: 2026-02-01, from: NZD, to: EUR, rate: 0.60}
+      budget: [{line: spars, title: Spars, amount: 100, remaining: 0}]
+      kit: [{id: stave, what: stave, qty: 14 m, price: 10 NZD/m}]
+      shortages: [{id: short, item: stave, qty: 4 m, found: 2026-01-24, cause: not-packed}]
+      """;
+
+  @Test
+  void everyCauseHasItsPart() {
+    assertThat(
+            why(
+                BASE
+                    + """
+                    claims:
+                      - {id: c, against: kit-maker, shortages: [short], sent: 2026-01-30, remedy: replacement, costs: [courier]}
+                    substitutions:
+                      - {id: sub, instead-of: {item: stave, qty: 4 m}, use: [], grade: finish, why: larch is here}
+                    spending:
+                      - {id: planned, on: 2026-02-02, line: spars, what: spruce, amount: 80, state: paid}
+                      - {id: courier, on: 2026-02-02, line: spars, what: courier, amount: 25, state: paid, because: short}
+                      - {id: knives, on: 2026-02-02, line: spars, what: knives, amount: 46.20, state: paid, because: short}
+                      - {id: larch, on: 2026-02-02, line: spars, what: glue for larch, amount: 12, state: paid, substitution: sub}
+                      - {id: bags, on: 2026-02-02, line: spars, what: bags, amount: 3.30, state: paid, cause: forgotten}
+                      - {id: staves, on: 2026-02-02, line: spars, what: 2 m dearer, amount: 24 NZD, state: paid, item: stave, qty: 2 m}
+                    """))
+        .containsExactly(
+            "shortage short 71.20 EUR, of which 25.00 EUR by claim",
+            "substitution sub 12.00 EUR",
+            "forgotten 3.30 EUR",
+            "price 2.00 EUR",
+            "currency 2.40 EUR",
+            "planned purchases against the budget -10.00 EUR");
+  }
+
+  @Test
+  void aCreditForMissingGoodsTakesFromTheirShortage() {
+    assertThat(
+            why(
+                BASE
+                    + """
+                    spending:
+                      - {id: planned, on: 2026-02-02, line: spars, what: spruce, amount: 100, state: paid}
+                      - {id: larch, on: 2026-02-02, line: spars, what: bought elsewhere, amount: 60, state: paid, because: short}
+                      - {id: credit, on: 2026-02-20, line: spars, what: credit, amount: 20, state: refunded, refunds: planned, because: short}
+                    """))
+        .containsExactly("shortage short 40.00 EUR");
+  }
+
+  @Test
+  void aFlaggedPriceTakesWhatNothingElseExplains() {
+    assertThat(
+            why(
+                """
+                budget: [{line: spars, title: Spars, amount: 100, remaining: 0}]
+                spending:
+                  - {id: a, on: 2026-02-02, line: spars, what: spruce, amount: 80, state: paid}
+                  - {id: b, on: 2026-02-02, line: spars, what: glue, amount: 39.50, state: paid, cause: price}
+                """))
+        .containsExactly("price 19.50 EUR");
+  }
+
+  @Test
+  void whatAClaimAsksForGoodsIsRecoverableUpToWhatTheyCostElsewhere() {
+    assertThat(
+            why(
+                BASE
+                    + """
+                    claims:
+                      - {id: c, against: kit-maker, shortages: [short], sent: 2026-01-30, remedy: credit}
+                    spending:
+                      - {id: planned, on: 2026-02-02, line: spars, what: spruce, amount: 100, state: paid}
+                      - {id: larch, on: 2026-02-02, line: spars, what: bought elsewhere, amount: 60, state: paid, because: short}
+                    """))
+        .as("4 m at 10 NZD at 0.60")
+        .containsExactly("shortage short 60.00 EUR, of which 24.00 EUR by claim");
+  }
+
+  @Test
+  void offCutsSaveWhatTheReplacedGoodsCost() {
+    Ledger ledger =
+        Sample.ledger(
+            BASE
+                + """
+                stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5}]
+                substitutions:
+                  - {id: sub, instead-of: {item: stave, qty: 10 m}, use: [{stock: larch-a, qty: 4 each}], grade: finish, why: larch is here}
+                spending:
+                  - {id: glue, on: 2026-02-02, line: spars, what: glue for larch, amount: 12, state: paid, substitution: sub}
+                """);
+    assertThat(Saving.byStock(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())))
+        .singleElement()
+        .satisfies(saving -> assertThat(saving.amount()).hasToString("48.00 EUR"));
+  }
+}
