@@ -25,6 +25,16 @@ import kitwright.money.SpendContradictory;
 import kitwright.money.Spent;
 import kitwright.money.TaxBeyondAmount;
 import kitwright.money.ThreePointDisordered;
+import kitwright.network.DaysOffOverlap;
+import kitwright.network.DurationBeyondReason;
+import kitwright.network.LinkToWithdrawn;
+import kitwright.network.Plan;
+import kitwright.network.ProgressImpossible;
+import kitwright.network.TaskBeforeForerunner;
+import kitwright.network.TaskCycle;
+import kitwright.network.TaskWaitsForItself;
+import kitwright.weather.ForecastGap;
+import kitwright.weather.ForecastTwice;
 
 /** Judges a ledger by every rule there is. */
 public final class Check {
@@ -36,6 +46,7 @@ public final class Check {
    */
   public static List<Rule> rules(Ledger ledger, LocalDate today) {
     Account account = Spent.asOf(ledger, today, Set.of());
+    Plan plan = Plan.of(ledger, today);
     return List.of(
         // Form: ids, references, dates, evidence.
         new IdTwice(),
@@ -44,6 +55,16 @@ public final class Check {
         new DateImpossible(),
         new EvidenceAbsent(),
         new EvidenceAltered(),
+        // Time: tasks, calendar, forecast.
+        new TaskCycle(plan),
+        new TaskWaitsForItself(),
+        new LinkToWithdrawn(plan),
+        new TaskBeforeForerunner(plan),
+        new ProgressImpossible(),
+        new DurationBeyondReason(),
+        new DaysOffOverlap(),
+        new ForecastTwice(),
+        new ForecastGap(),
         // Money.
         new BudgetLineUnknown(),
         new MoneyNegative(),

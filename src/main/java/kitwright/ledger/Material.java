@@ -16,6 +16,7 @@ import kitwright.yaml.Fields;
  *
  * @param fibre the fibre of a cloth or laminate
  * @param resin the resin of a cloth or laminate
+ * @param hardener what a resin is mixed with, by its mix ratio
  * @param properties by key of {@link MaterialProperty}
  * @param source where the values come from; without one nothing structural may lean on them
  * @param basis what the values are: mean of tests, characteristic, least
@@ -29,6 +30,7 @@ public record Material(
     Sort sort,
     Optional<Ref> fibre,
     Optional<Ref> resin,
+    Optional<Ref> hardener,
     Optional<Weave> weave,
     List<BigDecimal> angles,
     Map<MaterialProperty, Quantity> properties,
@@ -86,6 +88,7 @@ public record Material(
         f.choice("kind", Sort.class, Sort.TIMBER),
         f.maybeRef("fibre"),
         f.maybeRef("resin"),
+        f.maybeRef("hardener"),
         f.maybeChoice("weave", Weave.class),
         f.list("angles", Material::angle),
         MaterialProperty.readAll(f),

@@ -118,7 +118,10 @@ public final class References {
   }
 
   private static Stream<Reference> ofMaterial(Material material) {
-    return join(to(Kind.MATERIALS, material.fibre()), to(Kind.MATERIALS, material.resin()));
+    return join(
+        to(Kind.MATERIALS, material.fibre()),
+        to(Kind.MATERIALS, material.resin()),
+        to(Kind.MATERIALS, material.hardener()));
   }
 
   private static Stream<Reference> ofSection(Section section) {

@@ -1,0 +1,56 @@
+package kitwright.network;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
+
+/** Fires where an open task waits for one that was given up. */
+public final class LinkToWithdrawn implements Rule {
+  private final Plan plan;
+
+  public LinkToWithdrawn(Plan plan) {
+    this.plan = plan;
+  }
+
+  @Override
+  public String name() {
+    return "link-to-withdrawn";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    plan.tasks().stream()
+        .filter(task -> plan.isOpen(task.id()))
+        .forEach(
+            task ->
+                task.after()
+                    .forEach(
+                        link ->
+                            ledger
+                                .task(link.task())
+                                .filter(before -> Plan.isWithdrawn(before, today))
+                                .ifPresent(before -> out.add(finding(task, link, before)))));
+  }
+
+  private Finding finding(Task task, Task.Link link, Task before) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        link.task().at(),
+        "“"
+            + task.what()
+            + "” waits for “"
+            + before.what()
+            + "”, which was given up on "
+            + before.withdrawn().orElseThrow()
+            + ".",
+        "The link counts for nothing: the task, and all behind it, may be planned too early.",
+        "Link it to what comes in place of the task given up, or take the link out.",
+        List.of(task.named(), before.named()));
+  }
+}

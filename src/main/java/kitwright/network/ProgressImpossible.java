@@ -1,0 +1,63 @@
+package kitwright.network;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
+import kitwright.value.Decimal;
+import kitwright.value.Place;
+
+/** Fires where a record says that more than all of a task is done. */
+public final class ProgressImpossible implements Rule {
+  @Override
+  public String name() {
+    return "progress-impossible";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Task task : ledger.tasks()) {
+      task.progress()
+          .filter(ProgressImpossible::isTooMuch)
+          .ifPresent(
+              share ->
+                  out.add(finding("The task", task.what(), share, task.at().of("progress"), task)));
+    }
+    for (LogDay day : ledger.log()) {
+      day.tasks()
+          .forEach(
+              (task, share) -> {
+                if (isTooMuch(share)) {
+                  String what = ledger.task(task).map(Task::what).orElse(task.id());
+                  out.add(finding("The log of " + day.day(), what, share, task.at(), day));
+                }
+              });
+    }
+  }
+
+  private static boolean isTooMuch(BigDecimal share) {
+    return share.compareTo(BigDecimal.ONE) > 0;
+  }
+
+  private Finding finding(String who, String what, BigDecimal share, Place at, Entry record) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        at,
+        who + " says that “" + what + "” is " + percent(share) + " done.",
+        "More than all of it cannot be done; the task counts as finished.",
+        "Write the share done, at most 100 %. More work than planned belongs in “takes”.",
+        List.of(record.named()));
+  }
+
+  private static String percent(BigDecimal share) {
+    return Decimal.print(share.movePointRight(2)) + " %";
+  }
+}

@@ -1,0 +1,40 @@
+package kitwright.network;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
+
+/** Fires where a task names itself among what must be finished before it. */
+public final class TaskWaitsForItself implements Rule {
+  @Override
+  public String name() {
+    return "task-waits-for-itself";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    ledger
+        .tasks()
+        .forEach(
+            task ->
+                task.after().stream()
+                    .filter(link -> link.task().id().equals(task.id()))
+                    .forEach(link -> out.add(finding(task, link))));
+  }
+
+  private Finding finding(Task task, Task.Link link) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        link.task().at(),
+        "The task “" + task.what() + "” waits for itself.",
+        "It could never begin; dates are worked out as if this link were not there.",
+        "Name the task that must be finished before, or take the link out.",
+        List.of(task.named()));
+  }
+}

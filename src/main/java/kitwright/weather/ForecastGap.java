@@ -1,0 +1,44 @@
+package kitwright.weather;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.TreeMap;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.ForecastDay;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a day is missing between two rows of the forecast. */
+public final class ForecastGap implements Rule {
+  @Override
+  public String name() {
+    return "forecast-gap";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    TreeMap<LocalDate, ForecastDay> rows = new TreeMap<>();
+    ledger.forecast().forEach(row -> rows.putIfAbsent(row.day(), row));
+    for (ForecastDay row : rows.tailMap(today).values()) {
+      LocalDate next = row.day().plusDays(1);
+      LocalDate found = rows.higherKey(row.day());
+      if (found != null && !found.equals(next)) {
+        out.add(finding(rows.get(found), next, found.minusDays(1)));
+      }
+    }
+  }
+
+  private Finding finding(ForecastDay after, LocalDate first, LocalDate last) {
+    boolean one = first.equals(last);
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        after.at().of("day"),
+        "The forecast has nothing for " + first + (one ? "" : " to " + last) + ".",
+        "No window for glue, paint or outdoor work can be found across a day without forecast.",
+        "Add a row for " + (one ? "that day." : "each of these days."),
+        List.of(after.named()));
+  }
+}
