@@ -94,7 +94,7 @@ public final class BarCutter {
       long taking = BarSplit.taking(part, BarSplit.fewest(part, longest), task.kerf());
       need += (double) taking * (part.qty() - missing[p]);
     }
-    return BarBound.of(new long[0], kinds, task.kerf()).byMaterial(need);
+    return StockBound.of(new long[0], kinds, task.kerf()).byMaterial(need);
   }
 
   private List<Integer> byPriority() {

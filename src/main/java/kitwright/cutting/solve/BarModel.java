@@ -105,8 +105,8 @@ final class BarModel {
     return new BarFirstFit(lengths(), kerf, clear(), counts(), values());
   }
 
-  private BarBound bound() {
-    return BarBound.of(Arrays.stream(lengths()).map(l -> l + kerf).toArray(), kinds, kerf);
+  private StockBound bound() {
+    return StockBound.of(Arrays.stream(lengths()).map(l -> l + kerf).toArray(), kinds, kerf);
   }
 
   private long[] lengths() {

@@ -10,4 +10,10 @@ import java.util.List;
  * @param mostParts whether nobody can make more, by priority
  */
 record Solved<L>(
-    List<Column<L>> columns, List<Integer> unmade, long value, long bound, boolean mostParts) {}
+    List<Column<L>> columns, List<Integer> unmade, long value, long bound, boolean mostParts) {
+
+  /** The same parts cut otherwise. */
+  Solved<L> with(List<Column<L>> others) {
+    return new Solved<>(others, unmade, value, bound, mostParts);
+  }
+}

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Quick lower bounds on the value of stock that lengths need, before any plan is tried. */
-final class BarBound {
+final class StockBound {
   private final long[] taking;
   private final List<long[]> clear;
   private final long kerf;
@@ -17,7 +17,7 @@ final class BarBound {
    *
    * @param clear stretches of each kind of stock
    */
-  BarBound(long[] taking, List<long[]> clear, long kerf, int[] stock, long[] cost) {
+  StockBound(long[] taking, List<long[]> clear, long kerf, int[] stock, long[] cost) {
     this.taking = taking;
     this.clear = clear;
     this.kerf = kerf;
@@ -25,11 +25,11 @@ final class BarBound {
     this.cost = cost;
   }
 
-  static BarBound of(long[] taking, List<BarKind> kinds, long kerf) {
+  static StockBound of(long[] taking, List<BarKind> kinds, long kerf) {
     List<long[]> clear = kinds.stream().map(BarKind::lengths).toList();
     int[] stock = kinds.stream().mapToInt(BarKind::count).toArray();
     long[] cost = kinds.stream().mapToLong(BarKind::value).toArray();
-    return new BarBound(taking, clear, kerf, stock, cost);
+    return new StockBound(taking, clear, kerf, stock, cost);
   }
 
   /** No plan for this demand costs less. */

@@ -1,0 +1,177 @@
+package kitwright.cutting.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** A task in numbers: types of part, kinds of panel, and who ordered what. */
+final class PanelModel {
+  /**
+   * With more types than this the linear programs would outgrow memory: first fit alone answers.
+   */
+  private static final int MOST_TYPES = 300;
+
+  private static final int MOST_TO_PLACE_SINGLY = 20_000;
+
+  private final PanelTask task;
+  private final List<PanelKind> kinds;
+  private final List<PanelType> types;
+  private final List<List<PanelOrder>> orders = new ArrayList<>();
+  private final int[] demand;
+
+  PanelModel(PanelTask task, List<PanelKind> kinds) {
+    this.task = task;
+    this.kinds = kinds;
+    Map<PanelType, List<PanelOrder>> byType = new LinkedHashMap<>();
+    for (int p = 0; p < task.parts().size(); p++) {
+      PanelPart part = task.parts().get(p);
+      PanelType type = type(part);
+      if (fits(type)) {
+        byType.computeIfAbsent(type, t -> new ArrayList<>()).add(new PanelOrder(p, part.qty()));
+      }
+    }
+    this.types =
+        byType.keySet().stream()
+            .sorted(
+                Comparator.comparingLong((PanelType t) -> -t.taking(task.saw()))
+                    .thenComparing(t -> -t.length())
+                    .thenComparing(PanelType::grain)
+                    .thenComparing(PanelType::priority))
+            .toList();
+    types.forEach(type -> orders.add(byType.getOrDefault(type, List.of())));
+    this.demand =
+        orders.stream().mapToInt(l -> l.stream().mapToInt(PanelOrder::qty).sum()).toArray();
+  }
+
+  private static PanelType type(PanelPart part) {
+    boolean swap = part.grain() == Grain.FREE && part.width() > part.length();
+    long length = swap ? part.width() : part.length();
+    long width = swap ? part.length() : part.width();
+    return new PanelType(length, width, part.grain(), part.priority());
+  }
+
+  private boolean fits(PanelType type) {
+    return kinds.stream()
+        .flatMap(kind -> kind.areas().stream())
+        .anyMatch(
+            area ->
+                type.lies(0, Run.ALONG).stream()
+                    .anyMatch(l -> l.down() <= area.length() && l.over() <= area.width()));
+  }
+
+  boolean isSearched() {
+    return types.size() <= MOST_TYPES;
+  }
+
+  int[] demand() {
+    return demand.clone();
+  }
+
+  List<PanelOrder> orders(int type) {
+    return orders.get(type);
+  }
+
+  List<PanelType> types() {
+    return types;
+  }
+
+  int[] counts() {
+    long all = Arrays.stream(demand).asLongStream().sum();
+    return kinds.stream().mapToInt(k -> (int) Math.min(k.count(), all)).toArray();
+  }
+
+  long[] values() {
+    return kinds.stream().mapToLong(PanelKind::value).toArray();
+  }
+
+  PanelPricing pricing(Set<Setting> barred) {
+    return new PanelPricing(types, kinds, task.saw(), barred);
+  }
+
+  /** Searches for the best plan; with very many types first fit has to do. */
+  Solved<List<StripCut>> solve(Work work) {
+    PanelPricing pricing = pricing(Set.of());
+    if (!isSearched()) {
+      return firstFitAlone(pricing);
+    }
+    return new Fulfilment<>(
+            demand,
+            types.stream().mapToInt(PanelType::priority).toArray(),
+            counts(),
+            values(),
+            pricing,
+            bound()::of,
+            wanted -> firstColumns(wanted, pricing),
+            work)
+        .solve();
+  }
+
+  private List<Column<List<StripCut>>> firstColumns(int[] wanted, PanelPricing pricing) {
+    if (Arrays.stream(wanted).asLongStream().sum() > MOST_TO_PLACE_SINGLY) {
+      return List.of();
+    }
+    return firstFit(wanted).stream().map(c -> pricing.column(c.kind(), c.strips())).toList();
+  }
+
+  private Solved<List<StripCut>> firstFitAlone(PanelPricing pricing) {
+    List<PanelCut> cuts = firstFit(demand);
+    int[] left = demand.clone();
+    cuts.forEach(c -> c.strips().forEach(s -> s.pieces().forEach(p -> left[p.type()]--)));
+    boolean all = Arrays.stream(left).allMatch(n -> n == 0);
+    long value = cuts.stream().mapToLong(c -> kinds.get(c.kind()).value()).sum();
+    List<Column<List<StripCut>>> columns =
+        cuts.stream().map(c -> pricing.uncounted(c.kind(), c.strips())).toList();
+    List<Integer> unmade = Arrays.stream(left).boxed().toList();
+    return new Solved<>(columns, unmade, value, all ? bound().of(demand) : 0, all);
+  }
+
+  /**
+   * For each way of running strips, widest first; the one that leaves least unmade, then cheapest.
+   */
+  private List<PanelCut> firstFit(int[] wanted) {
+    return task.saw().firstCut().runs().stream()
+        .map(run -> new PanelFirstFit(kinds, task.saw(), run, counts()).plan(lies(run), wanted))
+        .min(
+            Comparator.<List<PanelCut>>comparingLong(cuts -> -made(cuts))
+                .thenComparingLong(
+                    cuts -> cuts.stream().mapToLong(c -> kinds.get(c.kind()).value()).sum()))
+        .orElseThrow();
+  }
+
+  private static long made(List<PanelCut> cuts) {
+    return cuts.stream().flatMap(c -> c.strips().stream()).mapToLong(s -> s.pieces().size()).sum();
+  }
+
+  /** One way to lie for each type: the longer side down the strip where the grain allows. */
+  private List<PanelType.Lie> lies(Run run) {
+    return IntStream.range(0, types.size())
+        .mapToObj(
+            i ->
+                types.get(i).lies(i, run).stream()
+                    .filter(this::fits)
+                    .min(Comparator.comparingLong(PanelType.Lie::over)))
+        .flatMap(Optional::stream)
+        .sorted(
+            Comparator.comparingLong((PanelType.Lie l) -> -l.over())
+                .thenComparingLong(l -> -l.down()))
+        .toList();
+  }
+
+  private boolean fits(PanelType.Lie lie) {
+    return kinds.stream()
+        .flatMap(kind -> kind.areas().stream())
+        .anyMatch(a -> lie.down() <= a.down(lie.run()) && lie.over() <= a.over(lie.run()));
+  }
+
+  private StockBound bound() {
+    long[] taking = types.stream().mapToLong(t -> t.taking(task.saw())).toArray();
+    List<long[]> rooms = kinds.stream().map(k -> new long[] {k.room(task.saw())}).toList();
+    return new StockBound(taking, rooms, 0, counts(), values());
+  }
+}

@@ -1,0 +1,111 @@
+package kitwright.cutting.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+class PanelCutterProperties {
+  private static final Effort EFFORT = Effort.steps(2_000_000);
+
+  @Property(tries = 300, seed = "4507")
+  void everyPlanCanBeCutAsItStands(@ForAll("tasks") PanelTask task) {
+    assertThat(PanelVerify.faults(task, PanelCutter.plan(task, EFFORT))).isEmpty();
+  }
+
+  @Property(tries = 60, seed = "4508")
+  void theSameTaskGivesTheSamePlan(@ForAll("tasks") PanelTask task) {
+    assertThat(PanelCutter.plan(task, EFFORT)).isEqualTo(PanelCutter.plan(task, EFFORT));
+  }
+
+  @Property(tries = 150, seed = "4509")
+  void aProvedPlanIsWhatTryingEverythingFinds(@ForAll("smallTasks") PanelTask task) {
+    PanelPlan plan = PanelCutter.plan(task, Effort.steps(20_000_000));
+    assertThat(PanelVerify.faults(task, plan)).isEmpty();
+    Optional<Long> least = new EveryPanelPlan(task).leastValue();
+    if (plan.missing().isEmpty()) {
+      assertThat(least).isPresent();
+      assertThat(plan.outcome().bound()).isLessThanOrEqualTo(least.get());
+      assertThat(plan.outcome().value()).isGreaterThanOrEqualTo(least.get());
+    } else if (plan.outcome().mostParts()) {
+      assertThat(least).isEmpty();
+    }
+  }
+
+  @Provide
+  Arbitrary<PanelTask> tasks() {
+    return tasks(8, 12);
+  }
+
+  @Provide
+  Arbitrary<PanelTask> smallTasks() {
+    return tasks(3, 2);
+  }
+
+  private static Arbitrary<PanelTask> tasks(int marks, int most) {
+    Arbitrary<PanelPart> part =
+        Combinators.combine(
+                Arbitraries.longs().between(40, 600),
+                Arbitraries.longs().between(40, 400),
+                Arbitraries.integers().between(1, most),
+                Arbitraries.integers().between(1, 2),
+                Arbitraries.of(Grain.class))
+            .as(
+                (length, width, qty, first, grain) ->
+                    new PanelPart("", length, width, qty, first, grain));
+    Arbitrary<List<Spoilt>> spoilt =
+        Combinators.combine(
+                Arbitraries.of(Run.class),
+                Arbitraries.longs().between(0, 500),
+                Arbitraries.longs().between(1, 60))
+            .as((run, from, wide) -> new Spoilt(run, new Span(from, from + wide)))
+            .list()
+            .ofMaxSize(2);
+    Arbitrary<Panel> panel =
+        Combinators.combine(
+                Arbitraries.longs().between(200, 1000),
+                Arbitraries.longs().between(200, 700),
+                Arbitraries.integers().between(0, most),
+                Arbitraries.longs().between(0, 60),
+                spoilt)
+            .as(
+                (length, width, count, value, bad) ->
+                    new Panel("", length, width, count, value, bad));
+    Arbitrary<PanelSaw> saw =
+        Combinators.combine(
+                Arbitraries.longs().between(0, 30),
+                Arbitraries.longs().between(0, 30),
+                Arbitraries.longs().between(0, 20),
+                Arbitraries.of(FirstCut.class),
+                Arbitraries.of(Stages.class))
+            .as(PanelSaw::new);
+    return Combinators.combine(
+            part.list().ofMinSize(1).ofMaxSize(marks), panel.list().ofMinSize(1).ofMaxSize(2), saw)
+        .as((parts, panels, s) -> new PanelTask(marked(parts), named(panels), s, 100, 50));
+  }
+
+  private static List<PanelPart> marked(List<PanelPart> parts) {
+    List<PanelPart> marked = new ArrayList<>();
+    for (PanelPart p : parts) {
+      String mark = "P" + marked.size();
+      marked.add(new PanelPart(mark, p.length(), p.width(), p.qty(), p.priority(), p.grain()));
+    }
+    return marked;
+  }
+
+  private static List<Panel> named(List<Panel> panels) {
+    List<Panel> named = new ArrayList<>();
+    for (Panel p : panels) {
+      String id = "B" + named.size();
+      named.add(new Panel(id, p.length(), p.width(), p.count(), p.value(), p.spoilt()));
+    }
+    return named;
+  }
+}
