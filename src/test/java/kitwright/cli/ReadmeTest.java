@@ -1,0 +1,91 @@
+package kitwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * What the README shows is what the program prints today. A block that starts with {@code $
+ * kitwright …} is run; a line of three dots stands for any lines left out. Under {@code
+ * -Dgolden=accept} the whole output takes the place of the block, to be read and shortened by hand.
+ */
+class ReadmeTest {
+  private static final Path README = Path.of("README.md");
+  private static final Pattern CONSOLE =
+      Pattern.compile("(?s)```console\\n\\$ kitwright ([^\\n]*)\\n(.*?)```");
+  private static final Pattern YAML = Pattern.compile("(?s)```yaml\\n(.*?)```");
+  private static final Pattern PICTURE = Pattern.compile("!\\[[^\\]]*\\]\\(([^)]+)\\)");
+
+  @TestFactory
+  Stream<DynamicTest> everySampleIsWhatTheProgramPrints() throws IOException {
+    return blocks(CONSOLE)
+        .map(block -> DynamicTest.dynamicTest(block.group(1), () -> compare(block)));
+  }
+
+  @Test
+  void everyRecordShownIsReadWithoutAFault() throws IOException {
+    List<MatchResult> samples = blocks(YAML).toList();
+    assertThat(samples).hasSizeGreaterThan(15);
+    for (MatchResult sample : samples) {
+      Findings faults = new Findings();
+      Sample.read(sample.group(1), faults);
+      assertThat(faults.inOrder()).extracting(Finding::what).as(sample.group(1)).isEmpty();
+    }
+  }
+
+  @Test
+  void everyPictureIsThere() throws IOException {
+    List<MatchResult> pictures = blocks(PICTURE).toList();
+    assertThat(pictures).isNotEmpty();
+    pictures.forEach(picture -> assertThat(Path.of(picture.group(1))).exists());
+  }
+
+  private static void compare(MatchResult block) throws IOException {
+    Run run = Run.in(Path.of(""), words(block.group(1)));
+    if (System.getProperty("golden", "").equals("accept") && !block.group(2).contains("\n…\n")) {
+      String text = Files.readString(README);
+      Files.writeString(README, text.replace(block.group(2), run.all()));
+      return;
+    }
+    String[] parts = block.group(2).split("(?m)^…$\\n", -1);
+    String rest = run.all();
+    for (int i = 0; i < parts.length; i++) {
+      assertThat(rest).contains(parts[i]);
+      int at = rest.indexOf(parts[i]);
+      if (i == 0) {
+        assertThat(at).as("where the sample begins").isZero();
+      }
+      rest = rest.substring(at + parts[i].length());
+    }
+    if (!parts[parts.length - 1].isEmpty()) {
+      assertThat(rest).as("what follows the sample").isEmpty();
+    }
+  }
+
+  private static String[] words(String line) {
+    List<String> words = new ArrayList<>();
+    Matcher word = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(line);
+    while (word.find()) {
+      words.add(word.group(1) != null ? word.group(1) : word.group(2));
+    }
+    return words.toArray(String[]::new);
+  }
+
+  private static Stream<MatchResult> blocks(Pattern pattern) throws IOException {
+    return pattern.matcher(Files.readString(README)).results().toList().stream();
+  }
+}
