@@ -49,15 +49,28 @@ record Grid(List<List<Cell>> rows) {
 
   /** Whether every part is joined to every other by faces that touch. */
   boolean joined() {
-    var parts = rows.stream().flatMap(List::stream).filter(c -> c.index() >= 0).toList();
-    var reached = new ArrayList<Cell>(List.of(parts.get(0)));
-    for (int next = 0; next < reached.size(); next++) {
-      var from = reached.get(next).box();
-      parts.stream()
-          .filter(c -> !reached.contains(c) && touch(from, c.box()))
-          .forEach(reached::add);
+    var parts = new ArrayList<Rectangle>();
+    for (var row : rows) {
+      for (var cell : row) {
+        if (cell.index() >= 0) {
+          parts.add(cell.box());
+        }
+      }
     }
-    return reached.size() == parts.size();
+    boolean[] reached = new boolean[parts.size()];
+    return reach(parts, reached, 0) == parts.size();
+  }
+
+  /** How many parts can be reached from one by way of those not reached before, itself counted. */
+  private static int reach(List<Rectangle> parts, boolean[] reached, int from) {
+    reached[from] = true;
+    int count = 1;
+    for (int i = 0; i < parts.size(); i++) {
+      if (!reached[i] && touch(parts.get(from), parts.get(i))) {
+        count += reach(parts, reached, i);
+      }
+    }
+    return count;
   }
 
   private static boolean touch(Rectangle a, Rectangle b) {

@@ -1,0 +1,200 @@
+package kitwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.money.Account;
+import kitwright.money.LineState;
+import kitwright.money.Remaining;
+import kitwright.value.Money;
+
+/** Where the money went and where it will end, line by line, and why a line ends over. */
+final class BudgetReport implements Report {
+  @Override
+  public String name() {
+    return "budget";
+  }
+
+  @Override
+  public String does() {
+    return "budget, paid, ordered, remaining, forecast and the causes of overruns";
+  }
+
+  @Override
+  public List<Sheet> sheets(Situation now) {
+    Account account = now.account();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("today", Say.day(now.today()))
+            .sentence("currency", now.home().getCurrencyCode())
+            .sentence("summary", summary(account))
+            .block("lines", lines(account))
+            .block("to-come", toCome(account))
+            .block("causes", Overruns.blocks(now).toArray(Block[]::new))
+            .block("claims", back(account).toArray(Block[]::new))
+            .block("cautions", cautions(account).toArray(Block[]::new));
+    return List.of(new Sheet("budget.md", name(), slots));
+  }
+
+  private static String summary(Account account) {
+    LineState all = account.whole();
+    List<String> over =
+        account.all().stream()
+            .filter(line -> line.over().signum() > 0)
+            .map(LineState::title)
+            .toList();
+    String lines =
+        over.isEmpty() ? " No line is forecast over." : " Forecast over: " + Say.list(over) + ".";
+    return "The build is forecast to end at "
+        + Say.money(all.forecast())
+        + ", "
+        + against(all.over())
+        + " its budget of "
+        + Say.money(all.budget())
+        + ". Spent so far: "
+        + Say.money(all.spent())
+        + "; ordered and not yet paid: "
+        + Say.money(all.ordered())
+        + "."
+        + lines
+        + contingency(account);
+  }
+
+  private static String against(Money over) {
+    return over.signum() == 0
+        ? "exactly on"
+        : over.signum() > 0 ? Say.money(over) + " over" : Say.money(over.negated()) + " under";
+  }
+
+  private static String contingency(Account account) {
+    Optional<Money> left = account.contingencyLeft();
+    if (left.isEmpty()) {
+      return " Nothing is kept back for what nobody foresaw.";
+    }
+    return left.get().signum() < 0
+        ? " What was kept back does not cover it: "
+            + Say.money(left.get().negated())
+            + " are lacking."
+        : " Of what was kept back, "
+            + Say.money(left.get())
+            + (account.whole().over().signum() > 0 ? " would be left." : " stay untouched.");
+  }
+
+  private static Block lines(Account account) {
+    Stream<Row> rows = account.all().stream().map(BudgetReport::row);
+    LineState all = account.whole();
+    return Block.table(
+        Column.columns(
+            Column.left("Line"),
+            Column.right("Budget"),
+            Column.right("Paid"),
+            Column.right("Ordered"),
+            Column.right("To come"),
+            Column.right("Forecast"),
+            Column.right("Over")),
+        Stream.concat(
+                rows,
+                Stream.of(
+                    Cells.total(
+                        "All",
+                        Say.amount(all.budget()),
+                        Say.amount(all.spent()),
+                        Say.amount(all.ordered()),
+                        Say.amount(all.toCome()),
+                        Say.amount(all.forecast()),
+                        Say.signed(all.over()))))
+            .toList());
+  }
+
+  private static Row row(LineState line) {
+    return Row.row(
+        line.title(),
+        Say.amount(line.budget()),
+        Say.amount(line.spent()),
+        Say.amount(line.ordered()),
+        Say.amount(line.toCome()),
+        Say.amount(line.forecast()),
+        Say.signed(line.over()));
+  }
+
+  /** How what is still to come is known, line by line. */
+  private static Block[] toCome(Account account) {
+    List<LineState> open =
+        account.all().stream().filter(line -> line.toCome().signum() != 0).toList();
+    return open.isEmpty()
+        ? new Block[0]
+        : new Block[] {
+          Block.table(
+              Column.columns(
+                  Column.left("Line"),
+                  Column.right("Low"),
+                  Column.right("Likely"),
+                  Column.right("High"),
+                  Column.left("Known from")),
+              open.stream().map(BudgetReport::toCome).toList())
+        };
+  }
+
+  private static Row toCome(LineState line) {
+    Remaining remaining = line.remaining();
+    Money waysOut = line.waysOut();
+    return Row.row(
+        line.title(),
+        Say.amount(remaining.range().low().plus(waysOut)),
+        Say.amount(line.toCome()),
+        Say.amount(remaining.range().high().plus(waysOut)),
+        basis(remaining)
+            + (waysOut.signum() == 0
+                ? ""
+                : "; " + Say.money(waysOut) + " to get round open shortages")
+            + (remaining.unpriced().isEmpty()
+                ? ""
+                : "; at least, since nobody knows a price of " + Say.list(remaining.unpriced())));
+  }
+
+  private static String basis(Remaining remaining) {
+    return switch (remaining.basis()) {
+      case STATED -> "the budget line";
+      case NEEDS -> "what its tasks need and nobody has bought";
+      case EARNED -> "the share of its work that is not done";
+      case BUDGET -> "what is left of its budget, for want of better";
+      case SUM -> "the lines";
+    };
+  }
+
+  private static List<Block> back(Account account) {
+    Money maybe = account.ifGranted();
+    return maybe.signum() == 0
+        ? List.of()
+        : List.of(
+            Block.paragraph(
+                "If everything were granted that claims ask, "
+                    + Say.money(maybe)
+                    + " would still come back. It is in no figure above."));
+  }
+
+  private static List<Block> cautions(Account account) {
+    List<Block> cautions = new ArrayList<>();
+    if (!account.unvalued().isEmpty()) {
+      cautions.add(
+          Block.paragraph(
+              "Every sum is “at least”: there is no rate for "
+                  + Say.list(account.unvalued().stream().map(each -> each.id()).toList())
+                  + "."));
+    }
+    if (!account.refused().isEmpty()) {
+      cautions.add(
+          Block.paragraph(
+              "Refunds of what nobody paid are left out: "
+                  + Say.list(account.refused().stream().map(each -> each.refund().id()).toList())
+                  + "."));
+    }
+    return cautions;
+  }
+}

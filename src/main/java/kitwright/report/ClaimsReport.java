@@ -1,0 +1,166 @@
+package kitwright.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import kitwright.claim.Standing;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Party;
+import kitwright.value.Money;
+
+/** Every claim with its age, the late ones first. */
+final class ClaimsReport implements Report {
+  @Override
+  public String name() {
+    return "claims";
+  }
+
+  @Override
+  public String does() {
+    return "claims with their ages, answers awaited and what they ask";
+  }
+
+  @Override
+  public List<Sheet> sheets(Situation now) {
+    List<Standing> open = order(now.claims().all().stream().filter(ClaimsReport::isOpen).toList());
+    List<Standing> ended = now.claims().all().stream().filter(each -> !isOpen(each)).toList();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("today", Say.day(now.today()))
+            .sentence("summary", summary(open, ended))
+            .block("open", open.isEmpty() ? new Block[0] : new Block[] {openTable(open)})
+            .block("ended", ended.isEmpty() ? new Block[0] : new Block[] {endedTable(ended)});
+    return List.of(new Sheet("claims.md", name(), slots));
+  }
+
+  private static boolean isOpen(Standing claim) {
+    return claim.state() != Standing.State.SETTLED;
+  }
+
+  private static List<Standing> order(List<Standing> claims) {
+    return claims.stream()
+        .sorted(
+            Comparator.comparing((Standing each) -> each.daysLeft().orElse(Long.MAX_VALUE - 1))
+                .thenComparing(Standing::isDraft))
+        .toList();
+  }
+
+  private static String summary(List<Standing> open, List<Standing> ended) {
+    if (open.isEmpty() && ended.isEmpty()) {
+      return "Nothing has been claimed.";
+    }
+    List<Standing> late = open.stream().filter(Standing::isOverdue).toList();
+    long drafts = open.stream().filter(Standing::isDraft).count();
+    List<String> against =
+        Stream.concat(open.stream(), ended.stream()).map(ClaimsReport::against).distinct().toList();
+    String text =
+        Say.count(open.size() - drafts, "claim is", "claims are")
+            + " with "
+            + Say.list(against)
+            + " and not settled, "
+            + Say.count(ended.size(), "has ended.", "have ended.");
+    if (!late.isEmpty()) {
+      text +=
+          " No answer in time to "
+              + Say.list(
+                  late.stream()
+                      .map(e -> e.claim().id() + ", late by " + Say.days(-e.daysLeft().orElse(0L)))
+                      .toList())
+              + ".";
+    }
+    if (drafts > 0) {
+      text +=
+          " "
+              + Say.count(drafts, "is a draft", "are drafts")
+              + ": periods of notice run from the delivery, not from the draft.";
+    }
+    return text;
+  }
+
+  private static Block openTable(List<Standing> claims) {
+    Amounts asked = Amounts.of(claims.stream().flatMap(each -> each.total().stream()).toList());
+    return Block.table(
+        Column.columns(
+            Column.left("Claim"),
+            Column.left("Missing"),
+            Column.right("Days"),
+            Column.left("Reply by"),
+            Column.left("Stands"),
+            asked.column("Asked")),
+        claims.stream().map(each -> openRow(each, asked)).toList());
+  }
+
+  private static Row openRow(Standing each, Amounts asked) {
+    return Row.row(
+        Inline.code(each.claim().id()),
+        Inline.text(missing(each)),
+        Inline.text(each.age().map(Object::toString).orElse("not sent")),
+        Inline.text(Cells.maybe(each.claim().replyBy())),
+        Inline.text(stands(each)),
+        Inline.text(
+            each.total().isEmpty()
+                ? Cells.NONE
+                : asked.only().isPresent()
+                    ? asked.cell(each.total().stream().findFirst())
+                    : Say.monies(each.total())));
+  }
+
+  static String against(Standing each) {
+    return each.against().map(Party::name).orElse(each.claim().against().id());
+  }
+
+  private static String missing(Standing each) {
+    return Say.list(
+        each.lines().stream()
+            .map(
+                line ->
+                    Say.so(line.shortage().shortage().qty(), ShortagesReport.what(line.shortage())))
+            .toList());
+  }
+
+  /** How a claim stands, in a few words. */
+  static String stands(Standing each) {
+    String late =
+        each.daysLeft().filter(days -> days < 0).map(d -> ", late by " + Say.days(-d)).orElse("");
+    return switch (each.state()) {
+      case DRAFT -> "draft";
+      case SENT -> "no word yet" + late;
+      case ACKNOWLEDGED -> "received, not answered" + late;
+      case ANSWERED ->
+          each.promisedFor().map(day -> "promised for " + day).orElse("answered, not settled");
+      case DISPUTED -> "disputed";
+      case SETTLED ->
+          each.settled().map(end -> Say.word(end.how()) + " on " + end.on()).orElse("settled");
+    };
+  }
+
+  private static Block endedTable(List<Standing> claims) {
+    List<Money> got =
+        claims.stream()
+            .flatMap(each -> each.settled().flatMap(Claim.Settlement::amount).stream())
+            .toList();
+    Amounts amounts = Amounts.of(got);
+    return Block.table(
+        Column.columns(
+            Column.left("Claim"),
+            Column.left("Missing"),
+            Column.left("Ended"),
+            amounts.column("Got")),
+        claims.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Inline.code(each.claim().id()),
+                        Inline.text(missing(each)),
+                        Inline.text(stands(each)),
+                        Inline.text(
+                            amounts.cell(each.settled().flatMap(Claim.Settlement::amount)))))
+            .toList());
+  }
+}

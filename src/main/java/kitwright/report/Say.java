@@ -1,0 +1,122 @@
+package kitwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import kitwright.value.Decimal;
+import kitwright.value.Dimension;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/** Values as words and figures in a document. */
+final class Say {
+  private static final String THIN = "\u00a0";
+
+  private Say() {}
+
+  /** {@code 1 234.50 EUR}: digits in groups of three from five on (ISO 80000-1:2022, 7.3.2). */
+  static String money(Money money) {
+    return amount(money) + THIN + money.currency().getCurrencyCode();
+  }
+
+  /** The same without the currency, for a column whose head names it. */
+  static String amount(Money money) {
+    return grouped(money.amount());
+  }
+
+  /** With its sign, for what is above or below something. */
+  static String signed(Money money) {
+    return (money.signum() > 0 ? "+" : "") + amount(money);
+  }
+
+  private static String grouped(BigDecimal number) {
+    String plain = number.abs().toPlainString();
+    int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
+    String whole = plain.substring(0, point);
+    String groups = whole.length() < 5 ? whole : whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", THIN);
+    return (number.signum() < 0 ? "−" : "") + groups + plain.substring(point);
+  }
+
+  /** {@code 26 m}, {@code 3 sheets}; single things as a bare number. */
+  static String qty(Quantity quantity) {
+    String number = Decimal.print(quantity.amount());
+    if (quantity.unit() == Unit.EACH) {
+      return number;
+    }
+    boolean one = quantity.amount().compareTo(BigDecimal.ONE) == 0;
+    String symbol =
+        quantity.unit().symbol().replaceFirst("(?<=m)2$", "²").replaceFirst("(?<=m)3$", "³");
+    boolean plural = quantity.unit().dimension() == Dimension.PACKAGE && !one;
+    return (number + THIN + symbol + (plural ? symbol.endsWith("x") ? "es" : "s" : "")).strip();
+  }
+
+  /** {@code 2 sheets of plywood}, {@code 3 × mast hoop}. */
+  static String so(Quantity quantity, String what) {
+    return qty(quantity) + (quantity.unit() == Unit.EACH ? THIN + "× " : " of ") + what;
+  }
+
+  /** Hours to a tenth. */
+  static String hours(BigDecimal hours) {
+    return Decimal.print(hours.setScale(1, RoundingMode.HALF_UP));
+  }
+
+  /** A share of 1 as {@code 40 %}. */
+  static String percent(BigDecimal share) {
+    return Decimal.print(share.movePointRight(2).setScale(0, RoundingMode.HALF_UP)) + THIN + "%";
+  }
+
+  /** {@code 1 day}, {@code 12 days}. */
+  static String days(long days) {
+    return count(days, "day", "days");
+  }
+
+  static String count(long count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
+
+  /** {@code Sunday 29 March 2026}. */
+  static String day(LocalDate day) {
+    return weekday(day) + " " + dayAndMonth(day) + " " + day.getYear();
+  }
+
+  /** {@code Sunday}. */
+  static String weekday(LocalDate day) {
+    return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  /** {@code 29 March}. */
+  static String dayAndMonth(LocalDate day) {
+    return day.getDayOfMonth()
+        + " "
+        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  /** {@code a, b and c}. */
+  static String list(List<String> parts) {
+    int last = parts.size() - 1;
+    return last < 1
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+
+  /** Sums of several currencies: {@code 3.00 EUR and 5.00 NZD}. */
+  static String monies(List<Money> sums) {
+    return list(sums.stream().map(Say::money).toList());
+  }
+
+  /** A word of a closed list as people write it: {@code not packed}. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** With a capital at the start. */
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,108 @@
+package kitwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.Sample;
+import kitwright.document.Templates;
+import kitwright.finding.Findings;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerFolder;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableRow;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Code;
+import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
+import org.commonmark.parser.Parser;
+
+/** Documents as a reader gets them: laid out by the packaged templates, and read back. */
+final class Told {
+  /** The day for which the demonstration is told. */
+  static final LocalDate SUNDAY = LocalDate.of(2026, 3, 29);
+
+  static final Templates PACKAGED =
+      new Templates(name -> Optional.empty(), PackagedTemplates::text);
+
+  private static final Parser PARSER =
+      Parser.builder().extensions(List.of(TablesExtension.create())).build();
+
+  private Told() {}
+
+  static Ledger demonstration() {
+    return LedgerFolder.at(Path.of("ledger")).read(new Findings()).orElseThrow();
+  }
+
+  /** The only document of a report on a sample, on {@link Sample#TODAY}. */
+  static String markdown(Report report, String yaml) {
+    List<Sheet> sheets = report.sheets(Situation.of(Sample.ledger(yaml), Sample.TODAY));
+    assertThat(sheets).hasSize(1);
+    return markdown(sheets.get(0));
+  }
+
+  static String markdown(Sheet sheet) {
+    return sheet
+        .fill(PACKAGED)
+        .match(
+            text -> text.markdown(),
+            broken -> {
+              throw new AssertionError(broken.faults());
+            });
+  }
+
+  static Node tree(String markdown) {
+    return PARSER.parse(markdown);
+  }
+
+  /** Every table, its head first, cell by cell. */
+  static List<List<List<String>>> tables(String markdown) {
+    return below(tree(markdown))
+        .filter(TableBlock.class::isInstance)
+        .map(
+            table ->
+                below(table)
+                    .filter(TableRow.class::isInstance)
+                    .map(row -> children(row).stream().map(Told::words).toList())
+                    .toList())
+        .toList();
+  }
+
+  /** What a person sees, without the layout. */
+  static String words(Node node) {
+    StringBuilder out = new StringBuilder();
+    below(node)
+        .forEach(
+            inner -> {
+              if (inner instanceof Text text) {
+                out.append(text.getLiteral());
+              } else if (inner instanceof Code code) {
+                out.append(code.getLiteral());
+              } else if (inner instanceof SoftLineBreak) {
+                out.append(' ');
+              }
+            });
+    return out.toString().replace('\u00a0', ' ');
+  }
+
+  static String words(String markdown) {
+    return words(tree(markdown));
+  }
+
+  static List<Node> children(Node parent) {
+    List<Node> out = new ArrayList<>();
+    for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+      out.add(child);
+    }
+    return out;
+  }
+
+  static Stream<Node> below(Node node) {
+    return children(node).stream().flatMap(child -> Stream.concat(Stream.of(child), below(child)));
+  }
+}
