@@ -19,6 +19,7 @@ final class Commands {
         new Word("start", "lay out a new ledger", StartCommand::new),
         new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
+        new Word("report", "write the reports", ReportCommand::new),
         new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
   }
