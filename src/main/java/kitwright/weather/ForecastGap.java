@@ -2,6 +2,7 @@ package kitwright.weather;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -23,9 +24,9 @@ public final class ForecastGap implements Rule {
     ledger.forecast().forEach(row -> rows.putIfAbsent(row.day(), row));
     for (ForecastDay row : rows.tailMap(today).values()) {
       LocalDate next = row.day().plusDays(1);
-      LocalDate found = rows.higherKey(row.day());
-      if (found != null && !found.equals(next)) {
-        out.add(finding(rows.get(found), next, found.minusDays(1)));
+      Map.Entry<LocalDate, ForecastDay> found = rows.higherEntry(row.day());
+      if (found != null && !found.getKey().equals(next)) {
+        out.add(finding(found.getValue(), next, found.getKey().minusDays(1)));
       }
     }
   }
