@@ -10,7 +10,10 @@ import kitwright.ledger.LedgerReader;
 import kitwright.ledger.Rule;
 import kitwright.ledger.SourceFile;
 
-/** The names of all rules: those about the records, and those about their reading. */
+/**
+ * The names of all rules: those about the reading of files, about the records, and about the
+ * writing of documents.
+ */
 public final class RuleNames {
   /** Found while files are read, before there is a ledger to judge. */
   private static final List<String> READING =
@@ -27,9 +30,12 @@ public final class RuleNames {
           "yaml-not-plain",
           "yaml-unreadable");
 
+  /** Found while documents are written. */
+  private static final List<String> WRITING = List.of("document-not-written", "template-broken");
+
   private RuleNames() {}
 
-  /** All names, those of reading first, then in the order of {@link Check#rules}. */
+  /** All names, in that order. */
   public static List<String> all() {
     Ledger empty =
         LedgerReader.read(
@@ -38,8 +44,7 @@ public final class RuleNames {
                 paths -> Map.of(),
                 new Findings())
             .orElseThrow();
-    return Stream.concat(
-            READING.stream(), Check.rules(empty, LocalDate.of(2026, 1, 1)).stream().map(Rule::name))
-        .toList();
+    Stream<String> judging = Check.rules(empty, LocalDate.of(2026, 1, 1)).stream().map(Rule::name);
+    return Stream.of(READING.stream(), judging, WRITING.stream()).flatMap(all -> all).toList();
   }
 }

@@ -42,12 +42,11 @@ final class LedgerOptions {
   }
 
   /** A day given on the command line. */
-  static LocalDate day(String option, String text) {
+  static LocalDate day(String text) {
     try {
       return Days.day(text);
     } catch (Misread misread) {
-      throw new Refusal(
-          "After " + option + ": " + misread.what() + ".", "Please " + misread.mend() + ".");
+      throw Refusal.of(misread);
     }
   }
 

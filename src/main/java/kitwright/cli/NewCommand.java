@@ -86,7 +86,7 @@ final class NewCommand implements Command {
           values,
           id -> opened.read().filter(ledger -> ledger.knows(wanted, id)).isPresent());
     } catch (Misread misread) {
-      throw new Refusal(misread.what() + ".", "Please " + misread.mend() + ".");
+      throw Refusal.of(misread);
     }
   }
 

@@ -27,12 +27,12 @@ final class OutOptions {
       description = "The folder to write into; “-” prints instead.")
   private String out = "";
 
-  @Option(
-      names = "--force",
-      description = "Replace files that Kitwright did not write.")
+  @Option(names = "--force", description = "Replace files that Kitwright did not write.")
   private boolean force;
 
-  /** Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}. */
+  /**
+   * Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}.
+   */
   int tell(List<Sheet> sheets, String usual, Opened opened, Session session) {
     Templates templates = new Templates(name -> own(opened, name), PackagedTemplates::text);
     String where = out.isEmpty() ? usual : out;
@@ -48,19 +48,25 @@ final class OutOptions {
     if (faults.isEmpty()) {
       return Command.CLEAN;
     }
-    session
-        .err()
-        .print(Opened.text(session).render(faults, file -> lines(opened, file)));
+    session.err().print(Opened.text(session).render(faults, file -> lines(opened, file)));
     return Command.UNREADABLE;
   }
 
   private void put(
-      String where, String name, String text, Opened opened, Session session, List<Finding> faults) {
+      String where,
+      String name,
+      String text,
+      Opened opened,
+      Session session,
+      List<Finding> faults) {
     if (where.equals(TERMINAL)) {
       session.out().print(text);
       return;
     }
-    Path folder = where.equals("reports") ? opened.folder().root().resolve(where) : LedgerOptions.path(session, where);
+    Path folder =
+        where.equals("reports")
+            ? opened.folder().root().resolve(where)
+            : LedgerOptions.path(session, where);
     Writing.into(folder)
         .write(name, text, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
         .<Runnable>match(
@@ -80,14 +86,17 @@ final class OutOptions {
       return Optional.of(Files.readString(file));
     } catch (IOException unreadable) {
       throw new Refusal(
-          "The template “" + file + "” cannot be read.", "Check who may read it, and save it as UTF-8.");
+          "The template “" + file + "” cannot be read.",
+          "Check who may read it, and save it as UTF-8.");
     }
   }
 
   private static List<String> lines(Opened opened, String file) {
     Path path = opened.folder().root().resolve(file);
     try {
-      return Files.isRegularFile(path) ? Files.readAllLines(path, StandardCharsets.UTF_8) : List.of();
+      return Files.isRegularFile(path)
+          ? Files.readAllLines(path, StandardCharsets.UTF_8)
+          : List.of();
     } catch (IOException unreadable) {
       return List.of();
     }

@@ -1,11 +1,24 @@
 package kitwright.cli;
 
+import java.util.Locale;
+import kitwright.value.Misread;
+
 /** The command cannot be carried out: told in one line, and the exit code is 2. */
 final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   Refusal(String what, String mend) {
     super(what + " " + mend, null, false, false);
+  }
+
+  /** A word of the command line that could not be read. */
+  static Refusal of(Misread misread) {
+    return new Refusal(sentence(misread.what()), sentence(misread.mend()));
+  }
+
+  private static String sentence(String text) {
+    String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return start.endsWith("?") ? start : start + ".";
   }
 
   /** What is wrong and how to mend it. */

@@ -23,7 +23,10 @@ final class ReportCommand implements Command {
 
   @Mixin private OutOptions out = new OutOptions();
 
-  @Parameters(paramLabel = "NAME", arity = "0..*", description = "Which reports; “list” tells what there is.")
+  @Parameters(
+      paramLabel = "NAME",
+      arity = "0..*",
+      description = "Which reports; “list” tells what there is.")
   private List<String> names = List.of();
 
   @Override
@@ -34,7 +37,8 @@ final class ReportCommand implements Command {
       session.out().print(list.text());
       return CLEAN;
     }
-    List<Report> wanted = names.isEmpty() ? Reports.all() : names.stream().map(ReportCommand::named).toList();
+    List<Report> wanted =
+        names.isEmpty() ? Reports.all() : names.stream().map(ReportCommand::named).toList();
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     Situation now = Situation.of(ledger, opened.today());
