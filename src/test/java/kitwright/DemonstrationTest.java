@@ -17,6 +17,8 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
+import kitwright.ledger.Substitution;
+import kitwright.substitution.Fingerprint;
 import org.junit.jupiter.api.Test;
 
 /** The demonstration ledger reads without a fault and holds what it is meant to show. */
@@ -149,5 +151,19 @@ class DemonstrationTest {
                 .filter(piece -> !piece.sha256().equals(ledger.evidence(piece).sha256()))
                 .map(Evidence::file))
         .containsExactly("evidence/kit-maker-2026-02-03.txt");
+  }
+
+  /** Copy the right digits from “kitwright fingerprint” when a record was changed on purpose. */
+  @Test
+  void onlyTheRudderWasChangedAfterItWasSigned() {
+    Ledger ledger = ledger();
+    assertThat(ledger.substitutions())
+        .filteredOn(
+            substitution ->
+                substitution.signOffs().stream()
+                    .flatMap(signOff -> signOff.covers().stream())
+                    .anyMatch(digits -> !Fingerprint.of(substitution, ledger).matches(digits)))
+        .extracting(Substitution::id)
+        .containsExactly("sub-rudder-spine");
   }
 }
