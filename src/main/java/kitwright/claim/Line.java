@@ -1,7 +1,8 @@
 package kitwright.claim;
 
 import java.util.Optional;
-import kitwright.kit.Position;
+import kitwright.shortage.Balance;
+import kitwright.shortage.Cover;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
@@ -10,12 +11,12 @@ import kitwright.value.Quantity;
  * A line of a claim: one shortage.
  *
  * @param shortage as it stands today
- * @param position of the item; empty where the kit does not know it
+ * @param balance the account of its item; empty where the kit does not know it
  */
-public record Line(Standing shortage, Optional<Position> position) {
+public record Line(Standing shortage, Optional<Balance> balance) {
   /** What the supplier owes: the shortage, less what was delivered since. */
   public Quantity owed() {
-    return shortage.shortage().qty().less(shortage.covered(kitwright.shortage.Cover.How.DELIVERED));
+    return shortage.shortage().qty().less(shortage.covered(Cover.How.DELIVERED));
   }
 
   /** What that is worth at the kit's price, in the price's currency. */

@@ -7,11 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kitwright.kit.Position;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
-import kitwright.shortage.Balance;
 import kitwright.value.Ref;
 
 /** How every claim stands on a day. */
@@ -80,13 +78,8 @@ public final class Standings {
   private static List<Line> lines(Claim claim, kitwright.shortage.Standings shortages) {
     return claim.shortages().stream()
         .flatMap(ref -> shortages.of(ref).stream())
-        .map(shortage -> new Line(shortage, position(shortage, shortages)))
+        .map(shortage -> new Line(shortage, shortages.balance(shortage.shortage().item())))
         .toList();
-  }
-
-  private static Optional<Position> position(
-      kitwright.shortage.Standing shortage, kitwright.shortage.Standings shortages) {
-    return shortages.balance(shortage.shortage().item()).map(Balance::position);
   }
 
   private static List<Spend> costs(Claim claim, Ledger ledger) {

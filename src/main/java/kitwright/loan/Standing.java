@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import kitwright.ledger.Build;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
@@ -54,7 +55,12 @@ public record Standing(
             : loan.due().map(day -> ChronoUnit.DAYS.between(today, day));
     long kept = Math.max(0, ChronoUnit.DAYS.between(loan.on(), returned.orElse(today)) + 1);
     return new Standing(
-        loan, ledger.party(loan.from()), state(returned, left), kept, left, saved(loan, kept));
+        loan,
+        ledger.party(loan.from()),
+        state(returned, left),
+        kept,
+        left,
+        saved(loan, kept, ledger.build().week()));
   }
 
   private static State state(Optional<LocalDate> returned, Optional<Long> left) {
@@ -64,12 +70,15 @@ public record Standing(
     return left.filter(days -> days < 0).isPresent() ? State.OVERDUE : State.WITH_US;
   }
 
-  /** A rate without a unit is for a day; weeks count in sevenths, hours as hours of the clock. */
-  private static Optional<Money> saved(Loan loan, long kept) {
+  /**
+   * A rate without a unit is for a day; weeks count in sevenths, hours as hours of a working day.
+   */
+  private static Optional<Money> saved(Loan loan, long kept, Build.Week week) {
     Quantity days = new Quantity(BigDecimal.valueOf(kept), Unit.DAY);
+    Quantity hours = new Quantity(week.hours().multiply(BigDecimal.valueOf(kept)), Unit.HOUR);
     return loan.hireRate()
         .filter(rate -> rate.per().map(Unit::dimension).orElse(Dimension.TIME) == Dimension.TIME)
-        .map(rate -> rate.of(days));
+        .map(rate -> rate.of(rate.per().equals(Optional.of(Unit.HOUR)) ? hours : days));
   }
 
   public boolean isBack() {

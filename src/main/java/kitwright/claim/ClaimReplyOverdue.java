@@ -1,0 +1,55 @@
+package kitwright.claim;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where the day by which a claim asked for an answer has passed without one. */
+public final class ClaimReplyOverdue implements Rule {
+  private final Standings claims;
+
+  public ClaimReplyOverdue(Standings claims) {
+    this.claims = claims;
+  }
+
+  @Override
+  public String name() {
+    return "claim-reply-overdue";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    claims.all().stream()
+        .filter(Standing::isOverdue)
+        .forEach(standing -> out.add(finding(standing)));
+  }
+
+  private Finding finding(Standing standing) {
+    long late = -standing.daysLeft().orElseThrow();
+    String whom = standing.against().map(party -> party.name()).orElse("The supplier");
+    String heard =
+        standing.state() == Standing.State.ACKNOWLEDGED
+            ? "acknowledged it, but gave no answer"
+            : "gave no answer";
+    return new Finding(
+        name(),
+        Severity.WARN,
+        standing.claim().at().of("reply-by"),
+        whom
+            + " "
+            + heard
+            + "; the day asked for was "
+            + standing.claim().replyBy().orElseThrow()
+            + ", "
+            + late
+            + (late == 1 ? " day" : " days")
+            + " ago.",
+        "What it claims stays open, and an unanswered claim grows weaker with time.",
+        "Remind them in writing and record it under “events”; then choose between waiting and another way.",
+        List.of(standing.claim().named()));
+  }
+}

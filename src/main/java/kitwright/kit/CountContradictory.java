@@ -1,0 +1,51 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where more pieces of a count are damaged or wrong than were found at all. */
+public final class CountContradictory implements Rule {
+  private final Positions positions;
+
+  public CountContradictory(Positions positions) {
+    this.positions = positions;
+  }
+
+  @Override
+  public String name() {
+    return "count-contradictory";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Position position : positions.all()) {
+      position.counts().stream()
+          .filter(count -> count.damaged().plus(count.wrong()).compareAmount(count.found()) > 0)
+          .forEach(count -> out.add(finding(position, count)));
+    }
+  }
+
+  private Finding finding(Position position, Count count) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        count.at(),
+        "Of "
+            + count.found()
+            + " "
+            + position.item().id()
+            + " found, "
+            + count.damaged()
+            + " are said to be damaged and "
+            + count.wrong()
+            + " wrong.",
+        "The good ones come out below nothing, so the count is taken as none good.",
+        "“qty” is everything found, good or not; put the damaged and the wrong ones into it.",
+        List.of(count.delivery().named(), position.item().named()));
+  }
+}

@@ -1,0 +1,81 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/**
+ * Fires where every delivery has come and been counted, but some items are in no count and in no
+ * shortage. One finding a crate, at its first such item.
+ */
+public final class KitUncounted implements Rule {
+  private static final int NAMED = 5;
+  private final Positions positions;
+
+  public KitUncounted(Positions positions) {
+    this.positions = positions;
+  }
+
+  @Override
+  public String name() {
+    return "kit-uncounted";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    boolean allCounted =
+        !ledger.deliveries().isEmpty()
+            && ledger.deliveries().stream()
+                .allMatch(
+                    delivery ->
+                        delivery.received().filter(day -> !day.isAfter(today)).isPresent()
+                            && !delivery.counted().isEmpty());
+    if (!allCounted) {
+      return;
+    }
+    Set<String> shortItems =
+        ledger.shortages().stream().map(each -> each.item().id()).collect(Collectors.toSet());
+    Map<String, List<KitItem>> byCrate = new LinkedHashMap<>();
+    positions.all().stream()
+        .filter(position -> !position.isCounted() && !position.promised().isNone())
+        .map(Position::item)
+        .filter(item -> !shortItems.contains(item.id()))
+        .forEach(
+            item ->
+                byCrate
+                    .computeIfAbsent(item.crate().orElse(""), crate -> new ArrayList<>())
+                    .add(item));
+    byCrate.forEach((crate, items) -> out.add(finding(crate, items)));
+  }
+
+  private Finding finding(String crate, List<KitItem> items) {
+    String where = crate.isEmpty() ? "without a crate" : "of crate " + crate;
+    String named = items.stream().limit(NAMED).map(KitItem::id).collect(Collectors.joining(", "));
+    String more = items.size() > NAMED ? " and " + (items.size() - NAMED) + " more" : "";
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        items.get(0).at().record(),
+        "Every delivery is counted, yet "
+            + (items.size() == 1 ? "an item " : items.size() + " items ")
+            + where
+            + (items.size() == 1 ? " is" : " are")
+            + " in no count: "
+            + named
+            + more
+            + ".",
+        "Nobody knows whether they are there, so nobody can claim them.",
+        "Look for them; count what you find, with “qty: 0” where there is none.",
+        items.stream().map(KitItem::named).toList());
+  }
+}

@@ -1,0 +1,76 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.value.Quantity;
+
+/** Fires where the same stock or off-cut is promised to more work than it is enough for. */
+public final class OffcutPromisedTwice implements Rule {
+  private final Positions positions;
+
+  public OffcutPromisedTwice(Positions positions) {
+    this.positions = positions;
+  }
+
+  @Override
+  public String name() {
+    return "offcut-promised-twice";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (StockPosition position : positions.allStock()) {
+      if (position.promises().size() > 1) {
+        broken(position, ledger).ifPresent(promise -> out.add(finding(position, promise)));
+      }
+    }
+  }
+
+  /** The promise that cannot be kept: the first that goes beyond what there is. */
+  private static Optional<Promise> broken(StockPosition position, Ledger ledger) {
+    List<Promise> claims = SameWork.merged(position.promises(), ledger);
+    Quantity spoken = Quantity.none(position.amount().unit());
+    for (Promise promise : claims) {
+      spoken = promise.qty().map(spoken::plus).orElse(spoken);
+      if (spoken.compareAmount(position.amount()) > 0) {
+        return Optional.of(promise);
+      }
+    }
+    // A task or cut that names no amount needs at least something to be left for it.
+    boolean nothingLeft = !spoken.isNone() && spoken.compareAmount(position.amount()) == 0;
+    return claims.stream().filter(promise -> nothingLeft && promise.qty().isEmpty()).findFirst();
+  }
+
+  private Finding finding(StockPosition position, Promise broken) {
+    List<String> records = new ArrayList<>(List.of(position.stock().named()));
+    position.promises().forEach(promise -> records.add(promise.to().named()));
+    return new Finding(
+        name(),
+        Severity.WARN,
+        broken.at(),
+        "Of "
+            + position.stock().id()
+            + " there are "
+            + position.amount()
+            + ", promised to "
+            + position.promises().stream()
+                .map(OffcutPromisedTwice::told)
+                .collect(Collectors.joining(", "))
+            + ".",
+        "Whoever comes second finds it sawn up.",
+        "Decide who gets it, and give the other work something else or buy more.",
+        records.stream().distinct().toList());
+  }
+
+  private static String told(Promise promise) {
+    return promise.to().named() + promise.qty().map(qty -> " (" + qty + ")").orElse("");
+  }
+}

@@ -1,0 +1,63 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.value.Quantity;
+
+/** Fires where the log uses up more than there was. */
+public final class StockOverused implements Rule {
+  private final Positions positions;
+
+  public StockOverused(Positions positions) {
+    this.positions = positions;
+  }
+
+  @Override
+  public String name() {
+    return "stock-overused";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (StockPosition position : positions.allStock()) {
+      String had = "there were only " + position.amount();
+      examine(position.stock(), position.amount(), had, position.uses(), out);
+    }
+    for (Position position : positions.all()) {
+      String had =
+          position.isCounted()
+              ? "only " + position.good() + " were counted good"
+              : "nobody has counted any";
+      examine(position.item(), position.good(), had, position.uses(), out);
+    }
+  }
+
+  /** Blames the entry of the log with which it becomes too much. */
+  private void examine(Entry thing, Quantity had, String how, List<Use> uses, Findings out) {
+    Quantity used = Quantity.none(had.unit());
+    for (Use use : uses) {
+      boolean fine = used.compareAmount(had) <= 0;
+      used = used.plus(use.qty());
+      if (fine && used.compareAmount(had) > 0) {
+        out.add(finding(thing, how, used, use));
+      }
+    }
+  }
+
+  private Finding finding(Entry thing, String how, Quantity used, Use use) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        use.at(),
+        "By " + use.on() + ", " + used + " of " + thing.id() + " are used, but " + how + ".",
+        "What is left of it is told wrongly, and so is what must be bought.",
+        "Correct the log, or count and record what there really was.",
+        List.of(thing.named(), "log day " + use.on()));
+  }
+}

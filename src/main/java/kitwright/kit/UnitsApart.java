@@ -1,0 +1,145 @@
+package kitwright.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Entry;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
+import kitwright.ledger.Stock;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
+import kitwright.value.Place;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+import kitwright.value.Unit;
+
+/** Fires where one thing is told in units that do not convert into each other. */
+public final class UnitsApart implements Rule {
+  @Override
+  public String name() {
+    return "units-apart";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Comparison comparison = new Comparison(ledger, out);
+    ledger.kit().forEach(comparison::price);
+    ledger.deliveries().forEach(comparison::delivery);
+    ledger.shortages().forEach(comparison::shortage);
+    ledger.substitutions().forEach(comparison::substitution);
+    ledger.tasks().forEach(comparison::task);
+    ledger.spending().forEach(comparison::spend);
+    ledger.log().forEach(comparison::log);
+  }
+
+  /** Compares the quantities of one ledger with those of the things that they are of. */
+  private final class Comparison {
+    private final Ledger ledger;
+    private final Findings out;
+
+    Comparison(Ledger ledger, Findings out) {
+      this.ledger = ledger;
+      this.out = out;
+    }
+
+    void price(KitItem item) {
+      item.price()
+          .filter(price -> !price.prices(item.qty()))
+          .ifPresent(
+              price ->
+                  out.add(
+                      apart(
+                          item,
+                          item.at().of("price"),
+                          "The price is for one " + price.per().orElseThrow().symbol(),
+                          item.qty(),
+                          item)));
+    }
+
+    void delivery(Delivery delivery) {
+      for (Delivery.Packed line : delivery.packed()) {
+        item(line.item(), line.qty(), delivery, line.at().of("qty"));
+      }
+      for (Delivery.Counted line : delivery.counted()) {
+        item(line.item(), line.qty(), delivery, line.at().of("qty"));
+        line.damaged().ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("damaged")));
+        line.wrong().ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("wrong")));
+      }
+    }
+
+    void shortage(Shortage shortage) {
+      item(shortage.item(), shortage.qty(), shortage, shortage.at().of("qty"));
+    }
+
+    void substitution(Substitution substitution) {
+      Substitution.InsteadOf instead = substitution.insteadOf();
+      instead
+          .item()
+          .ifPresent(
+              ref -> item(ref, instead.qty(), substitution, substitution.at().of("instead-of")));
+      for (Substitution.Take take : substitution.use()) {
+        thing(take.item(), take.stock(), take.qty(), substitution, take.at().of("qty"));
+      }
+    }
+
+    void task(Task task) {
+      for (Task.Use use : task.uses()) {
+        use.qty().ifPresent(qty -> thing(use.item(), use.stock(), qty, task, use.at().of("qty")));
+      }
+    }
+
+    void spend(Spend spend) {
+      spend
+          .qty()
+          .ifPresent(
+              qty -> thing(spend.item(), Optional.empty(), qty, spend, spend.at().of("qty")));
+    }
+
+    void log(LogDay day) {
+      for (LogDay.Used used : day.used()) {
+        thing(used.item(), used.stock(), used.qty(), day, used.at().of("qty"));
+      }
+    }
+
+    private void thing(Optional<Ref> item, Optional<Ref> stock, Quantity qty, Entry by, Place at) {
+      item.ifPresent(ref -> item(ref, qty, by, at));
+      stock.flatMap(ledger::stock).ifPresent(found -> compare(qty, found.amount(), found, by, at));
+    }
+
+    private void item(Ref ref, Quantity qty, Entry by, Place at) {
+      ledger.kitItem(ref).ifPresent(found -> compare(qty, found.qty(), found, by, at));
+    }
+
+    private void compare(Quantity qty, Quantity own, Entry thing, Entry by, Place at) {
+      if (!qty.convertsTo(own)) {
+        out.add(apart(by, at, "Here stands " + qty, own, thing));
+      }
+    }
+  }
+
+  private Finding apart(Entry by, Place at, String written, Quantity own, Entry thing) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        at,
+        written + ", but " + thing.named() + " is reckoned in " + word(own.unit()) + ".",
+        "Neither converts into the other, so this amount is left out of every sum.",
+        "Write it in "
+            + word(own.unit())
+            + (thing instanceof Stock ? "." : ", or correct the item’s own unit."),
+        List.of(by.named(), thing.named()).stream().distinct().toList());
+  }
+
+  private static String word(Unit unit) {
+    return unit.symbol().isEmpty() ? "bare numbers" : "“" + unit.symbol() + "”";
+  }
+}

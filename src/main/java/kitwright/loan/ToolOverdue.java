@@ -1,0 +1,39 @@
+package kitwright.loan;
+
+import kitwright.ledger.Party;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a borrowed tool is still here after the day it was due. */
+public final class ToolOverdue implements Rule {
+  @Override
+  public String name() {
+    return "tool-overdue";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Standing.all(ledger, today).stream()
+        .filter(standing -> standing.state() == Standing.State.OVERDUE)
+        .forEach(standing -> out.add(finding(standing)));
+  }
+
+  private Finding finding(Standing standing) {
+    String lender = standing.lender().map(Party::name).orElse(standing.loan().from().id());
+    long late = -standing.daysLeft().orElseThrow();
+    return new Finding(
+        name(),
+        Severity.WARN,
+        standing.loan().at().of("due"),
+        "The " + standing.loan().tool() + " was due back with " + lender + " on "
+            + standing.loan().due().orElseThrow() + ", " + late + (late == 1 ? " day" : " days") + " ago.",
+        "The next tool is lent less gladly.",
+        "Give it back and write “returned”, or agree on another day and write it under “due”.",
+        List.of(standing.loan().named()));
+  }
+}

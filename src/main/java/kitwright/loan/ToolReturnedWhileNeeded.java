@@ -1,0 +1,69 @@
+package kitwright.loan;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Task;
+import kitwright.value.Ref;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a tool went back while a task that needs it is under way. */
+public final class ToolReturnedWhileNeeded implements Rule {
+  @Override
+  public String name() {
+    return "tool-returned-while-needed";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    List<Standing> back = Standing.all(ledger, today).stream().filter(Standing::isBack).toList();
+    if (back.isEmpty()) {
+      return;
+    }
+    UnderWay underWay = new UnderWay(ledger, today);
+    back.forEach(
+        standing ->
+            needing(standing.loan(), ledger, underWay)
+                .forEach(task -> out.add(finding(standing.loan(), task))));
+  }
+
+  private static List<Task> needing(Loan loan, Ledger ledger, UnderWay underWay) {
+    Set<String> tasks = new LinkedHashSet<>();
+    loan.neededFor().stream().map(Ref::id).forEach(tasks::add);
+    underWay.usersOf(loan.id()).forEach(tasks::add);
+    return tasks.stream()
+        .flatMap(id -> ledger.task(new Ref(id, loan.at().record())).stream())
+        .filter(underWay::isUnderWay)
+        .filter(task -> !hasAnother(loan, task, ledger))
+        .toList();
+  }
+
+  /** Whether the task can go on with another of the same tool that is still here. */
+  private static boolean hasAnother(Loan loan, Task task, Ledger ledger) {
+    return task.tools().stream()
+        .flatMap(ref -> ledger.loan(ref).stream())
+        .anyMatch(
+            other ->
+                !other.id().equals(loan.id())
+                    && other.returned().isEmpty()
+                    && other.tool().equals(loan.tool()));
+  }
+
+  private Finding finding(Loan loan, Task task) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        loan.at().of("returned"),
+        "The " + loan.tool() + " went back on " + loan.returned().orElseThrow() + ", but the task "
+            + task.id() + " that needs it is not finished.",
+        "The work stops when its turn comes.",
+        "Borrow it again, or write that the task is “finished” or no longer needs it.",
+        List.of(loan.named(), task.named()));
+  }
+}

@@ -1,0 +1,60 @@
+package kitwright.shortage;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.kit.Count;
+import kitwright.kit.Position;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where less was counted than promised and nobody has recorded the shortage. */
+public final class CountedShortUnrecorded implements Rule {
+  private final Standings shortages;
+
+  public CountedShortUnrecorded(Standings shortages) {
+    this.shortages = shortages;
+  }
+
+  @Override
+  public String name() {
+    return "counted-short-unrecorded";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    shortages.balances().stream()
+        .filter(balance -> balance.position().isCounted())
+        .filter(balance -> !Tiny.is(balance.unrecorded(), balance.position().promised()))
+        .forEach(balance -> out.add(finding(balance)));
+  }
+
+  private Finding finding(Balance balance) {
+    Position position = balance.position();
+    Count last = position.counts().get(position.counts().size() - 1);
+    String recorded =
+        balance.recorded().isNone()
+            ? "no shortage is recorded"
+            : balance.recorded() + " are recorded as short";
+    return new Finding(
+        name(),
+        Severity.WARN,
+        last.at(),
+        "Of "
+            + position.promised()
+            + " "
+            + position.item().id()
+            + " promised, "
+            + position.good()
+            + " are counted good, but "
+            + recorded
+            + ".",
+        balance.unrecorded() + " are missing that nobody claims or plans for.",
+        "Record a shortage of "
+            + balance.unrecorded()
+            + ", or correct the count; name what a later delivery will bring under its “packed”.",
+        List.of(last.delivery().named(), position.item().named()));
+  }
+}

@@ -1,0 +1,74 @@
+package kitwright.shortage;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+import kitwright.value.Quantity;
+
+/**
+ * Fires where more is recorded as missing, damaged or wrong than the count shows. What was used up
+ * or found undersize later, no count can show.
+ */
+public final class ShortageBeyondCount implements Rule {
+  private final Standings shortages;
+
+  public ShortageBeyondCount(Standings shortages) {
+    this.shortages = shortages;
+  }
+
+  @Override
+  public String name() {
+    return "shortage-beyond-count";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Balance balance : shortages.balances()) {
+      Quantity shown = balance.missing().plus(balance.delivered());
+      Quantity recorded = Quantity.none(shown.unit());
+      for (Standing standing : balance.shortages()) {
+        Shortage shortage = standing.shortage();
+        if (shortage.qty().convertsTo(shown)) {
+          recorded = recorded.plus(shortage.qty());
+          if (isCountable(shortage) && !Tiny.is(recorded.less(shown), recorded)) {
+            out.add(finding(balance, shortage, recorded, shown));
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean isCountable(Shortage shortage) {
+    return switch (shortage.cause()) {
+      case NOT_PACKED, DAMAGED, WRONG -> true;
+      case UNDERSIZE, USED_UP -> false;
+    };
+  }
+
+  private Finding finding(Balance balance, Shortage shortage, Quantity recorded, Quantity shown) {
+    String item = shortage.item().id();
+    return new Finding(
+        name(),
+        Severity.STOP,
+        shortage.at().of("qty"),
+        "With this, "
+            + recorded
+            + " "
+            + item
+            + " are recorded as short, but the counts show only "
+            + shown
+            + " ("
+            + balance.position().promised()
+            + " promised, "
+            + balance.position().good()
+            + " counted good).",
+        "A claim for it asks too much, and the supplier can show it.",
+        "Count again: correct the shortage, or the count with its damaged and wrong pieces.",
+        List.of(shortage.named(), balance.position().item().named()));
+  }
+}

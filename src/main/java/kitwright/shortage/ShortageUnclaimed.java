@@ -1,0 +1,63 @@
+package kitwright.shortage;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+
+/**
+ * Fires where the supplier owes something and no claim names it, even if the builder has helped
+ * himself since.
+ */
+public final class ShortageUnclaimed implements Rule {
+  private final Standings shortages;
+
+  public ShortageUnclaimed(Standings shortages) {
+    this.shortages = shortages;
+  }
+
+  @Override
+  public String name() {
+    return "shortage-unclaimed";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    shortages.all().stream()
+        .filter(standing -> standing.shortage().cause() != Shortage.Cause.USED_UP)
+        .filter(standing -> standing.claims().isEmpty() && isOwed(standing))
+        .forEach(standing -> out.add(finding(standing, ledger, today)));
+  }
+
+  private static boolean isOwed(Standing standing) {
+    return !standing.shortage().qty().less(standing.covered(Cover.How.DELIVERED)).isNone();
+  }
+
+  private Finding finding(Standing standing, Ledger ledger, LocalDate today) {
+    Shortage shortage = standing.shortage();
+    String worth = standing.value().map(value -> " (worth " + value + ")").orElse("");
+    String notice =
+        Notice.of(shortage, shortages, ledger)
+            .map(each -> " " + each.told(today) + ".")
+            .orElse(" How long that may wait depends on contract and country.");
+    return new Finding(
+        name(),
+        Severity.WARN,
+        shortage.at().record(),
+        shortage.qty()
+            + " "
+            + shortage.item().id()
+            + worth
+            + " were found short "
+            + standing.age()
+            + (standing.age() == 1 ? " day" : " days")
+            + " ago, and no claim names them.",
+        "The supplier does not know, and the right to have it may run out." + notice,
+        "Write a claim that names " + shortage.id() + ", or add it to one that is not sent yet.",
+        List.of(shortage.named()));
+  }
+}

@@ -1,0 +1,49 @@
+package kitwright.substitution;
+
+import kitwright.assessment.Verdict;
+import kitwright.ledger.Assessment;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where the assessment of a substitution misses what it itself requires. */
+public final class AssessmentFails implements Rule {
+  private final Standings substitutions;
+
+  public AssessmentFails(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "assessment-fails";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Assessed.each(
+        substitutions,
+        ledger,
+        (standing, assessment, verdict) -> {
+          if (verdict.fails()) {
+            out.add(finding(standing, assessment, verdict));
+          }
+        });
+  }
+
+  private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        assessment.at().of(assessment.require().isEmpty() ? "allow" : "require"),
+        "The assessment " + assessment.id() + " of " + standing.substitution().id()
+            + " misses its own requirement: " + verdict.because() + ".",
+        "Built so, the part is weaker, softer or heavier than what was drawn.",
+        "Strengthen the built section, choose another way, or ask the designer whether less is enough.",
+        List.of(assessment.named(), standing.substitution().named()));
+  }
+}

@@ -1,0 +1,51 @@
+package kitwright.substitution;
+
+import kitwright.assessment.Verdict;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Grade;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where the assessment of a substitution comes to no result, because something is lacking. */
+public final class AssessmentInconclusive implements Rule {
+  private final Standings substitutions;
+
+  public AssessmentInconclusive(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "assessment-inconclusive";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    Assessed.each(
+        substitutions,
+        ledger,
+        (standing, assessment, verdict) -> {
+          if (!verdict.passes() && !verdict.fails()) {
+            out.add(finding(standing, assessment, verdict));
+          }
+        });
+  }
+
+  private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
+    boolean structural = standing.substitution().grade() == Grade.STRUCTURAL;
+    return new Finding(
+        name(),
+        structural ? Severity.STOP : Severity.WARN,
+        assessment.at().record(),
+        "The assessment " + assessment.id() + " of " + standing.substitution().id()
+            + " comes to no result: " + verdict.because() + ".",
+        "It shows nothing yet, so the substitution counts as not assessed.",
+        "Supply what is lacking, with its source.",
+        List.of(assessment.named(), standing.substitution().named()));
+  }
+}

@@ -1,0 +1,56 @@
+package kitwright.substitution;
+
+import kitwright.assessment.Judging;
+import kitwright.assessment.Verdict;
+import kitwright.ledger.Substitution.Condition;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a condition asks for a measure that the section it names does not state. */
+public final class ConditionUncheckable implements Rule {
+  private final Standings substitutions;
+  private final Judging judging;
+
+  public ConditionUncheckable(Standings substitutions, Judging judging) {
+    this.substitutions = substitutions;
+    this.judging = judging;
+  }
+
+  @Override
+  public String name() {
+    return "condition-uncheckable";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Standing standing : substitutions.all()) {
+      if (!standing.isWithdrawn()) {
+        standing.signatures().stream()
+            .flatMap(signature -> signature.signOff().conditions().stream())
+            .filter(condition -> condition.section().isPresent() || !condition.atLeast().isEmpty())
+            .forEach(condition -> examine(standing, condition, out));
+      }
+    }
+  }
+
+  private void examine(Standing standing, Condition condition, Findings out) {
+    Verdict verdict = judging.conditions().apply(condition);
+    if (verdict.outcome() == Verdict.Outcome.CANNOT_TELL) {
+      out.add(
+          new Finding(
+              name(),
+              Severity.WARN,
+              condition.at().of(condition.atLeast().isEmpty() ? "section" : "at-least"),
+              "A condition of the signature under " + standing.substitution().id()
+                  + " cannot be checked: " + verdict.because() + ".",
+              "Nobody notices if it is not met.",
+              "Name a measure that the built section states, such as thickness, wall or plies.",
+              List.of(standing.substitution().named())));
+    }
+  }
+}

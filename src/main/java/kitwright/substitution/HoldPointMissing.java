@@ -1,0 +1,45 @@
+package kitwright.substitution;
+
+import kitwright.ledger.Grade;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a structural substitution names no task that must wait for the signature. */
+public final class HoldPointMissing implements Rule {
+  private final Standings substitutions;
+
+  public HoldPointMissing(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "hold-point-missing";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    substitutions.all().stream()
+        .filter(standing -> !standing.isWithdrawn())
+        .filter(standing -> standing.hold().state() == HoldPoint.State.NONE)
+        .filter(standing -> standing.substitution().grade() == Grade.STRUCTURAL)
+        .forEach(standing -> out.add(finding(standing)));
+  }
+
+  private Finding finding(Standing standing) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        standing.substitution().at().record(),
+        "The structural substitution " + standing.substitution().id()
+            + " names no task that waits for its signature.",
+        "Nothing warns when the part is closed up unsigned.",
+        "Name the task that closes it up under “hold”.",
+        List.of(standing.substitution().named()));
+  }
+}

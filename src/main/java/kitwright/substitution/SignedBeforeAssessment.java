@@ -1,0 +1,45 @@
+package kitwright.substitution;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
+import kitwright.ledger.Rule;
+
+/** Fires where a signature is older than the assessment that it should rest on. */
+public final class SignedBeforeAssessment implements Rule {
+  private final Standings substitutions;
+
+  public SignedBeforeAssessment(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "signed-before-assessment";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    VoidSignatures.each(
+        substitutions,
+        Lack.BEFORE_ASSESSMENT,
+        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+  }
+
+  private Finding finding(Standing standing, Signature signature, Ledger ledger) {
+    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    return new Finding(
+        name(),
+        VoidSignatures.weight(standing.substitution()),
+        signature.signOff().at().of("on"),
+        who + " signed " + standing.substitution().id() + " on " + signature.signOff().on() + ", before its assessment was made" + standing.substitution().assessment().flatMap(ledger::assessment).flatMap(Assessment::on).map(day -> " (" + day + ")").orElse("") + ".",
+        "What was signed was not yet worked out, so the signature does not count.",
+        "Show the assessment to the signer and have it signed again.",
+        List.of(standing.substitution().named()));
+  }
+}

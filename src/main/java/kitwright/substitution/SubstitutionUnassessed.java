@@ -1,0 +1,49 @@
+package kitwright.substitution;
+
+import kitwright.ledger.Grade;
+import kitwright.ledger.Substitution;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where a structural or systems substitution has no engineering assessment. */
+public final class SubstitutionUnassessed implements Rule {
+  private final Standings substitutions;
+
+  public SubstitutionUnassessed(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "substitution-unassessed";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    substitutions.all().stream()
+        .filter(standing -> !standing.isWithdrawn() && standing.verdict().isEmpty())
+        .map(Standing::substitution)
+        .filter(substitution -> substitution.grade() != Grade.FINISH)
+        .forEach(substitution -> out.add(finding(substitution)));
+  }
+
+  private Finding finding(Substitution substitution) {
+    boolean structural = substitution.grade() == Grade.STRUCTURAL;
+    return new Finding(
+        name(),
+        structural ? Severity.STOP : Severity.WARN,
+        substitution.at().of("grade"),
+        "The " + (structural ? "structural" : "systems") + " substitution " + substitution.id()
+            + " has no assessment.",
+        structural
+            ? "Nobody has shown that it is as strong as what was drawn, and lives hang on it."
+            : "Nobody has shown that it does what was drawn.",
+        "Have it worked out, and name the assessment under “assessment”; until then, do not build it in.",
+        List.of(substitution.named()));
+  }
+}

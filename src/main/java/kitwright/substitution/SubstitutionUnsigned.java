@@ -1,0 +1,71 @@
+package kitwright.substitution;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import kitwright.ledger.Grade;
+import kitwright.ledger.Party;
+import kitwright.ledger.Substitution;
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where nobody has signed a substitution. */
+public final class SubstitutionUnsigned implements Rule {
+  private final Standings substitutions;
+
+  public SubstitutionUnsigned(Standings substitutions) {
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "substitution-unsigned";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    substitutions.all().stream()
+        .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())
+        .forEach(standing -> out.add(finding(standing, ledger)));
+  }
+
+  private Finding finding(Standing standing, Ledger ledger) {
+    Substitution substitution = standing.substitution();
+    String held =
+        substitution
+            .hold()
+            .map(task -> "The task " + task + " must not start before.")
+            .orElse("It must not be built in before.");
+    return new Finding(
+        name(),
+        substitution.grade() == Grade.FINISH ? Severity.NOTE : Severity.WARN,
+        substitution.at().record(),
+        "Nobody has signed the "
+            + substitution.grade().name().toLowerCase(Locale.ROOT)
+            + " substitution " + substitution.id() + ".",
+        held,
+        "Ask " + whoMaySign(substitution, ledger) + " to sign; the fingerprint to quote is "
+            + standing.fingerprint().brief() + ".",
+        List.of(substitution.named()));
+  }
+
+  private static String whoMaySign(Substitution substitution, Ledger ledger) {
+    String names =
+        ledger.parties().stream()
+            .filter(party -> party.maySign().contains(substitution.grade()))
+            .filter(
+                party ->
+                    substitution.grade() != Grade.STRUCTURAL
+                        || substitution
+                            .proposed()
+                            .filter(proposal -> proposal.by().id().equals(party.id()))
+                            .isEmpty())
+            .map(Party::name)
+            .collect(Collectors.joining(" or "));
+    return names.isEmpty() ? "somebody entitled (no party of the ledger is)" : names;
+  }
+}
