@@ -14,6 +14,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.Rule;
 import kitwright.ledger.SourceFile;
+import kitwright.value.Place;
 
 /** Small ledgers for tests, written as YAML where they are used. */
 public final class Sample {
@@ -33,6 +34,9 @@ public final class Sample {
         - {id: nora, name: Nora, role: builder, may-sign: [finish]}
         - {id: pell, name: Pell, role: lender}
       """;
+
+  /** A log day is a file of its own; its name tells how many lines stand above it. */
+  private static final String LOG = "log/below-line-";
 
   private Sample() {}
 
@@ -76,8 +80,44 @@ public final class Sample {
     if (!yaml.contains("parties:")) {
       files.add(new SourceFile("parties.yaml", PARTIES));
     }
-    files.add(new SourceFile("sample.yaml", yaml));
+    List<String> lines = yaml.lines().toList();
+    int end = firstLogDay(lines);
+    files.add(new SourceFile("sample.yaml", end == lines.size() ? yaml : text(lines, 0, end)));
+    files.addAll(logDays(lines, end));
     return files;
+  }
+
+  /** Below the YAML, a sample may hold days of the log, each between two lines of three hyphens. */
+  private static List<SourceFile> logDays(List<String> lines, int start) {
+    List<SourceFile> days = new ArrayList<>();
+    int from = start;
+    while (from < lines.size()) {
+      int to = from + 1 + lines.subList(from + 1, lines.size()).indexOf("---");
+      days.add(new SourceFile(LOG + from + ".md", text(lines, from, to + 1)));
+      from = to + 1;
+    }
+    return days;
+  }
+
+  private static int firstLogDay(List<String> lines) {
+    for (int i = 0; i + 1 < lines.size(); i++) {
+      if (lines.get(i).equals("---") && lines.get(i + 1).startsWith("day:")) {
+        return i;
+      }
+    }
+    return lines.size();
+  }
+
+  private static String text(List<String> lines, int from, int to) {
+    return String.join("\n", lines.subList(from, to)) + "\n";
+  }
+
+  /** The line of the sample's text that a place means, whichever file it was split into. */
+  public static int lineOf(Place place) {
+    String file = place.file();
+    return file.startsWith(LOG)
+        ? place.line() + Integer.parseInt(file.substring(LOG.length(), file.length() - 3))
+        : place.line();
   }
 
   /**

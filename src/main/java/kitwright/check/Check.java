@@ -3,9 +3,22 @@ package kitwright.check;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import kitwright.assessment.Judging;
+import kitwright.claim.ClaimDraftUnsent;
+import kitwright.claim.ClaimReplyOverdue;
+import kitwright.claim.ReplacementUncounted;
 import kitwright.finding.Findings;
+import kitwright.kit.CountContradictory;
+import kitwright.kit.DeliveryUncounted;
+import kitwright.kit.KitUncounted;
+import kitwright.kit.OffcutPromisedTwice;
+import kitwright.kit.Positions;
+import kitwright.kit.StockOverused;
+import kitwright.kit.UnitsApart;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.loan.ToolOverdue;
+import kitwright.loan.ToolReturnedWhileNeeded;
 import kitwright.money.Account;
 import kitwright.money.BudgetLineUnknown;
 import kitwright.money.BuildOverBudget;
@@ -33,6 +46,23 @@ import kitwright.network.ProgressImpossible;
 import kitwright.network.TaskBeforeForerunner;
 import kitwright.network.TaskCycle;
 import kitwright.network.TaskWaitsForItself;
+import kitwright.shortage.CountedShortUnrecorded;
+import kitwright.shortage.PromiseOverdue;
+import kitwright.shortage.ShortageBeyondCount;
+import kitwright.shortage.ShortageUnclaimed;
+import kitwright.substitution.AssessmentFails;
+import kitwright.substitution.AssessmentInconclusive;
+import kitwright.substitution.ConditionUncheckable;
+import kitwright.substitution.ConditionUnmet;
+import kitwright.substitution.HoldPointMissing;
+import kitwright.substitution.HoldPointPassed;
+import kitwright.substitution.SignatureCoversNothing;
+import kitwright.substitution.SignatureStale;
+import kitwright.substitution.SignedBeforeAssessment;
+import kitwright.substitution.SignedByProposer;
+import kitwright.substitution.SignerNotEntitled;
+import kitwright.substitution.SubstitutionUnassessed;
+import kitwright.substitution.SubstitutionUnsigned;
 import kitwright.weather.ForecastGap;
 import kitwright.weather.ForecastTwice;
 
@@ -45,6 +75,13 @@ public final class Check {
    * worked out here once and handed to their constructors.
    */
   public static List<Rule> rules(Ledger ledger, LocalDate today) {
+    Judging judging = Judging.of(ledger);
+    Positions positions = Positions.of(ledger, today);
+    kitwright.substitution.Standings substitutions =
+        kitwright.substitution.Standings.of(ledger, judging, today);
+    kitwright.shortage.Standings shortages =
+        kitwright.shortage.Standings.of(ledger, positions, substitutions);
+    kitwright.claim.Standings claims = kitwright.claim.Standings.of(ledger, shortages, today);
     Account account = Spent.asOf(ledger, today, Set.of());
     Plan plan = Plan.of(ledger, today);
     return List.of(
@@ -65,6 +102,37 @@ public final class Check {
         new DaysOffOverlap(),
         new ForecastTwice(),
         new ForecastGap(),
+        // What came, what is at hand, what is missing.
+        new UnitsApart(),
+        new DeliveryUncounted(),
+        new KitUncounted(positions),
+        new CountContradictory(positions),
+        new CountedShortUnrecorded(shortages),
+        new ShortageBeyondCount(shortages),
+        new ShortageUnclaimed(shortages),
+        new PromiseOverdue(shortages),
+        new ClaimDraftUnsent(claims, shortages),
+        new ClaimReplyOverdue(claims),
+        new ReplacementUncounted(claims),
+        new StockOverused(positions),
+        new OffcutPromisedTwice(positions),
+        // Substitutions.
+        new SubstitutionUnassessed(substitutions),
+        new AssessmentFails(substitutions),
+        new AssessmentInconclusive(substitutions),
+        new SubstitutionUnsigned(substitutions),
+        new SignerNotEntitled(substitutions),
+        new SignedByProposer(substitutions),
+        new SignedBeforeAssessment(substitutions),
+        new SignatureCoversNothing(substitutions),
+        new SignatureStale(substitutions),
+        new ConditionUnmet(substitutions, judging),
+        new ConditionUncheckable(substitutions, judging),
+        new HoldPointPassed(substitutions),
+        new HoldPointMissing(substitutions),
+        // Borrowed tools.
+        new ToolOverdue(),
+        new ToolReturnedWhileNeeded(),
         // Money.
         new BudgetLineUnknown(),
         new MoneyNegative(),

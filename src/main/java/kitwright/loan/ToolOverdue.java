@@ -1,12 +1,12 @@
 package kitwright.loan;
 
-import kitwright.ledger.Party;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 
 /** Fires where a borrowed tool is still here after the day it was due. */
@@ -30,8 +30,16 @@ public final class ToolOverdue implements Rule {
         name(),
         Severity.WARN,
         standing.loan().at().of("due"),
-        "The " + standing.loan().tool() + " was due back with " + lender + " on "
-            + standing.loan().due().orElseThrow() + ", " + late + (late == 1 ? " day" : " days") + " ago.",
+        "The "
+            + standing.loan().tool()
+            + " was due back with "
+            + lender
+            + " on "
+            + standing.loan().due().orElseThrow()
+            + ", "
+            + late
+            + (late == 1 ? " day" : " days")
+            + " ago.",
         "The next tool is lent less gladly.",
         "Give it back and write “returned”, or agree on another day and write it under “due”.",
         List.of(standing.loan().named()));

@@ -1,17 +1,17 @@
 package kitwright.loan;
 
-import java.util.LinkedHashSet;
-import java.util.Set;
-import kitwright.ledger.Loan;
-import kitwright.ledger.Task;
-import kitwright.value.Ref;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
+import kitwright.value.Ref;
 
 /** Fires where a tool went back while a task that needs it is under way. */
 public final class ToolReturnedWhileNeeded implements Rule {
@@ -60,8 +60,13 @@ public final class ToolReturnedWhileNeeded implements Rule {
         name(),
         Severity.WARN,
         loan.at().of("returned"),
-        "The " + loan.tool() + " went back on " + loan.returned().orElseThrow() + ", but the task "
-            + task.id() + " that needs it is not finished.",
+        "The "
+            + loan.tool()
+            + " went back on "
+            + loan.returned().orElseThrow()
+            + ", but the task "
+            + task.id()
+            + " that needs it is not finished.",
         "The work stops when its turn comes.",
         "Borrow it again, or write that the task is “finished” or no longer needs it.",
         List.of(loan.named(), task.named()));

@@ -36,8 +36,7 @@ final class UnderWay {
 
   /** Begun by its record or the log, and not finished, complete or given up. */
   boolean isUnderWay(Task task) {
-    Optional<BigDecimal> share =
-        Optional.ofNullable(logged.get(task.id())).or(task::progress);
+    Optional<BigDecimal> share = Optional.ofNullable(logged.get(task.id())).or(task::progress);
     boolean begun = isPast(task.started()) || share.filter(s -> s.signum() > 0).isPresent();
     boolean complete = share.filter(s -> s.compareTo(BigDecimal.ONE) >= 0).isPresent();
     return begun && !complete && !isPast(task.finished()) && !isPast(task.withdrawn());

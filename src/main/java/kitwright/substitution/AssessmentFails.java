@@ -1,12 +1,12 @@
 package kitwright.substitution;
 
-import kitwright.assessment.Verdict;
-import kitwright.ledger.Assessment;
 import java.time.LocalDate;
 import java.util.List;
+import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
@@ -40,8 +40,13 @@ public final class AssessmentFails implements Rule {
         name(),
         Severity.STOP,
         assessment.at().of(assessment.require().isEmpty() ? "allow" : "require"),
-        "The assessment " + assessment.id() + " of " + standing.substitution().id()
-            + " misses its own requirement: " + verdict.because() + ".",
+        "The assessment "
+            + assessment.id()
+            + " of "
+            + standing.substitution().id()
+            + " misses its own requirement: "
+            + verdict.because()
+            + ".",
         "Built so, the part is weaker, softer or heavier than what was drawn.",
         "Strengthen the built section, choose another way, or ask the designer whether less is enough.",
         List.of(assessment.named(), standing.substitution().named()));

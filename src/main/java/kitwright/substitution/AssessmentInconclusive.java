@@ -1,17 +1,19 @@
 package kitwright.substitution;
 
-import kitwright.assessment.Verdict;
-import kitwright.ledger.Assessment;
-import kitwright.ledger.Grade;
 import java.time.LocalDate;
 import java.util.List;
+import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
-/** Fires where the assessment of a substitution comes to no result, because something is lacking. */
+/**
+ * Fires where the assessment of a substitution comes to no result, because something is lacking.
+ */
 public final class AssessmentInconclusive implements Rule {
   private final Standings substitutions;
 
@@ -42,8 +44,13 @@ public final class AssessmentInconclusive implements Rule {
         name(),
         structural ? Severity.STOP : Severity.WARN,
         assessment.at().record(),
-        "The assessment " + assessment.id() + " of " + standing.substitution().id()
-            + " comes to no result: " + verdict.because() + ".",
+        "The assessment "
+            + assessment.id()
+            + " of "
+            + standing.substitution().id()
+            + " comes to no result: "
+            + verdict.because()
+            + ".",
         "It shows nothing yet, so the substitution counts as not assessed.",
         "Supply what is lacking, with its source.",
         List.of(assessment.named(), standing.substitution().named()));

@@ -1,15 +1,15 @@
 package kitwright.substitution;
 
-import kitwright.assessment.Judging;
-import kitwright.assessment.Verdict;
-import kitwright.ledger.Substitution.Condition;
 import java.time.LocalDate;
 import java.util.List;
+import kitwright.assessment.Judging;
+import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution.Condition;
 
 /** Fires where a condition asks for a measure that the section it names does not state. */
 public final class ConditionUncheckable implements Rule {
@@ -46,8 +46,11 @@ public final class ConditionUncheckable implements Rule {
               name(),
               Severity.WARN,
               condition.at().of(condition.atLeast().isEmpty() ? "section" : "at-least"),
-              "A condition of the signature under " + standing.substitution().id()
-                  + " cannot be checked: " + verdict.because() + ".",
+              "A condition of the signature under "
+                  + standing.substitution().id()
+                  + " cannot be checked: "
+                  + verdict.because()
+                  + ".",
               "Nobody notices if it is not met.",
               "Name a measure that the built section states, such as thickness, wall or plies.",
               List.of(standing.substitution().named())));

@@ -1,15 +1,15 @@
 package kitwright.substitution;
 
-import kitwright.assessment.Judging;
-import kitwright.assessment.Verdict;
-import kitwright.ledger.Substitution.Condition;
 import java.time.LocalDate;
 import java.util.List;
+import kitwright.assessment.Judging;
+import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution.Condition;
 
 /** Fires where the built section does not meet a condition under which somebody signed. */
 public final class ConditionUnmet implements Rule {
@@ -45,8 +45,11 @@ public final class ConditionUnmet implements Rule {
               name(),
               Severity.STOP,
               condition.at().of("at-least"),
-              "A condition of the signature under " + standing.substitution().id() + " is not met: "
-                  + verdict.because() + ".",
+              "A condition of the signature under "
+                  + standing.substitution().id()
+                  + " is not met: "
+                  + verdict.because()
+                  + ".",
               "It was signed for something stronger than what is to be built.",
               "Build it as the signer asks and record the section so, or ask for another signature.",
               List.of(standing.substitution().named())));

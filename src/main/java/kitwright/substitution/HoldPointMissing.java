@@ -1,11 +1,11 @@
 package kitwright.substitution;
 
-import kitwright.ledger.Grade;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
@@ -36,7 +36,8 @@ public final class HoldPointMissing implements Rule {
         name(),
         Severity.WARN,
         standing.substitution().at().record(),
-        "The structural substitution " + standing.substitution().id()
+        "The structural substitution "
+            + standing.substitution().id()
             + " names no task that waits for its signature.",
         "Nothing warns when the part is closed up unsigned.",
         "Name the task that closes it up under “hold”.",

@@ -1,12 +1,12 @@
 package kitwright.substitution;
 
-import java.util.Optional;
-import kitwright.ledger.Grade;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
@@ -43,10 +43,14 @@ public final class HoldPointPassed implements Rule {
         name(),
         standing.substitution().grade() == Grade.FINISH ? Severity.WARN : Severity.STOP,
         hold.at().orElseThrow(),
-        "The task " + task + " is under way"
+        "The task "
+            + task
+            + " is under way"
             + hold.begun().map(day -> " since " + day).orElse("")
-            + ", but " + standing.substitution().id()
-            + signed.map(day -> " was signed only on " + day).orElse(" is not signed") + ".",
+            + ", but "
+            + standing.substitution().id()
+            + signed.map(day -> " was signed only on " + day).orElse(" is not signed")
+            + ".",
         "The hold point was passed: the part may be closed up before anybody entitled has looked at it.",
         "Stop the task, and ask the signer whether it may be inspected as it is or must be opened up; "
             + "withdraw the substitution if the part was built as drawn.",

@@ -31,14 +31,23 @@ public final class SignatureCoversNothing implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    String who =
+        ledger
+            .party(signature.signOff().by())
+            .map(Party::name)
+            .orElse(signature.signOff().by().id());
     return new Finding(
         name(),
         Severity.WARN,
         signature.signOff().at().of("by"),
-        who + " signed " + standing.substitution().id() + ", but the signature quotes no fingerprint.",
+        who
+            + " signed "
+            + standing.substitution().id()
+            + ", but the signature quotes no fingerprint.",
         "Nobody can prove later what was signed, so the signature does not count.",
-        "If the record is what was signed, add covers: " + standing.fingerprint().brief() + " to the sign-off.",
+        "If the record is what was signed, add covers: "
+            + standing.fingerprint().brief()
+            + " to the sign-off.",
         List.of(standing.substitution().named()));
   }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
@@ -31,14 +30,27 @@ public final class SignatureStale implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    String who =
+        ledger
+            .party(signature.signOff().by())
+            .map(Party::name)
+            .orElse(signature.signOff().by().id());
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),
         signature.signOff().at().of("covers"),
-        who + " signed another version of " + standing.substitution().id() + ": the signature covers " + brief(signature) + ", the record is now " + standing.fingerprint().brief() + ".",
+        who
+            + " signed another version of "
+            + standing.substitution().id()
+            + ": the signature covers "
+            + brief(signature)
+            + ", the record is now "
+            + standing.fingerprint().brief()
+            + ".",
         "The substitution, its assessment, a section, a material or a document has changed, and nobody entitled has seen the change.",
-        "Undo the change, or show it to the signer and add the new signature with covers: " + standing.fingerprint().brief() + ".",
+        "Undo the change, or show it to the signer and add the new signature with covers: "
+            + standing.fingerprint().brief()
+            + ".",
         List.of(standing.substitution().named()));
   }
 

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
@@ -32,12 +31,29 @@ public final class SignedBeforeAssessment implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    String who =
+        ledger
+            .party(signature.signOff().by())
+            .map(Party::name)
+            .orElse(signature.signOff().by().id());
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),
         signature.signOff().at().of("on"),
-        who + " signed " + standing.substitution().id() + " on " + signature.signOff().on() + ", before its assessment was made" + standing.substitution().assessment().flatMap(ledger::assessment).flatMap(Assessment::on).map(day -> " (" + day + ")").orElse("") + ".",
+        who
+            + " signed "
+            + standing.substitution().id()
+            + " on "
+            + signature.signOff().on()
+            + ", before its assessment was made"
+            + standing
+                .substitution()
+                .assessment()
+                .flatMap(ledger::assessment)
+                .flatMap(Assessment::on)
+                .map(day -> " (" + day + ")")
+                .orElse("")
+            + ".",
         "What was signed was not yet worked out, so the signature does not count.",
         "Show the assessment to the signer and have it signed again.",
         List.of(standing.substitution().named()));

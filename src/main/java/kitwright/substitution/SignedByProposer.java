@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
@@ -31,12 +30,19 @@ public final class SignedByProposer implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    String who =
+        ledger
+            .party(signature.signOff().by())
+            .map(Party::name)
+            .orElse(signature.signOff().by().id());
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),
         signature.signOff().at().of("by"),
-        who + " proposed the structural substitution " + standing.substitution().id() + " and signed it as well.",
+        who
+            + " proposed the structural substitution "
+            + standing.substitution().id()
+            + " and signed it as well.",
         "Nobody else has looked at it, so the signature does not count.",
         "Have a second person sign who is entitled to structural substitutions.",
         List.of(standing.substitution().named()));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
@@ -32,12 +31,21 @@ public final class SignerNotEntitled implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who = ledger.party(signature.signOff().by()).map(Party::name).orElse(signature.signOff().by().id());
+    String who =
+        ledger
+            .party(signature.signOff().by())
+            .map(Party::name)
+            .orElse(signature.signOff().by().id());
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),
         signature.signOff().at().of("by"),
-        who + " is not entitled to sign a " + standing.substitution().grade().name().toLowerCase(Locale.ROOT) + " substitution such as " + standing.substitution().id() + ".",
+        who
+            + " is not entitled to sign a "
+            + standing.substitution().grade().name().toLowerCase(Locale.ROOT)
+            + " substitution such as "
+            + standing.substitution().id()
+            + ".",
         "The signature does not count, so the substitution is not approved.",
         "Have it signed by somebody whose “may-sign” holds this grade; or, if they are entitled, say so there.",
         List.of(standing.substitution().named()));

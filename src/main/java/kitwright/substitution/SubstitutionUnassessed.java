@@ -1,14 +1,14 @@
 package kitwright.substitution;
 
-import kitwright.ledger.Grade;
-import kitwright.ledger.Substitution;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution;
 
 /** Fires where a structural or systems substitution has no engineering assessment. */
 public final class SubstitutionUnassessed implements Rule {
@@ -38,7 +38,10 @@ public final class SubstitutionUnassessed implements Rule {
         name(),
         structural ? Severity.STOP : Severity.WARN,
         substitution.at().of("grade"),
-        "The " + (structural ? "structural" : "systems") + " substitution " + substitution.id()
+        "The "
+            + (structural ? "structural" : "systems")
+            + " substitution "
+            + substitution.id()
             + " has no assessment.",
         structural
             ? "Nobody has shown that it is as strong as what was drawn, and lives hang on it."

@@ -1,17 +1,17 @@
 package kitwright.substitution;
 
-import java.util.Locale;
-import java.util.stream.Collectors;
-import kitwright.ledger.Grade;
-import kitwright.ledger.Party;
-import kitwright.ledger.Substitution;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution;
 
 /** Fires where nobody has signed a substitution. */
 public final class SubstitutionUnsigned implements Rule {
@@ -46,10 +46,15 @@ public final class SubstitutionUnsigned implements Rule {
         substitution.at().record(),
         "Nobody has signed the "
             + substitution.grade().name().toLowerCase(Locale.ROOT)
-            + " substitution " + substitution.id() + ".",
+            + " substitution "
+            + substitution.id()
+            + ".",
         held,
-        "Ask " + whoMaySign(substitution, ledger) + " to sign; the fingerprint to quote is "
-            + standing.fingerprint().brief() + ".",
+        "Ask "
+            + whoMaySign(substitution, ledger)
+            + " to sign; the fingerprint to quote is "
+            + standing.fingerprint().brief()
+            + ".",
         List.of(substitution.named()));
   }
 

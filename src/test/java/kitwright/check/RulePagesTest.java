@@ -74,6 +74,9 @@ class RulePagesTest {
     Optional<Ledger> ledger = Sample.read(yaml, out);
     ledger.ifPresent(
         read -> {
+          if (Check.rules(read, today).stream().anyMatch(each -> each.name().equals(rule))) {
+            assertThat(out.inOrder()).as("faults in reading the sample").isEmpty();
+          }
           for (Rule each : Check.rules(read, today)) {
             each.examine(read, today, out);
           }
@@ -81,8 +84,9 @@ class RulePagesTest {
     return out.inOrder().stream()
         .filter(finding -> finding.rule().equals(rule))
         .map(Finding::at)
-        .map(place -> place.line())
+        .map(Sample::lineOf)
         .distinct()
+        .sorted()
         .toList();
   }
 
