@@ -3,6 +3,7 @@ package kitwright.money;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.function.Function;
 import kitwright.ledger.Build;
 import kitwright.ledger.Task;
 import kitwright.value.Quantity;
@@ -23,13 +24,18 @@ final class Earned {
 
   /** Done, of all the work of these tasks, 0 to 1. */
   BigDecimal share(List<Task> tasks) {
+    return share(tasks, progress::of);
+  }
+
+  /** The share of all the work of these tasks, by the share of each, 0 to 1. */
+  BigDecimal share(List<Task> tasks, Function<Task, BigDecimal> shareOf) {
     BigDecimal all = BigDecimal.ZERO;
     BigDecimal done = BigDecimal.ZERO;
     for (Task task : tasks) {
       all = all.add(weight(task));
-      done = done.add(weight(task).multiply(progress.of(task)));
+      done = done.add(weight(task).multiply(shareOf.apply(task)));
     }
-    return all.signum() == 0 ? BigDecimal.ZERO : done.divide(all, MathContext.DECIMAL64);
+    return all.signum() == 0 ? BigDecimal.ZERO : done.divide(all, MathContext.DECIMAL128);
   }
 
   /** Likely working time in hours; a day is a working day of the build. */

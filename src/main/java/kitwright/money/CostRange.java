@@ -1,0 +1,173 @@
+package kitwright.money;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.ledger.Ledger;
+import kitwright.value.Money;
+import kitwright.value.ThreePoint;
+
+/** Where the build may end, from many simulated ends, and what makes it uncertain. */
+public final class CostRange {
+  /** 95 % of a normal distribution lie within so many standard deviations. */
+  private static final double TWO_SIDED_95 = 1.959964;
+
+  private final double[] sorted;
+  private final long seed;
+  private final List<Contribution> contributions;
+
+  private CostRange(double[] sorted, long seed, List<Contribution> contributions) {
+    this.sorted = sorted;
+    this.seed = seed;
+    this.contributions = contributions;
+  }
+
+  /**
+   * What a cost contributes to the uncertainty of the end.
+   *
+   * @param share its covariance with the end over the end's variance; all add up to 1; below zero
+   *     for one that sampling error alone gives a share
+   */
+  public record Contribution(CostItem item, double share) {}
+
+  /**
+   * A share found by counting runs.
+   *
+   * @param share 0 to 1
+   * @param error its standard error, √(share (1 − share) / runs)
+   */
+  public record Chance(double share, double error) {}
+
+  /**
+   * The amount that a share of the runs stayed within.
+   *
+   * @param from lower end of the 95 % interval that sampling leaves, by order statistics
+   * @param to upper end of it
+   */
+  public record Quantile(double share, double amount, double from, double to) {
+    /** The amount as money. */
+    public Money money(Currency currency) {
+      return Money.rounded(BigDecimal.valueOf(amount), currency);
+    }
+  }
+
+  static CostRange of(double[] ends, long seed, List<Contribution> contributions) {
+    double[] sorted = ends.clone();
+    Arrays.sort(sorted);
+    List<Contribution> ranked = new ArrayList<>(contributions);
+    ranked.sort(
+        Comparator.comparingDouble(Contribution::share)
+            .reversed()
+            .thenComparing(each -> each.item().what()));
+    return new CostRange(sorted, seed, List.copyOf(ranked));
+  }
+
+  /** The range of the final cost on the day of an account, with the usual runs and seed. */
+  public static CostRange of(Ledger ledger, Account account) {
+    return of(ledger, account, CostSimulation.RUNS, CostSimulation.SEED);
+  }
+
+  /**
+   * The range of the final cost. What is committed is certain; what remains of a line has its three
+   * points where the line states them; of an undecided shortage every way out is as likely.
+   */
+  public static CostRange of(Ledger ledger, Account account, int runs, long seed) {
+    Money fixed = account.whole().committed();
+    List<CostItem> items = new ArrayList<>();
+    for (LineState line : account.all()) {
+      ThreePoint<Money> left = line.remaining().range();
+      if (left.isFixed()) {
+        fixed = fixed.plus(left.likely());
+      } else {
+        items.add(new CostItem("still to come: " + line.title(), line.line(), List.of(left)));
+      }
+    }
+    for (OpenShortage open : account.ways()) {
+      CostItem item = new CostItem("shortage " + open.shortage().id(), open.line(), open.costs());
+      if (item.isFixed()) {
+        fixed = fixed.plus(open.likely());
+      } else {
+        items.add(item);
+      }
+    }
+    Map<String, Double> together = new HashMap<>();
+    ledger
+        .budget()
+        .forEach(
+            line ->
+                line.together().ifPresent(share -> together.put(line.line(), share.doubleValue())));
+    items.sort(Comparator.comparing(CostItem::line).thenComparing(CostItem::what));
+    return CostSimulation.run(items, fixed.amount().doubleValue(), together, runs, seed);
+  }
+
+  public int runs() {
+    return sorted.length;
+  }
+
+  public long seed() {
+    return seed;
+  }
+
+  /** Mean of the ends. */
+  public double mean() {
+    return Arrays.stream(sorted).average().orElse(0);
+  }
+
+  /** Standard deviation of the ends. */
+  public double deviation() {
+    double mean = mean();
+    double squares = Arrays.stream(sorted).map(end -> (end - mean) * (end - mean)).sum();
+    return sorted.length < 2 ? 0 : Math.sqrt(squares / (sorted.length - 1));
+  }
+
+  /**
+   * The amount that a share of the runs stayed within.
+   *
+   * @param share more than 0, at most 1
+   * @see "David and Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1"
+   */
+  public Quantile within(double share) {
+    if (!(share > 0 && share <= 1)) {
+      throw new IllegalArgumentException("a share lies between 0 and 1: " + share);
+    }
+    double rank = share * runs();
+    double spread = TWO_SIDED_95 * Math.sqrt(rank * (1 - share));
+    return new Quantile(share, ranked(rank), ranked(rank - spread), ranked(rank + spread + 1));
+  }
+
+  private double ranked(double rank) {
+    int index = (int) Math.ceil(rank) - 1;
+    return sorted[Math.max(0, Math.min(runs() - 1, index))];
+  }
+
+  /** The chance that the build ends at this amount or below, to the half of a minor unit. */
+  public Chance chanceWithin(Money amount) {
+    double limit = amount.amount().doubleValue() + halfUnit(amount.currency());
+    int low = 0;
+    int high = runs();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (sorted[middle] < limit) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    double share = (double) low / runs();
+    return new Chance(share, Math.sqrt(share * (1 - share) / runs()));
+  }
+
+  private static double halfUnit(Currency currency) {
+    return Math.pow(10, -Math.max(0, currency.getDefaultFractionDigits())) / 2;
+  }
+
+  /** What makes the end uncertain, the most first. */
+  public List<Contribution> contributions() {
+    return contributions;
+  }
+}
