@@ -3,6 +3,7 @@ package kitwright.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import kitwright.ledger.Section;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
@@ -15,7 +16,7 @@ final class SectionMeasure {
    * The measure of that name.
    *
    * @param name a key of the section's dimensions, {@code width}, {@code thickness} or {@code
-   *     height} (all layers together), {@code wall} (the thinnest outer layer) or {@code plies}
+   *     height} (all layers together), {@code wall} (of a hollow box) or {@code plies}
    */
   static Optional<Quantity> of(Section section, String name) {
     Optional<Quantity> stated =
@@ -34,7 +35,7 @@ final class SectionMeasure {
     return switch (name) {
       case "width" -> section.width();
       case "thickness", "height" -> sum(layers, Section.Layer::thickness);
-      case "wall" -> thinner(layers.get(0), layers.get(layers.size() - 1));
+      case "wall" -> wall(layers);
       case "plies" ->
           sum(
               layers.stream().filter(layer -> layer.plies().isPresent()).toList(),
@@ -43,8 +44,20 @@ final class SectionMeasure {
     };
   }
 
-  private static Optional<Quantity> thinner(Section.Layer bottom, Section.Layer top) {
-    return bottom.thickness().flatMap(a -> top.thickness().map(a::min));
+  /** The thinnest wall of a hollow box: its bottom and top layers, and its outermost strips. */
+  private static Optional<Quantity> wall(List<Section.Layer> layers) {
+    Stream<Optional<Quantity>> faces =
+        Stream.of(layers.get(0), layers.get(layers.size() - 1)).map(Section.Layer::thickness);
+    Stream<Optional<Quantity>> sides =
+        layers.stream()
+            .map(Section.Layer::strips)
+            .filter(strips -> !strips.isEmpty())
+            .flatMap(strips -> Stream.of(strips.get(0), strips.get(strips.size() - 1)))
+            .map(strip -> strip.hollow() ? Optional.empty() : Optional.of(strip.width()));
+    List<Optional<Quantity>> walls = Stream.concat(faces, sides).toList();
+    return walls.stream().anyMatch(Optional::isEmpty)
+        ? Optional.empty()
+        : walls.stream().flatMap(Optional::stream).reduce(Quantity::min);
   }
 
   private static Optional<Quantity> sum(

@@ -44,11 +44,9 @@ public final class ReplacementUncounted implements Rule {
         end.at().of("how"),
         "The claim "
             + standing.claim().id()
-            + " is settled as replaced, but "
-            + shortage.open()
-            + " "
-            + shortage.shortage().item().id()
-            + " are in no count since.",
+            + " is settled as replaced, but no count since shows "
+            + shortage.open().told(shortage.shortage().item().id())
+            + ".",
         "They are still told as missing, and if they are, nobody is claiming them any more.",
         "Record and count the delivery that brought them, or open the claim again.",
         List.of(standing.claim().named(), shortage.shortage().named()));

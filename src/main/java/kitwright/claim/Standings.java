@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.value.Ref;
 
@@ -20,14 +21,25 @@ public final class Standings {
     this.byId = byId;
   }
 
-  /** Judges every claim by what is recorded up to the end of a day; later letters are drafts. */
+  /**
+   * Judges every claim by what is recorded up to the end of a day: one sent later is a draft, and
+   * one for shortages that were all found later does not stand there yet.
+   */
   public static Standings of(
       Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
     Map<String, Standing> all = new LinkedHashMap<>();
     for (Claim claim : ledger.claims()) {
-      all.putIfAbsent(claim.id(), standing(claim, ledger, shortages, today));
+      if (!isOfLater(claim, ledger, today)) {
+        all.putIfAbsent(claim.id(), standing(claim, ledger, shortages, today));
+      }
     }
     return new Standings(all);
+  }
+
+  private static boolean isOfLater(Claim claim, Ledger ledger, LocalDate today) {
+    List<Shortage> known =
+        claim.shortages().stream().flatMap(ref -> ledger.shortage(ref).stream()).toList();
+    return !known.isEmpty() && known.stream().allMatch(shortage -> shortage.found().isAfter(today));
   }
 
   private static Standing standing(

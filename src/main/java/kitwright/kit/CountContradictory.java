@@ -35,14 +35,12 @@ public final class CountContradictory implements Rule {
         name(),
         Severity.STOP,
         count.at(),
-        "Of "
-            + count.found()
-            + " "
-            + position.item().id()
-            + " found, "
-            + count.damaged()
+        "Found: "
+            + count.found().told(position.item().id())
+            + "; of these "
+            + count.damaged().told()
             + " are said to be damaged and "
-            + count.wrong()
+            + count.wrong().told()
             + " wrong.",
         "The good ones come out below nothing, so the count is taken as none good.",
         "“qty” is everything found, good or not; put the damaged and the wrong ones into it.",

@@ -59,7 +59,7 @@ public final class OffcutPromisedTwice implements Rule {
         "Of "
             + position.stock().id()
             + " there are "
-            + position.amount()
+            + position.amount().told()
             + ", promised to "
             + position.promises().stream()
                 .map(OffcutPromisedTwice::told)
@@ -71,6 +71,6 @@ public final class OffcutPromisedTwice implements Rule {
   }
 
   private static String told(Promise promise) {
-    return promise.to().named() + promise.qty().map(qty -> " (" + qty + ")").orElse("");
+    return promise.to().named() + promise.qty().map(qty -> " (" + qty.told() + ")").orElse("");
   }
 }

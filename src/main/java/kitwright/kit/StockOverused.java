@@ -26,13 +26,13 @@ public final class StockOverused implements Rule {
   @Override
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (StockPosition position : positions.allStock()) {
-      String had = "there were only " + position.amount();
+      String had = "there were only " + position.amount().told();
       examine(position.stock(), position.amount(), had, position.uses(), out);
     }
     for (Position position : positions.all()) {
       String had =
           position.isCounted()
-              ? "only " + position.good() + " were counted good"
+              ? "only " + position.good().told() + " were counted good"
               : "nobody has counted any";
       examine(position.item(), position.good(), had, position.uses(), out);
     }
@@ -55,7 +55,7 @@ public final class StockOverused implements Rule {
         name(),
         Severity.STOP,
         use.at(),
-        "By " + use.on() + ", " + used + " of " + thing.id() + " are used, but " + how + ".",
+        "By " + use.on() + ", " + used.told(thing.id()) + " went into the work, but " + how + ".",
         "What is left of it is told wrongly, and so is what must be bought.",
         "Correct the log, or count and record what there really was.",
         List.of(thing.named(), "log day " + use.on()));

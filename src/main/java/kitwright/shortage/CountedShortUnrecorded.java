@@ -34,26 +34,25 @@ public final class CountedShortUnrecorded implements Rule {
   private Finding finding(Balance balance) {
     Position position = balance.position();
     Count last = position.counts().get(position.counts().size() - 1);
+    String missing = balance.unrecorded().told();
     String recorded =
         balance.recorded().isNone()
             ? "no shortage is recorded"
-            : balance.recorded() + " are recorded as short";
+            : "the shortages recorded come to only " + balance.recorded().told();
     return new Finding(
         name(),
         Severity.WARN,
         last.at(),
-        "Of "
-            + position.promised()
-            + " "
-            + position.item().id()
-            + " promised, "
-            + position.good()
-            + " are counted good, but "
+        "The kit promised "
+            + position.promised().told(position.item().id())
+            + ", "
+            + position.good().told()
+            + " came and can be used, but "
             + recorded
             + ".",
-        balance.unrecorded() + " are missing that nobody claims or plans for.",
+        "Nobody claims the missing " + missing + " or plans for it.",
         "Record a shortage of "
-            + balance.unrecorded()
+            + missing
             + ", or correct the count; name what a later delivery will bring under its “packed”.",
         List.of(last.delivery().named(), position.item().named()));
   }

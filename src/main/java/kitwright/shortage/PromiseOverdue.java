@@ -38,15 +38,14 @@ public final class PromiseOverdue implements Rule {
         name(),
         Severity.WARN,
         standing.shortage().at().record(),
-        standing.open()
-            + " "
-            + standing.shortage().item().id()
-            + " were promised for "
+        "Promised for "
             + day
             + ", "
             + late
             + (late == 1 ? " day" : " days")
-            + " ago, and are still missing.",
+            + " ago, and still missing: "
+            + standing.open().told(standing.shortage().item().id())
+            + ".",
         "Work that waits for it waits without knowing how long.",
         "Ask again and record the answer; if it has come, count the delivery.",
         List.of(standing.shortage().named()));

@@ -56,16 +56,14 @@ public final class ShortageBeyondCount implements Rule {
         name(),
         Severity.STOP,
         shortage.at().of("qty"),
-        "With this, "
-            + recorded
-            + " "
-            + item
-            + " are recorded as short, but the counts show only "
-            + shown
+        "With this, the shortages recorded come to "
+            + recorded.told(item)
+            + ", but the counts show only "
+            + shown.told()
             + " ("
-            + balance.position().promised()
+            + balance.position().promised().told()
             + " promised, "
-            + balance.position().good()
+            + balance.position().good().told()
             + " counted good).",
         "A claim for it asks too much, and the supplier can show it.",
         "Count again: correct the shortage, or the count with its damaged and wrong pieces.",

@@ -48,14 +48,13 @@ public final class ShortageUnclaimed implements Rule {
         name(),
         Severity.WARN,
         shortage.at().record(),
-        shortage.qty()
-            + " "
-            + shortage.item().id()
-            + worth
-            + " were found short "
+        "Found short "
             + standing.age()
             + (standing.age() == 1 ? " day" : " days")
-            + " ago, and no claim names them.",
+            + " ago and in no claim: "
+            + shortage.qty().told(shortage.item().id())
+            + worth
+            + ".",
         "The supplier does not know, and the right to have it may run out." + notice,
         "Write a claim that names " + shortage.id() + ", or add it to one that is not sent yet.",
         List.of(shortage.named()));

@@ -21,12 +21,17 @@ public final class Standings {
     this.byShortage = byShortage;
   }
 
-  /** Judges every substitution by what is recorded up to the end of a day. */
+  /**
+   * Judges every substitution by what is recorded up to the end of a day; one that was proposed
+   * later does not stand there yet.
+   */
   public static Standings of(Ledger ledger, Judging judging, LocalDate today) {
     Judge judge = new Judge(ledger, judging, today);
     Map<String, Standing> byId = new LinkedHashMap<>();
     for (Substitution substitution : ledger.substitutions()) {
-      byId.putIfAbsent(substitution.id(), judge.standing(substitution));
+      if (substitution.proposed().filter(proposal -> proposal.on().isAfter(today)).isEmpty()) {
+        byId.putIfAbsent(substitution.id(), judge.standing(substitution));
+      }
     }
     return new Standings(byId, byShortage(ledger, byId));
   }

@@ -142,6 +142,16 @@ public record Quantity(BigDecimal amount, Unit unit) {
     }
   }
 
+  /** As a sentence tells it: {@code 26 m}, but {@code 4} where things are counted. */
+  public String told() {
+    return unit == Unit.EACH ? Decimal.print(amount) : toString();
+  }
+
+  /** As a sentence tells it of a thing: {@code 26 m of stave-s}, {@code 4 cleat}. */
+  public String told(String thing) {
+    return unit == Unit.EACH ? told() + " " + thing : told() + " of " + thing;
+  }
+
   /** As a ledger writes it: {@code 26 m}. */
   @Override
   public String toString() {
