@@ -46,7 +46,9 @@ import kitwright.network.ProgressImpossible;
 import kitwright.network.TaskBeforeForerunner;
 import kitwright.network.TaskCycle;
 import kitwright.network.TaskWaitsForItself;
+import kitwright.openmatter.HoldPointNear;
 import kitwright.shortage.CountedShortUnrecorded;
+import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageUnclaimed;
@@ -65,6 +67,7 @@ import kitwright.substitution.SubstitutionUnassessed;
 import kitwright.substitution.SubstitutionUnsigned;
 import kitwright.weather.ForecastGap;
 import kitwright.weather.ForecastTwice;
+import kitwright.weather.Outlook;
 
 /** Judges a ledger by every rule there is. */
 public final class Check {
@@ -102,6 +105,7 @@ public final class Check {
         new DaysOffOverlap(),
         new ForecastTwice(),
         new ForecastGap(),
+        new Outlook(),
         // What came, what is at hand, what is missing.
         new UnitsApart(),
         new DeliveryUncounted(),
@@ -133,6 +137,9 @@ public final class Check {
         // Borrowed tools.
         new ToolOverdue(),
         new ToolReturnedWhileNeeded(),
+        // Need: what must be there before the work.
+        new HoldPointNear(plan, substitutions),
+        new FinishedWithoutMaterial(shortages, substitutions),
         // Money.
         new BudgetLineUnknown(),
         new MoneyNegative(),

@@ -21,6 +21,8 @@ final class Commands {
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
         new Word("report", "write the reports", ReportCommand::new),
         new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
+        new Word("open", "list what is open, most pressing first", OpenCommand::new),
+        new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
   }
 

@@ -12,16 +12,16 @@ import java.util.HexFormat;
 import kitwright.value.Visible;
 
 /** JSON text (RFC 8259) in one fixed layout, with hidden characters escaped. */
-final class PlainJson {
+public final class PlainJson {
   private PlainJson() {}
 
   /** Writes one value. */
-  interface Body {
+  public interface Body {
     void writeTo(JsonGenerator json) throws IOException;
   }
 
   /** The text that {@code body} writes, two spaces a level, ended by a line feed. */
-  static String of(Body body) {
+  public static String of(Body body) {
     var text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(layout());

@@ -3,12 +3,17 @@ package kitwright.network;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 import kitwright.value.Ref;
@@ -132,6 +137,12 @@ public final class Plan {
     return planned(task.id());
   }
 
+  /** The first day on which an open task can be worked at: a working day, today or later. */
+  public LocalDate workableOn(String id) {
+    LocalDate start = schedule.of(id).earliestStart().toLocalDate();
+    return calendar().plusWorkingDays(start.isBefore(today) ? today : start, 0);
+  }
+
   /** Whether work on it is still ahead. */
   public boolean isOpen(String id) {
     return network().activity(id).filter(each -> !each.isDone()).isPresent();
@@ -151,6 +162,21 @@ public final class Plan {
     return network().waitsFor(id).stream()
         .map(schedule::of)
         .allMatch(before -> before.activity().isDone() && before.ready().isBefore(closing));
+  }
+
+  /** The open tasks that come next after some: their followers, or what follows those. */
+  public List<String> nextAfter(Collection<String> ids) {
+    Set<String> seen = new LinkedHashSet<>(ids);
+    Deque<String> left = new ArrayDeque<>(ids);
+    List<String> next = new ArrayList<>();
+    while (!left.isEmpty()) {
+      for (String follower : network().followers(left.remove())) {
+        if (seen.add(follower)) {
+          (isOpen(follower) ? next : left).add(follower);
+        }
+      }
+    }
+    return next;
   }
 
   /** The tasks still ahead, by earliest start, then by id. */

@@ -17,8 +17,8 @@ import kitwright.value.Unit;
  *
  * <p>Cloth = area × plies × w / (w - o), where lengths of width w lie side by side with overlap o.
  * Resin mix = cloth × areal weight × (1 - f) / f, where f is the share of fibre by mass: the
- * definition of f. Of a mix with r kg of hardener to 1 kg of resin, 1 / (1 + r) is resin. Resin that
- * a bare core or timber drinks is not in it: add it to the waste.
+ * definition of f. Of a mix with r kg of hardener to 1 kg of resin, 1 / (1 + r) is resin. Resin
+ * that a bare core or timber drinks is not in it: add it to the waste.
  */
 final class Laminating {
   private final Ledger ledger;
@@ -82,8 +82,7 @@ final class Laminating {
             .told(Unit.M2)
             .times(weight.get(), Decimal.print(weight.get()) + " kg/m2")
             .times(
-                perFibre,
-                "(1 − " + Decimal.print(f) + ")/" + Decimal.print(f) + " by fibre share");
+                perFibre, "(1 − " + Decimal.print(f) + ")/" + Decimal.print(f) + " by fibre share");
     mixed(cloth.resin().get(), mix);
   }
 
@@ -107,8 +106,7 @@ final class Laminating {
       gaps.add("which hardener goes with " + resin.id() + ": write its “hardener”");
     } else {
       lines.add(
-          mix.times(
-                  r.divide(whole, MathContext.DECIMAL64), Decimal.print(r) + "/" + parts)
+          mix.times(r.divide(whole, MathContext.DECIMAL64), Decimal.print(r) + "/" + parts)
               .line(hardener.get(), Line.Role.HARDENER, Unit.KG, waste));
     }
   }

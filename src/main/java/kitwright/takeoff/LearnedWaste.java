@@ -74,6 +74,7 @@ public record LearnedWaste(
                             a.role(),
                             a.net().plus(b.net()),
                             a.gross().plus(b.gross()),
+                            a.thickness(),
                             a.sum() + "; " + b.sum())));
     return lines.values();
   }
@@ -95,7 +96,8 @@ public record LearnedWaste(
         boolean counts =
             !day.day().isAfter(today)
                 && each.task().filter(ref -> ref.id().equals(task.id())).isPresent()
-                && material(each, ledger).filter(ref -> ref.id().equals(line.material().id()))
+                && material(each, ledger)
+                    .filter(ref -> ref.id().equals(line.material().id()))
                     .isPresent()
                 && each.qty().convertsTo(used);
         used = counts ? used.plus(each.qty()) : used;

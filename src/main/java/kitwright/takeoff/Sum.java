@@ -3,6 +3,7 @@ package kitwright.takeoff;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -44,7 +45,12 @@ record Sum(BigDecimal value, String steps) {
                 + " "
                 + unit.symbol();
     return new Line(
-        material, role, quantity(value, unit), quantity(gross, unit), net.concat(more));
+        material,
+        role,
+        quantity(value, unit),
+        quantity(gross, unit),
+        Optional.empty(),
+        net.concat(more));
   }
 
   private static Quantity quantity(BigDecimal value, Unit unit) {

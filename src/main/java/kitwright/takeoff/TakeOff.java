@@ -87,7 +87,8 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
                               width.map(
                                   wide ->
                                       new Quantity(
-                                          length.in(Unit.M)
+                                          length
+                                              .in(Unit.M)
                                               .amount()
                                               .multiply(wide.in(Unit.M).amount()),
                                           Unit.M2))));
@@ -116,12 +117,10 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
       layer
           .material()
           .ifPresent(
-              ref ->
-                  ledger.material(ref).ifPresent(found -> layer(ref, found, layer, area)));
+              ref -> ledger.material(ref).ifPresent(found -> layer(ref, found, layer, area)));
     }
 
-    private void layer(
-        Ref ref, Material material, Section.Layer layer, Optional<Quantity> area) {
+    private void layer(Ref ref, Material material, Section.Layer layer, Optional<Quantity> area) {
       if (use.length().isPresent() && material.sort() == Material.Sort.TIMBER) {
         lines.add(length().line(ref, Line.Role.TIMBER, Unit.M, waste));
       } else if (area.isEmpty()) {
@@ -133,7 +132,9 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
             .ifPresentOrElse(
                 role ->
                     lines.add(
-                        Sum.of(area.get().in(Unit.M2)).line(ref, role, Unit.M2, waste)),
+                        Sum.of(area.get().in(Unit.M2))
+                            .line(ref, role, Unit.M2, waste)
+                            .of(layer.thickness())),
                 () -> gaps.add("how much of " + ref.id() + " a layer takes"));
       }
     }
@@ -209,15 +210,19 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
               .divide(spacing.get().in(Unit.M).amount(), MathContext.DECIMAL64)
               .setScale(0, RoundingMode.FLOOR);
       BigDecimal net = gapsBetween.add(BigDecimal.ONE);
-      BigDecimal gross =
-          net.multiply(BigDecimal.ONE.add(waste)).setScale(0, RoundingMode.CEILING);
+      BigDecimal gross = net.multiply(BigDecimal.ONE.add(waste)).setScale(0, RoundingMode.CEILING);
       lines.add(
           new Line(
               ref,
               Line.Role.FASTENER,
               new Quantity(net, Unit.EACH),
               new Quantity(gross, Unit.EACH),
-              length + " / " + spacing.get() + " and one more = " + net.toPlainString()
+              Optional.empty(),
+              length
+                  + " / "
+                  + spacing.get()
+                  + " and one more = "
+                  + net.toPlainString()
                   + (waste.signum() == 0 ? "" : "; with waste " + gross.toPlainString())));
     }
   }

@@ -82,7 +82,8 @@ class TakeOffTest {
 
   @Test
   void stripsOverAnAreaAndTimberAlongALength() {
-    assertThat(of("{section: planking, area: 3 m2}, {section: rail, length: 8 m, waste: 5 %}").lines())
+    assertThat(
+            of("{section: planking, area: 3 m2}, {section: rail, length: 8 m, waste: 5 %}").lines())
         .extracting(Line::role, Line::net, Line::gross)
         .containsExactly(
             line(Line.Role.TIMBER, "150", "150", Unit.M),

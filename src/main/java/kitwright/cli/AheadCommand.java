@@ -1,0 +1,89 @@
+package kitwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.network.Range;
+import kitwright.network.Simulation;
+import kitwright.openmatter.Bearings;
+import kitwright.value.Nearest;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Looks ahead: work, material, weather, and what follows if something is late. */
+@picocli.CommandLine.Command(
+    name = "ahead",
+    description = {
+      "Looks ahead: the work of the next weeks with its float, the material that it lacks or that nobody has counted, the last days to order, the weather, and the indoor work that is ready.",
+      "With --late it shows what follows if goods or work come later than said."
+    })
+final class AheadCommand implements Command {
+  static final int MOST_WEEKS = 520;
+
+  /** How it is told. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Option(
+      names = "--weeks",
+      paramLabel = "N",
+      description = "How many weeks to look ahead; else the build's horizon.")
+  private int weeks = -1;
+
+  @Option(
+      names = "--late",
+      paramLabel = "ID=TIME",
+      description =
+          "Suppose that the delivery, claim, shortage, order or task with this id is so much later: d-fourth=14d. Days of a task are working days. May be given several times.")
+  private List<String> late = List.of();
+
+  @Option(
+      names = "--range",
+      description = "Show in what range the end lies, by simulation and by the classical estimate.")
+  private boolean range;
+
+  @Option(
+      names = "--format",
+      paramLabel = "HOW",
+      description = "text, or json for other programs; text where not said.")
+  private Format format = Format.TEXT;
+
+  @Override
+  public int run(Session session) {
+    if (weeks > MOST_WEEKS || weeks < -1) {
+      throw new Refusal(
+          "After --weeks: " + weeks + " weeks.", "Please write 1 to " + MOST_WEEKS + ".");
+    }
+    Opened opened = Opened.of(options, session);
+    Bearings now = Bearings.of(opened.ledger(session), opened.today());
+    Outlook outlook =
+        new Outlook(
+            now,
+            weeks < 0 ? now.plan().horizon() : now.today().plusWeeks(weeks),
+            late.isEmpty() ? Optional.empty() : Optional.of(Suppose.of(late, now)),
+            range ? Optional.of(simulated(now)) : Optional.empty());
+    session
+        .out()
+        .print(
+            format == Format.JSON
+                ? AheadJson.of(outlook)
+                : new AheadText(outlook, session.screen().width()).text());
+    return CLEAN;
+  }
+
+  private static Range simulated(Bearings now) {
+    return Simulation.run(now.paced().network(), now.plan().calendar(), now.today());
+  }
+
+  /** A refusal that offers the nearest id. */
+  static Refusal unknown(String id, List<String> known) {
+    return new Refusal(
+        "No delivery, claim, shortage, order or task has the id “" + id + "”.",
+        Nearest.to(id, known)
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("Look it up in the ledger."));
+  }
+}

@@ -1,0 +1,383 @@
+package kitwright.cli;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.ledger.Task;
+import kitwright.network.Planned;
+import kitwright.network.Range;
+import kitwright.network.Schedule;
+import kitwright.network.Slack;
+import kitwright.network.WeatherBound;
+import kitwright.openmatter.Bearings;
+import kitwright.openmatter.Readiness;
+import kitwright.shortage.LookAhead;
+import kitwright.shortage.Wanted;
+import kitwright.takeoff.LearnedWaste;
+import kitwright.weather.Obstacle;
+import kitwright.weather.Window;
+
+/** The look-ahead as text. */
+final class AheadText {
+  private static final int DATE = 12;
+  private static final int MOST_SHIFTS = 15;
+  private static final int MOST_CRITICAL = 12;
+
+  private final Outlook outlook;
+  private final Bearings now;
+  private final LocalDate today;
+  private final Pages page;
+
+  AheadText(Outlook outlook, int width) {
+    this.outlook = outlook;
+    this.now = outlook.now();
+    this.today = now.today();
+    this.page = new Pages(width);
+  }
+
+  String text() {
+    page.line(
+        now.ledger().build().name()
+            + ", "
+            + Pages.inText(today, today.minusYears(1))
+            + ", looking ahead to "
+            + Pages.inText(outlook.last(), today));
+    end();
+    outlook.suppose().ifPresent(this::suppose);
+    outlook.range().ifPresent(this::range);
+    work();
+    shortages();
+    counts();
+    orders();
+    weather();
+    ready();
+    takeOffs();
+    return page.text();
+  }
+
+  private void end() {
+    page.line("");
+    Schedule work = now.plan().schedule();
+    if (outlook.now().plan().ahead().isEmpty()) {
+      page.line("Every task is finished.");
+      return;
+    }
+    page.hanging("", 0, "By work alone the plan ends on " + day(work.end()) + margin(work) + ".");
+    page.hanging(
+        "",
+        0,
+        "With material as promised, or ordered today where nobody sends it, on "
+            + day(now.paced().end())
+            + margin(now.paced())
+            + ".");
+    List<String> stopped = now.lookAhead().stopped();
+    if (!stopped.isEmpty()) {
+      page.hanging(
+          "",
+          0,
+          "Not in that date: "
+              + Pages.count(stopped.size(), "task lacks", "tasks lack")
+              + " something that nobody sends and whose time to get it nobody has written down.");
+    }
+  }
+
+  private String margin(Schedule schedule) {
+    return now.ledger()
+        .build()
+        .launch()
+        .map(
+            launch -> {
+              long spare = schedule.marginTo(launch).wholeDays();
+              return spare < 0
+                  ? ", " + Pages.count(-spare, "working day", "working days") + " after the launch"
+                  : ", with " + Pages.count(spare, "working day", "working days") + " to spare";
+            })
+        .orElse("");
+  }
+
+  private String day(LocalDateTime moment) {
+    return Pages.inText(moment.toLocalDate(), today);
+  }
+
+  private void suppose(Suppose suppose) {
+    page.heading("If it comes so: " + String.join(", ", suppose.said()));
+    LocalDate without = suppose.without().end().toLocalDate();
+    LocalDate with = suppose.with().end().toLocalDate();
+    page.line(
+        "  the plan ends on "
+            + Pages.inText(with, today)
+            + (with.equals(without)
+                ? ", as without"
+                : " instead of " + Pages.inText(without, today))
+            + margin(suppose.with()));
+    List<Suppose.Shift> shifts = suppose.shifts();
+    if (!shifts.isEmpty()) {
+      Listing list = Listing.of("  task", "starts", "without", ">float", ">without");
+      shifts.stream().limit(MOST_SHIFTS).forEach(shift -> shift(shift, list));
+      page.block(list.text());
+      more(shifts.size() - MOST_SHIFTS);
+    }
+  }
+
+  private void more(int left) {
+    if (left > 0) {
+      page.line("  and " + Pages.count(left, "more task", "more tasks"));
+    }
+  }
+
+  private void shift(Suppose.Shift shift, Listing list) {
+    list.row(
+        "  " + cut(shift.with().activity().what()),
+        Pages.day(shift.with().earliestStart().toLocalDate(), today),
+        Pages.day(shift.without().earliestStart().toLocalDate(), today),
+        whole(shift.with().total()),
+        whole(shift.without().total()));
+  }
+
+  private static String whole(Slack slack) {
+    return slack.wholeDays() + " d";
+  }
+
+  private static String cut(String text) {
+    int most = 36;
+    return text.codePointCount(0, text.length()) <= most
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, most - 1)).stripTrailing() + "…";
+  }
+
+  private void range(Range range) {
+    page.heading(
+        "In what range the end lies, with durations between the good and the bad day ("
+            + range.runs()
+            + " runs, seed "
+            + range.seed()
+            + ")");
+    for (double share : new double[] {0.1, 0.5, 0.9}) {
+      Range.Quantile by = range.by(share);
+      String at =
+          String.format(Locale.ROOT, "  %2.0f %% of runs end by %s", share * 100, day(by.at()));
+      page.line(
+          by.from().toLocalDate().equals(by.to().toLocalDate())
+              ? at
+              : at + " (95 % sure: " + day(by.from()) + " to " + day(by.to()) + ")");
+    }
+    now.ledger().build().launch().ifPresent(launch -> chance(range, launch));
+    Listing list = Listing.of("  may decide the end", ">chance");
+    now.paced().all().stream()
+        .filter(planned -> range.criticality(planned.id()).share() >= 0.005)
+        .sorted(
+            Comparator.comparing((Planned planned) -> -range.criticality(planned.id()).share())
+                .thenComparing(Planned::earliestStart))
+        .limit(MOST_CRITICAL)
+        .forEach(
+            planned ->
+                list.row(
+                    "  " + planned.activity().what(), chance(range.criticality(planned.id()))));
+    page.block(list.text());
+  }
+
+  private void chance(Range range, LocalDate launch) {
+    double classical = now.paced().pert().chanceBy(launch);
+    page.hanging(
+        "  ",
+        2,
+        "ready by the launch on "
+            + Pages.inText(launch, today)
+            + ": "
+            + chance(range.chanceBy(launch))
+            + String.format(
+                Locale.ROOT,
+                "; the classical estimate, which overlooks chains that are nearly as long, says"
+                    + " %.0f %%",
+                classical * 100));
+  }
+
+  private static String chance(Range.Chance chance) {
+    return String.format(Locale.ROOT, "%.1f %% ± %.1f", chance.share() * 100, chance.error() * 100);
+  }
+
+  private void work() {
+    List<Planned> tasks = outlook.tasks();
+    if (tasks.isEmpty()) {
+      return;
+    }
+    page.heading("Work that can go on, with its float in working days");
+    for (Planned planned : tasks) {
+      Task task = now.plan().task(planned.id()).orElseThrow();
+      Readiness readiness = Readiness.of(task, now);
+      page.hanging(
+          Pages.day(now.plan().workableOn(planned.id()), today),
+          DATE,
+          task.what()
+              + ", to "
+              + Pages.inText(planned.earliestFinish().toLocalDate(), today)
+              + ", float "
+              + whole(planned.total())
+              + (now.plan().isBegun(planned.id()) ? ", begun" : ""));
+      List<String> lacks =
+          readiness.lacks().stream().filter(lack -> !lack.endsWith("comes before")).toList();
+      if (!lacks.isEmpty()) {
+        page.hanging(" ".repeat(DATE), DATE + 2, "lacks " + String.join("; ", lacks));
+      }
+    }
+  }
+
+  private void shortages() {
+    List<Wanted> all =
+        now.lookAhead().shortages().stream().filter(w -> outlook.shows(w.task())).toList();
+    if (all.isEmpty()) {
+      return;
+    }
+    page.heading("Material that is not there on the day");
+    for (Wanted wanted : all) {
+      String ready =
+          wanted
+              .readyOn()
+              .map(
+                  on ->
+                      wanted.missing().isNone()
+                          ? "comes by " + Pages.inText(on, today)
+                          : "if ordered today, comes by " + Pages.inText(on, today))
+              .orElse("nobody sends it");
+      page.hanging(
+          Pages.day(wanted.on(), today),
+          DATE,
+          wanted.thing().told(wanted.shortOnTheDay())
+              + (wanted.qty().equals(wanted.shortOnTheDay())
+                  ? ""
+                  : ", of " + wanted.qty() + " in all,")
+              + " for “"
+              + now.plan().name(wanted.task())
+              + "”: "
+              + ready);
+    }
+  }
+
+  private void counts() {
+    List<Wanted> all = now.lookAhead().countBefore(outlook.last());
+    if (all.isEmpty()) {
+      return;
+    }
+    page.heading("Count before");
+    for (Wanted wanted : all) {
+      page.hanging(
+          Pages.day(wanted.on(), today),
+          DATE,
+          wanted.thing().told(wanted.uncounted())
+              + " for “"
+              + now.plan().name(wanted.task())
+              + "”");
+    }
+  }
+
+  private void orders() {
+    List<LookAhead.ToOrder> all =
+        now.lookAhead().orders().stream()
+            .filter(each -> !each.order().orderBy().isAfter(outlook.last()))
+            .toList();
+    if (all.isEmpty()) {
+      return;
+    }
+    page.heading("Last days to order, so that the work does not have to wait");
+    for (LookAhead.ToOrder each : all) {
+      boolean late = each.order().orderBy().isBefore(today);
+      page.hanging(
+          Pages.day(each.order().orderBy(), today),
+          DATE,
+          each.thing().told(each.thing().qty(each.order().amount()))
+              + ", needed on "
+              + Pages.inText(each.order().needed(), today)
+              + (late
+                  ? "; too late: ordered today it comes on "
+                      + Pages.inText(each.order().arrives(), today)
+                  : ""));
+    }
+  }
+
+  private void weather() {
+    List<WeatherBound> all = WeatherBound.by(outlook.last(), now.plan(), now.forecast());
+    if (!all.isEmpty()) {
+      page.heading("Outdoor work that asks something of the weather");
+      all.forEach(this::weather);
+    }
+    WarmWork.all(outlook).forEach(warm -> page.hanging("  ", 2, warm));
+  }
+
+  private void weather(WeatherBound bound) {
+    Window window = bound.window();
+    String what =
+        window.fits()
+            ? "first window that fits: "
+                + Pages.inText(window.first(), today)
+                + " to "
+                + Pages.inText(window.last(), today)
+            : "no window in the forecast; the best, from "
+                + Pages.inText(window.first(), today)
+                + ", lacks "
+                + Pages.days(window.lacking())
+                + ": "
+                + first(window);
+    page.hanging(Pages.day(bound.from(), today), DATE, bound.task().what() + ": " + what);
+  }
+
+  private String first(Window window) {
+    Obstacle obstacle = window.obstacles().get(0);
+    return Pages.inText(obstacle.day(), today)
+        + " "
+        + obstacle.words()
+        + (window.obstacles().size() > 1 ? ", and more" : "");
+  }
+
+  private void ready() {
+    List<Readiness> all = Readiness.indoors(now);
+    page.heading("Indoor work that is ready: material, signatures and tools are there");
+    if (all.isEmpty()) {
+      page.line("  none");
+    }
+    for (Readiness each : all) {
+      Optional<Planned> planned = now.plan().planned(each.task().id());
+      page.hanging(
+          "  ",
+          2,
+          each.task().what()
+              + planned.map(p -> ", float " + whole(p.total())).orElse("")
+              + (each.people().isEmpty() ? "" : "; ask " + String.join(" and ", each.people())));
+    }
+  }
+
+  private void takeOffs() {
+    List<Wanted> all =
+        now.lookAhead().all().stream()
+            .filter(wanted -> !wanted.sums().isEmpty() && outlook.shows(wanted.task()))
+            .toList();
+    if (!all.isEmpty()) {
+      page.heading("Taken off from sections");
+    }
+    String task = "";
+    for (Wanted wanted : all) {
+      if (!wanted.task().equals(task)) {
+        page.line("  " + now.plan().name(wanted.task()));
+        task = wanted.task();
+      }
+      wanted.sums().forEach(sum -> page.hanging("    ", 6, wanted.thing().what() + ": " + sum));
+    }
+    List<LearnedWaste> learned = LearnedWaste.of(now.ledger(), today);
+    if (!learned.isEmpty()) {
+      page.heading("Your own waste so far, to be written as “waste” where you take off");
+    }
+    for (LearnedWaste each : learned) {
+      page.line(
+          String.format(
+              Locale.ROOT,
+              "  %s %.1f %%: %s used, %s by the sum, in %s",
+              each.role().word(),
+              each.share().doubleValue() * 100,
+              each.used(),
+              each.net(),
+              Pages.count(each.tasks(), "task", "tasks")));
+    }
+  }
+}

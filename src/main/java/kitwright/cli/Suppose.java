@@ -1,0 +1,80 @@
+package kitwright.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import kitwright.ledger.Kind;
+import kitwright.network.Planned;
+import kitwright.network.Schedule;
+import kitwright.network.WorkTime;
+import kitwright.openmatter.Bearings;
+import kitwright.shortage.Late;
+import kitwright.value.Dimension;
+import kitwright.value.Misread;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/**
+ * What follows if something comes later than said.
+ *
+ * @param said as given on the command line
+ * @param without the schedule as promised, or ordered today
+ * @param with the schedule if it comes so
+ */
+record Suppose(List<String> said, Schedule without, Schedule with) {
+  private static final List<Kind> GOODS =
+      List.of(Kind.DELIVERIES, Kind.CLAIMS, Kind.SHORTAGES, Kind.SPENDING);
+
+  /** A task that comes later, or has less float. */
+  record Shift(Planned without, Planned with) {}
+
+  static Suppose of(List<String> said, Bearings now) {
+    Map<String, Integer> goods = new HashMap<>();
+    Map<String, Long> work = new HashMap<>();
+    for (String each : said) {
+      int equals = each.lastIndexOf('=');
+      if (equals < 1) {
+        throw new Refusal("After --late: “" + each + "”.", "Please write ID=TIME, such as 14d.");
+      }
+      String id = each.substring(0, equals);
+      Quantity time = time(each.substring(equals + 1));
+      if (now.plan().task(id).isPresent()) {
+        work.merge(id, now.plan().time().minutes(time), Long::sum);
+      } else if (GOODS.stream().anyMatch(kind -> now.ledger().knows(kind, id))) {
+        goods.merge(id, WorkTime.calendarDays(time), Math::addExact);
+      } else {
+        throw AheadCommand.unknown(id, ids(now));
+      }
+    }
+    return new Suppose(said, now.paced(), now.lookAhead(new Late(goods)).paced(work));
+  }
+
+  private static List<String> ids(Bearings now) {
+    List<String> ids = new ArrayList<>(now.ledger().ids(Kind.TASKS));
+    GOODS.forEach(kind -> ids.addAll(now.ledger().ids(kind)));
+    return ids;
+  }
+
+  private static Quantity time(String text) {
+    try {
+      return Quantity.parse(text, Unit.DAY, Dimension.TIME);
+    } catch (Misread misread) {
+      throw new Refusal("After --late: " + misread.what() + ".", "Please " + misread.mend() + ".");
+    }
+  }
+
+  /** Every task that it touches, by earliest start. */
+  List<Shift> shifts() {
+    return without.all().stream()
+        .map(before -> new Shift(before, with.of(before.id())))
+        .filter(
+            shift ->
+                !Objects.equals(shift.without().earliestStart(), shift.with().earliestStart())
+                    || !Objects.equals(shift.without().total(), shift.with().total()))
+        .sorted(Comparator.comparing(shift -> shift.with().earliestStart()))
+        .toList();
+  }
+}

@@ -1,0 +1,78 @@
+package kitwright.openmatter;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.ledger.Party;
+import kitwright.loan.Need;
+import kitwright.loan.Standing;
+import kitwright.network.WeatherBound;
+import kitwright.weather.Window;
+
+/** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
+final class GroundMatters {
+  private final Bearings now;
+  private final Stops stops;
+
+  GroundMatters(Bearings now, Stops stops) {
+    this.now = now;
+    this.stops = stops;
+  }
+
+  Stream<OpenMatter> tools() {
+    return now.loans().stream()
+        .map(loan -> Need.of(loan, now.plan()))
+        .filter(Need::isTooLong)
+        .map(this::tool);
+  }
+
+  private OpenMatter tool(Need need) {
+    Standing loan = need.loan();
+    LocalDate due = loan.loan().due().orElseThrow();
+    boolean late = loan.state() == Standing.State.OVERDUE;
+    String lender = loan.lender().map(Party::name).orElse("the lender");
+    String until = need.until().map(day -> ", needed until " + day + " at the earliest").orElse("");
+    return new OpenMatter(
+        OpenMatter.Sort.TOOL,
+        loan.loan().named(),
+        loan.loan().tool() + ": due " + due + (late ? ", overdue" : "") + until,
+        stops.of(need.firstBeyondDue(now.plan()).map(List::of).orElse(List.of())),
+        late && need.tasks().isEmpty() ? "you" : lender,
+        need.tasks().isEmpty()
+            ? "give it back"
+            : "ask " + lender + " for " + need.until().orElseThrow() + ", or do the work sooner",
+        Optional.of(late ? now.today() : due),
+        Optional.empty());
+  }
+
+  Stream<OpenMatter> weather() {
+    LocalDate last =
+        now.ledger().forecast().stream()
+            .map(row -> row.day())
+            .max(LocalDate::compareTo)
+            .orElse(now.today());
+    return WeatherBound.by(last, now.plan(), now.forecast()).stream()
+        .filter(bound -> !bound.isFree())
+        .map(this::weather);
+  }
+
+  private OpenMatter weather(WeatherBound bound) {
+    Window window = bound.window();
+    return new OpenMatter(
+        OpenMatter.Sort.WEATHER,
+        bound.task().named(),
+        window.fits()
+            ? "no weather for it before " + window.first()
+            : "no weather for it in the forecast; the best window lacks "
+                + window.lacking()
+                + (window.lacking() == 1 ? " day" : " days"),
+        stops.of(List.of(bound.task().id())),
+        "the weather",
+        window.fits()
+            ? "keep " + window.first() + " to " + window.last() + " free for it"
+            : "do indoor work, and look at the next forecast",
+        Optional.empty(),
+        window.fits() ? Optional.of(window.first()) : Optional.empty());
+  }
+}

@@ -1,0 +1,66 @@
+package kitwright.openmatter;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.network.Plan;
+import kitwright.substitution.HoldPoint;
+import kitwright.substitution.Lack;
+import kitwright.substitution.Standing;
+import kitwright.substitution.Standings;
+import kitwright.value.Ref;
+
+/** Fires where a held task can start within the horizon, and its substitution is not signed. */
+public final class HoldPointNear implements Rule {
+  private final Plan plan;
+  private final Standings substitutions;
+
+  public HoldPointNear(Plan plan, Standings substitutions) {
+    this.plan = plan;
+    this.substitutions = substitutions;
+  }
+
+  @Override
+  public String name() {
+    return "hold-point-near";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    substitutions.all().stream()
+        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .filter(standing -> standing.hold().state() == HoldPoint.State.HOLDS)
+        .forEach(
+            standing ->
+                standing
+                    .hold()
+                    .task()
+                    .filter(task -> plan.isOpen(task.id()))
+                    .filter(task -> !plan.workableOn(task.id()).isAfter(plan.horizon()))
+                    .ifPresent(task -> out.add(finding(standing, task))));
+  }
+
+  private Finding finding(Standing standing, Ref task) {
+    LocalDate from = plan.workableOn(task.id());
+    LocalDate latest = plan.schedule().of(task.id()).latestStart().toLocalDate();
+    return new Finding(
+        name(),
+        Severity.WARN,
+        task.at(),
+        "“"
+            + plan.name(task.id())
+            + "” can start on "
+            + from
+            + ", and what it closes up is not released: "
+            + standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
+            + ".",
+        "The work stops there; from " + latest + " on the launch moves with it.",
+        "Have the substitution assessed and signed before, or plan other work.",
+        List.of(standing.substitution().named(), "task " + task.id()));
+  }
+}

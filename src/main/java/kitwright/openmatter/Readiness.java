@@ -1,0 +1,123 @@
+package kitwright.openmatter;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import kitwright.ledger.Party;
+import kitwright.ledger.Task;
+import kitwright.network.Planned;
+import kitwright.shortage.Wanted;
+import kitwright.substitution.Standing;
+import kitwright.value.Ref;
+
+/**
+ * Whether a task could go on today: everything before it finished and cured, material counted and
+ * at hand, signatures given, tools here, people known.
+ *
+ * @param lacks what stands in the way, each a clause; empty where it is ready
+ * @param people to ask, by name; whether they have time nobody but they can say
+ */
+public record Readiness(Task task, List<String> lacks, List<String> people) {
+  public Readiness {
+    lacks = List.copyOf(lacks);
+    people = List.copyOf(people);
+  }
+
+  /** How a task stands. */
+  public static Readiness of(Task task, Bearings now) {
+    List<String> lacks =
+        Stream.of(
+                forerunners(task, now),
+                material(task, now),
+                signatures(task, now),
+                tools(task, now))
+            .flatMap(Function.identity())
+            .toList();
+    List<String> people = new ArrayList<>();
+    List<String> unknown = new ArrayList<>();
+    for (Ref who : task.who()) {
+      now.ledger()
+          .party(who)
+          .ifPresentOrElse(
+              party -> {
+                if (party.role() != Party.Role.BUILDER) {
+                  people.add(party.name());
+                }
+              },
+              () -> unknown.add("nobody knows “" + who.id() + "”"));
+    }
+    return new Readiness(task, Stream.concat(lacks.stream(), unknown.stream()).toList(), people);
+  }
+
+  /** The open indoor tasks that could go on today, those with least float first. */
+  public static List<Readiness> indoors(Bearings now) {
+    return now.plan().ahead().stream()
+        .sorted(Comparator.comparing(Planned::total))
+        .flatMap(planned -> now.plan().task(planned.id()).stream())
+        .filter(task -> task.place().filter(where -> where == Task.Where.INDOORS).isPresent())
+        .map(task -> of(task, now))
+        .filter(Readiness::isReady)
+        .toList();
+  }
+
+  public boolean isReady() {
+    return lacks.isEmpty();
+  }
+
+  private static Stream<String> forerunners(Task task, Bearings now) {
+    if (now.plan().isFree(task.id())) {
+      return Stream.empty();
+    }
+    return now.plan().network().waitsFor(task.id()).stream()
+        .filter(now.plan()::isOpen)
+        .map(before -> "“" + now.plan().name(before) + "” comes before");
+  }
+
+  private static Stream<String> material(Task task, Bearings now) {
+    return now.lookAhead().ofTask(task.id()).stream()
+        .filter(
+            wanted ->
+                !wanted.missing().isNone()
+                    || !wanted.toCome().isEmpty()
+                    || !wanted.uncounted().isNone())
+        .map(Readiness::material);
+  }
+
+  private static String material(Wanted wanted) {
+    if (!wanted.missing().isNone()) {
+      return wanted.thing().told(wanted.missing());
+    }
+    return wanted.thing().what() + (wanted.toCome().isEmpty() ? " not counted" : " still to come");
+  }
+
+  private static Stream<String> signatures(Task task, Bearings now) {
+    return now.substitutions().all().stream()
+        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .filter(
+            standing ->
+                standing
+                    .substitution()
+                    .hold()
+                    .filter(hold -> hold.id().equals(task.id()))
+                    .isPresent())
+        .map(standing -> "signature for " + standing.substitution().id());
+  }
+
+  private static Stream<String> tools(Task task, Bearings now) {
+    return task.tools().stream()
+        .filter(
+            tool ->
+                now.loans().stream()
+                    .noneMatch(loan -> loan.loan().id().equals(tool.id()) && !loan.isBack()))
+        .map(
+            tool ->
+                now.ledger().loan(tool).map(loan -> loan.tool()).orElse(tool.id()) + " not here");
+  }
+
+  /** The lacks as one clause. */
+  public String because() {
+    return String.join("; ", lacks);
+  }
+}

@@ -1,0 +1,96 @@
+package kitwright.openmatter;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import kitwright.ledger.Party;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
+import kitwright.substitution.HoldPoint;
+import kitwright.substitution.Lack;
+import kitwright.substitution.Standing;
+
+/** Substitutions that may not be built yet: assessments that fail, signatures that lack. */
+final class SignatureMatters {
+  private static final List<Lack> OF_ASSESSMENT =
+      List.of(Lack.NO_ASSESSMENT, Lack.ASSESSMENT_FAILS, Lack.ASSESSMENT_OPEN);
+
+  private final Bearings now;
+  private final Stops stops;
+
+  SignatureMatters(Bearings now, Stops stops) {
+    this.now = now;
+    this.stops = stops;
+  }
+
+  List<OpenMatter> all() {
+    return now.substitutions().all().stream()
+        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .map(this::matter)
+        .toList();
+  }
+
+  private OpenMatter matter(Standing standing) {
+    Substitution substitution = standing.substitution();
+    boolean assess = standing.lacks().stream().anyMatch(OF_ASSESSMENT::contains);
+    boolean begun = standing.hold().begun().isPresent();
+    return new OpenMatter(
+        assess ? OpenMatter.Sort.ASSESSMENT : OpenMatter.Sort.SIGN_OFF,
+        substitution.named(),
+        standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
+            + (begun ? "; and the held work has begun" : ""),
+        stops.of(stopped(substitution)),
+        assess ? "you" : signers(substitution),
+        next(standing, assess),
+        begun ? Optional.of(now.today()) : Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * The held task; where it is finished, what comes after it must not close the part up further.
+   */
+  private List<String> stopped(Substitution substitution) {
+    List<String> held =
+        substitution.hold().flatMap(ref -> now.plan().task(ref.id())).stream()
+            .map(Task::id)
+            .toList();
+    return held.stream().anyMatch(now.plan()::isOpen) ? held : now.plan().nextAfter(held);
+  }
+
+  private String signers(Substitution substitution) {
+    String names =
+        now.ledger().parties().stream()
+            .filter(party -> party.maySign().contains(substitution.grade()))
+            .filter(
+                party ->
+                    substitution
+                        .proposed()
+                        .filter(proposal -> proposal.by().id().equals(party.id()))
+                        .isEmpty())
+            .map(Party::name)
+            .collect(Collectors.joining(" or "));
+    return names.isEmpty() ? "somebody entitled to sign" : names;
+  }
+
+  private String next(Standing standing, boolean assess) {
+    String covers = standing.fingerprint().brief();
+    String stop =
+        standing.hold().state() == HoldPoint.State.PASSED
+                && standing.hold().task().filter(ref -> now.plan().isOpen(ref.id())).isPresent()
+            ? "stop the held work, and "
+            : "";
+    if (standing.lacks(Lack.NO_ASSESSMENT)) {
+      return stop + "have it assessed";
+    }
+    if (assess) {
+      return stop + "strengthen it or its assessment until it passes, then have it signed";
+    }
+    if (standing.lacks(Lack.CONDITION_UNMET)) {
+      return stop + "meet the condition, or ask the signer to change it";
+    }
+    return stop
+        + (standing.lacks(Lack.STALE) ? "have it signed anew" : "have it signed")
+        + ", quoting "
+        + covers;
+  }
+}

@@ -1,0 +1,190 @@
+package kitwright.openmatter;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import kitwright.claim.Standing;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Party;
+import kitwright.ledger.Spend;
+import kitwright.shortage.Thing;
+import kitwright.shortage.Wanted;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+
+/** What somebody owes an answer or goods for, and what nobody has counted. */
+final class WaitingMatters {
+  private final Bearings now;
+  private final Stops stops;
+
+  WaitingMatters(Bearings now, Stops stops) {
+    this.now = now;
+    this.stops = stops;
+  }
+
+  Stream<OpenMatter> claims() {
+    return now.claims().all().stream()
+        .filter(standing -> standing.state() != Standing.State.SETTLED)
+        .map(this::claim);
+  }
+
+  private OpenMatter claim(Standing standing) {
+    Claim claim = standing.claim();
+    List<String> tasks =
+        claim.shortages().stream()
+            .flatMap(ref -> now.shortages().of(ref).stream())
+            .filter(kitwright.shortage.Standing::isOpen)
+            .flatMap(each -> now.lookAhead().ofItem(each.shortage().item()).stream())
+            .filter(wanted -> !wanted.missing().isNone() || !wanted.toCome().isEmpty())
+            .map(Wanted::task)
+            .toList();
+    return new OpenMatter(
+        OpenMatter.Sort.CLAIM,
+        claim.named(),
+        state(standing),
+        stops.of(tasks),
+        standing.isDraft() ? "you" : standing.against().map(Party::name).orElse("the supplier"),
+        next(standing),
+        Optional.empty(),
+        standing.promisedFor());
+  }
+
+  private static String state(Standing standing) {
+    return switch (standing.state()) {
+      case DRAFT -> "drafted, not sent";
+      case SENT -> "sent, no word since" + reply(standing);
+      case ACKNOWLEDGED -> "received by them, not answered" + reply(standing);
+      case ANSWERED -> "answered, not settled";
+      case DISPUTED -> "disputed";
+      case SETTLED -> "settled";
+    };
+  }
+
+  private static String reply(Standing standing) {
+    return standing
+        .daysLeft()
+        .map(
+            days ->
+                days < 0 ? "; reply " + days(-days) + " overdue" : "; reply due in " + days(days))
+        .orElse("");
+  }
+
+  private static String days(long days) {
+    return days + (days == 1 ? " day" : " days");
+  }
+
+  private static String next(Standing standing) {
+    return switch (standing.state()) {
+      case DRAFT -> "send it";
+      case SENT, ACKNOWLEDGED ->
+          standing.isOverdue()
+              ? "remind them, or do as the letter says"
+              : "wait" + standing.claim().replyBy().map(day -> " until " + day).orElse("");
+      case ANSWERED ->
+          standing
+              .promisedFor()
+              .map(day -> "see that it comes on " + day)
+              .orElse("settle it, or write again");
+      case DISPUTED -> "answer them with the evidence";
+      case SETTLED -> "nothing";
+    };
+  }
+
+  Stream<OpenMatter> deliveries() {
+    return now.ledger().deliveries().stream()
+        .filter(each -> each.received().filter(day -> !day.isAfter(now.today())).isEmpty())
+        .map(this::delivery);
+  }
+
+  private OpenMatter delivery(Delivery delivery) {
+    Optional<LocalDate> expected = delivery.expected();
+    boolean late = expected.filter(now.today()::isAfter).isPresent();
+    return new OpenMatter(
+        OpenMatter.Sort.DELIVERY,
+        delivery.named(),
+        "on its way"
+            + delivery.note().map(note -> " with note " + note).orElse("")
+            + (expected.isEmpty() ? ", nobody says for when" : ""),
+        stops.of(leaning(delivery.named())),
+        party(delivery.from()),
+        late || expected.isEmpty()
+            ? "ask where it is"
+            : "be there on " + expected.get() + ", and count it the same day",
+        Optional.empty(),
+        expected);
+  }
+
+  private List<String> leaning(String record) {
+    return tasks(wanted -> wanted.leansOn(record));
+  }
+
+  private List<String> tasks(Predicate<Wanted> which) {
+    return now.lookAhead().all().stream().filter(which).map(Wanted::task).toList();
+  }
+
+  private String party(Ref ref) {
+    return now.ledger().party(ref).map(Party::name).orElse(ref.id());
+  }
+
+  /** Orders of which nothing shows that the goods came: no payment, no stock. */
+  Stream<OpenMatter> orders() {
+    Set<String> here = new HashSet<>();
+    now.ledger().spending().stream()
+        .filter(spend -> !spend.on().isAfter(now.today()))
+        .forEach(spend -> spend.pays().map(Ref::id).ifPresent(here::add));
+    now.ledger().stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(here::add));
+    return now.ledger().spending().stream()
+        .filter(spend -> spend.state() == Spend.State.ORDERED)
+        .filter(spend -> spend.expected().isPresent() && !spend.on().isAfter(now.today()))
+        .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(now.today())).isEmpty())
+        .filter(spend -> !here.contains(spend.id()))
+        .map(this::order);
+  }
+
+  private OpenMatter order(Spend spend) {
+    LocalDate expected = spend.expected().orElseThrow();
+    List<String> tasks = new ArrayList<>(leaning(spend.named()));
+    spend.because().ifPresent(shortage -> tasks.addAll(leaning("shortage " + shortage.id())));
+    return new OpenMatter(
+        OpenMatter.Sort.ORDER,
+        spend.named(),
+        spend.what() + ": ordered, not here",
+        stops.of(tasks),
+        spend.to().orElse("the seller"),
+        expected.isBefore(now.today()) ? "ask where it is" : "see that it comes on " + expected,
+        Optional.empty(),
+        Optional.of(expected));
+  }
+
+  Stream<OpenMatter> counts() {
+    Map<Thing, List<Wanted>> byThing = new LinkedHashMap<>();
+    now.lookAhead()
+        .countBefore(now.plan().horizon())
+        .forEach(
+            wanted -> byThing.computeIfAbsent(wanted.thing(), t -> new ArrayList<>()).add(wanted));
+    return byThing.entrySet().stream().map(entry -> count(entry.getKey(), entry.getValue()));
+  }
+
+  private OpenMatter count(Thing thing, Collection<Wanted> wanted) {
+    Quantity needed =
+        wanted.stream().map(Wanted::uncounted).reduce(Quantity.none(thing.unit()), Quantity::plus);
+    return new OpenMatter(
+        OpenMatter.Sort.COUNT,
+        thing.record(),
+        thing.told(needed) + ": nobody has counted it",
+        stops.of(wanted.stream().map(Wanted::task).toList()),
+        "you",
+        "count it",
+        Optional.empty(),
+        Optional.empty());
+  }
+}

@@ -1,0 +1,83 @@
+package kitwright.shortage;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Task;
+import kitwright.network.Plan;
+
+/**
+ * What is used up: as the log says, and at least what the finished tasks asked for, since not every
+ * screw is written down.
+ */
+final class Consumption {
+  private record Spot(String task, String key) {}
+
+  private final Map<String, BigDecimal> logged = new HashMap<>();
+  private final Map<Spot, BigDecimal> loggedByTask = new HashMap<>();
+  private final Map<String, BigDecimal> unlogged = new HashMap<>();
+
+  Consumption(
+      Ledger ledger, Plan plan, Things things, Map<String, List<Want>> wants, LocalDate today) {
+    for (LogDay day : ledger.log()) {
+      if (!day.day().isAfter(today)) {
+        day.used().forEach(used -> things.of(used).ifPresent(amount -> take(used, amount)));
+      }
+    }
+    Map<Spot, BigDecimal> asked = new HashMap<>();
+    for (Task task : plan.tasks()) {
+      if (!plan.isOpen(task.id())) {
+        wants
+            .getOrDefault(task.id(), List.of())
+            .forEach(
+                want ->
+                    things
+                        .of(want)
+                        .ifPresent(
+                            each ->
+                                asked.merge(
+                                    new Spot(task.id(), each.thing().key()),
+                                    each.amount(),
+                                    BigDecimal::add)));
+      }
+    }
+    asked.forEach(
+        (spot, amount) -> {
+          BigDecimal more = amount.subtract(loggedByTask.getOrDefault(spot, BigDecimal.ZERO));
+          if (more.signum() > 0) {
+            unlogged.merge(spot.key(), more, BigDecimal::add);
+          }
+        });
+  }
+
+  private void take(LogDay.Used used, Things.Amount amount) {
+    String key = amount.thing().key();
+    logged.merge(key, amount.amount(), BigDecimal::add);
+    used.task()
+        .ifPresent(
+            task -> loggedByTask.merge(new Spot(task.id(), key), amount.amount(), BigDecimal::add));
+  }
+
+  /** What the log says a task has used of a thing. */
+  BigDecimal logged(String task, String key) {
+    return loggedByTask.getOrDefault(new Spot(task, key), BigDecimal.ZERO);
+  }
+
+  /**
+   * What finished tasks must have used beyond what the log says they did. What the log tells of no
+   * task in particular may be the same, and is taken off first.
+   */
+  BigDecimal unlogged(String key) {
+    BigDecimal ofTasks =
+        loggedByTask.entrySet().stream()
+            .filter(entry -> entry.getKey().key().equals(key))
+            .map(Map.Entry::getValue)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal ofNobody = logged.getOrDefault(key, BigDecimal.ZERO).subtract(ofTasks);
+    return unlogged.getOrDefault(key, BigDecimal.ZERO).subtract(ofNobody).max(BigDecimal.ZERO);
+  }
+}

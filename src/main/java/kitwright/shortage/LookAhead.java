@@ -1,0 +1,251 @@
+package kitwright.shortage;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import kitwright.kit.Positions;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Task;
+import kitwright.network.Need;
+import kitwright.network.Netting;
+import kitwright.network.Plan;
+import kitwright.network.PlannedOrder;
+import kitwright.network.Schedule;
+import kitwright.value.Ref;
+
+/**
+ * Each open task's need of material, on the day on which the work can use it, set against what is
+ * counted good, expected, bought, approved in place of it or kept for it. The first need is served
+ * first; what is promised to one is not given to another.
+ */
+public final class LookAhead {
+  private record Spot(String task, String key) {}
+
+  private final Plan plan;
+  private final Things things;
+  private final Ledger ledger;
+  private final Netting netting;
+  private final List<Wanted> all;
+  private final Map<String, Thing> byKey;
+
+  private LookAhead(
+      Plan plan,
+      Ledger ledger,
+      Things things,
+      Netting netting,
+      List<Wanted> all,
+      Map<String, Thing> byKey) {
+    this.plan = plan;
+    this.ledger = ledger;
+    this.things = things;
+    this.netting = netting;
+    this.all = all;
+    this.byKey = byKey;
+  }
+
+  /** The look-ahead from the day for which the positions hold. */
+  public static LookAhead of(
+      Ledger ledger,
+      Plan plan,
+      Positions positions,
+      Standings shortages,
+      kitwright.substitution.Standings substitutions) {
+    return of(ledger, plan, positions, shortages, substitutions, Late.NOTHING);
+  }
+
+  /** The same, with some goods supposed to come later than said. */
+  public static LookAhead of(
+      Ledger ledger,
+      Plan plan,
+      Positions positions,
+      Standings shortages,
+      kitwright.substitution.Standings substitutions,
+      Late late) {
+    Map<String, List<Want>> byTask = new LinkedHashMap<>();
+    for (Task task : plan.tasks()) {
+      byTask.put(task.id(), Wants.of(task, ledger));
+    }
+    List<Want> substituted =
+        substitutions.all().stream()
+            .filter(kitwright.substitution.Standing::isApproved)
+            .flatMap(standing -> Wants.of(standing.substitution()).stream())
+            .toList();
+    Things things =
+        new Things(ledger, byTask.values().stream().flatMap(Collection::stream).toList());
+    Consumption used = new Consumption(ledger, plan, things, byTask, plan.today());
+    Gathered gathered = new Gathered(plan, things, used);
+    byTask.values().forEach(wants -> gathered.add(wants));
+    gathered.addAtLeast(substituted);
+    Stores stores = new Stores(ledger, things, positions, shortages, substitutions, late);
+    Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
+    return new LookAhead(plan, ledger, things, netting, gathered.wanted(netting), gathered.things);
+  }
+
+  /** Needs by task and thing. */
+  private static final class Gathered {
+    private final Plan plan;
+    private final Things resolver;
+    private final Consumption used;
+    private final Map<Spot, BigDecimal> amounts = new LinkedHashMap<>();
+    private final Map<Spot, List<String>> sums = new HashMap<>();
+    private final Map<String, Thing> things = new TreeMap<>();
+
+    Gathered(Plan plan, Things resolver, Consumption used) {
+      this.plan = plan;
+      this.resolver = resolver;
+      this.used = used;
+    }
+
+    private Map<Spot, BigDecimal> sum(Collection<Want> wants) {
+      Map<Spot, BigDecimal> sum = new LinkedHashMap<>();
+      for (Want want : wants) {
+        if (plan.isOpen(want.task())) {
+          resolver
+              .of(want)
+              .ifPresent(
+                  each -> {
+                    Spot spot = new Spot(want.task(), each.thing().key());
+                    things.putIfAbsent(each.thing().key(), each.thing());
+                    sum.merge(spot, each.amount(), BigDecimal::add);
+                    want.sum()
+                        .ifPresent(
+                            told -> sums.computeIfAbsent(spot, any -> new ArrayList<>()).add(told));
+                  });
+        }
+      }
+      return sum;
+    }
+
+    void add(Collection<Want> wants) {
+      sum(wants).forEach((spot, amount) -> amounts.merge(spot, amount, BigDecimal::add));
+    }
+
+    /** What a substitution takes is often what the task already asks for: it counts once. */
+    void addAtLeast(Collection<Want> wants) {
+      sum(wants).forEach((spot, amount) -> amounts.merge(spot, amount, BigDecimal::max));
+    }
+
+    List<Need> needs() {
+      List<Need> needs = new ArrayList<>();
+      amounts.forEach(
+          (spot, amount) -> {
+            BigDecimal left = Thing.clean(amount.subtract(used.logged(spot.task(), spot.key())));
+            if (left.signum() > 0) {
+              needs.add(new Need(spot.task(), spot.key(), left, plan.workableOn(spot.task())));
+            }
+          });
+      return needs;
+    }
+
+    List<Wanted> wanted(Netting netting) {
+      return netting.covers().stream()
+          .map(
+              cover ->
+                  new Wanted(
+                      cover.need().task(),
+                      Objects.requireNonNull(things.get(cover.need().item())),
+                      cover,
+                      sums.getOrDefault(
+                          new Spot(cover.need().task(), cover.need().item()), List.of())))
+          .sorted(
+              Comparator.comparing(Wanted::on)
+                  .thenComparing(Wanted::task)
+                  .thenComparing(wanted -> wanted.thing().key()))
+          .toList();
+    }
+  }
+
+  /** Every need, by day, then by task. */
+  public List<Wanted> all() {
+    return all;
+  }
+
+  /** The needs that are short on their day, by day. */
+  public List<Wanted> shortages() {
+    return all.stream().filter(Wanted::isShort).toList();
+  }
+
+  /** What a task needs. */
+  public List<Wanted> ofTask(String task) {
+    return all.stream().filter(wanted -> wanted.task().equals(task)).toList();
+  }
+
+  /** Who needs an item of the kit, the first first. */
+  public List<Wanted> ofItem(Ref item) {
+    return ledger
+        .kitItem(item)
+        .flatMap(found -> things.of(found, found.qty()))
+        .map(amount -> ofKey(amount.thing().key()))
+        .orElse(List.of());
+  }
+
+  private List<Wanted> ofKey(String key) {
+    return all.stream().filter(wanted -> wanted.thing().key().equals(key)).toList();
+  }
+
+  /** The needs that lean on what nobody has counted, up to a day. */
+  public List<Wanted> countBefore(LocalDate until) {
+    return all.stream()
+        .filter(wanted -> !wanted.uncounted().isNone() && !wanted.on().isAfter(until))
+        .toList();
+  }
+
+  /**
+   * Something to order, since nobody has it and nobody sends it.
+   *
+   * @param order how much, until when, and when it comes
+   */
+  public record ToOrder(Thing thing, PlannedOrder order) {}
+
+  /** What to order, by the last day to order. */
+  public List<ToOrder> orders() {
+    return netting.orders().stream()
+        .filter(order -> Thing.clean(order.amount()).signum() > 0)
+        .map(order -> new ToOrder(Objects.requireNonNull(byKey.get(order.item())), order))
+        .toList();
+  }
+
+  /** The first order of a thing. */
+  public Optional<PlannedOrder> orderOf(Thing thing) {
+    return netting.orders().stream().filter(o -> o.item().equals(thing.key())).findFirst();
+  }
+
+  /** Whether all that a task needs is counted and at hand. */
+  public boolean isSupplied(String task) {
+    return ofTask(task).stream()
+        .allMatch(
+            wanted ->
+                wanted.missing().isNone()
+                    && wanted.toCome().isEmpty()
+                    && wanted.uncounted().isNone());
+  }
+
+  /**
+   * The schedule with every task held until its materials can be there: as promised, or ordered
+   * today where they must be. What nobody can order holds nothing, since nobody knows how long.
+   */
+  public Schedule paced() {
+    Map<String, LocalDate> days = new HashMap<>(netting.readyDays());
+    days.keySet().removeIf(task -> !plan.isOpen(task));
+    return plan.scheduled(plan.network().heldUntil(days));
+  }
+
+  /** The same, with some tasks so many working minutes longer. */
+  public Schedule paced(Map<String, Long> longer) {
+    return plan.scheduled(paced().network().longerBy(longer));
+  }
+
+  /** Ids of the tasks that lack something which neither comes nor can be ordered. */
+  public List<String> stopped() {
+    return netting.stopped();
+  }
+}

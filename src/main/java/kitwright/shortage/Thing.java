@@ -1,0 +1,53 @@
+package kitwright.shortage;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import kitwright.value.Decimal;
+import kitwright.value.Dimension;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/**
+ * What needs and supplies are netted by: an item of the kit, a piece of stock, or a material that
+ * several items and pieces of stock are made of.
+ *
+ * @param key tells it from all others
+ * @param what its name
+ * @param unit in which it is counted
+ */
+public record Thing(String key, String what, Unit unit) {
+  /** Below this nothing is missing: what is left of converting feet to metres and back. */
+  private static final int DECIMALS = 6;
+
+  /** {@code 2 sheets of plywood}, {@code 3 × mast hoop}. */
+  public static String told(Quantity quantity, String what) {
+    if (quantity.unit() == Unit.EACH) {
+      return Decimal.print(quantity.amount()) + " × " + what;
+    }
+    boolean plural =
+        quantity.unit().dimension() == Dimension.PACKAGE
+            && quantity.amount().compareTo(BigDecimal.ONE) != 0;
+    String many = quantity.toString().endsWith("x") ? "es" : "s";
+    return quantity + (plural ? many : "") + " of " + what;
+  }
+
+  /** So much of it in words. */
+  public String told(Quantity quantity) {
+    return told(quantity, what);
+  }
+
+  /** The record that it stands for, as {@code kind id}. */
+  public String record() {
+    return key.startsWith("kit ") ? "kit item" + key.substring(3) : key;
+  }
+
+  /** So much of it. */
+  public Quantity qty(BigDecimal amount) {
+    return new Quantity(amount.setScale(DECIMALS, RoundingMode.HALF_UP).max(BigDecimal.ZERO), unit);
+  }
+
+  /** The amount without what conversion leaves behind. */
+  static BigDecimal clean(BigDecimal amount) {
+    return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+}
