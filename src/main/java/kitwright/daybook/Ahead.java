@@ -10,6 +10,7 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
+import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
 
@@ -31,17 +32,21 @@ public record Ahead(
     List<Claim> replies,
     List<Loan> tools) {
 
-  /** What lies ahead on the evening of a day. */
-  public static Ahead on(LocalDate evening, Ledger ledger) {
-    Predicate<Task> begun = task -> Stage.on(evening, task, ledger).isBegun();
+  /**
+   * What lies ahead on the evening of a day.
+   *
+   * @param log by date
+   */
+  public static Ahead on(LocalDate evening, Ledger ledger, List<LogDay> log) {
+    Predicate<Task> begun = task -> Stage.on(evening, task, log).isBegun();
     List<Task> open =
         ledger.tasks().stream()
             .filter(task -> !past(task.withdrawn(), evening))
-            .filter(task -> !Stage.on(evening, task, ledger).isDone())
+            .filter(task -> !Stage.on(evening, task, log).isDone())
             .toList();
     return new Ahead(
         open.stream().filter(begun).toList(),
-        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger)).toList(),
+        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger, log)).toList(),
         due(ledger.deliveries(), each -> !past(each.received(), evening), Delivery::expected),
         due(
             ledger.spending(),
@@ -78,12 +83,11 @@ public record Ahead(
     return day.filter(d -> !d.isAfter(evening)).isPresent();
   }
 
-  private static boolean free(Task task, LocalDate evening, Ledger ledger) {
+  private static boolean free(Task task, LocalDate evening, Ledger ledger, List<LogDay> log) {
     return task.after().stream()
         .map(link -> ledger.task(link.task()))
         .flatMap(Optional::stream)
         .allMatch(
-            before ->
-                past(before.withdrawn(), evening) || Stage.on(evening, before, ledger).isDone());
+            before -> past(before.withdrawn(), evening) || Stage.on(evening, before, log).isDone());
   }
 }

@@ -16,25 +16,25 @@ import kitwright.value.Days;
 public record Progress(Task task, Stage before, Stage after, Days days) {
 
   /** The tasks on which something was done in these days, in the order of their records. */
-  public static List<Progress> in(Days days, Ledger ledger) {
+  public static List<Progress> in(Days days, Ledger ledger, List<LogDay> log) {
     return ledger.tasks().stream()
-        .filter(task -> touched(task, days, ledger))
-        .map(task -> of(task, days, ledger))
+        .filter(task -> touched(task, days, log))
+        .map(task -> of(task, days, log))
         .toList();
   }
 
-  private static Progress of(Task task, Days days, Ledger ledger) {
+  private static Progress of(Task task, Days days, List<LogDay> log) {
     return new Progress(
         task,
-        Stage.on(days.first().minusDays(1), task, ledger),
-        Stage.on(days.last(), task, ledger),
+        Stage.on(days.first().minusDays(1), task, log),
+        Stage.on(days.last(), task, log),
         days);
   }
 
-  private static boolean touched(Task task, Days days, Ledger ledger) {
+  private static boolean touched(Task task, Days days, List<LogDay> log) {
     return task.started().filter(days::contains).isPresent()
         || task.finished().filter(days::contains).isPresent()
-        || ledger.log().stream().anyMatch(day -> days.contains(day.day()) && names(day, task));
+        || log.stream().anyMatch(day -> days.contains(day.day()) && names(day, task));
   }
 
   private static boolean names(LogDay day, Task task) {

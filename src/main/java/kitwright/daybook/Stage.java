@@ -2,10 +2,10 @@ package kitwright.daybook;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Task;
 
@@ -17,23 +17,27 @@ import kitwright.ledger.Task;
  */
 public record Stage(Optional<LocalDate> begun, BigDecimal done) {
 
-  /** The stage of a task on the evening of a day. */
-  public static Stage on(LocalDate evening, Task task, Ledger ledger) {
+  /**
+   * The stage of a task on the evening of a day.
+   *
+   * @param log by date
+   */
+  public static Stage on(LocalDate evening, Task task, List<LogDay> log) {
     Optional<LocalDate> named =
-        named(task, ledger).map(LogDay::day).filter(day -> !day.isAfter(evening)).findFirst();
+        named(task, log).map(LogDay::day).filter(day -> !day.isAfter(evening)).findFirst();
     Optional<LocalDate> begun =
         Stream.of(task.started(), named, task.finished())
             .flatMap(Optional::stream)
             .filter(day -> !day.isAfter(evening))
             .min(LocalDate::compareTo);
-    return new Stage(begun, done(evening, task, ledger));
+    return new Stage(begun, done(evening, task, log));
   }
 
-  private static BigDecimal done(LocalDate evening, Task task, Ledger ledger) {
+  private static BigDecimal done(LocalDate evening, Task task, List<LogDay> log) {
     if (task.finished().filter(day -> !day.isAfter(evening)).isPresent()) {
       return BigDecimal.ONE;
     }
-    return named(task, ledger)
+    return named(task, log)
         .filter(day -> !day.day().isAfter(evening))
         .reduce((earlier, later) -> later)
         .flatMap(day -> share(day, task))
@@ -41,8 +45,8 @@ public record Stage(Optional<LocalDate> begun, BigDecimal done) {
   }
 
   /** The days of the log that name the task. */
-  private static Stream<LogDay> named(Task task, Ledger ledger) {
-    return ledger.log().stream().filter(day -> share(day, task).isPresent());
+  private static Stream<LogDay> named(Task task, List<LogDay> log) {
+    return log.stream().filter(day -> share(day, task).isPresent());
   }
 
   private static Optional<BigDecimal> share(LogDay day, Task task) {

@@ -30,15 +30,19 @@ public record WeekLog(
     photos = List.copyOf(photos);
   }
 
-  /** The facts of a week. */
+  /** All that the log says of a week. */
   public static WeekLog of(Week week, Ledger ledger) {
-    List<LogDay> days =
-        ledger.log().stream().filter(logged -> week.contains(logged.day())).toList();
+    return of(week, ledger, ledger.log());
+  }
+
+  /** What some days of the log, by date, say of a week. */
+  public static WeekLog of(Week week, Ledger ledger, List<LogDay> log) {
+    List<LogDay> days = log.stream().filter(logged -> week.contains(logged.day())).toList();
     return new WeekLog(
         week,
         days,
         Hours.of(days, ledger),
-        Progress.in(week.days(), ledger),
+        Progress.in(week.days(), ledger, log),
         Consumed.in(days, ledger),
         days.stream()
             .flatMap(day -> day.photos().stream().map(picture -> new Photo(day, picture)))

@@ -95,9 +95,7 @@ record ClaimFile(
         piece ->
             rows.add(
                 Row.row(
-                    Inline.code(piece.file()),
-                    Inline.text(piece.says().orElse("")),
-                    hash(piece))));
+                    Inline.code(piece.file()), Inline.text(piece.says().orElse("")), hash(piece))));
     return List.of(
         Block.table(
             Column.columns(Column.left("File"), Column.left("Shows"), Column.left("SHA-256")),

@@ -136,8 +136,7 @@ public final class ClaimLetter {
     }
     columns.add(values.column("Value"));
     List<Row> rows =
-        new ArrayList<>(
-            claim.lines().stream().map(line -> row(line, values, some)).toList());
+        new ArrayList<>(claim.lines().stream().map(line -> row(line, values, some)).toList());
     if (!values.sums().isEmpty()) {
       String[] total = new String[columns.size()];
       Arrays.fill(total, "");

@@ -65,7 +65,7 @@ class HappeningsTest {
 
   @Test
   void seesAheadAsItStandsOnThatEvening() {
-    Ahead ahead = Ahead.on(LocalDate.of(2026, 3, 1), LEDGER);
+    Ahead ahead = Ahead.on(LocalDate.of(2026, 3, 1), LEDGER, LEDGER.log());
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("b");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2");
@@ -76,7 +76,7 @@ class HappeningsTest {
 
   @Test
   void doesNotKnowOnAnEveningWhatCameLater() {
-    Ahead ahead = Ahead.on(LocalDate.of(2026, 2, 22), LEDGER);
+    Ahead ahead = Ahead.on(LocalDate.of(2026, 2, 22), LEDGER, LEDGER.log());
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("a");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");

@@ -69,11 +69,23 @@ class ClaimLetterTest {
     assertThat(Told.tables(LETTER).get(0))
         .containsExactly(
             List.of(
-                "Item", "Promised", "Received", "Of these no good", "Short", "Why", "Sent since",
+                "Item",
+                "Promised",
+                "Received",
+                "Of these no good",
+                "Short",
+                "Why",
+                "Sent since",
                 "Value, NZD"),
             List.of(
-                "stave, drawing D-31, crate C2", "14 m", "3.6 m", "–", "10.4 m", "not packed",
-                "2 m", "84.00"),
+                "stave, drawing D-31, crate C2",
+                "14 m",
+                "3.6 m",
+                "–",
+                "10.4 m",
+                "not packed",
+                "2 m",
+                "84.00"),
             List.of("hinge", "4", "4", "2", "2", "damaged", "–", "15.00"),
             List.of("All", "", "", "", "", "", "", "99.00"));
   }

@@ -1,0 +1,42 @@
+package kitwright.report;
+
+import java.util.List;
+import kitwright.daybook.Week;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
+
+/** The week as a document: for the crew with everything, for the public without what is private. */
+public final class WeekReport {
+  private WeekReport() {}
+
+  /**
+   * The document of a week, as matters stood on the evening of its last day.
+   *
+   * @param audience the public reads no money, no names of parties, no claims, and nothing that is
+   *     marked for the crew
+   */
+  public static Sheet of(Ledger ledger, Week week, LogDay.Audience audience) {
+    return switch (audience) {
+      case CREW -> new CrewWeek(week, Situation.of(ledger, week.last())).sheet();
+      case PUBLIC -> new PublicWeek(week, Situation.of(ledger, week.last())).sheet();
+    };
+  }
+
+  /** {@code Monday 23 to Sunday 29 March 2026}. */
+  static String span(Week week) {
+    String first =
+        week.first().getMonth() == week.last().getMonth()
+            ? Say.weekday(week.first()) + " " + week.first().getDayOfMonth()
+            : week.first().getYear() == week.last().getYear()
+                ? Say.weekday(week.first()) + " " + Say.dayAndMonth(week.first())
+                : Say.day(week.first());
+    return week.first().equals(week.last())
+        ? Say.day(week.last())
+        : first + " to " + Say.day(week.last());
+  }
+
+  /** The sentences that there are. */
+  static String sentences(List<String> sentences) {
+    return String.join(" ", sentences.stream().filter(each -> !each.isEmpty()).toList());
+  }
+}
