@@ -20,6 +20,7 @@ import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.shortage.Balance;
 
 /**
  * The papers that belong to a claim.
@@ -53,7 +54,8 @@ record ClaimFile(
   private static Stream<Delivery> deliveries(Line line, Ledger ledger) {
     LocalDate found = line.shortage().shortage().found();
     List<Delivery> counted =
-        line.position().stream()
+        line.balance().stream()
+            .map(Balance::position)
             .flatMap(position -> position.counts().stream())
             .map(Count::delivery)
             .filter(each -> each.received().filter(day -> !day.isAfter(found)).isPresent())

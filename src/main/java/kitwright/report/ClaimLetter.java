@@ -18,6 +18,7 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
+import kitwright.shortage.Balance;
 import kitwright.shortage.Cover;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
@@ -154,9 +155,9 @@ public final class ClaimLetter {
   private static Row row(Line line, Amounts values, boolean some) {
     List<Inline> cells = new ArrayList<>();
     cells.add(Inline.text(item(line)));
-    cells.add(Inline.text(line.position().map(p -> Say.qty(p.promised())).orElse(Cells.NONE)));
-    cells.add(Inline.text(line.position().map(p -> received(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(line.position().map(p -> noGood(p, line)).orElse(Cells.NONE)));
+    cells.add(Inline.text(position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE)));
+    cells.add(Inline.text(position(line).map(p -> received(p, line)).orElse(Cells.NONE)));
+    cells.add(Inline.text(position(line).map(p -> noGood(p, line)).orElse(Cells.NONE)));
     cells.add(Inline.text(Say.qty(line.shortage().shortage().qty())));
     cells.add(Inline.text(Say.word(line.shortage().shortage().cause())));
     if (some) {
@@ -164,6 +165,10 @@ public final class ClaimLetter {
     }
     cells.add(Inline.text(values.cell(line.value())));
     return new Row(cells);
+  }
+
+  private static Optional<Position> position(Line line) {
+    return line.balance().map(Balance::position);
   }
 
   private static String item(Line line) {

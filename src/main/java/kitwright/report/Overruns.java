@@ -2,37 +2,29 @@ package kitwright.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
-import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
+import kitwright.money.Cause;
 import kitwright.money.LineState;
-import kitwright.money.Valued;
+import kitwright.money.Why;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 
 /** Why each line that is forecast over is over, and what of it a claim may bring back. */
 final class Overruns {
-  /** A cause, what it adds to the line, and where it may come back from. */
-  private record Cause(String what, Money adds, Money recoverable, List<String> claims) {}
-
   private final Situation now;
-  private final Map<String, Claim> claimOf = new LinkedHashMap<>();
+  private final List<Why.Part> parts;
 
   private Overruns(Situation now) {
     this.now = now;
-    now.claims()
-        .all()
-        .forEach(
-            each -> each.costs().forEach(spend -> claimOf.putIfAbsent(spend.id(), each.claim())));
+    this.parts = Why.of(now.ledger(), now.account());
   }
 
   /** A heading and a table for each line that is forecast over; none where none is. */
@@ -46,26 +38,17 @@ final class Overruns {
   }
 
   private List<Block> line(LineState line) {
-    List<Cause> causes = causes(line);
-    Money known = causes.stream().map(Cause::adds).reduce(zero(), Money::plus);
-    Money rest = line.over().minus(known);
-    if (rest.signum() != 0) {
-      causes.add(
-          new Cause(
-              rest.signum() > 0 ? "no record says why" : "less spent on the rest of the line",
-              rest,
-              zero(),
-              List.of()));
-    }
-    causes.sort(Comparator.comparing((Cause cause) -> cause.adds().amount()).reversed());
-    Money back = causes.stream().map(Cause::recoverable).reduce(zero(), Money::plus);
-    List<Row> rows = new ArrayList<>(causes.stream().map(Overruns::row).toList());
-    rows.add(
-        Cells.total(
-            "Over",
-            Say.signed(line.over()),
-            back.signum() == 0 ? Cells.NONE : Say.amount(back),
-            ""));
+    List<Why.Part> own =
+        parts.stream()
+            .filter(part -> part.line().equals(line.line()))
+            .sorted(
+                Comparator.comparing((Why.Part part) -> part.cause() == Cause.REST)
+                    .thenComparing(part -> part.amount().amount().negate()))
+            .toList();
+    Money back =
+        own.stream().map(Why.Part::recoverable).reduce(Money.zero(now.home()), Money::plus);
+    List<Row> rows = new ArrayList<>(own.stream().map(this::row).toList());
+    rows.add(Cells.total("Over", Say.signed(line.over()), amountOrNone(back), ""));
     return List.of(
         Block.heading(3, line.title()),
         Block.table(
@@ -77,93 +60,76 @@ final class Overruns {
             rows));
   }
 
-  private static Row row(Cause cause) {
+  private static String amountOrNone(Money amount) {
+    return amount.signum() == 0 ? Cells.NONE : Say.amount(amount);
+  }
+
+  private Row row(Why.Part part) {
     return Row.row(
-        cause.what(),
-        Say.signed(cause.adds()),
-        cause.recoverable().signum() == 0 ? Cells.NONE : Say.amount(cause.recoverable()),
-        String.join(", ", cause.claims()));
+        words(part),
+        Say.signed(part.amount()),
+        amountOrNone(part.recoverable()),
+        part.recoverable().signum() == 0 ? "" : String.join(", ", claims(part)));
   }
 
-  private Money zero() {
-    return Money.zero(now.home());
+  private String words(Why.Part part) {
+    return switch (part.cause()) {
+      case SHORTAGE -> part.of().map(id -> "missing: " + missing(id)).orElse("something missing");
+      case SUBSTITUTION ->
+          part.of().map(id -> "substitution: " + substitution(id)).orElse("a substitution");
+      case FORGOTTEN -> "not thought of" + spends(part, Spend.Cause.FORGOTTEN);
+      case PRICE -> "dearer than planned" + spends(part, Spend.Cause.PRICE);
+      case QUANTITY -> "more than planned" + spends(part, Spend.Cause.QUANTITY);
+      case CURRENCY -> "the rate since the budget was made";
+      case REST ->
+          part.amount().signum() > 0 ? "no record says why" : "less spent on what was planned";
+    };
   }
 
-  private List<Cause> causes(LineState line) {
-    Map<String, List<Valued>> byWords = new LinkedHashMap<>();
-    now.account()
-        .spendsOn(line.line())
-        .forEach(
-            each ->
-                words(each.spend())
-                    .ifPresent(
-                        words ->
-                            byWords.computeIfAbsent(words, any -> new ArrayList<>()).add(each)));
-    List<Cause> causes = new ArrayList<>();
-    byWords.forEach((words, spends) -> causes.add(cause(words, spends)));
-    if (line.waysOut().signum() != 0) {
-      causes.add(new Cause("getting round open shortages", line.waysOut(), zero(), List.of()));
-    }
-    if (line.byRate().signum() != 0) {
-      causes.add(new Cause("the rate since the budget was made", line.byRate(), zero(), List.of()));
-    }
-    return causes;
-  }
-
-  private Cause cause(String words, List<Valued> spends) {
-    List<Valued> asked =
-        spends.stream()
-            .filter(each -> each.spend().state() != Spend.State.REFUNDED)
-            .filter(each -> claimOf.containsKey(each.spend().id()))
+  /** What a line's spends of a cause were for. */
+  private String spends(Why.Part part, Spend.Cause cause) {
+    List<String> names =
+        now.account().spendsOn(part.line()).stream()
+            .filter(each -> each.cause().filter(cause::equals).isPresent())
+            .filter(each -> each.because().isEmpty() && each.substitution().isEmpty())
+            .map(each -> each.spend().what())
+            .distinct()
             .toList();
-    return new Cause(
-        words,
-        // what the rate added has a row of its own
-        spends.stream().map(Overruns::planned).reduce(zero(), Money::plus),
-        asked.stream().map(Valued::counted).reduce(zero(), Money::plus),
-        asked.stream().map(each -> claimOf(each.spend())).distinct().toList());
+    return names.isEmpty() ? "" : ": " + Say.list(names);
   }
 
-  private static Money planned(Valued each) {
-    return each.spend().state() == Spend.State.REFUNDED ? each.planned().negated() : each.planned();
-  }
-
-  private String claimOf(Spend spend) {
-    return Optional.ofNullable(claimOf.get(spend.id())).map(Claim::id).orElse("");
-  }
-
-  /** What a spend says of why it was; empty for what was planned. */
-  private Optional<String> words(Spend spend) {
-    if (spend.because().isPresent()) {
-      return spend.because().map(ref -> "missing: " + missing(ref));
-    }
-    if (spend.substitution().isPresent()) {
-      return spend
-          .substitution()
-          .map(
-              ref ->
-                  "substitution: "
-                      + now.ledger().substitution(ref).map(Substitution::why).orElse(ref.id()));
-    }
-    return spend
-        .cause()
-        .map(
-            cause ->
-                switch (cause) {
-                  case SHORTAGE -> "a shortage";
-                  case SUBSTITUTION -> "a substitution";
-                  case PRICE -> "dearer than planned: " + spend.what();
-                  case QUANTITY -> "more than planned: " + spend.what();
-                  case FORGOTTEN -> "not thought of: " + spend.what();
-                });
-  }
-
-  private String missing(Ref ref) {
-    return now.ledger()
-        .shortage(ref)
+  private String missing(String shortage) {
+    return now.shortages().all().stream()
+        .map(each -> each.shortage())
+        .filter(each -> each.id().equals(shortage))
+        .findFirst()
         .map(Shortage::item)
-        .flatMap(item -> now.ledger().kitItem(item))
-        .map(KitItem::what)
-        .orElse(ref.id());
+        .map(item -> now.ledger().kitItem(item).map(KitItem::what).orElse(item.id()))
+        .orElse(shortage);
+  }
+
+  private String substitution(String id) {
+    return now.ledger().substitutions().stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .map(Substitution::why)
+        .orElse(id);
+  }
+
+  /** The claims that ask back what a part has cost. */
+  private List<String> claims(Why.Part part) {
+    return now.claims().all().stream()
+        .filter(each -> each.settled().isEmpty())
+        .filter(
+            each ->
+                each.costs().stream().map(Spend::because).anyMatch(ref -> is(ref, part))
+                    || each.claim().shortages().stream()
+                        .anyMatch(ref -> is(Optional.of(ref), part)))
+        .map(each -> each.claim().id())
+        .toList();
+  }
+
+  private static boolean is(Optional<Ref> ref, Why.Part part) {
+    return ref.map(Ref::id).equals(part.of());
   }
 }
