@@ -37,6 +37,21 @@ public final class External {
     return lacking.isEmpty() ? Verdict.pass() : Verdict.cannotTell(lacking);
   }
 
+  /** The verdict as a result without figures of our own. */
+  static Result result(Assessment assessment, Ledger ledger) {
+    return new Result(
+        assessment,
+        verdict(assessment, ledger),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   private static List<String> lacking(Assessment assessment, Ledger ledger) {
     List<String> lacking = new ArrayList<>();
     if (assessment.by().isEmpty()) {

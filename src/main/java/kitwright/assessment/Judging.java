@@ -1,6 +1,5 @@
 package kitwright.assessment;
 
-import java.util.List;
 import java.util.function.Function;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
@@ -14,17 +13,19 @@ public record Judging(
     Function<Assessment, Verdict> assessments,
     Function<Substitution.Condition, Verdict> conditions) {
 
-  /** Judges by what the ledger says. */
+  /** Judges by what the ledger says; works every assessment out once. */
   public static Judging of(Ledger ledger) {
-    return new Judging(
-        assessment -> verdict(assessment, ledger),
-        condition -> Conditions.verdict(condition, ledger));
+    return of(ledger, Assessments.of(ledger));
   }
 
-  private static Verdict verdict(Assessment assessment, Ledger ledger) {
-    if (assessment.method() == Assessment.Method.EXTERNAL) {
-      return External.verdict(assessment, ledger);
-    }
-    return Verdict.cannotTell(List.of("it has not been worked out"));
+  /** Judges by assessments that were worked out already. */
+  public static Judging of(Ledger ledger, Assessments worked) {
+    return new Judging(
+        assessment ->
+            worked
+                .of(assessment.id())
+                .map(Result::verdict)
+                .orElseGet(() -> Assessments.result(assessment, ledger).verdict()),
+        condition -> Conditions.verdict(condition, ledger));
   }
 }

@@ -3,7 +3,12 @@ package kitwright.check;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
+import kitwright.assessment.LooseAssessmentFails;
+import kitwright.assessment.MaterialImpossible;
+import kitwright.assessment.SectionImpossible;
+import kitwright.assessment.WeakLinkToItself;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
@@ -78,7 +83,8 @@ public final class Check {
    * worked out here once and handed to their constructors.
    */
   public static List<Rule> rules(Ledger ledger, LocalDate today) {
-    Judging judging = Judging.of(ledger);
+    Assessments assessments = Assessments.of(ledger);
+    Judging judging = Judging.of(ledger, assessments);
     Positions positions = Positions.of(ledger, today);
     kitwright.substitution.Standings substitutions =
         kitwright.substitution.Standings.of(ledger, judging, today);
@@ -120,6 +126,11 @@ public final class Check {
         new ReplacementUncounted(claims),
         new StockOverused(positions),
         new OffcutPromisedTwice(positions),
+        // Strength.
+        new MaterialImpossible(),
+        new SectionImpossible(),
+        new WeakLinkToItself(),
+        new LooseAssessmentFails(assessments),
         // Substitutions.
         new SubstitutionUnassessed(substitutions),
         new AssessmentFails(substitutions),

@@ -19,7 +19,8 @@ import picocli.CommandLine.Option;
 
 /** Where documents go. */
 final class OutOptions {
-  private static final String TERMINAL = "-";
+  /** For documents that are printed unless a folder is named. */
+  static final String PRINTED = "-";
 
   @Option(
       names = "--out",
@@ -59,7 +60,7 @@ final class OutOptions {
       Opened opened,
       Session session,
       List<Finding> faults) {
-    if (where.equals(TERMINAL)) {
+    if (where.equals(PRINTED)) {
       session.out().print(text);
       return;
     }

@@ -134,6 +134,7 @@ public final class References {
                         layer.strips().stream()
                             .flatMap(strip -> to(Kind.MATERIALS, strip.material())))),
         to(Kind.MATERIALS, section.material()),
+        to(Kind.MATERIALS, section.glue()),
         section.members().stream().flatMap(member -> to(Kind.MATERIALS, member.material())));
   }
 

@@ -21,6 +21,7 @@ import kitwright.yaml.Fields;
  * @param skins layers of a skin round a foil or tube, from inside to outside
  * @param members inside the outline: a spine, a web
  * @param outline corners of a polygon, in order round it
+ * @param glue between its parts, a material with a bond or shear strength
  */
 public record Section(
     String id,
@@ -33,6 +34,7 @@ public record Section(
     List<Layer> skins,
     List<Member> members,
     List<Corner> outline,
+    Optional<Ref> glue,
     At at)
     implements Entry {
   /** The outline of a section. */
@@ -94,7 +96,12 @@ public record Section(
     }
   }
 
-  /** A member inside an outline, such as a spine. */
+  /**
+   * A member inside an outline, such as a spine, reaching from skin to skin.
+   *
+   * @param at where its middle lies, from the leading edge or the left corner; at three tenths of
+   *     the chord where it is not said
+   */
   public record Member(
       String what,
       Ref material,
@@ -133,6 +140,7 @@ public record Section(
         f.each("skins", Layer::read),
         f.each("members", Member::read),
         f.each("outline", Corner::read),
+        f.maybeRef("glue"),
         At.of(f));
   }
 

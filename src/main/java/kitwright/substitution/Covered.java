@@ -99,6 +99,7 @@ final class Covered {
   private void add(Section section) {
     parts.put(section.named(), section.at().canonical(Set.of()));
     section.material().ifPresent(materials::add);
+    section.glue().ifPresent(materials::add);
     Stream.of(section.layers(), section.skins()).flatMap(List::stream).forEach(this::add);
     section.members().forEach(member -> materials.add(member.material()));
   }

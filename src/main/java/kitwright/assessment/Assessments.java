@@ -1,0 +1,53 @@
+package kitwright.assessment;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Section;
+import kitwright.value.Ref;
+
+/** Every assessment of a ledger, each worked out once. */
+public final class Assessments {
+  private final Map<String, Result> byId;
+
+  private Assessments(Map<String, Result> byId) {
+    this.byId = byId;
+  }
+
+  /** Works all of them out. */
+  public static Assessments of(Ledger ledger) {
+    Map<String, Result> byId = new LinkedHashMap<>();
+    for (Assessment assessment : ledger.assessments()) {
+      byId.computeIfAbsent(assessment.id(), id -> result(assessment, ledger));
+    }
+    return new Assessments(byId);
+  }
+
+  /** Works one out. */
+  static Result result(Assessment assessment, Ledger ledger) {
+    if (assessment.method() == Assessment.Method.EXTERNAL) {
+      return External.result(assessment, ledger);
+    }
+    return result(assessment, ledger, ledger::section);
+  }
+
+  /** Works one out with sections from elsewhere, such as with plies added. */
+  static Result result(
+      Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
+    return new Examiner(assessment, ledger, sections).result();
+  }
+
+  /** In the ledger's order. */
+  public List<Result> all() {
+    return List.copyOf(byId.values());
+  }
+
+  /** The result of one. */
+  public Optional<Result> of(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+}

@@ -1,0 +1,181 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Assessment.Shape;
+import kitwright.ledger.Assessment.Support;
+import kitwright.mechanics.load.BeamCase;
+import kitwright.mechanics.load.Cantilever;
+import kitwright.mechanics.load.SideForce;
+import kitwright.mechanics.load.SpanLoad;
+import kitwright.mechanics.load.Stretch;
+import kitwright.value.Quantity;
+
+/**
+ * What a beam carries, without its safety factor.
+ *
+ * @param span m
+ * @param moment the greatest, N·m
+ * @param shear the greatest, N
+ * @param how in words and formulas, a line each
+ */
+record BeamLoad(
+    double span,
+    double moment,
+    double shear,
+    Optional<Cantilever> cantilever,
+    Optional<BeamCase> beam,
+    double total,
+    List<String> how) {
+  private static final double SEA_WATER = 1025;
+
+  BeamLoad {
+    how = List.copyOf(how);
+  }
+
+  /** The load; empty where it is lacking something, which is told. */
+  static Optional<BeamLoad> of(Load load, List<String> lacking) {
+    if (load.span().filter(span -> !span.isNone()).isEmpty()) {
+      lacking.add("the load does not state its span");
+      return Optional.empty();
+    }
+    double span = load.span().get().base();
+    List<String> how = new ArrayList<>();
+    Optional<Double> force = force(load, how);
+    double tip = load.tipForce().map(Quantity::base).orElse(0.0);
+    if (force.isEmpty() && tip == 0) {
+      lacking.add(
+          "the load states no force: force, tip-force, pressure and breadth, or speed,"
+              + " area and lift");
+      return Optional.empty();
+    }
+    if (tip > 0) {
+      how.add("tip force " + Print.with(tip, "N"));
+    }
+    return switch (load.support().orElse(Support.CANTILEVER)) {
+      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip, how));
+      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, how, lacking);
+    };
+  }
+
+  private static Optional<Double> force(Load load, List<String> how) {
+    if (load.force().isPresent()) {
+      how.add("force " + load.force().get());
+      return load.force().map(Quantity::base);
+    }
+    if (load.speed().isPresent() && load.area().isPresent() && load.lift().isPresent()) {
+      double rho = load.density().map(Quantity::base).orElse(SEA_WATER);
+      double speed = load.speed().get().base();
+      double area = load.area().get().base();
+      double lift = load.lift().get().doubleValue();
+      if (!(rho > 0) || !(area > 0)) {
+        return Optional.empty();
+      }
+      double force = new SideForce(rho, speed, area, lift).force();
+      how.add(
+          "F = ½·ρ·V²·A·C_L = ½ · "
+              + Print.number(rho)
+              + " · "
+              + Print.number(speed)
+              + "² · "
+              + Print.number(area)
+              + " · "
+              + Print.number(lift)
+              + " = "
+              + Print.with(force, "N"));
+      return Optional.of(force).filter(some -> some > 0);
+    }
+    if (load.pressure().isPresent() && load.breadth().isPresent() && load.span().isPresent()) {
+      double force =
+          load.pressure().get().base() * load.breadth().get().base() * load.span().get().base();
+      how.add(
+          "F = p·b·L = "
+              + load.pressure().get()
+              + " · "
+              + load.breadth().get()
+              + " · "
+              + load.span().get()
+              + " = "
+              + Print.with(force, "N"));
+      return Optional.of(force).filter(some -> some > 0);
+    }
+    return Optional.empty();
+  }
+
+  private static BeamLoad cantilever(
+      Load load, double span, double force, double tip, List<String> how) {
+    List<SpanLoad> loads = new ArrayList<>();
+    if (tip > 0) {
+      loads.add(new SpanLoad.Point(span, tip));
+    }
+    if (force > 0) {
+      loads.add(
+          switch (load.shape().orElse(Shape.UNIFORM)) {
+            case POINT -> new SpanLoad.Point(span, force);
+            case UNIFORM -> new SpanLoad.Even(0, span, force);
+            case ELLIPTIC -> new SpanLoad.Elliptic(span, force);
+          });
+    }
+    Cantilever beam = new Cantilever(span, loads);
+    var root = beam.at(0);
+    how.add(
+        "cantilever of "
+            + Print.with(span, "m")
+            + (force > 0 ? ", the force " + shape(load) : "")
+            + ": M = "
+            + Print.with(root.moment(), "N·m")
+            + " and V = "
+            + Print.with(root.shear(), "N")
+            + " at the support");
+    return new BeamLoad(
+        span, root.moment(), root.shear(), Optional.of(beam), Optional.empty(), force + tip, how);
+  }
+
+  private static String shape(Load load) {
+    return switch (load.shape().orElse(Shape.UNIFORM)) {
+      case POINT -> "at the tip";
+      case UNIFORM -> "spread evenly";
+      case ELLIPTIC -> "spread as a quarter ellipse";
+    };
+  }
+
+  private static Optional<BeamLoad> held(
+      Load load, double span, double force, List<String> how, List<String> lacking) {
+    Shape shape = load.shape().orElse(Shape.UNIFORM);
+    if (shape == Shape.ELLIPTIC) {
+      lacking.add("an elliptic load is worked out on a cantilever only");
+      return Optional.empty();
+    }
+    boolean simple = load.support().orElse(Support.SIMPLE) == Support.SIMPLE;
+    BeamCase beam =
+        shape == Shape.POINT
+            ? (simple ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE)
+            : (simple ? BeamCase.SIMPLE_EVEN : BeamCase.FIXED_EVEN);
+    double moment = beam.moment(force, span);
+    double shear = beam.shear(force);
+    how.add(
+        (simple ? "simply supported" : "clamped at both ends")
+            + " over "
+            + Print.with(span, "m")
+            + (shape == Shape.POINT ? ", the force at the middle" : ", the force spread evenly")
+            + ": M = "
+            + Print.with(moment, "N·m")
+            + ", V = "
+            + Print.with(shear, "N"));
+    return Optional.of(
+        new BeamLoad(span, moment, shear, Optional.empty(), Optional.of(beam), force, how));
+  }
+
+  /** The greatest deflection in m of a beam of one section. */
+  double deflection(double bending, double shearing) {
+    if (cantilever.isPresent()) {
+      return cantilever
+          .get()
+          .deflection(List.of(new Stretch(0, span, bending, shearing)), span)
+          .total();
+    }
+    return beam.map(b -> b.deflection(total, span, bending, shearing).total()).orElse(0.0);
+  }
+}

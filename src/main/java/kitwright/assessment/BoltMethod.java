@@ -1,0 +1,127 @@
+package kitwright.assessment;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.finding.Findings;
+import kitwright.ledger.Material;
+import kitwright.ledger.MaterialProperty;
+import kitwright.ledger.Section;
+import kitwright.mechanics.fastener.MetricThread;
+import kitwright.value.Dimension;
+import kitwright.value.Quantity;
+
+/** Bolts: stress area, breaking and proof load, shear through the thread; least values. */
+final class BoltMethod {
+  /** EN 1993-1-8:2005, table 3.4: 0.5 for 10.9 and stainless, 0.6 for 8.8; the lower is used. */
+  private static final double SHEAR = 0.5;
+
+  private BoltMethod() {}
+
+  static Outcome of(Section section, Stuffs stuffs, Findings out) {
+    Faults faults = new Faults(section, out);
+    Optional<Double> diameter = dimension(section, "diameter", Dimension.LENGTH, faults);
+    Optional<Double> count = dimension(section, "count", Dimension.RATIO, faults);
+    if (section.dimensions().keySet().stream().noneMatch(key -> key.id().equals("diameter"))) {
+      faults.add("dimensions", "A bolt has no diameter", "Add it: dimensions: {diameter: 10 mm}.");
+    }
+    if (faults.any() || diameter.isEmpty()) {
+      stuffs.lacks(section.named() + " cannot be as it is written");
+      return Outcome.nothing();
+    }
+    double millimetres = Math.round(diameter.get() * 1e6) / 1e3;
+    Optional<MetricThread> thread = MetricThread.coarse(millimetres);
+    Optional<Material> material = section.material().flatMap(stuffs::material);
+    if (thread.isEmpty()) {
+      stuffs.lacks("M" + Print.number(millimetres) + " has no coarse thread in ISO 261");
+    }
+    if (material.isEmpty()) {
+      stuffs.lacks(section.named() + " does not name the material of its bolts");
+    }
+    if (thread.isEmpty() || material.isEmpty()) {
+      return Outcome.nothing();
+    }
+    return worked(section, thread.get(), material.get(), count.orElse(1.0), stuffs);
+  }
+
+  private static Optional<Double> dimension(
+      Section section, String name, Dimension wanted, Faults faults) {
+    for (Map.Entry<kitwright.value.Ref, Quantity> one : section.dimensions().entrySet()) {
+      if (one.getKey().id().equals(name)) {
+        boolean fits =
+            one.getValue().unit().dimension() == wanted
+                || (wanted == Dimension.RATIO
+                    && one.getValue().unit().dimension() == Dimension.COUNT);
+        if (!fits || one.getValue().isNone()) {
+          faults.add(
+              one.getKey().at(),
+              "The " + name + " of a bolt is " + one.getValue(),
+              "Write diameter: 10 mm, and count: 8 where there are several.");
+          return Optional.empty();
+        }
+        return Optional.of(one.getValue().base());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Outcome worked(
+      Section section, MetricThread thread, Material material, double count, Stuffs stuffs) {
+    Figures figures = new Figures();
+    double area = thread.stressArea();
+    String mm2 = Print.with(area * 1e6, "mm²");
+    OptionalDouble pull = stuffs.needed(material, MaterialProperty.TENSILE_STRENGTH);
+    OptionalDouble proof = stuffs.value(material, MaterialProperty.PROOF_STRESS);
+    OptionalDouble shear = stuffs.value(material, MaterialProperty.SHEAR_STRENGTH);
+    List<Step> steps = new java.util.ArrayList<>();
+    steps.add(
+        new Step(
+            "stress area",
+            "A_s = π/4·((d₂ + d₃)/2)², ISO 898-1:2013, 9.1.6.1",
+            "M"
+                + Print.number(thread.diameter() * 1000)
+                + ", pitch "
+                + Print.with(thread.pitch() * 1000, "mm"),
+            mm2));
+    pull.ifPresent(
+        rm -> {
+          put(figures, steps, Measure.BOLT_TENSION, "n·R_m·A_s", count, rm, area);
+          double tau = shear.orElse(SHEAR * rm);
+          String formula = shear.isPresent() ? "n·τ·A_s" : "n·0.5·R_m·A_s";
+          put(figures, steps, Measure.BOLT_SHEAR, formula, count, tau, area);
+        });
+    proof.ifPresent(rp -> put(figures, steps, Measure.BOLT_PROOF, "n·R_p·A_s", count, rp, area));
+    if (proof.isEmpty()) {
+      figures.lacks(Measure.BOLT_PROOF, material.id() + " does not state its proof-stress");
+    }
+    stuffs.note(
+        "bolts by the least values of their class; shear through the thread; no bearing, no prying,"
+            + " no preload");
+    return new Outcome(
+        figures,
+        List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
+  }
+
+  private static void put(
+      Figures figures,
+      List<Step> steps,
+      Measure measure,
+      String formula,
+      double count,
+      double stress,
+      double area) {
+    double load = count * stress * area / 1000;
+    figures.put(measure, load);
+    steps.add(
+        new Step(
+            measure.words(),
+            formula,
+            Print.number(count)
+                + " · "
+                + Print.with(stress / 1e6, "MPa")
+                + " · "
+                + Print.with(area * 1e6, "mm²"),
+            Print.with(load, "kN")));
+  }
+}

@@ -1,0 +1,247 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import kitwright.finding.Findings;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Assessment.Method;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Section;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+
+/**
+ * Works one assessment out. Local to that one: it gathers what is lacking on the way. Nothing is
+ * guessed: what has no value or no source keeps the verdict open.
+ */
+final class Examiner {
+  private final Assessment assessment;
+  private final Function<Ref, Optional<Section>> sections;
+  private final Stuffs stuffs;
+  private final List<String> lacking = new ArrayList<>();
+  private final List<String> failing = new ArrayList<>();
+  private final List<Sketch> sketches = new ArrayList<>();
+  private final Map<String, Optional<Part>> parts = new HashMap<>();
+  private Optional<BeamLoad> load = Optional.empty();
+
+  Examiner(Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
+    this.assessment = assessment;
+    this.sections = sections;
+    this.stuffs = new Stuffs(ledger, Factors.of(assessment), assessment.sources());
+  }
+
+  Result result() {
+    checkFactors();
+    loaded();
+    Outcome designed = side(assessment.designed(), "designed");
+    Outcome built = side(assessment.built(), "built");
+    if (assessment.built().isEmpty()) {
+      lacking.add("it does not name the section as built (“built”)");
+    }
+    List<Row> rows = new ArrayList<>(new Comparison(assessment, designed, built, lacking).rows());
+    WeakLinks links = links(rows);
+    List<Input> leaning = leaning(rows);
+    List<Working> working = new ArrayList<>(designed.working());
+    working.addAll(built.working());
+    return new Result(
+        assessment,
+        verdict(rows, leaning),
+        rows,
+        stuffs.inputs(),
+        leaning,
+        load.map(BeamLoad::how).orElse(List.of()),
+        working,
+        links.stations(),
+        stuffs.notes(),
+        sketches);
+  }
+
+  private void checkFactors() {
+    assessment
+        .factors()
+        .forEach(
+            (name, value) -> {
+              if (!Factors.isPossible(value)) {
+                lacking.add("the factor “" + name + "” lies outside 0 to 2");
+              }
+            });
+  }
+
+  private void loaded() {
+    boolean beam = assessment.method() == Method.SECTION || assessment.method() == Method.TIMBER;
+    if (!beam) {
+      return;
+    }
+    load = assessment.load().flatMap(some -> BeamLoad.of(some, lacking));
+  }
+
+  private Outcome side(Optional<Ref> ref, String which) {
+    if (ref.isEmpty()) {
+      return Outcome.nothing();
+    }
+    Optional<Section> section = sections.apply(ref.get());
+    if (section.isEmpty()) {
+      lacking.add("there is no section “" + ref.get() + "” (" + which + ")");
+      return Outcome.nothing();
+    }
+    return switch (assessment.method()) {
+      case SECTION, TIMBER ->
+          part(section.get())
+              .map(part -> SectionMethod.of(part, load, factor()))
+              .orElseGet(Outcome::nothing);
+      case PANEL -> panel(section.get());
+      case LAMINATE -> part(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
+      case BOLT -> BoltMethod.of(section.get(), stuffs, new Findings());
+      case EXTERNAL -> Outcome.nothing();
+    };
+  }
+
+  private Outcome panel(Section section) {
+    Optional<PanelMethod.Pressed> pressed =
+        assessment.load().flatMap(some -> PanelMethod.Pressed.of(some, lacking));
+    if (assessment.load().isEmpty()) {
+      lacking.add("a panel needs a load: pressure, span, breadth and support");
+    }
+    Optional<Part> part = part(section);
+    return pressed
+        .flatMap(asked -> part.map(one -> PanelMethod.of(one, asked)))
+        .orElseGet(Outcome::nothing);
+  }
+
+  private double factor() {
+    return assessment.load().map(some -> some.factor().doubleValue()).orElse(1.0);
+  }
+
+  private Optional<Part> part(Section section) {
+    return parts.computeIfAbsent(
+        section.id(),
+        id -> {
+          Optional<Part> part = new Parts(stuffs, new Findings()).of(section);
+          part.ifPresent(made -> sketches.add(Sketch.of(made, stuffs)));
+          return part;
+        });
+  }
+
+  private WeakLinks links(List<Row> rows) {
+    if (assessment.weakLink().isEmpty()) {
+      return WeakLinks.lacking(List.of());
+    }
+    Assessment.WeakLink link = assessment.weakLink().get();
+    WeakLinks worked = worked(link);
+    lacking.addAll(worked.lacking());
+    rows.add(
+        new Row(
+            Measure.LINK,
+            Optional.empty(),
+            worked.margin().map(Figure::of),
+            Optional.of(new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue())),
+            worked.lacking()));
+    double meant = link.breaksAt().map(Quantity::base).orElse(0.0);
+    worked
+        .first()
+        .filter(first -> !first.part().equals(link.sacrificial().id()) || far(first.at(), meant))
+        .ifPresent(
+            first ->
+                failing.add(
+                    "it breaks first "
+                        + Print.with(first.at() * 1000, "mm")
+                        + " from the support, in "
+                        + first.part()
+                        + " ("
+                        + first.mode()
+                        + "), not in "
+                        + link.sacrificial()));
+    return worked;
+  }
+
+  private static boolean far(double at, double meant) {
+    return Math.abs(at - meant) > 1e-6;
+  }
+
+  private WeakLinks worked(Assessment.WeakLink link) {
+    if (link.sacrificial().id().equals(link.protectedPart().id())) {
+      return WeakLinks.lacking(List.of("its weak link protects a section from itself"));
+    }
+    Optional<Section> weak = sections.apply(link.sacrificial());
+    Optional<Section> safe = sections.apply(link.protectedPart());
+    if (load.flatMap(BeamLoad::cantilever).isEmpty()) {
+      return WeakLinks.lacking(List.of("a weak link needs a load on a cantilever"));
+    }
+    if (weak.isEmpty() || safe.isEmpty()) {
+      return WeakLinks.lacking(List.of("a section of its weak link does not exist"));
+    }
+    var beam = load.get().cantilever().orElseThrow();
+    double at = link.breaksAt().map(Quantity::base).orElse(0.0);
+    Optional<Part> kept = part(safe.get());
+    if (weak.get().shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
+      return kept.map(one -> PinLink.of(weak.get(), one, beam, at, stuffs))
+          .orElseGet(() -> WeakLinks.lacking(List.of()));
+    }
+    return part(weak.get())
+        .flatMap(one -> kept.map(other -> WeakLinks.of(one, other, beam, at)))
+        .orElseGet(() -> WeakLinks.lacking(List.of()));
+  }
+
+  /** Values that a requirement leans on and that nobody vouches for. */
+  private List<Input> leaning(List<Row> rows) {
+    Set<Measure> asked = EnumSet.noneOf(Measure.class);
+    rows.stream().filter(row -> row.limit().isPresent()).map(Row::measure).forEach(asked::add);
+    return stuffs.inputs().stream()
+        .filter(input -> !input.trust().holds())
+        .filter(
+            input ->
+                asked.stream().anyMatch(measure -> measure.leansOn(input.property(), input.sort())))
+        .toList();
+  }
+
+  private Verdict verdict(List<Row> rows, List<Input> leaning) {
+    rows.stream()
+        .filter(row -> row.outcome().filter(Verdict.Outcome.FAIL::equals).isPresent())
+        .forEach(row -> failing.add(missed(row)));
+    if (!failing.isEmpty()) {
+      return Verdict.fail(failing);
+    }
+    Set<String> open = new LinkedHashSet<>(stuffs.lacking());
+    open.addAll(lacking);
+    rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
+    leaning.forEach(input -> open.add(input.named() + " " + input.trust().words()));
+    sourceOfLoad(rows).ifPresent(open::add);
+    if (assessment.require().isEmpty()
+        && assessment.allow().isEmpty()
+        && assessment.weakLink().isEmpty()) {
+      open.add("it requires nothing (“require”)");
+    }
+    return open.isEmpty() ? Verdict.pass() : Verdict.cannotTell(List.copyOf(open));
+  }
+
+  private Optional<String> sourceOfLoad(List<Row> rows) {
+    boolean leans =
+        rows.stream().anyMatch(row -> row.limit().isPresent() && row.measure().absolute());
+    return assessment
+        .load()
+        .filter(some -> leans && some.source().filter(source -> !source.isBlank()).isEmpty())
+        .map(some -> "the load has no source");
+  }
+
+  private static String missed(Row row) {
+    Row.Limit limit = row.limit().orElseThrow();
+    double number = row.compared().orElseThrow();
+    boolean least = limit.side() == Row.Limit.Side.AT_LEAST;
+    return row.measure().words()
+        + " is "
+        + (least ? Print.ratio(number) : Print.ratioUp(number))
+        + (row.measure().absolute() ? "" : " of the designed")
+        + ", not "
+        + limit.side().words()
+        + " "
+        + Print.number(limit.value())
+        + row.built().flatMap(Figure::governing).map(how -> " (" + how + ")").orElse("");
+  }
+}

@@ -1,0 +1,73 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.mechanics.beam.Capacity;
+import kitwright.mechanics.beam.Limit;
+import kitwright.mechanics.beam.Missing;
+
+/** What was worked out of one part, and what could not be for want of a value. */
+final class Figures {
+  private final Map<Measure, Figure> values = new EnumMap<>(Measure.class);
+  private final Map<Measure, List<String>> lacking = new EnumMap<>(Measure.class);
+
+  Figures put(Measure measure, double value) {
+    values.put(measure, Figure.of(value));
+    return this;
+  }
+
+  Figures put(Measure measure, Figure figure) {
+    values.put(measure, figure);
+    return this;
+  }
+
+  /** A capacity; one that leans on a value that is missing is not told at all. */
+  Figures put(Measure measure, Capacity capacity, double scale) {
+    capacity
+        .governing()
+        .ifPresent(limit -> values.put(measure, Figure.of(limit.capacity() * scale, words(limit))));
+    capacity.missing().forEach(missing -> lacks(measure, words(missing)));
+    return this;
+  }
+
+  Figures lacks(Measure measure, String what) {
+    lacking.computeIfAbsent(measure, any -> new ArrayList<>()).add(what);
+    return this;
+  }
+
+  Optional<Figure> of(Measure measure) {
+    return Optional.ofNullable(values.get(measure));
+  }
+
+  List<String> lacking(Measure measure) {
+    return lacking.getOrDefault(measure, List.of()).stream().distinct().toList();
+  }
+
+  Set<Measure> known() {
+    Set<Measure> known = EnumSet.noneOf(Measure.class);
+    known.addAll(values.keySet());
+    known.addAll(lacking.keySet());
+    return known;
+  }
+
+  static String words(Limit limit) {
+    return limit.mode().words() + " of " + limit.where();
+  }
+
+  static String words(Missing missing) {
+    String property =
+        switch (missing.property()) {
+          case TENSILE_STRENGTH -> "tensile-strength";
+          case COMPRESSIVE_STRENGTH -> "compressive-strength";
+          case BENDING_STRENGTH -> "bending-strength";
+          case SHEAR_STRENGTH -> "shear-strength";
+          case THROUGH_THICKNESS_MODULUS -> "E-through";
+        };
+    return missing.material() + " (" + missing.where() + ") does not state its " + property;
+  }
+}

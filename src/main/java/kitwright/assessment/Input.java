@@ -1,0 +1,27 @@
+package kitwright.assessment;
+
+import kitwright.ledger.MaterialProperty;
+
+/**
+ * A value that an assessment leans on.
+ *
+ * @param material the id of the material whose it is
+ * @param sort what sort of material
+ * @param property which
+ * @param value with its unit, as the ledger or the table writes it
+ * @param trust how far it may be leaned on
+ * @param source where it comes from, or by which rule it was worked out
+ */
+public record Input(
+    String material,
+    kitwright.ledger.Material.Sort sort,
+    MaterialProperty property,
+    String value,
+    Trust trust,
+    String source) {
+
+  /** “the E of larch”. */
+  String named() {
+    return "the " + property.key() + " of " + material;
+  }
+}

@@ -1,0 +1,129 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import kitwright.mechanics.laminate.Criterion;
+import kitwright.mechanics.laminate.Laminate;
+import kitwright.mechanics.laminate.Stiffness;
+
+/** A stack as a sheet: stiffness and first ply failure in its plane by laminate theory. */
+final class LaminateMethod {
+  private LaminateMethod() {}
+
+  static Outcome of(Part part) {
+    Figures figures = new Figures();
+    if (part.stack().isEmpty()) {
+      return new Outcome(
+          figures.lacks(Measure.STRETCH, part.id() + " is no stack of whole layers"), List.of());
+    }
+    Laminate laminate = part.laminate();
+    Stiffness stiffness = laminate.stiffness();
+    figures.put(Measure.STRETCH, stiffness.a(1, 1) / 1e6);
+    figures.put(Measure.STRETCH_ACROSS, stiffness.a(2, 2) / 1e6);
+    figures.put(Measure.SHEAR_IN_PLANE, stiffness.a(3, 3) / 1e6);
+    figures.put(Measure.BENDING, 1 / stiffness.inverse().d(1, 1));
+    figures.put(Measure.PLATE_MASS, laminate.arealMass());
+    figures.put(Measure.THICKNESS, laminate.thickness() * 1000);
+    Laminate turned = laminate.rotated(90);
+    List<Step> steps = new ArrayList<>();
+    strength(figures, Measure.TENSION, part, laminate::tension, laminate.thickness(), steps);
+    strength(
+        figures, Measure.COMPRESSION, part, laminate::compression, laminate.thickness(), steps);
+    strength(figures, Measure.TENSION_ACROSS, part, turned::tension, turned.thickness(), steps);
+    strength(
+        figures, Measure.COMPRESSION_ACROSS, part, turned::compression, turned.thickness(), steps);
+    strength(figures, Measure.SHEAR_STRENGTH, part, laminate::shear, laminate.thickness(), steps);
+    return new Outcome(figures, List.of(working(part, steps)));
+  }
+
+  /** By maximum strain and by Tsai and Wu; the lower counts. */
+  private static void strength(
+      Figures figures,
+      Measure measure,
+      Part part,
+      Function<Criterion, OptionalDouble> stress,
+      double thickness,
+      List<Step> steps) {
+    OptionalDouble strain = stress.apply(Criterion.MAXIMUM_STRAIN);
+    OptionalDouble quadratic = stress.apply(Criterion.TSAI_WU);
+    if (strain.isEmpty() || quadratic.isEmpty()) {
+      part.stack().stream()
+          .filter(layer -> layer.stuff().lamina().strength().isEmpty())
+          .forEach(
+              layer ->
+                  figures.lacks(
+                      measure,
+                      layer.stuff().id()
+                          + " ("
+                          + layer.where()
+                          + ") does not state all its strengths: tensile, compressive, both across,"
+                          + " shear"));
+      return;
+    }
+    double one = strain.getAsDouble() * thickness / 1000;
+    double other = quadratic.getAsDouble() * thickness / 1000;
+    String by = one <= other ? "by maximum strain" : "by Tsai and Wu";
+    figures.put(measure, Figure.of(Math.min(one, other), "first ply failure " + by));
+    steps.add(
+        new Step(
+            measure.words(),
+            "lower of maximum strain and Tsai–Wu, times thickness",
+            Print.with(one, "kN/m") + " and " + Print.with(other, "kN/m"),
+            Print.with(Math.min(one, other), "kN/m")));
+  }
+
+  /** The plies as a table, then A and D. */
+  static Working working(Part part, List<Step> more) {
+    List<List<String>> plies = new ArrayList<>();
+    for (Part.StackLayer layer : part.stack()) {
+      Stuff.Elastic stuff = layer.stuff().elastic();
+      plies.add(
+          List.of(
+              layer.where(),
+              layer.stuff().id(),
+              Print.number(layer.thickness() * 1000),
+              Print.number(layer.angle()),
+              Print.number(stuff.along() / 1e6),
+              Print.number(stuff.across() / 1e6),
+              Print.number(stuff.shear() / 1e6),
+              Print.number(stuff.poisson())));
+    }
+    List<Step> steps = new ArrayList<>();
+    Stiffness stiffness = part.laminate().stiffness();
+    steps.add(
+        new Step(
+            "stiffness in its plane",
+            "A = Σ Q̄·t",
+            "A₁₁, A₁₂, A₂₂, A₆₆",
+            matrix(stiffness::a, 1e6) + " MN/m"));
+    steps.add(
+        new Step(
+            "bending stiffness about the middle",
+            "D = Σ Q̄·(z₂³ − z₁³)/3",
+            "D₁₁, D₁₂, D₂₂, D₆₆",
+            matrix(stiffness::d, 1) + " N·m"));
+    steps.addAll(more);
+    return new Working(
+        part.source().what().orElse(part.id()),
+        List.of("layer", "material", "t, mm", "angle, °", "E₁, MPa", "E₂, MPa", "G₁₂, MPa", "ν₁₂"),
+        plies,
+        steps);
+  }
+
+  /** An entry of a matrix by its row and column. */
+  @FunctionalInterface
+  private interface Entry {
+    double at(int row, int column);
+  }
+
+  private static String matrix(Entry entry, double unit) {
+    return String.join(
+        ", ",
+        Print.number(entry.at(1, 1) / unit),
+        Print.number(entry.at(1, 2) / unit),
+        Print.number(entry.at(2, 2) / unit),
+        Print.number(entry.at(3, 3) / unit));
+  }
+}

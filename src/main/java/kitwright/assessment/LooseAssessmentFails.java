@@ -1,0 +1,53 @@
+package kitwright.assessment;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where an assessment that no substitution names misses what it requires or allows. */
+public final class LooseAssessmentFails implements Rule {
+  private final Assessments assessments;
+
+  public LooseAssessmentFails(Assessments assessments) {
+    this.assessments = assessments;
+  }
+
+  @Override
+  public String name() {
+    return "loose-assessment-fails";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Result result : assessments.all()) {
+      if (result.verdict().fails() && isLoose(result.assessment(), ledger)) {
+        out.add(finding(result));
+      }
+    }
+  }
+
+  private static boolean isLoose(Assessment assessment, Ledger ledger) {
+    return ledger.substitutions().stream()
+        .flatMap(substitution -> substitution.assessment().stream())
+        .noneMatch(ref -> ref.id().equals(assessment.id()));
+  }
+
+  private Finding finding(Result result) {
+    Assessment assessment = result.assessment();
+    String key = assessment.require().isEmpty() ? "allow" : "require";
+    return new Finding(
+        name(),
+        Severity.WARN,
+        assessment.at().of(key),
+        "The assessment " + assessment.id() + " fails: " + result.verdict().because() + ".",
+        "Nothing is held up by it, since no substitution names it; but the part is not what it was"
+            + " asked to be.",
+        "Strengthen the built section, or name the assessment in the substitution it belongs to.",
+        List.of(assessment.named()));
+  }
+}

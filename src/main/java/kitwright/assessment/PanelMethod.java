@@ -1,0 +1,211 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Assessment.Support;
+import kitwright.mechanics.beam.Bending;
+import kitwright.mechanics.beam.Capacity;
+import kitwright.mechanics.beam.LayeredSection;
+import kitwright.mechanics.beam.Limit;
+import kitwright.mechanics.beam.Sense;
+import kitwright.mechanics.laminate.Laminate;
+import kitwright.mechanics.laminate.Stiffness;
+import kitwright.mechanics.panel.Panel;
+import kitwright.mechanics.panel.PlateResponse;
+import kitwright.mechanics.panel.PlateStiffness;
+
+/**
+ * A flat plate under even pressure. Stiffness of any stack by laminate theory, free to stretch;
+ * transverse shear stiffness of a strip 1 m wide in each direction, energy-consistent; deflection,
+ * moments and edge shear by Navier's series (simple supports) or Ritz (clamped); what a strip
+ * carries before it first fails is set against what the plate asks of it.
+ */
+final class PanelMethod {
+  /** Coupling of bend and twist above this share is more than the plate theory here allows. */
+  private static final double COUPLED = 0.05;
+
+  private PanelMethod() {}
+
+  /** What is asked of the panel: sides in m, pressure in Pa without its factor. */
+  record Pressed(double span, double breadth, double pressure, Support support, double factor) {
+    static Optional<Pressed> of(Load load, List<String> lacking) {
+      if (load.pressure().filter(p -> !p.isNone()).isEmpty()
+          || load.span().filter(a -> !a.isNone()).isEmpty()
+          || load.breadth().filter(b -> !b.isNone()).isEmpty()) {
+        lacking.add("a panel’s load states pressure, span and breadth");
+        return Optional.empty();
+      }
+      Support support = load.support().orElse(Support.SIMPLE);
+      if (support == Support.CANTILEVER) {
+        lacking.add("a panel is held at all four sides: support: simple or clamped");
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Pressed(
+              load.span().get().base(),
+              load.breadth().get().base(),
+              load.pressure().get().base(),
+              support,
+              load.factor().doubleValue()));
+    }
+  }
+
+  static Outcome of(Part part, Pressed asked) {
+    Figures figures = new Figures();
+    if (part.stack().isEmpty()) {
+      return new Outcome(
+          figures.lacks(Measure.PLATE_STIFFNESS, part.id() + " is no stack of whole layers"),
+          List.of());
+    }
+    Laminate laminate = part.laminate();
+    Bending along = strip(part, 0);
+    Bending across = strip(part, 90);
+    PlateStiffness plate =
+        plate(laminate.stiffness(), along.shearStiffness(), across.shearStiffness());
+    Panel panel = new Panel(asked.span(), asked.breadth(), asked.pressure(), plate);
+    PlateResponse response =
+        asked.support() == Support.SIMPLE ? panel.simplySupported() : panel.clamped();
+    figures.put(Measure.PLATE_STIFFNESS, asked.pressure() / (response.deflection() * 1000));
+    figures.put(Measure.DEFLECTION, response.deflection() * 1000);
+    figures.put(Measure.PLATE_MASS, laminate.arealMass());
+    figures.put(Measure.THICKNESS, laminate.thickness() * 1000);
+    if (coupled(laminate.stiffness().inverse())) {
+      figures.lacks(
+          Measure.PLATE_STIFFNESS, part.id() + " couples bend and twist, which is left out here");
+    }
+    Capacity mx = weaker(along);
+    Capacity my = weaker(across);
+    Capacity qx = along.shear();
+    Capacity qy = across.shear();
+    figures.put(Measure.PLATE_MOMENT, mx, 1);
+    figures.put(Measure.PLATE_MOMENT_ACROSS, my, 1);
+    figures.put(Measure.PLATE_SHEAR, qx, 1);
+    figures.put(Measure.PLATE_SHEAR_ACROSS, qy, 1);
+    double momentX = Math.max(Math.abs(response.mx()), Math.abs(response.edgeMx()));
+    double momentY = Math.max(Math.abs(response.my()), Math.abs(response.edgeMy()));
+    List<Step> steps = new ArrayList<>();
+    stiffness(plate, asked, response, steps);
+    Optional<Figure> least = Optional.empty();
+    least = least(least, mx, momentX, "along the span", steps, "m_x", "N");
+    least = least(least, my, momentY, "across the span", steps, "m_y", "N");
+    least = least(least, qx, Math.abs(response.qx()), "along the span", steps, "q_x", "N/m");
+    least = least(least, qy, Math.abs(response.qy()), "across the span", steps, "q_y", "N/m");
+    least.ifPresent(
+        first -> {
+          figures.put(
+              Measure.PLATE_STRENGTH,
+              new Figure(first.value() * asked.pressure() / 1000, first.governing()));
+          figures.put(
+              Measure.RESERVE, new Figure(first.value() / asked.factor(), first.governing()));
+        });
+    for (Measure measure :
+        List.of(
+            Measure.PLATE_MOMENT,
+            Measure.PLATE_MOMENT_ACROSS,
+            Measure.PLATE_SHEAR,
+            Measure.PLATE_SHEAR_ACROSS)) {
+      figures
+          .lacking(measure)
+          .forEach(
+              what -> figures.lacks(Measure.PLATE_STRENGTH, what).lacks(Measure.RESERVE, what));
+    }
+    return new Outcome(figures, List.of(LaminateMethod.working(part, steps)));
+  }
+
+  /** A strip 1 m wide that runs at an angle to the span. */
+  private static Bending strip(Part part, double turn) {
+    LayeredSection strip = LayeredSection.ofWidth(1);
+    part.stack()
+        .forEach(layer -> strip.layer(layer.stuff().beam(layer.angle() + turn), layer.thickness()));
+    return Bending.of(strip.section());
+  }
+
+  private static Capacity weaker(Bending strip) {
+    Capacity sagging = strip.moment(Sense.SAGGING);
+    Capacity hogging = strip.moment(Sense.HOGGING);
+    return sagging.value().orElse(0) <= hogging.value().orElse(0) ? sagging : hogging;
+  }
+
+  /** D of a stack that is free to stretch: the inverse of the bending part of the inverse. */
+  private static PlateStiffness plate(Stiffness stack, double shearX, double shearY) {
+    Stiffness give = stack.inverse();
+    double det = give.d(1, 1) * give.d(2, 2) - give.d(1, 2) * give.d(1, 2);
+    return new PlateStiffness(
+        give.d(2, 2) / det,
+        -give.d(1, 2) / det,
+        give.d(1, 1) / det,
+        1 / give.d(3, 3),
+        shearX,
+        shearY);
+  }
+
+  private static boolean coupled(Stiffness give) {
+    double one = Math.abs(give.d(1, 3)) / Math.sqrt(give.d(1, 1) * give.d(3, 3));
+    double other = Math.abs(give.d(2, 3)) / Math.sqrt(give.d(2, 2) * give.d(3, 3));
+    return Math.max(one, other) > COUPLED;
+  }
+
+  private static Optional<Figure> least(
+      Optional<Figure> least,
+      Capacity capacity,
+      double asked,
+      String way,
+      List<Step> steps,
+      String symbol,
+      String unit) {
+    Optional<Limit> limit = capacity.governing();
+    if (limit.isEmpty() || !(asked > 0)) {
+      return least;
+    }
+    double share = limit.get().capacity() / asked;
+    String how = Figures.words(limit.get()) + ", " + way;
+    steps.add(
+        new Step(
+            "first failure by " + how,
+            symbol + " at first failure over " + symbol + " asked",
+            Print.with(limit.get().capacity(), unit) + " / " + Print.with(asked, unit),
+            Print.number(share)));
+    return least.isPresent() && least.get().value() <= share
+        ? least
+        : Optional.of(Figure.of(share, how));
+  }
+
+  private static void stiffness(
+      PlateStiffness plate, Pressed asked, PlateResponse response, List<Step> steps) {
+    steps.add(
+        new Step(
+            "plate stiffness, free to stretch",
+            "D* = D − B·A⁻¹·B",
+            "D₁₁, D₁₂, D₂₂, D₆₆",
+            Print.number(plate.d11())
+                + ", "
+                + Print.number(plate.d12())
+                + ", "
+                + Print.number(plate.d22())
+                + ", "
+                + Print.with(plate.d66(), "N·m")));
+    steps.add(
+        new Step(
+            "transverse shear stiffness per width",
+            "1/S = ∫ (Σ E·S / EI)² / (Σ G·b) dz of a strip",
+            "along, across the span",
+            Print.number(plate.shearX()) + ", " + Print.with(plate.shearY(), "N/m")));
+    boolean simple = asked.support() == Support.SIMPLE;
+    steps.add(
+        new Step(
+            "deflection at the middle, of which shear "
+                + Print.with(response.shearDeflection() * 1000, "mm"),
+            simple
+                ? "w = Σ Σ w_mn·sin(m·π/2)·sin(n·π/2), Navier’s series with shear"
+                : "Ritz, shapes (1 − ξ²)²·P₂ᵢ(ξ), with shear added",
+            Print.with(asked.pressure() / 1000, "kPa")
+                + " on "
+                + Print.number(asked.span() * 1000)
+                + " × "
+                + Print.with(asked.breadth() * 1000, "mm")
+                + (simple ? ", simply supported" : ", clamped"),
+            Print.with(response.deflection() * 1000, "mm")));
+  }
+}

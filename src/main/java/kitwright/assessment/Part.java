@@ -1,0 +1,47 @@
+package kitwright.assessment;
+
+import java.util.List;
+import kitwright.mechanics.laminate.Laminate;
+import kitwright.mechanics.laminate.Ply;
+
+/**
+ * A section of the ledger, worked out as far as mechanics needs it.
+ *
+ * @param source as the ledger has it
+ * @param beam as a cross-section
+ * @param stack its layers from bottom to top where each is of one material over the whole width;
+ *     else empty
+ */
+record Part(
+    kitwright.ledger.Section source,
+    kitwright.mechanics.beam.Section beam,
+    List<StackLayer> stack) {
+  /**
+   * A layer over the whole width.
+   *
+   * @param angle of its grain or first fibre to the length, degrees
+   * @param thickness m
+   */
+  record StackLayer(String where, Stuff stuff, double angle, double thickness) {}
+
+  Part {
+    stack = List.copyOf(stack);
+  }
+
+  String id() {
+    return source.id();
+  }
+
+  /** m. */
+  double thickness() {
+    var box = beam.bounds();
+    return box.maxZ() - box.minZ();
+  }
+
+  Laminate laminate() {
+    return new Laminate(
+        stack.stream()
+            .map(layer -> new Ply(layer.stuff().lamina(), layer.thickness(), layer.angle()))
+            .toList());
+  }
+}

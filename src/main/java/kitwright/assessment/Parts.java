@@ -1,0 +1,68 @@
+package kitwright.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.finding.Findings;
+import kitwright.ledger.Section;
+import kitwright.ledger.Section.Shape;
+
+/** Turns a section of the ledger into a part that mechanics can work with. */
+final class Parts {
+  private final Stuffs stuffs;
+  private final Findings out;
+
+  /**
+   * @param stuffs where lacking values are noted
+   * @param out where impossible sections are told
+   */
+  Parts(Stuffs stuffs, Findings out) {
+    this.stuffs = stuffs;
+    this.out = out;
+  }
+
+  /** The part; empty where a value is lacking or the section cannot be. */
+  Optional<Part> of(Section section) {
+    Faults faults = new Faults(section, out);
+    Optional<Part> part;
+    try {
+      part = attempt(section, faults);
+    } catch (IllegalArgumentException impossible) {
+      faults.add(
+          section.at().record(),
+          "This section cannot be: " + impossible.getMessage(),
+          "Check its measures and materials.");
+      part = Optional.empty();
+    }
+    if (faults.any()) {
+      stuffs.lacks(section.named() + " cannot be as it is written");
+      return Optional.empty();
+    }
+    return part;
+  }
+
+  private Optional<Part> attempt(Section section, Faults faults) {
+    if (!section.layers().isEmpty()) {
+      if (section.shape().isPresent()) {
+        faults.add(
+            "shape", "A section has layers and a shape", "Keep one of “layers” and “shape”.");
+        return Optional.empty();
+      }
+      return new LayeredPart(section, stuffs, faults).part();
+    }
+    if (section.shape().isEmpty()) {
+      faults.add(
+          "layers",
+          "A section has neither layers nor a shape",
+          "List its layers from bottom to top, or give a shape with its dimensions.");
+      return Optional.empty();
+    }
+    if (section.shape().get() == Shape.BOLT) {
+      return Optional.empty();
+    }
+    return new ShapedPart(section, stuffs, faults).section().map(beam -> part(section, beam));
+  }
+
+  private static Part part(Section section, kitwright.mechanics.beam.Section beam) {
+    return new Part(section, beam, List.of());
+  }
+}

@@ -1,0 +1,53 @@
+package kitwright.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Assessment;
+import kitwright.mechanics.load.Break;
+
+/**
+ * An assessment worked out.
+ *
+ * @param rows every measure, asked or not, as designed and as built
+ * @param inputs the values leaned on, with their sources
+ * @param leaning the values leaned on by what is asked, which nobody has confirmed or sourced
+ * @param load how the load came about, a line each
+ * @param working how the figures came about, a part each
+ * @param breaks where a cantilever with a weak link breaks, the first first
+ * @param notes assumptions
+ * @param sketches of the sections, to scale
+ */
+public record Result(
+    Assessment assessment,
+    Verdict verdict,
+    List<Row> rows,
+    List<Input> inputs,
+    List<Input> leaning,
+    List<String> load,
+    List<Working> working,
+    List<Break> breaks,
+    List<String> notes,
+    List<Sketch> sketches) {
+  public Result {
+    rows = List.copyOf(rows);
+    inputs = List.copyOf(inputs);
+    leaning = List.copyOf(leaning);
+    load = List.copyOf(load);
+    working = List.copyOf(working);
+    breaks = List.copyOf(breaks);
+    notes = List.copyOf(notes);
+    sketches = List.copyOf(sketches);
+  }
+
+  /** The rows of which something is asked. */
+  public List<Row> asked() {
+    return rows.stream().filter(row -> row.limit().isPresent()).toList();
+  }
+
+  /** The row asked for that is nearest to its limit, or furthest beyond it. */
+  public Optional<Row> tightest() {
+    return asked().stream()
+        .filter(row -> row.margin().isPresent())
+        .min(java.util.Comparator.comparingDouble(row -> row.margin().getAsDouble()));
+  }
+}

@@ -1,0 +1,91 @@
+package kitwright.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One measure, the part as designed beside the part as built.
+ *
+ * @param limit what is asked, where something is
+ * @param lacking why it cannot be told, where it cannot
+ */
+public record Row(
+    Measure measure,
+    Optional<Figure> designed,
+    Optional<Figure> built,
+    Optional<Limit> limit,
+    List<String> lacking) {
+  /** The least or the most that is asked. */
+  public record Limit(Side side, double value) {
+    /** On which side of the limit it must be. */
+    public enum Side {
+      AT_LEAST("at least"),
+      AT_MOST("at most");
+
+      private final String words;
+
+      Side(String words) {
+        this.words = words;
+      }
+
+      public String words() {
+        return words;
+      }
+    }
+  }
+
+  /** A ratio this little below its limit is rounding of decimals, not weakness. */
+  private static final double ROUNDING = 1e-9;
+
+  public Row {
+    lacking = List.copyOf(lacking);
+  }
+
+  /** Built over designed. */
+  public OptionalDouble ratio() {
+    if (designed.isEmpty() || built.isEmpty() || !(designed.get().value() > 0)) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(built.get().value() / designed.get().value());
+  }
+
+  /** The number that is held against the limit. */
+  public OptionalDouble compared() {
+    if (!measure.absolute()) {
+      return ratio();
+    }
+    return built.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(built.get().value());
+  }
+
+  /** How far on the right side of the limit it is, as a share of the limit; negative if not. */
+  public OptionalDouble margin() {
+    OptionalDouble compared = compared();
+    if (limit.isEmpty() || compared.isEmpty() || !(limit.get().value() > 0)) {
+      return OptionalDouble.empty();
+    }
+    double share = compared.getAsDouble() / limit.get().value() - 1;
+    return OptionalDouble.of(limit.get().side() == Limit.Side.AT_LEAST ? share : -share);
+  }
+
+  /** How it stands; nothing where nothing is asked. */
+  public Optional<Verdict.Outcome> outcome() {
+    if (limit.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalDouble compared = compared();
+    if (compared.isPresent() && isMissed(limit.get(), compared.getAsDouble())) {
+      return Optional.of(Verdict.Outcome.FAIL);
+    }
+    return Optional.of(
+        compared.isEmpty() || !lacking.isEmpty()
+            ? Verdict.Outcome.CANNOT_TELL
+            : Verdict.Outcome.PASS);
+  }
+
+  private static boolean isMissed(Limit limit, double number) {
+    return limit.side() == Limit.Side.AT_LEAST
+        ? number < limit.value() - ROUNDING
+        : number > limit.value() + ROUNDING;
+  }
+}

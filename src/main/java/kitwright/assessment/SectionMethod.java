@@ -1,0 +1,188 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.mechanics.beam.Bending;
+import kitwright.mechanics.beam.Capacity;
+import kitwright.mechanics.beam.Limit;
+import kitwright.mechanics.beam.Region;
+import kitwright.mechanics.beam.Sense;
+import kitwright.mechanics.beam.ThinFaces;
+
+/** A beam: both axes by the transformed section, first failure each way, shear, torsion, mass. */
+final class SectionMethod {
+  /** Thin-face values are shown beside the exact ones where they differ by more than this. */
+  private static final double APART = 0.05;
+
+  private SectionMethod() {}
+
+  static Outcome of(Part part, Optional<BeamLoad> load, double factor) {
+    Bending bending = Bending.of(part.beam());
+    Bending across = Bending.of(part.beam().turned());
+    Figures figures = new Figures();
+    figures.put(Measure.STIFFNESS, bending.stiffness());
+    figures.put(Measure.STIFFNESS_ACROSS, across.stiffness());
+    figures.put(Measure.SHEAR_STIFFNESS, bending.shearStiffness());
+    part.beam().torsion().ifPresent(gj -> figures.put(Measure.TORSION, gj));
+    if (part.beam().torsion().isEmpty()) {
+      figures.lacks(Measure.TORSION, part.id() + " is of a kind whose torsion is not known here");
+    }
+    Capacity sagging = bending.moment(Sense.SAGGING);
+    Capacity hogging = bending.moment(Sense.HOGGING);
+    Capacity shear = bending.shear();
+    figures.put(Measure.MOMENT_SAGGING, sagging, 1);
+    figures.put(Measure.MOMENT_HOGGING, hogging, 1);
+    Capacity left = across.moment(Sense.SAGGING);
+    Capacity right = across.moment(Sense.HOGGING);
+    figures.put(
+        Measure.MOMENT_ACROSS, left.value().orElse(0) <= right.value().orElse(0) ? left : right, 1);
+    figures.put(Measure.SHEAR, shear, 1);
+    figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
+    figures.put(Measure.MASS, part.beam().massPerLength());
+    figures.put(Measure.THICKNESS, part.thickness() * 1000);
+    load.ifPresent(some -> loaded(figures, some, factor, bending));
+    return new Outcome(figures, List.of(working(part, bending, shear, sagging, hogging)));
+  }
+
+  private static void loaded(Figures figures, BeamLoad load, double factor, Bending bending) {
+    Reserve reserve = Reserve.of(figures, load, factor);
+    reserve
+        .figure()
+        .ifPresent(
+            figure -> {
+              figures.put(Measure.RESERVE, figure);
+              figures.put(Measure.FIRST_FAILURE, figure);
+            });
+    reserve
+        .lacking()
+        .forEach(
+            what -> {
+              figures.lacks(Measure.RESERVE, what);
+              figures.lacks(Measure.FIRST_FAILURE, what);
+            });
+    figures.put(
+        Measure.DEFLECTION, 1000 * load.deflection(bending.stiffness(), bending.shearStiffness()));
+  }
+
+  /** The least of moment and shear capacity over what the load asks. */
+  private record Reserve(Optional<Figure> figure, List<String> lacking) {
+    static Reserve of(Figures figures, BeamLoad load, double factor) {
+      List<String> lacking = new ArrayList<>();
+      Optional<Figure> least = Optional.empty();
+      for (Measure measure :
+          List.of(Measure.MOMENT_SAGGING, Measure.MOMENT_HOGGING, Measure.SHEAR)) {
+        double asked = factor * (measure == Measure.SHEAR ? load.shear() : load.moment());
+        lacking.addAll(figures.lacking(measure));
+        Optional<Figure> at =
+            figures
+                .of(measure)
+                .filter(any -> asked > 0)
+                .map(have -> new Figure(have.value() / asked, have.governing()));
+        if (at.isPresent() && (least.isEmpty() || at.get().value() < least.get().value())) {
+          least = at;
+        }
+      }
+      return new Reserve(least, lacking);
+    }
+  }
+
+  private static Working working(
+      Part part, Bending bending, Capacity shear, Capacity sagging, Capacity hogging) {
+    List<List<String>> pieces = new ArrayList<>();
+    double first = 0;
+    double second = 0;
+    for (Region region : part.beam().regions()) {
+      double e = region.material().axial();
+      var m = region.moments();
+      first += e * m.z();
+      second += e * m.zz();
+      pieces.add(
+          List.of(
+              region.where(),
+              region.material().name(),
+              Print.number(e / 1e6),
+              Print.number(m.area() * 1e6),
+              Print.number(m.z() / m.area() * 1000),
+              Print.number(e * m.area() / 1e3),
+              Print.number(e * m.z()),
+              Print.number(e * m.zz())));
+    }
+    double ea = bending.axialStiffness();
+    double z = bending.neutralAxis();
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step(
+            "neutral axis above the lowest point",
+            "z₀ = Σ E·A·z / Σ E·A",
+            Print.number(first) + " / " + Print.number(ea),
+            Print.with((z - part.beam().bounds().minZ()) * 1000, "mm")));
+    steps.add(
+        new Step(
+            "bending stiffness",
+            "EI = Σ E·I − z₀²·Σ E·A",
+            Print.number(second) + " − " + Print.number(z) + "² · " + Print.number(ea),
+            Print.with(bending.stiffness(), "N·m²")));
+    steps.add(
+        new Step(
+            "shear stiffness",
+            "1/GA = ∫ (Σ E·S / EI)² / (Σ G·b) dz",
+            "numerically over " + part.beam().regions().size() + " pieces",
+            Print.with(bending.shearStiffness(), "N")));
+    capacity("moment, tension below", "N·m", sagging).ifPresent(steps::add);
+    capacity("moment, tension above", "N·m", hogging).ifPresent(steps::add);
+    capacity("shear force", "N", shear).ifPresent(steps::add);
+    part.beam().thinFaces().ifPresent(thin -> thin(thin, bending, steps));
+    return new Working(
+        part.source().what().orElse(part.id()),
+        List.of(
+            "piece", "material", "E, MPa", "A, mm²", "z, mm", "E·A, kN", "E·A·z, N·m", "E·I, N·m²"),
+        pieces,
+        steps);
+  }
+
+  private static Optional<Step> capacity(String what, String unit, Capacity capacity) {
+    Optional<Limit> limit = capacity.governing();
+    return limit.map(
+        first ->
+            new Step(
+                what + " at first failure: " + Figures.words(first),
+                unit.equals("N") ? "V = τ / (Σ E·S / (EI·b))" : "M = σ·EI / (E·|z − z₀|)",
+                Print.number(first.allowable() / 1e6)
+                    + " MPa / "
+                    + Print.number(first.perUnit() / 1e6)
+                    + " MPa per "
+                    + unit,
+                Print.with(first.capacity(), unit)));
+  }
+
+  private static void thin(ThinFaces thin, Bending bending, List<Step> steps) {
+    compare(
+        "bending stiffness by the thin-face formula, to compare",
+        "EI ≈ b·d²·E₁t₁·E₂t₂/(E₁t₁ + E₂t₂)",
+        thin.bendingStiffness(),
+        bending.stiffness(),
+        "N·m²",
+        steps);
+    compare(
+        "shear stiffness by the thin-face formula, to compare",
+        "GA ≈ G_c·b·d²/t_c",
+        thin.shearStiffness(),
+        bending.shearStiffness(),
+        "N",
+        steps);
+  }
+
+  private static void compare(
+      String what, String formula, double thin, double exact, String unit, List<Step> steps) {
+    double apart = thin / exact - 1;
+    if (Math.abs(apart) > APART) {
+      steps.add(
+          new Step(
+              what,
+              formula,
+              "differs by " + Print.margin(apart) + " from the exact value, which is used",
+              Print.with(thin, unit)));
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package kitwright.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.mechanics.beam.Bending;
+import kitwright.mechanics.beam.Capacity;
+import kitwright.mechanics.beam.Sense;
+import kitwright.mechanics.load.Break;
+import kitwright.mechanics.load.BreakOrder;
+import kitwright.mechanics.load.Cantilever;
+import kitwright.mechanics.load.Station;
+import kitwright.mechanics.load.Strong;
+
+/**
+ * Which of two parts on one cantilever breaks first. The protected part reaches from the support to
+ * the place of the intended break, the sacrificial one from there to the tip.
+ *
+ * @param margin load that breaks the protected part over load that breaks the sacrificial one
+ * @param first what breaks first of all
+ * @param stations capacity over demand along the length
+ * @param lacking what could not be told
+ */
+record WeakLinks(
+    Optional<Double> margin, Optional<Break> first, List<Break> stations, List<String> lacking) {
+  private static final int STATIONS = 11;
+
+  WeakLinks {
+    stations = List.copyOf(stations);
+    lacking = List.copyOf(lacking);
+  }
+
+  /** Nothing known, and why. */
+  static WeakLinks lacking(List<String> why) {
+    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why);
+  }
+
+  static WeakLinks of(Part sacrificial, Part protectedPart, Cantilever load, double breaksAt) {
+    List<String> lacking = new ArrayList<>();
+    Optional<Strong> weak = strong(sacrificial, lacking);
+    Optional<Strong> safe = strong(protectedPart, lacking);
+    if (weak.isEmpty() || safe.isEmpty() || !(breaksAt < load.length())) {
+      if (!(breaksAt < load.length())) {
+        lacking.add("the break is meant beyond the tip");
+      }
+      return lacking(lacking);
+    }
+    List<Station> stations = new ArrayList<>();
+    for (int i = 0; i < STATIONS; i++) {
+      double share = (double) i / (STATIONS - 1);
+      if (breaksAt > 0 || i == 0) {
+        stations.add(new Station(breaksAt * share, protectedPart.id(), safe.get()));
+      }
+      double at = breaksAt + (load.length() - breaksAt) * share;
+      stations.add(new Station(at, sacrificial.id(), weak.get()));
+    }
+    BreakOrder order = BreakOrder.of(load, stations, List.of());
+    return new WeakLinks(
+        order.margin(protectedPart.id(), sacrificial.id()), order.first(), order.breaks(), lacking);
+  }
+
+  /** The weaker way of bending, since nobody knows from which side she takes the ground. */
+  private static Optional<Strong> strong(Part part, List<String> lacking) {
+    Bending bending = Bending.of(part.beam());
+    Capacity sagging = bending.moment(Sense.SAGGING);
+    Capacity hogging = bending.moment(Sense.HOGGING);
+    Capacity shear = bending.shear();
+    for (Capacity capacity : List.of(sagging, hogging, shear)) {
+      capacity.missing().forEach(missing -> lacking.add(Figures.words(missing)));
+    }
+    if (sagging.value().isEmpty() || hogging.value().isEmpty() || shear.value().isEmpty()) {
+      return Optional.empty();
+    }
+    Capacity moment =
+        sagging.value().getAsDouble() <= hogging.value().getAsDouble() ? sagging : hogging;
+    return Optional.of(
+        new Strong(
+            moment.value().getAsDouble(),
+            Figures.words(moment.governing().orElseThrow()),
+            shear.value().getAsDouble(),
+            Figures.words(shear.governing().orElseThrow())));
+  }
+}
