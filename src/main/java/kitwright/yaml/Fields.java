@@ -349,11 +349,14 @@ public final class Fields {
   }
 
   private void missing(String key) {
+    Optional<Node> empty = mapping.get(key);
     fault(
         "key-missing",
-        mapping.get("id").map(Node::at).orElse(mapping.at()),
-        sentence((kind.equals(owner) ? "this " + kind : kind) + " has no “" + key + "”"),
-        "Add “" + key + ": …”.");
+        empty.or(() -> mapping.get("id")).map(Node::at).orElse(mapping.at()),
+        empty.isPresent()
+            ? "“" + key + "” is still empty."
+            : sentence((kind.equals(owner) ? "this " + kind : kind) + " has no “" + key + "”"),
+        empty.isPresent() ? "Write its value." : "Add “" + key + ": …”.");
   }
 
   private void wrongShape(String key, Node node, String wanted) {
