@@ -69,7 +69,9 @@ final class ClaimCommand implements Command {
 
   private static String answer(Standing each) {
     if (each.settled().isPresent()) {
-      return each.settled().get().how().name().toLowerCase(Locale.ROOT) + " " + each.settled().get().on();
+      return each.settled().get().how().name().toLowerCase(Locale.ROOT)
+          + " "
+          + each.settled().get().on();
     }
     if (each.isDraft()) {
       return "not sent";

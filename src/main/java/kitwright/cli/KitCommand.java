@@ -24,10 +24,15 @@ import picocli.CommandLine.Parameters;
 final class KitCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
 
-  @Parameters(paramLabel = "ID", arity = "0..*", description = "Which items; all where none is named.")
+  @Parameters(
+      paramLabel = "ID",
+      arity = "0..*",
+      description = "Which items; all where none is named.")
   private List<String> ids = List.of();
 
-  @Option(names = "--open", description = "Only items of which something is still open, or nobody counted.")
+  @Option(
+      names = "--open",
+      description = "Only items of which something is still open, or nobody counted.")
   private boolean open;
 
   @Override
@@ -58,7 +63,8 @@ final class KitCommand implements Command {
 
   private static String table(List<Balance> balances) {
     Listing list =
-        Listing.of("item", ">promised", ">good", ">damaged", ">wrong", ">covered", ">open", ">used");
+        Listing.of(
+            "item", ">promised", ">good", ">damaged", ">wrong", ">covered", ">open", ">used");
     for (Balance each : balances) {
       Position position = each.position();
       list.row(
@@ -80,16 +86,30 @@ final class KitCommand implements Command {
 
   private static String story(Balance balance) {
     Position position = balance.position();
-    StringBuilder out = new StringBuilder(position.item().id() + ": " + position.item().what() + "\n");
+    StringBuilder out =
+        new StringBuilder(position.item().id() + ": " + position.item().what() + "\n");
     for (Count count : position.counts()) {
-      out.append("  ").append(count.on()).append("  ").append(count.good()).append(" good in ").append(count.delivery().id());
+      out.append("  ")
+          .append(count.on())
+          .append("  ")
+          .append(count.good())
+          .append(" good in ")
+          .append(count.delivery().id());
       out.append(count.damaged().isNone() ? "" : ", " + count.damaged() + " damaged");
       out.append(count.wrong().isNone() ? "" : ", " + count.wrong() + " wrong").append('\n');
     }
     for (Use use : position.uses()) {
       out.append("  ").append(use.on()).append("  ").append(use.qty()).append(" used\n");
     }
-    position.awaited().forEach(each -> out.append("  on its way: ").append(each.qty()).append(" in ").append(each.delivery().id()).append('\n'));
+    position
+        .awaited()
+        .forEach(
+            each ->
+                out.append("  on its way: ")
+                    .append(each.qty())
+                    .append(" in ")
+                    .append(each.delivery().id())
+                    .append('\n'));
     return out.toString();
   }
 }
