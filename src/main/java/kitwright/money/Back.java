@@ -91,23 +91,35 @@ public record Back(
                 .filter(each -> each.signed().signum() >= 0 && costs.contains(each.spend().id()))
                 .toList(),
             zero);
-    Money received =
-        sum(
-            valued.stream()
-                .filter(each -> each.signed().signum() < 0)
-                .filter(
-                    each ->
-                        named(each.spend().refunds(), costs) || named(each.because(), shortages))
-                .toList(),
-            zero);
+    List<Valued> came =
+        valued.stream()
+            .filter(each -> each.signed().signum() < 0)
+            .filter(
+                each -> named(each.spend().refunds(), costs) || named(each.because(), shortages))
+            .toList();
+    Money received = sum(came, zero);
     Optional<Money> granted =
         claim
             .settled()
             .filter(end -> !end.on().isAfter(asOf))
             .flatMap(Claim.Settlement::amount)
-            .flatMap(amount -> exchange.home(amount, asOf).money());
+            .flatMap(
+                amount ->
+                    isAllOf(amount, came)
+                        ? Optional.of(received)
+                        : exchange.home(amount, asOf).money());
     return new Back(
         claim, state(claim, asOf), goods(claim, ledger, exchange, asOf), spent, received, granted);
+  }
+
+  /** Whether all of it came, in its own currency: what the rate did since then is not owed. */
+  private static boolean isAllOf(Money amount, List<Valued> came) {
+    Money same =
+        came.stream()
+            .map(each -> each.spend().amount())
+            .filter(money -> money.currency().equals(amount.currency()))
+            .reduce(Money.zero(amount.currency()), Money::plus);
+    return same.compareAmount(amount) >= 0;
   }
 
   private static boolean named(Optional<Ref> ref, Set<String> ids) {
