@@ -20,7 +20,7 @@ class PublicProseTest {
 
   private static String told(String markdown) {
     PublicProse prose = PublicProse.of(markdown, Discretion.of(LEDGER));
-    return new Document(prose.blocks().stream().map(block -> (Block) block).toList()).markdown();
+    return new Document(prose.blocks()).markdown();
   }
 
   @Test
