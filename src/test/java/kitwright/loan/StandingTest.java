@@ -1,0 +1,68 @@
+package kitwright.loan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Where a borrowed tool is, when it is due, and what borrowing saved. */
+class StandingTest {
+  private static Standing loan(String more, String today) {
+    String yaml =
+        "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good%s}]"
+            .formatted(more);
+    return Standing.all(Sample.ledger(yaml), LocalDate.parse(today)).get(0);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2026-02-27, WITH_US, 1",
+    "2026-02-28, WITH_US, 0", // due today is not late
+    "2026-03-01, OVERDUE, -1"
+  })
+  void aToolIsLateFromTheDayAfterItWasDue(String today, String state, long left) {
+    Standing standing = loan(", due: 2026-02-28", today);
+    assertThat(standing.state()).hasToString(state);
+    assertThat(standing.daysLeft()).contains(left);
+  }
+
+  @Test
+  void aToolThatWentBackIsNeverLate() {
+    Standing standing = loan(", due: 2026-02-28, returned: 2026-03-01", "2026-03-15");
+    assertThat(standing.state()).isEqualTo(Standing.State.RETURNED);
+    assertThat(standing.daysLeft()).isEmpty();
+    assertThat(loan(", due: 2026-02-28, returned: 2026-03-10", "2026-03-05").state())
+        .isEqualTo(Standing.State.OVERDUE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "24 EUR/d, 10, 240.00 EUR",
+    "24 EUR, 10, 240.00 EUR", // a bare rate is for a day
+    "70 EUR/w, 10, 100.00 EUR", // ten sevenths of a week
+    "3 EUR/h, 2, 48.00 EUR", // eight hours to the usual day
+  })
+  void savingIsTheHireForTheDaysKept(String rate, int days, String saved) {
+    Standing standing =
+        loan(
+            ", hire-rate: %s, returned: %s"
+                .formatted(rate, LocalDate.of(2026, 2, 1).plusDays(days - 1L)),
+            "2026-03-15");
+    assertThat(standing.daysKept()).isEqualTo(days);
+    assertThat(standing.saved()).hasToString("Optional[" + saved + "]");
+  }
+
+  @Test
+  void aToolBorrowedLaterIsNotThereYet() {
+    assertThat(
+            Standing.all(
+                Sample.ledger(
+                    "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good}]"),
+                LocalDate.of(2026, 1, 31)))
+        .isEqualTo(List.of());
+  }
+}

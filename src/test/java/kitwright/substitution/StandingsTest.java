@@ -1,0 +1,218 @@
+package kitwright.substitution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import kitwright.assessment.Judging;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+/** When a substitution may be built, and why not. */
+class StandingsTest {
+  private static final String ASSESSED =
+      """
+      assessments:
+        - {id: ext, method: external, by: office, on: 2026-02-01, require: {strength: 1}, numbers: {strength: 1.1}, evidence: [{file: there/a.pdf}]}
+      """;
+
+  private static Standing standing(String before, String substitution, String today) {
+    Ledger ledger =
+        Sample.ledger(
+            before
+                + "substitutions:\n  - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, "
+                + substitution
+                + "}\n");
+    return Standings.of(ledger, Judging.of(ledger), LocalDate.parse(today)).all().get(0);
+  }
+
+  private static Standing standing(String before, String substitution) {
+    return standing(before, substitution, "2026-03-02");
+  }
+
+  /** Structural, assessed, signed with the right fingerprint and whatever else is asked. */
+  private static Standing structural(String by, String on, String more) {
+    String unsigned = "grade: structural, proposed: {by: nora, on: 2026-01-30}, assessment: ext";
+    String covers = standing(ASSESSED, unsigned).fingerprint().brief();
+    return standing(
+        ASSESSED,
+        unsigned + ", sign-offs: [{by: %s, on: %s, covers: %s%s}]".formatted(by, on, covers, more));
+  }
+
+  @Test
+  void aStructuralOneNeedsAnAssessmentAndASecondPersonEntitled() {
+    Standing approved = structural("office", "2026-02-12", "");
+    assertThat(approved.isApproved()).isTrue();
+    assertThat(approved.lacks()).isEmpty();
+    assertThat(approved.signedOn()).contains(LocalDate.of(2026, 2, 12));
+    assertThat(standing("", "grade: structural").lacks())
+        .containsExactly(Lack.NO_ASSESSMENT, Lack.UNSIGNED);
+  }
+
+  @Test
+  void aSignatureSaysWhyItDoesNotCount() {
+    assertThat(structural("nora", "2026-02-12", "").lacks())
+        .containsExactly(Lack.NOT_ENTITLED, Lack.BY_PROPOSER);
+    assertThat(structural("office", "2026-01-31", "").lacks())
+        .containsExactly(Lack.BEFORE_ASSESSMENT);
+    assertThat(structural("stranger", "2026-02-12", "").lacks()).containsExactly(Lack.NOT_ENTITLED);
+    assertThat(
+            standing(
+                    ASSESSED,
+                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12}]")
+                .lacks())
+        .containsExactly(Lack.COVERS_NOTHING);
+    assertThat(
+            standing(
+                    ASSESSED,
+                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12, covers: 7c1f00000000}]")
+                .lacks())
+        .containsExactly(Lack.STALE);
+  }
+
+  @Test
+  void oneSignatureThatCountsIsEnough() {
+    String unsigned = "grade: structural, assessment: ext";
+    String covers = standing(ASSESSED, unsigned).fingerprint().digits();
+    Standing standing =
+        standing(
+            ASSESSED,
+            unsigned
+                + ", sign-offs: [{by: nora, on: 2026-02-10}, {by: office, on: 2026-02-12, covers: %s}]"
+                    .formatted(covers));
+    assertThat(standing.isApproved()).isTrue();
+    assertThat(standing.signatures()).extracting(Signature::counts).containsExactly(false, true);
+  }
+
+  @Test
+  void aSignatureOfAnyDayAfterTodayIsNotGivenYet() {
+    assertThat(standing("", "grade: finish, sign-offs: [{by: nora, on: 2026-03-03}]").lacks())
+        .containsExactly(Lack.UNSIGNED);
+  }
+
+  @Test
+  void aFinishItemMayBeSignedByItsProposerWithoutAssessmentOrFingerprint() {
+    assertThat(
+            standing(
+                    "",
+                    "grade: finish, proposed: {by: nora, on: 2026-01-30}, sign-offs: [{by: nora, on: 2026-01-30}]")
+                .isApproved())
+        .isTrue();
+  }
+
+  @Test
+  void aSystemsItemNeedsSomebodyEntitledToSystems() {
+    assertThat(
+            standing(
+                    "",
+                    "grade: systems, sign-offs: [{by: nora, on: 2026-02-12, covers: 7c1f00000000}]")
+                .lacks())
+        .containsExactly(Lack.NOT_ENTITLED, Lack.STALE);
+  }
+
+  @Test
+  void anAssessmentThatFailsStandsInTheWayOfEveryGrade() {
+    String failing = ASSESSED.replace("strength: 1.1", "strength: 0.9");
+    assertThat(
+            standing(
+                    failing,
+                    "grade: finish, assessment: ext, sign-offs: [{by: nora, on: 2026-02-12}]")
+                .lacks())
+        .containsExactly(Lack.ASSESSMENT_FAILS);
+    String open = ASSESSED.replace("by: office, ", "");
+    assertThat(standing(open, "grade: structural, assessment: ext").lacks())
+        .containsExactly(Lack.ASSESSMENT_OPEN, Lack.UNSIGNED);
+  }
+
+  @Test
+  void anUnmetConditionVoidsTheSignature() {
+    String section = "sections: [{id: tube, shape: tube, dimensions: {wall: 2 mm}}]\n";
+    Standing standing =
+        standing(
+            section,
+            "grade: finish, sign-offs: [{by: nora, on: 2026-02-12, conditions: [{section: tube, at-least: {wall: 3 mm}}, sand it]}]");
+    assertThat(standing.lacks()).containsExactly(Lack.CONDITION_UNMET);
+  }
+
+  @Test
+  void aWithdrawnOneIsWithdrawnFromThatDay() {
+    String record = "grade: structural, withdrawn: 2026-02-20";
+    assertThat(standing("", record, "2026-02-19").state()).isEqualTo(Standing.State.WAITING);
+    assertThat(standing("", record, "2026-02-20").state()).isEqualTo(Standing.State.WITHDRAWN);
+  }
+
+  @Test
+  void theHoldPointHoldsUntilSigned() {
+    String task = "tasks: [{id: close, what: Close it, takes: 1 d%s}]\n";
+    String signed = "grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12}]";
+    String unsigned = "grade: finish, hold: close";
+    assertThat(hold(task.formatted(""), unsigned)).isEqualTo(HoldPoint.State.HOLDS);
+    assertThat(hold(task.formatted(""), signed)).isEqualTo(HoldPoint.State.RELEASED);
+    assertThat(hold(task.formatted(", started: 2026-02-12"), signed))
+        .isEqualTo(HoldPoint.State.RELEASED);
+    assertThat(hold(task.formatted(", started: 2026-02-11"), signed))
+        .isEqualTo(HoldPoint.State.PASSED);
+    assertThat(hold(task.formatted(", started: 2026-03-03"), unsigned))
+        .isEqualTo(HoldPoint.State.HOLDS);
+    assertThat(hold(task.formatted(", progress: 10 %"), unsigned))
+        .isEqualTo(HoldPoint.State.PASSED);
+    assertThat(hold(task.formatted(", progress: 0"), unsigned)).isEqualTo(HoldPoint.State.HOLDS);
+    assertThat(hold("", "grade: finish")).isEqualTo(HoldPoint.State.NONE);
+  }
+
+  @Test
+  void aDayOfTheLogThatNamesTheTaskStartsIt() {
+    String yaml =
+        """
+        tasks: [{id: close, what: Close it, takes: 1 d, started: 2026-02-20}]
+        substitutions:
+          - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12}]}
+        ---
+        day: 2026-02-10
+        tasks: {close: 10 %}
+        ---
+        """;
+    Ledger ledger = Sample.ledger(yaml);
+    HoldPoint hold = Standings.of(ledger, Judging.of(ledger), Sample.TODAY).all().get(0).hold();
+    assertThat(hold.state()).isEqualTo(HoldPoint.State.PASSED);
+    assertThat(hold.begun()).contains(LocalDate.of(2026, 2, 10));
+  }
+
+  @Test
+  void aChangeAfterTheSignatureDoesNotUndoThatItWasThereInTime() {
+    String task = "tasks: [{id: close, what: Close it, takes: 1 d, started: 2026-02-20}]\n";
+    Standing standing =
+        standing(
+            task,
+            "grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12, covers: 7c1f00000000}]");
+    assertThat(standing.lacks()).containsExactly(Lack.STALE);
+    assertThat(standing.hold().state()).isEqualTo(HoldPoint.State.RELEASED);
+  }
+
+  @Test
+  void aShortageFindsItsSubstitutionByEitherReference() {
+    Ledger ledger =
+        Sample.ledger(
+            """
+            kit: [{id: stave-s, what: stave, qty: 14 m}]
+            shortages:
+              - {id: s1, item: stave-s, qty: 4 m, found: 2026-02-01, cause: not-packed}
+              - {id: s2, item: stave-s, qty: 4 m, found: 2026-02-01, cause: not-packed, options: [{kind: substitute, substitution: b}]}
+            substitutions:
+              - {id: a, for: s1, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
+              - {id: b, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
+            """);
+    Standings all = Standings.of(ledger, Judging.of(ledger), Sample.TODAY);
+    assertThat(ids(all.answering("s1"))).containsExactly("a");
+    assertThat(ids(all.answering("s2"))).containsExactly("b");
+  }
+
+  private static HoldPoint.State hold(String tasks, String substitution) {
+    return standing(tasks, substitution).hold().state();
+  }
+
+  private static List<String> ids(List<Standing> standings) {
+    return standings.stream().map(standing -> standing.substitution().id()).toList();
+  }
+}
