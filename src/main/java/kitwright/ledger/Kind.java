@@ -2,7 +2,9 @@ package kitwright.ledger;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The kinds of record: the top key of each in a file, and what a person calls one of them. */
 public enum Kind {
@@ -26,6 +28,11 @@ public enum Kind {
   FORECAST("forecast", "forecast day"),
   LOG("log", "log day");
 
+  private static final Map<String, Kind> BY_KEY =
+      Arrays.stream(values())
+          .filter(kind -> kind != LOG)
+          .collect(Collectors.toUnmodifiableMap(Kind::key, kind -> kind));
+
   private final String key;
   private final String word;
 
@@ -46,7 +53,7 @@ public enum Kind {
 
   /** The kind with a top key; log days have none, they are Markdown files. */
   public static Optional<Kind> of(String key) {
-    return Arrays.stream(values()).filter(kind -> kind != LOG && kind.key.equals(key)).findFirst();
+    return Optional.ofNullable(BY_KEY.get(key));
   }
 
   /** All top keys. */

@@ -70,16 +70,8 @@ public final class LedgerReader {
     Records records = new Records(Currency.getInstance("EUR"), builds, unheard);
     for (SourceFile file : files) {
       if (!file.isMarkdown() && mayHoldBuild(file.text())) {
-        YamlText.read(
-            file.path(),
-            file.text(),
-            0,
-            (key, node) -> {
-              if (key.text().equals(Kind.BUILD.key())) {
-                records.take(key, node);
-              }
-            },
-            unheard);
+        YamlText.first(file.path(), file.text(), Kind.BUILD.key())
+            .ifPresent(build -> records.take(build.key(), build.value()));
       }
     }
     return builds

@@ -2,13 +2,9 @@ package kitwright.value;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Days of the calendar from the first to the last, both included. */
 public record Days(LocalDate first, LocalDate last) {
-  private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
-
   public Days {
     if (last.isBefore(first)) {
       throw new IllegalArgumentException(last + " is before " + first);
@@ -45,23 +41,39 @@ public record Days(LocalDate first, LocalDate last) {
    * @throws Misread for any other text
    */
   public static LocalDate day(String text) throws Misread {
-    Matcher iso = ISO.matcher(text.strip());
-    if (!iso.matches()) {
+    String iso = text.strip();
+    boolean hyphens = iso.length() == 10 && iso.charAt(4) == '-' && iso.charAt(7) == '-';
+    int year = hyphens ? number(iso, 0, 4) : -1;
+    int month = hyphens ? number(iso, 5, 7) : -1;
+    int day = hyphens ? number(iso, 8, 10) : -1;
+    if (year < 0 || month < 0 || day < 0) {
       throw new Misread(
           Decimal.quoted(text) + " is not a date",
           "write year, month and day as 2026-01-31 (ISO 8601)");
     }
-    int year = Integer.parseInt(iso.group(1));
     if (year < 1900 || year > 2199) {
       throw new Misread("the year " + year + " cannot be right", "write the true year");
     }
     try {
-      return LocalDate.of(year, Integer.parseInt(iso.group(2)), Integer.parseInt(iso.group(3)));
+      return LocalDate.of(year, month, day);
     } catch (DateTimeException impossible) {
       throw new Misread(
           Decimal.quoted(text) + " is not a day of the calendar",
           "look the date up and correct it");
     }
+  }
+
+  /** What the digits from one place to another say; below zero where not all are digits. */
+  private static int number(String text, int from, int to) {
+    int value = 0;
+    for (int i = from; i < to; i++) {
+      char c = text.charAt(i);
+      if (c < '0' || c > '9') {
+        return -1;
+      }
+      value = value * 10 + (c - '0');
+    }
+    return value;
   }
 
   @Override

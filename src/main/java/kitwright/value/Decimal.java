@@ -1,14 +1,11 @@
 package kitwright.value;
 
 import java.math.BigDecimal;
-import java.util.regex.Pattern;
 
 /** Reads a plain decimal number as a person writes it, and prints one without an exponent. */
 public final class Decimal {
   /** Longer texts are no builder's numbers; the limit keeps hostile ones from costing time. */
   private static final int LONGEST = 24;
-
-  private static final Pattern PLAIN = Pattern.compile("[+-]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)");
 
   private Decimal() {}
 
@@ -16,7 +13,7 @@ public final class Decimal {
    * @throws Misread for a comma, an exponent, a digit separator, words, or more than 24 characters
    */
   public static BigDecimal parse(String text) throws Misread {
-    if (text.length() <= LONGEST && PLAIN.matcher(text).matches()) {
+    if (text.length() <= LONGEST && isPlain(text)) {
       return new BigDecimal(text);
     }
     if (text.length() > LONGEST) {
@@ -32,6 +29,21 @@ public final class Decimal {
           quoted(text) + " is not a plain number", "write digits and at most one full stop");
     }
     throw new Misread(quoted(text) + " is not a number", "write a number such as 12 or 3.5");
+  }
+
+  /** A sign or none, digits, and at most one full stop with digits behind it. */
+  private static boolean isPlain(String text) {
+    int from = text.startsWith("-") || text.startsWith("+") ? 1 : 0;
+    int stops = 0;
+    for (int i = from; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '.') {
+        stops++;
+      } else if (c < '0' || c > '9') {
+        return false;
+      }
+    }
+    return stops <= 1 && text.length() > from && !text.endsWith(".");
   }
 
   /** As written by hand: no exponent, no trailing zeros. */

@@ -3,8 +3,6 @@ package kitwright.value;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * An amount of a currency, to the minor unit of ISO 4217 and no finer: {@code 46.20 EUR}, {@code 46
@@ -12,12 +10,14 @@ import java.util.regex.Pattern;
  * saving, an underspend).
  */
 public record Money(BigDecimal amount, Currency currency) {
-  private static final Pattern FORM = Pattern.compile("\\s*([+-]?[\\d.,_:]+)\\s*(\\S+)?\\s*");
+  /** Wider than a number's own, so that a wrong one is named as a whole. */
+  private static final String DIGITS = "0123456789.,_:";
+
   private static final BigDecimal LARGEST = new BigDecimal("1000000000000");
 
   public Money {
     int digits = digits(currency);
-    if (amount.stripTrailingZeros().scale() > digits) {
+    if (isFiner(amount, digits)) {
       throw new IllegalArgumentException(amount + " is finer than " + currency + " allows");
     }
     amount = amount.setScale(digits, RoundingMode.UNNECESSARY);
@@ -39,15 +39,16 @@ public record Money(BigDecimal amount, Currency currency) {
    * @throws Misread for an unknown currency, or decimals finer than the currency has
    */
   public static Money parse(String text, Currency fallback) throws Misread {
-    Matcher form = FORM.matcher(text);
-    if (!form.matches()) {
-      throw new Misread(
-          Decimal.quoted(text) + " is not an amount of money",
-          "write a number and an ISO 4217 currency, such as 46.20 EUR");
-    }
-    BigDecimal amount = Decimal.parse(form.group(1));
-    Currency currency = form.group(2) == null ? fallback : currency(form.group(2));
-    if (amount.stripTrailingZeros().scale() > digits(currency)) {
+    Figure figure =
+        Figure.of(text, DIGITS)
+            .orElseThrow(
+                () ->
+                    new Misread(
+                        Decimal.quoted(text) + " is not an amount of money",
+                        "write a number and an ISO 4217 currency, such as 46.20 EUR"));
+    BigDecimal amount = Decimal.parse(figure.number());
+    Currency currency = figure.word().isEmpty() ? fallback : currency(figure.word().get());
+    if (isFiner(amount, digits(currency))) {
       throw new Misread(
           Decimal.quoted(text)
               + " has more decimals than "
@@ -80,6 +81,10 @@ public record Money(BigDecimal amount, Currency currency) {
     throw new Misread(
         Decimal.quoted(code) + " is not a currency of ISO 4217",
         "write its three capital letters, such as EUR, NZD or JPY");
+  }
+
+  private static boolean isFiner(BigDecimal amount, int digits) {
+    return amount.scale() > digits && amount.stripTrailingZeros().scale() > digits;
   }
 
   static int digits(Currency currency) {

@@ -2,16 +2,14 @@ package kitwright.value;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * So many of a unit. Never negative: what is missing is told by its own type. {@code 4 each} equals
  * {@code 4.0 each}, but not {@code 400 cm}: compare amounts with {@link #compareAmount}.
  */
 public record Quantity(BigDecimal amount, Unit unit) {
-  private static final Pattern FORM =
-      Pattern.compile("\\s*([+-]?[\\d.,_:eE+]+(?<![eE]))\\s*(\\S.*?)?\\s*");
+  /** Wider than a number's own, so that a wrong one is named as a whole. */
+  private static final String DIGITS = "0123456789.,_:eE+";
 
   /** The largest amount read; a builder's ledger holds no more of anything. */
   private static final BigDecimal LARGEST = new BigDecimal("1000000000000");
@@ -40,14 +38,15 @@ public record Quantity(BigDecimal amount, Unit unit) {
    * @throws Misread for a number or unit that cannot be read, or a negative amount
    */
   public static Quantity parse(String text, Unit fallback) throws Misread {
-    Matcher form = FORM.matcher(text);
-    if (!form.matches()) {
-      throw new Misread(
-          Decimal.quoted(text) + " is not a quantity", "write a number and a unit, such as 26 m");
-    }
-    BigDecimal amount = Decimal.parse(form.group(1));
-    String symbol = form.group(2);
-    Unit unit = symbol == null ? fallback : unit(symbol);
+    Figure figure =
+        Figure.of(text, DIGITS)
+            .orElseThrow(
+                () ->
+                    new Misread(
+                        Decimal.quoted(text) + " is not a quantity",
+                        "write a number and a unit, such as 26 m"));
+    BigDecimal amount = Decimal.parse(figure.number());
+    Unit unit = figure.word().isEmpty() ? fallback : unit(figure.word().get());
     if (amount.signum() < 0) {
       throw new Misread(
           "the quantity " + Decimal.quoted(text) + " is negative",

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -48,7 +49,9 @@ public final class Fields {
   private final String owner;
   private Currency currency;
   private final Findings out;
-  private final List<String> known = new ArrayList<>();
+  private final List<String> known = new ArrayList<>(24);
+  private final boolean[] asked;
+  private final long hashes;
   private boolean sound = true;
 
   /**
@@ -61,6 +64,8 @@ public final class Fields {
 
   private Fields(Node.Mapping mapping, String kind, String owner, Currency currency, Findings out) {
     this.mapping = mapping;
+    this.asked = new boolean[mapping.entries().size()];
+    this.hashes = hashes(mapping);
     this.kind = kind;
     this.owner = owner;
     this.currency = currency;
@@ -100,8 +105,7 @@ public final class Fields {
 
   /** A value that may be left out. */
   public <T> Optional<T> maybe(String key, Reading<T> reading) {
-    known.add(key);
-    return node(key).flatMap(node -> value(key, node, reading));
+    return ask(key).flatMap(node -> value(key, node, reading));
   }
 
   private <T> Optional<T> value(String key, Node node, Reading<T> reading) {
@@ -219,8 +223,7 @@ public final class Fields {
 
   /** One value, or {@code [low, likely, high]}. */
   public <T> Optional<ThreePoint<T>> maybeThreePoint(String key, Reading<T> reading) {
-    known.add(key);
-    Optional<Node> node = node(key);
+    Optional<Node> node = ask(key);
     if (node.isPresent() && node.get() instanceof Node.Listing list) {
       List<T> all = new ArrayList<>();
       list.items().forEach(item -> value(key, item, reading).ifPresent(all::add));
@@ -283,8 +286,7 @@ public final class Fields {
 
   /** One group of keys. */
   public <T> Optional<T> maybeGroup(String key, Function<Fields, T> reading) {
-    known.add(key);
-    return node(key)
+    return ask(key)
         .flatMap(node -> group(key, node, ""))
         .flatMap(group -> inside(group, key, reading));
   }
@@ -300,9 +302,8 @@ public final class Fields {
 
   /** Keys of the user's own choice, each with a plain value, in the order written. */
   public <T> Map<Ref, T> map(String key, Reading<T> reading) {
-    known.add(key);
     Map<Ref, T> all = new LinkedHashMap<>();
-    Optional<Node> node = node(key);
+    Optional<Node> node = ask(key);
     if (node.isPresent() && node.get() instanceof Node.Mapping inner) {
       for (Node.Entry entry : inner.entries()) {
         value(key, entry.value(), reading)
@@ -326,9 +327,9 @@ public final class Fields {
 
   /** The keys written that nobody asked for so far: for records with keys of a table. */
   public List<String> unasked() {
-    return mapping.entries().stream()
-        .map(entry -> entry.key().text())
-        .filter(key -> !known.contains(key))
+    return IntStream.range(0, asked.length)
+        .filter(i -> !asked[i])
+        .mapToObj(i -> mapping.entries().get(i).key().text())
         .toList();
   }
 
@@ -373,18 +374,14 @@ public final class Fields {
 
   /** Reports each key that was never asked for, with the nearest that was. */
   public void finish() {
-    Optional<Node.Entry> before = Optional.empty();
-    for (Node.Entry entry : mapping.entries()) {
-      String key = entry.key().text();
-      if (!known.contains(key)) {
+    List<Node.Entry> entries = mapping.entries();
+    for (int i = 0; i < asked.length; i++) {
+      if (!asked[i]) {
+        Node.Entry entry = entries.get(i);
+        boolean cut = i > 0 && isCutText(entries.get(i - 1), entry);
         sound = false;
-        out.add(
-            before
-                .filter(b -> isCutText(b, entry))
-                .map(b -> cut(b, entry))
-                .orElseGet(() -> unknown(entry)));
+        out.add(cut ? cut(entries.get(i - 1), entry) : unknown(entry));
       }
-      before = Optional.of(entry);
     }
   }
 
@@ -456,7 +453,7 @@ public final class Fields {
       return Optional.of(group);
     }
     if (node instanceof Node.Scalar scalar && !shorthand.isEmpty()) {
-      Node.Scalar name = new Node.Scalar(shorthand, false, scalar.at());
+      Node.Scalar name = Node.Scalar.at(scalar.at(), shorthand);
       return Optional.of(new Node.Mapping(List.of(new Node.Entry(name, scalar)), scalar.at()));
     }
     wrongShape(key, node, "a group of keys");
@@ -464,16 +461,50 @@ public final class Fields {
   }
 
   private List<Node> items(String key) {
-    known.add(key);
-    Optional<Node> node = node(key);
+    Optional<Node> node = ask(key);
     if (node.isEmpty()) {
       return List.of();
     }
     return node.get() instanceof Node.Listing list ? list.items() : List.of(node.get());
   }
 
+  /** The value of a key that is part of the record's form. */
+  private Optional<Node> ask(String key) {
+    known.add(key);
+    int index = indexOf(key);
+    if (index < 0) {
+      return Optional.empty();
+    }
+    asked[index] = true;
+    return written(mapping.entries().get(index).value());
+  }
+
   private Optional<Node> node(String key) {
-    return mapping.get(key).filter(n -> !(n instanceof Node.Scalar scalar && scalar.isEmpty()));
+    int index = indexOf(key);
+    return index < 0 ? Optional.empty() : written(mapping.entries().get(index).value());
+  }
+
+  /** Most keys of a form are left out, and the hashes of those written tell so at once. */
+  private int indexOf(String key) {
+    return (hashes & bit(key)) == 0 ? -1 : mapping.indexOf(key);
+  }
+
+  private static long hashes(Node.Mapping mapping) {
+    long all = 0;
+    for (Node.Entry entry : mapping.entries()) {
+      all |= bit(entry.key().text());
+    }
+    return all;
+  }
+
+  private static long bit(String key) {
+    return 1L << key.hashCode();
+  }
+
+  private static Optional<Node> written(Node node) {
+    return node instanceof Node.Scalar scalar && scalar.isEmpty()
+        ? Optional.empty()
+        : Optional.of(node);
   }
 
   // --- readings ----------------------------------------------------------------------------
@@ -490,21 +521,24 @@ public final class Fields {
     if (text.isBlank() || text.length() > 120) {
       throw new Misread("an id has 1 to 120 characters", "write a short name without spaces");
     }
-    boolean odd =
-        text.codePoints()
-            .anyMatch(
-                c ->
-                    Character.isWhitespace(c)
-                        || Character.getType(c) == Character.FORMAT
-                        || Character.isISOControl(c)
-                        || c == '/'
-                        || c == '\\');
+    boolean odd = false;
+    for (int i = 0; i < text.length(); i++) {
+      odd |= isOddInId(text.codePointAt(i));
+    }
     if (odd) {
       throw new Misread(
           "the id “" + text + "” holds a space, a slash or an invisible character",
           "use letters, digits, full stops and hyphens");
     }
     return text;
+  }
+
+  private static boolean isOddInId(int c) {
+    return Character.isWhitespace(c)
+        || Character.getType(c) == Character.FORMAT
+        || Character.isISOControl(c)
+        || c == '/'
+        || c == '\\';
   }
 
   private static Integer count(String text) throws Misread {
@@ -529,16 +563,17 @@ public final class Fields {
   }
 
   private static <E extends Enum<E>> E oneOf(String text, Class<E> words) throws Misread {
-    List<String> all = Arrays.stream(words.getEnumConstants()).map(Fields::word).toList();
-    int index = all.indexOf(text);
-    if (index < 0) {
-      throw new Misread(
-          "“" + text + "” is not one of the words known here",
-          Nearest.to(text, all)
-              .map(near -> "did you mean “" + near + "”? The words are: " + String.join(", ", all))
-              .orElse("use one of: " + String.join(", ", all)));
+    for (E constant : words.getEnumConstants()) {
+      if (constant.name().length() == text.length() && word(constant).equals(text)) {
+        return constant;
+      }
     }
-    return words.getEnumConstants()[index];
+    List<String> all = Arrays.stream(words.getEnumConstants()).map(Fields::word).toList();
+    throw new Misread(
+        "“" + text + "” is not one of the words known here",
+        Nearest.to(text, all)
+            .map(near -> "did you mean “" + near + "”? The words are: " + String.join(", ", all))
+            .orElse("use one of: " + String.join(", ", all)));
   }
 
   /** How a word of a closed list is written in a ledger. */

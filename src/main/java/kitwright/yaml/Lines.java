@@ -13,6 +13,11 @@ record Lines(String file, int skipped) {
     return new Place(file, line(from), from.getColumn() + 1, line(to), to.getColumn() + 1);
   }
 
+  Node.Scalar scalar(String text, boolean quoted, Mark from, Mark to) {
+    return new Node.Scalar(
+        text, quoted, file, line(from), from.getColumn() + 1, line(to), to.getColumn() + 1);
+  }
+
   Place at(Mark mark) {
     return new Place(file, line(mark), mark.getColumn() + 1, line(mark), mark.getColumn() + 2);
   }

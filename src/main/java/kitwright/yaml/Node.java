@@ -13,12 +13,26 @@ public sealed interface Node {
   String word();
 
   /**
-   * One value.
+   * One value. Its place is kept as numbers and made when asked for: a large ledger holds a million
+   * values and tells the places of a few.
    *
    * @param text as written, without quotes
    * @param quoted whether quotes stood round it, so that an empty text is meant
    */
-  record Scalar(String text, boolean quoted, Place at) implements Node {
+  record Scalar(
+      String text, boolean quoted, String file, int line, int column, int endLine, int endColumn)
+      implements Node {
+    /** A value at a place. */
+    static Scalar at(Place at, String text) {
+      return new Scalar(
+          text, false, at.file(), at.line(), at.column(), at.endLine(), at.endColumn());
+    }
+
+    @Override
+    public Place at() {
+      return new Place(file, line, column, endLine, endColumn);
+    }
+
     /** Whether nothing was written: empty, {@code ~} or {@code null}. */
     public boolean isEmpty() {
       return !quoted && (text.isEmpty() || text.equals("~") || text.equals("null"));
@@ -55,12 +69,18 @@ public sealed interface Node {
 
     /** The value of a key. */
     public Optional<Node> get(String key) {
-      for (Entry entry : entries) {
-        if (entry.key().text().equals(key)) {
-          return Optional.of(entry.value());
+      int index = indexOf(key);
+      return index < 0 ? Optional.empty() : Optional.of(entries.get(index).value());
+    }
+
+    /** Which entry has a key; below zero where none has. A record has few keys, so no map. */
+    int indexOf(String key) {
+      for (int i = 0; i < entries.size(); i++) {
+        if (entries.get(i).key().text().equals(key)) {
+          return i;
         }
       }
-      return Optional.empty();
+      return -1;
     }
   }
 

@@ -5,18 +5,21 @@ package kitwright.yaml;
  * characters in YAML 1.2 (section 5.4) and in every editor. They are put out of its sight while it
  * reads, so that places stay true, and put back into the values.
  */
-final class OddBreaks {
+record OddBreaks(boolean hides) {
   private static final String ODD = "\u0085\u2028\u2029";
   private static final String STAND_INS = "\uE085\uE828\uE829";
 
-  private OddBreaks() {}
-
-  static String hidden(String text) {
-    return exchanged(text, ODD, STAND_INS);
+  /** Whether a text holds any; most hold none, and their values need no second look. */
+  static OddBreaks of(String text) {
+    return new OddBreaks(ODD.chars().anyMatch(odd -> text.indexOf(odd) >= 0));
   }
 
-  static String shown(String text) {
-    return exchanged(text, STAND_INS, ODD);
+  String hidden(String text) {
+    return hides ? exchanged(text, ODD, STAND_INS) : text;
+  }
+
+  String shown(String value) {
+    return hides ? exchanged(value, STAND_INS, ODD) : value;
   }
 
   private static String exchanged(String text, String from, String to) {

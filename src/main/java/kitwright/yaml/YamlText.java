@@ -34,17 +34,21 @@ public final class YamlText {
 
   private final ParserImpl events;
   private final Lines lines;
+  private final OddBreaks breaks;
   private final boolean itemByItem;
   private final Findings out;
+  private final Map<String, String> keys = new HashMap<>();
 
-  private YamlText(ParserImpl events, Lines lines, boolean itemByItem, Findings out) {
+  private YamlText(
+      ParserImpl events, Lines lines, OddBreaks breaks, boolean itemByItem, Findings out) {
     this.events = events;
     this.lines = lines;
+    this.breaks = breaks;
     this.itemByItem = itemByItem;
     this.out = out;
   }
 
-  /** Ends the reading of a file whose fault has been reported. */
+  /** Ends the reading of a file: its fault has been reported, or no more of it is wanted. */
   private static final class Abandoned extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
@@ -70,6 +74,20 @@ public final class YamlText {
     read(file, text, skipped, true, record, out);
   }
 
+  /** The first record below a top key; reading stops there, and nothing is said of faults. */
+  public static Optional<Node.Entry> first(String file, String text, String topKey) {
+    List<Node.Entry> found = new ArrayList<>();
+    BiConsumer<Node.Scalar, Node> taker =
+        (key, node) -> {
+          if (key.text().equals(topKey)) {
+            found.add(new Node.Entry(key, node));
+            throw new Abandoned();
+          }
+        };
+    read(file, text, 0, taker, new Findings());
+    return found.stream().findFirst();
+  }
+
   private static void read(
       String file,
       String text,
@@ -81,10 +99,11 @@ public final class YamlText {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     try {
-      ParserImpl events = new ParserImpl(new StreamReader(OddBreaks.hidden(text)), options);
-      new YamlText(events, lines, itemByItem, out).documents(record);
+      OddBreaks breaks = OddBreaks.of(text);
+      ParserImpl events = new ParserImpl(new StreamReader(breaks.hidden(text)), options);
+      new YamlText(events, lines, breaks, itemByItem, out).documents(record);
     } catch (Abandoned told) {
-      // The fault is among the findings, and what was read before it stands.
+      // What was read before stands, and a fault is among the findings.
     } catch (MarkedYAMLException broken) {
       out.add(Faults.broken(broken, lines, file));
     } catch (ReaderException odd) {
@@ -123,7 +142,7 @@ public final class YamlText {
   }
 
   private void top(BiConsumer<Node.Scalar, Node> record) {
-    Map<String, Place> seen = new HashMap<>();
+    SeenKeys seen = new SeenKeys();
     while (!events.checkEvent(Event.ID.MappingEnd)) {
       Optional<Node.Scalar> key = key(seen, 1);
       if (itemByItem && key.isPresent() && events.checkEvent(Event.ID.SequenceStart)) {
@@ -141,15 +160,18 @@ public final class YamlText {
   }
 
   /** The next key; empty where it is no key or stands there for the second time. */
-  private Optional<Node.Scalar> key(Map<String, Place> seen, int depth) {
-    Node node = node(depth + 1);
-    if (!(node instanceof Node.Scalar key)) {
-      out.add(Faults.notAKey(node.at()));
+  private Optional<Node.Scalar> key(SeenKeys seen, int depth) {
+    if (!events.checkEvent(Event.ID.Scalar)) {
+      out.add(Faults.notAKey(node(depth + 1).at()));
       return Optional.empty();
     }
-    Place first = seen.putIfAbsent(key.text(), key.at());
-    if (first != null) {
-      out.add(Faults.keyTwice(key, first));
+    ScalarEvent event = (ScalarEvent) events.getEvent();
+    complain(event);
+    // The same few keys stand in every record: each text is kept once.
+    Node.Scalar key = scalar(event, keys.computeIfAbsent(event.getValue(), breaks::shown));
+    Optional<Node.Scalar> first = seen.before(key);
+    if (first.isPresent()) {
+      out.add(Faults.keyTwice(key, first.get().at()));
       return Optional.empty();
     }
     return Optional.of(key);
@@ -167,11 +189,14 @@ public final class YamlText {
     }
     complain((NodeEvent) event);
     if (event instanceof ScalarEvent scalar) {
-      Place at = lines.between(scalar.getStartMark(), scalar.getEndMark());
-      return new Node.Scalar(
-          OddBreaks.shown(scalar.getValue()), scalar.getScalarStyle() != ScalarStyle.PLAIN, at);
+      return scalar(scalar, breaks.shown(scalar.getValue()));
     }
     return event.is(Event.ID.SequenceStart) ? listing(event, depth) : mapping(event, depth);
+  }
+
+  private Node.Scalar scalar(ScalarEvent event, String text) {
+    boolean quoted = event.getScalarStyle() != ScalarStyle.PLAIN;
+    return lines.scalar(text, quoted, event.getStartMark(), event.getEndMark());
   }
 
   private void complain(NodeEvent event) {
@@ -199,7 +224,7 @@ public final class YamlText {
 
   private Node mapping(Event start, int depth) {
     List<Node.Entry> entries = new ArrayList<>();
-    Map<String, Place> seen = new HashMap<>();
+    SeenKeys seen = new SeenKeys();
     while (!events.checkEvent(Event.ID.MappingEnd)) {
       Optional<Node.Scalar> key = key(seen, depth);
       Node value = node(depth + 1);
