@@ -1,10 +1,15 @@
 package kitwright.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import kitwright.drawing.Svg;
 import kitwright.network.Range;
 import kitwright.network.Simulation;
 import kitwright.openmatter.Bearings;
+import kitwright.report.Existing;
+import kitwright.report.WorkPicture;
+import kitwright.report.Writing;
 import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,6 +51,16 @@ final class AheadCommand implements Command {
   private boolean range;
 
   @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description =
+          "Also draw the work over time, with what will stop it, into an SVG file; up to the end of the plan unless --weeks says otherwise.")
+  private String picture = "";
+
+  @Option(names = "--force", description = "Replace a picture that Kitwright did not write.")
+  private boolean force;
+
+  @Option(
       names = "--format",
       paramLabel = "HOW",
       description = "text, or json for other programs; text where not said.")
@@ -71,7 +86,33 @@ final class AheadCommand implements Command {
             format == Format.JSON
                 ? AheadJson.of(outlook)
                 : new AheadText(outlook, session.screen().width()).text());
+    if (!picture.isEmpty()) {
+      draw(outlook, session);
+    }
     return CLEAN;
+  }
+
+  private void draw(Outlook outlook, Session session) {
+    Path file = LedgerOptions.path(session, picture).toAbsolutePath().normalize();
+    Path folder = file.getParent();
+    if (!picture.endsWith(".svg") || folder == null) {
+      throw new Refusal("After --picture: “" + picture + "”.", "Please name a file FILE.svg.");
+    }
+    Svg drawn =
+        weeks < 0 ? WorkPicture.of(outlook.now()) : WorkPicture.upTo(outlook.last(), outlook.now());
+    Writing.into(folder)
+        .write(
+            file.getFileName().toString(),
+            drawn.text(),
+            force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
+        .<Runnable>match(
+            done -> () -> session.err().println("written  " + done.file()),
+            same -> () -> session.err().println("as it was " + same.file()),
+            refused ->
+                () -> {
+                  throw new Refusal(refused.why().what(), refused.why().mend());
+                })
+        .run();
   }
 
   private static Range simulated(Bearings now) {

@@ -1,0 +1,176 @@
+package kitwright.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Map;
+import kitwright.Sample;
+import kitwright.finding.Findings;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+/** How the records of a ledger become a network. Sample's today is Monday, 2 March 2026. */
+class PlanTest {
+  private static final LocalDate MONDAY = Sample.TODAY;
+
+  private static Plan plan(String tasks) {
+    return Plan.of(Sample.ledger(tasks), MONDAY);
+  }
+
+  private static LocalDate starts(Plan plan, String task) {
+    return plan.schedule().of(task).earliestStart().toLocalDate();
+  }
+
+  @Test
+  void aDayIsAWorkingDayAndAWeekTheWorkingDaysOfAWeek() {
+    Plan plan =
+        plan(
+            """
+            build: {name: S, currency: EUR, started: 2026-01-05, week: {days: [mon, tue, sat], hours: 6}}
+            tasks:
+              - {id: a, what: A, takes: 2 d}
+              - {id: b, what: B, takes: 1 w}
+              - {id: c, what: C, takes: 90 min}
+            """);
+    assertThat(plan.schedule().of("a").earliestFinish()).isEqualTo("2026-03-03T14:00");
+    assertThat(plan.schedule().of("b").earliestFinish()).isEqualTo("2026-03-07T14:00");
+    assertThat(plan.schedule().of("c").earliestFinish()).isEqualTo("2026-03-02T09:30");
+  }
+
+  @Test
+  void aLagIsWorkingTimeAndACureRunsThroughNightsAndSundays() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: glue, what: Glue, takes: 5 d, wait: 48 h}
+              - {id: cured, what: Cured, takes: 1 d, after: [glue]}
+              - {id: lagged, what: Lagged, takes: 1 d, after: [{task: glue, lag: 2 d}]}
+            """);
+    // glued on Friday evening; cured by Sunday evening, so that Monday is free
+    assertThat(starts(plan, "cured")).isEqualTo("2026-03-09");
+    assertThat(starts(plan, "lagged")).isEqualTo("2026-03-11");
+  }
+
+  @Test
+  void daysOffAndOtherDaysOfTheWeekAreNotWorked() {
+    Plan plan =
+        plan(
+            """
+            build: {name: S, currency: EUR, started: 2026-01-05, off: [2026-03-03..2026-03-05]}
+            tasks: [{id: a, what: A, takes: 2 d}]
+            """);
+    assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-06");
+  }
+
+  @Test
+  void aWithdrawnTaskIsNoPartOfThePlanNorAreLinksToIt() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: a, what: A, takes: 9 d, withdrawn: 2026-02-20}
+              - {id: b, what: B, takes: 1 d, after: [a]}
+            """);
+    assertThat(plan.tasks()).extracting(task -> task.id()).containsExactly("b");
+    assertThat(plan.network().faults()).isEmpty();
+    assertThat(starts(plan, "b")).isEqualTo(MONDAY);
+  }
+
+  private static Plan logged(String task, String... log) {
+    var files = new java.util.HashMap<String, String>();
+    files.put("build.yaml", "build: {name: S, currency: EUR, started: 2026-01-05}\n");
+    files.put("tasks.yaml", "tasks:\n  - " + task + "\n");
+    for (String day : log) {
+      files.put("log/" + day.substring(0, 10) + ".md", "---\nday: " + day + "\n---\n");
+    }
+    Findings faults = new Findings();
+    Ledger ledger = Sample.read(Map.copyOf(files), faults).orElseThrow();
+    assertThat(faults.inOrder()).isEmpty();
+    return Plan.of(ledger, MONDAY);
+  }
+
+  @Test
+  void theLatestDayOfTheLogTellsTheProgress() {
+    Plan plan =
+        logged(
+            "{id: a, what: A, takes: 10 d}",
+            "2026-02-10\ntasks: {a: 60 %}",
+            "2026-02-20\ntasks: {a: 40 %}",
+            "2026-03-09\ntasks: {a: 90 %}");
+    assertThat(plan.network().activity("a").orElseThrow().headway())
+        .isEqualTo(new Headway.Begun(LocalDate.of(2026, 2, 10), 0.4));
+    assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-09");
+  }
+
+  @Test
+  void aShareInTheTaskItselfHoldsWhereItIsGreater() {
+    Plan plan =
+        logged("{id: a, what: A, takes: 10 d, progress: 80 %}", "2026-02-20\ntasks: {a: 40 %}");
+    assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-03");
+  }
+
+  @Test
+  void allOfItDoneIsFinishedOnThatDay() {
+    Plan plan = logged("{id: a, what: A, takes: 3 d}", "2026-02-20\ntasks: {a: 100 %}");
+    assertThat(plan.isOpen("a")).isFalse();
+    assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-02-20");
+  }
+
+  @Test
+  void whatIsWrittenForLaterDaysIsNotKnownYet() {
+    Plan plan =
+        plan("tasks: [{id: a, what: A, takes: 1 d, started: 2026-03-01, finished: 2026-03-05}]");
+    assertThat(plan.isOpen("a")).isTrue();
+    assertThat(plan.isBegun("a")).isTrue();
+  }
+
+  @Test
+  void ofAnEstimateThatDoesNotRiseOnlyTheMiddleCounts() {
+    Plan plan = plan("tasks: [{id: a, what: A, takes: [9 d, 3 d, 4 d]}]");
+    assertThat(plan.network().activity("a").orElseThrow().takes())
+        .isEqualTo(Estimate.fixed(3 * 8 * 60));
+  }
+
+  @Test
+  void aTaskOfACenturyIsCappedAndNotRefused() {
+    Plan plan = plan("tasks: [{id: a, what: A, takes: 999999999999 d}]");
+    assertThat(plan.network().activity("a").orElseThrow().takes().high()).isEqualTo(Estimate.MOST);
+  }
+
+  @Test
+  void freeIsWhatHasNothingUnfinishedOrCuringBeforeIt() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: done, what: Done, takes: 1 d, started: 2026-02-20, finished: 2026-02-20}
+              - {id: fresh, what: Fresh, takes: 1 d, wait: 90 h, started: 2026-02-27, finished: 2026-02-27}
+              - {id: open, what: Open, takes: 1 d}
+              - {id: a, what: A, takes: 1 d, after: [done]}
+              - {id: b, what: B, takes: 1 d, after: [fresh]}
+              - {id: c, what: C, takes: 1 d, after: [open]}
+            """);
+    assertThat(plan.isFree("a")).isTrue();
+    assertThat(plan.isFree("b")).isFalse();
+    assertThat(plan.isFree("c")).isFalse();
+    assertThat(plan.schedule().of("b").earliestStart())
+        .isEqualTo(LocalDateTime.of(2026, 3, 3, 10, 0));
+  }
+
+  @Test
+  void aRingIsToldByTheNamesOfItsTasks() {
+    String ring =
+        """
+        tasks:
+          - {id: a, what: Bevel, takes: 1 d, after: [c]}
+          - {id: b, what: Plank, takes: 1 d, after: [a]}
+          - {id: c, what: Fair, takes: 1 d, after: [b]}
+        """;
+    assertThat(Sample.findings(new TaskCycle(plan(ring)), ring))
+        .singleElement()
+        .satisfies(
+            finding -> assertThat(finding.what()).contains("“Bevel” → “Plank” → “Fair” → “Bevel”"));
+  }
+}

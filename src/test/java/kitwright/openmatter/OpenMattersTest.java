@@ -1,0 +1,172 @@
+package kitwright.openmatter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import kitwright.Sample;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+/** What is open, by when, for whom. Sample's today is Monday, 2 March 2026. */
+class OpenMattersTest {
+  private static final String WORK =
+      """
+      tasks:
+        - {id: fair, what: Fair the hull, takes: 5 d}
+        - {id: bond, what: Bond the bulkheads, takes: 2 d, after: [fair]}
+        - {id: side, what: Side work, takes: 1 d, uses: [{item: cleat, qty: 2}], tools: [saw]}
+      kit: [{id: cleat, what: bronze cleat, qty: 2}]
+      """;
+
+  private static OpenMatters open(String yaml) {
+    return OpenMatters.of(Sample.ledger(yaml), Sample.TODAY);
+  }
+
+  private static OpenMatter only(String yaml, OpenMatter.Sort sort) {
+    return open(yaml).all().stream().filter(m -> m.sort() == sort).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aSignatureIsNeededByTheLatestStartOfItsHoldPoint() {
+    OpenMatter matter =
+        only(
+            WORK
+                + """
+                substitutions:
+                  - {id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: side}
+                """,
+            OpenMatter.Sort.SIGN_OFF);
+    OpenMatter.Stop stop = matter.stop().orElseThrow();
+    assertThat(stop.from()).isEqualTo("2026-03-02");
+    assertThat(stop.neededBy()).isEqualTo("2026-03-10");
+    assertThat(stop.floatDays()).isEqualTo(6);
+    assertThat(matter.waitsFor()).isEqualTo("A. Osterlund or Nora");
+    assertThat(matter.next()).startsWith("have it signed, quoting ");
+  }
+
+  @Test
+  void aShortageIsNeededByTheFirstTaskThatIsNotServed() {
+    OpenMatter matter =
+        only(
+            WORK
+                + """
+                deliveries: [{id: d, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}]
+                shortages: [{id: s, item: cleat, qty: 1, found: 2026-02-20, cause: not-packed}]
+                """,
+            OpenMatter.Sort.SHORTAGE);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
+    assertThat(matter.what()).isEqualTo("1 × bronze cleat: not packed");
+    assertThat(matter.next()).isEqualTo("claim it from the supplier");
+  }
+
+  @Test
+  void aShortageThatNoWorkWaitsForHasNoDay() {
+    OpenMatter matter =
+        only(
+            WORK.replace("qty: 2}], tools", "qty: 1}], tools")
+                + """
+                deliveries: [{id: d, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}]
+                shortages: [{id: s, item: cleat, qty: 1, found: 2026-02-20, cause: not-packed}]
+                """,
+            OpenMatter.Sort.SHORTAGE);
+    assertThat(matter.stop()).isEmpty();
+  }
+
+  @Test
+  void aClaimIsNeededByItsShortages() {
+    OpenMatter matter =
+        only(
+            WORK
+                + """
+                deliveries: [{id: d, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}]
+                shortages: [{id: s, item: cleat, qty: 1, found: 2026-02-20, cause: not-packed}]
+                claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-02-21, reply-by: 2026-02-28, remedy: replacement}]
+                """,
+            OpenMatter.Sort.CLAIM);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
+    assertThat(matter.what()).isEqualTo("sent, no word since; reply 2 days overdue");
+    assertThat(matter.waitsFor()).isEqualTo("Redshank Kit Boats");
+  }
+
+  @Test
+  void somethingUncountedIsToBeCountedBeforeTheWork() {
+    OpenMatter matter = only(WORK, OpenMatter.Sort.COUNT);
+    assertThat(matter.record()).isEqualTo("kit item cleat");
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
+  }
+
+  @Test
+  void aDeliveryIsNeededByTheFirstTaskThatLeansOnIt() {
+    OpenMatter matter =
+        only(
+            WORK
+                + "deliveries: [{id: d, expected: 2026-03-20, from: kit-maker, packed: [{item: cleat, qty: 2}]}]\n",
+            OpenMatter.Sort.DELIVERY);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
+    assertThat(matter.comesTooLate()).isTrue();
+  }
+
+  @Test
+  void aToolIsOpenWhereTheWorkNeedsItLongerThanAgreed() {
+    String tool =
+        "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due: %s, condition: fine, needed-for: [bond]}]\n";
+    OpenMatter matter = only(WORK + tool.formatted("2026-03-06"), OpenMatter.Sort.TOOL);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("bond");
+    assertThat(matter.next()).contains("ask Pell for 2026-03-10");
+    assertThat(open(WORK + tool.formatted("2026-03-10")).all())
+        .noneMatch(each -> each.sort() == OpenMatter.Sort.TOOL);
+  }
+
+  @Test
+  void outdoorWorkWaitsForItsWindow() {
+    String weather =
+        """
+        tasks: [{id: paint, what: Paint, takes: 1 d, place: outdoors, weather: {dry: 2 d}}]
+        forecast:
+          - {day: 2026-03-02, rain: 3 mm, low: 4 C, high: 9 C}
+          - {day: 2026-03-03, rain: 0 mm, low: 4 C, high: 9 C}
+          - {day: 2026-03-04, rain: 0 mm, low: 4 C, high: 9 C}
+        """;
+    OpenMatter matter = only(weather, OpenMatter.Sort.WEATHER);
+    assertThat(matter.expected().map(Object::toString)).contains("2026-03-03");
+    assertThat(open(weather.replace("outdoors", "indoors")).all()).isEmpty();
+    assertThat(open(weather.replace("rain: 3 mm", "rain: 0 mm")).all()).isEmpty();
+  }
+
+  @Test
+  void mostPressingComesFirstAndWhatNothingWaitsForLast() {
+    OpenMatters open =
+        open(
+            WORK
+                + """
+                substitutions:
+                  - {id: late, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: bond}
+                  - {id: soon, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: fair}
+                  - {id: idle, instead-of: {what: thick, qty: 1}, grade: finish, why: here}
+                """);
+    assertThat(open.all())
+        .filteredOn(matter -> matter.sort() == OpenMatter.Sort.SIGN_OFF)
+        .extracting(OpenMatter::record)
+        .containsExactly("substitution soon", "substitution late", "substitution idle");
+  }
+
+  @Test
+  void aFinishedBuildWithoutOpenRecordsHasNoOpenMatters() {
+    Ledger ledger =
+        Sample.ledger(
+            "tasks: [{id: a, what: A, takes: 1 d, started: 2026-02-02, finished: 2026-02-03}]\n");
+    assertThat(OpenMatters.of(ledger, Sample.TODAY).all()).isEmpty();
+    assertThat(OpenMatters.of(Sample.ledger("rates: []\n"), Sample.TODAY).of("task a"))
+        .isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void readyIsWhatLacksNothing() {
+    Bearings now = Bearings.of(Sample.ledger(WORK), Sample.TODAY);
+    assertThat(Readiness.of(now.plan().task("fair").orElseThrow(), now).isReady()).isTrue();
+    assertThat(Readiness.of(now.plan().task("bond").orElseThrow(), now).lacks())
+        .containsExactly("“Fair the hull” comes before");
+    assertThat(Readiness.of(now.plan().task("side").orElseThrow(), now).lacks())
+        .containsExactly("bronze cleat not counted", "saw not here");
+  }
+}
