@@ -1,0 +1,122 @@
+package kitwright.claim;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import kitwright.Sample;
+import kitwright.assessment.Judging;
+import kitwright.kit.Positions;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How far a claim has come, and what it asks. */
+class StandingsTest {
+  private static final String RECORDS =
+      """
+      kit:
+        - {id: stave-s, what: spruce stave, qty: 14 m, price: 11.40 NZD/m}
+        - {id: cleat, what: cleat, qty: 4, price: 9 EUR}
+      shortages:
+        - {id: s1, item: stave-s, qty: 4 m, found: 2026-01-24, cause: not-packed}
+        - {id: s2, item: cleat, qty: 2, found: 2026-01-24, cause: damaged}
+      spending:
+        - {id: knives, on: 2026-02-02, line: tools, what: knives, amount: 46.20 EUR, state: paid, because: s1}
+      deliveries:
+        - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10 m}, {item: cleat, qty: 4, damaged: 2}]}
+      """;
+
+  private static Standings standings(String yaml, String today) {
+    Ledger ledger = Sample.ledger(yaml);
+    LocalDate day = LocalDate.parse(today);
+    return Standings.of(
+        ledger,
+        kitwright.shortage.Standings.of(
+            ledger,
+            Positions.of(ledger, day),
+            kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day)),
+        day);
+  }
+
+  private static Standing claim(String more, String today) {
+    return standings(
+            RECORDS
+                + "claims: [{id: c1, against: kit-maker, shortages: [s1, s2], remedy: credit, costs: [knives], %s}]"
+                    .formatted(more),
+            today)
+        .of("c1")
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2026-01-25, DRAFT",
+    "2026-01-26, SENT",
+    "2026-02-03, ACKNOWLEDGED",
+    "2026-02-10, ANSWERED",
+    "2026-02-12, DISPUTED",
+    "2026-02-20, SETTLED"
+  })
+  void aClaimComesAsFarAsTheRecordsOfTheDaySay(String today, String state) {
+    Standing standing =
+        claim(
+            "sent: 2026-01-26, reply-by: 2026-02-09, settled: {on: 2026-02-20, how: credited}, "
+                + "events: [{on: 2026-02-12, what: disputed}, {on: 2026-02-03, what: acknowledged}, {on: 2026-02-10, what: answered}]",
+            today);
+    assertThat(standing.state()).hasToString(state);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-02-08, 1, false", "2026-02-09, 0, false", "2026-02-10, -1, true"})
+  void anAnswerIsLateFromTheDayAfterReplyBy(String today, long left, boolean overdue) {
+    Standing standing = claim("sent: 2026-01-26, reply-by: 2026-02-09", today);
+    assertThat(standing.daysLeft()).contains(left);
+    assertThat(standing.isOverdue()).isEqualTo(overdue);
+  }
+
+  @Test
+  void nobodyIsLateWithADraftOrAfterAnAnswer() {
+    assertThat(claim("reply-by: 2026-02-09", "2026-03-02").daysLeft()).isEmpty();
+    assertThat(
+            claim(
+                    "sent: 2026-01-26, reply-by: 2026-02-09, events: [{on: 2026-02-20, what: answered}]",
+                    "2026-03-02")
+                .isOverdue())
+        .isFalse();
+  }
+
+  @Test
+  void eachLineIsWorthWhatIsOwedAtTheKitsPrice() {
+    Standing standing = claim("sent: 2026-01-26", "2026-03-02");
+    assertThat(standing.lines())
+        .extracting(line -> line.value().orElseThrow().toString())
+        .containsExactly("45.60 NZD", "18.00 EUR");
+    assertThat(standing.goods()).hasToString("[18.00 EUR, 45.60 NZD]");
+    assertThat(standing.extraCosts()).hasToString("[46.20 EUR]");
+    assertThat(standing.total()).hasToString("[64.20 EUR, 45.60 NZD]");
+    assertThat(standing.age()).contains(35L);
+  }
+
+  @Test
+  void whatWasDeliveredSinceIsNotOwedAnyMore() {
+    Standings all =
+        standings(
+            RECORDS
+                + "  - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: stave-s, qty: 3 m}]}\n"
+                + "claims: [{id: c1, against: kit-maker, shortages: [s1], remedy: replacement, sent: 2026-01-26}]",
+            "2026-03-02");
+    assertThat(all.all().get(0).lines().get(0).owed()).hasToString("1 m");
+  }
+
+  @Test
+  void aClaimForWhatIsFoundLaterDoesNotStandThereYet() {
+    assertThat(
+            standings(
+                    RECORDS
+                        + "claims: [{id: c1, against: kit-maker, shortages: [s1], remedy: credit}]",
+                    "2026-01-23")
+                .all())
+        .isEmpty();
+  }
+}

@@ -1,0 +1,297 @@
+package kitwright.shortage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import kitwright.assessment.Judging;
+import kitwright.kit.Positions;
+import kitwright.ledger.Ledger;
+import kitwright.value.Ref;
+import org.junit.jupiter.api.Test;
+
+/** How far a shortage has come, and what covers it. */
+class StandingsTest {
+  private static final String FOUND =
+      """
+      kit: [{id: stave-s, what: spruce stave, qty: 14 m, price: 11.40 NZD/m}]
+      shortages:
+        - id: short
+          item: stave-s
+          qty: 4 m
+          found: 2026-01-24
+          cause: not-packed
+          options: [{kind: wait}, {kind: buy, cost: 60 EUR}]
+          decided: {option: buy, on: 2026-01-25, by: nora}
+      """;
+  private static final String FIRST_CRATE =
+      "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10 m}]}\n";
+
+  private static Standings standings(String yaml, String today) {
+    Ledger ledger = Sample.ledger(yaml);
+    LocalDate day = LocalDate.parse(today);
+    return Standings.of(
+        ledger,
+        Positions.of(ledger, day),
+        kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day));
+  }
+
+  private static Standing shortage(String more, String today) {
+    return standings(FOUND + more, today).all().get(0);
+  }
+
+  private static Standing shortage(String more) {
+    return shortage(more, "2026-03-02");
+  }
+
+  private static String claim(String more) {
+    return "claims: [{id: c1, against: kit-maker, shortages: [short], remedy: credit, %s}]%n"
+        .formatted(more);
+  }
+
+  @Test
+  void aShortageThatNobodyWasToldOfIsFound() {
+    Standing standing = shortage("");
+    assertThat(standing.state()).isEqualTo(Standing.State.FOUND);
+    assertThat(standing.open()).hasToString("4 m");
+    assertThat(standing.age()).isEqualTo(37); // 24 January to 2 March 2026
+    assertThat(standing.openValue()).hasToString("Optional[45.60 NZD]");
+  }
+
+  @Test
+  void aDraftClaimsNothing() {
+    assertThat(shortage(claim("reply-by: 2026-02-10")).state()).isEqualTo(Standing.State.FOUND);
+    String later = claim("sent: 2026-02-01");
+    assertThat(shortage(later, "2026-01-31").state()).isEqualTo(Standing.State.FOUND);
+    assertThat(shortage(later, "2026-02-01").state()).isEqualTo(Standing.State.CLAIMED);
+  }
+
+  @Test
+  void anAcknowledgementIsNoAnswer() {
+    String claim = claim("sent: 2026-01-26, events: [{on: 2026-02-03, what: %s}]");
+    assertThat(shortage(claim.formatted("acknowledged")).state()).isEqualTo(Standing.State.CLAIMED);
+    assertThat(shortage(claim.formatted("answered")).state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(shortage(claim.formatted("disputed")).state()).isEqualTo(Standing.State.ANSWERED);
+  }
+
+  @Test
+  void theLatestPromiseOfAClaimStands() {
+    Standing standing =
+        shortage(
+            claim(
+                "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect: 2026-02-20}, "
+                    + "{on: 2026-02-19, what: promised, expect: 2026-03-10}]"));
+    assertThat(standing.state()).isEqualTo(Standing.State.PROMISED);
+    assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 3, 10));
+  }
+
+  @Test
+  void aDeliveryNoteOnItsWayIsAPromise() {
+    Standing standing =
+        shortage(
+            "deliveries: [{id: d2, expected: 2026-04-16, from: kit-maker, packed: [{item: stave-s, qty: 4 m}]}]");
+    assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 4, 16));
+  }
+
+  @Test
+  void aReplacementCountedGoodCoversIt() {
+    Standing standing =
+        shortage(
+            "deliveries:\n"
+                + FIRST_CRATE
+                + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s, qty: 4 m, damaged: 1 m}]}\n");
+    assertThat(standing.isOpen()).isTrue();
+    assertThat(standing.open()).hasToString("1 m");
+    assertThat(standing.covered(Cover.How.DELIVERED)).hasToString("3 m");
+    assertThat(standing.covers().get(0).by().id()).isEqualTo("d2");
+  }
+
+  @Test
+  void aSecondCrateThatWasAlwaysMeantToComeCoversNothing() {
+    // 14 m promised in two crates of 7; the first lacked 4, the second came whole.
+    Standing standing =
+        shortage(
+            """
+            deliveries:
+              - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 3 m}]}
+              - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s, qty: 7 m}]}
+            """);
+    assertThat(standing.open()).hasToString("4 m");
+  }
+
+  @Test
+  void theOldestShortageIsCoveredFirst() {
+    Standings all =
+        standings(
+            """
+            kit: [{id: cleat, what: cleat, qty: 10}]
+            shortages:
+              - {id: young, item: cleat, qty: 2, found: 2026-02-01, cause: damaged}
+              - {id: old, item: cleat, qty: 3, found: 2026-01-20, cause: not-packed}
+            deliveries:
+              - {id: d1, received: 2026-01-18, from: kit-maker, counted: [{item: cleat, qty: 7, damaged: 2}]}
+              - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 4}]}
+            """,
+            "2026-03-02");
+    assertThat(all.all()).extracting(each -> each.shortage().id()).containsExactly("young", "old");
+    assertThat(all.all()).extracting(each -> each.open().told()).containsExactly("1", "0");
+    assertThat(all.all().get(1).coveredOn()).contains(LocalDate.of(2026, 2, 20));
+    assertThat(all.open()).hasSize(1);
+  }
+
+  @Test
+  void whatWasUsedUpIsHadAgainByABiggerCount() {
+    String yaml =
+        """
+        kit: [{id: cleat, what: cleat, qty: 4}]
+        shortages: [{id: spoilt, item: cleat, qty: 1, found: 2026-02-01, cause: used-up}]
+        deliveries:
+          - {id: d1, received: 2026-01-18, from: kit-maker, counted: [{item: cleat, qty: 4}]}
+          - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}
+        """;
+    assertThat(standings(yaml, "2026-02-19").all().get(0).open()).hasToString("1 each");
+    assertThat(standings(yaml, "2026-02-20").all().get(0).isOpen()).isFalse();
+  }
+
+  @Test
+  void anApprovedSubstitutionCoversWhatItReplaces() {
+    String substitution =
+        "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, why: here, grade: finish%s}]%n";
+    assertThat(shortage(substitution.formatted("")).open()).hasToString("4 m");
+    Standing standing =
+        shortage(substitution.formatted(", sign-offs: [{by: nora, on: 2026-02-12}]"));
+    assertThat(standing.open()).hasToString("1 m");
+    assertThat(standing.covered(Cover.How.SUBSTITUTED)).hasToString("3 m");
+    assertThat(
+            shortage(
+                    substitution.formatted(
+                        ", withdrawn: 2026-02-20, sign-offs: [{by: nora, on: 2026-02-12}]"))
+                .open())
+        .hasToString("4 m");
+  }
+
+  @Test
+  void whatWasBoughtCoversItOnceItIsHere() {
+    String spend =
+        "spending: [{id: larch, on: 2026-02-10, line: spars, what: staves, amount: 60 EUR, because: short, %s}]%n";
+    assertThat(shortage(spend.formatted("state: paid, item: stave-s")).coveredOn())
+        .contains(LocalDate.of(2026, 2, 10));
+    assertThat(shortage(spend.formatted("state: paid, qty: 3 m")).open()).hasToString("1 m");
+    Standing coming =
+        shortage(spend.formatted("state: ordered, item: stave-s, expected: 2026-03-20"));
+    assertThat(coming.isOpen()).isTrue();
+    assertThat(coming.promisedFor()).contains(LocalDate.of(2026, 3, 20));
+    assertThat(
+            shortage(spend.formatted("state: paid, item: stave-s, expected: 2026-03-20")).isOpen())
+        .isTrue();
+  }
+
+  @Test
+  void aThingThatTheShortageOnlyCausedDoesNotCoverIt() {
+    assertThat(
+            shortage(
+                    "spending: [{id: knives, on: 2026-02-10, line: tools, what: planer knives, amount: 46 EUR, state: paid, because: short}]")
+                .open())
+        .hasToString("4 m");
+  }
+
+  @Test
+  void whatWasGivenBackCoversNothing() {
+    assertThat(
+            shortage(
+                    """
+                    spending:
+                      - {id: buy, on: 2026-02-10, line: spars, what: staves, amount: 60 EUR, state: paid, item: stave-s, because: short}
+                      - {id: back, on: 2026-02-14, line: spars, what: staves back, amount: 60 EUR, state: refunded, refunds: buy}
+                    """)
+                .isOpen())
+        .isTrue();
+  }
+
+  @Test
+  void anOrderAndItsPaymentAreOnePurchase() {
+    Standing standing =
+        shortage(
+            """
+            spending:
+              - {id: order, on: 2026-02-05, line: spars, what: staves, amount: 60 EUR, state: ordered, item: stave-s, qty: 2 m, because: short}
+              - {id: pay, on: 2026-02-10, line: spars, what: staves, amount: 60 EUR, state: paid, pays: order}
+            """);
+    assertThat(standing.covered(Cover.How.BOUGHT)).hasToString("2 m");
+    assertThat(standing.covers()).hasSize(1);
+  }
+
+  @Test
+  void aSettledClaimCreditsWhatNothingElseCovers() {
+    String credited =
+        claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: %s, amount: 45.60 NZD}");
+    Standing standing = shortage(credited.formatted("credited"));
+    assertThat(standing.state()).isEqualTo(Standing.State.COVERED);
+    assertThat(standing.covered(Cover.How.CREDITED)).hasToString("4 m");
+    assertThat(shortage(credited.formatted("refused")).state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(shortage(credited.formatted("replaced")).isOpen()).isTrue();
+  }
+
+  @Test
+  void theAccountOfAnItemBalances() {
+    Balance balance =
+        standings(
+                FOUND
+                    + "deliveries:\n"
+                    + FIRST_CRATE
+                    + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s, qty: 1 m}]}\n"
+                    + "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 2 m}, why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]\n",
+                "2026-03-02")
+            .balance(new Ref("stave-s", kitwright.value.Place.wholeFile("")))
+            .orElseThrow();
+    assertThat(balance.position().good()).hasToString("11 m");
+    assertThat(balance.missing()).hasToString("3 m");
+    assertThat(balance.delivered()).hasToString("1 m");
+    assertThat(balance.covered()).hasToString("2 m");
+    assertThat(balance.open()).hasToString("1 m");
+    assertThat(balance.unrecorded().isNone()).isTrue();
+  }
+
+  @Test
+  void aShortageOfAnItemThatTheKitDoesNotKnowStandsAlone() {
+    Standing standing =
+        standings(
+                "shortages: [{id: s, item: nothing, qty: 2, found: 2026-02-01, cause: wrong}]",
+                "2026-03-02")
+            .all()
+            .get(0);
+    assertThat(standing.item()).isEmpty();
+    assertThat(standing.open()).hasToString("2 each");
+    assertThat(standing.openValue()).isEmpty();
+  }
+
+  @Test
+  void feetAndMetresLeaveNoCrumbs() {
+    List<Standing> all =
+        standings(
+                """
+                kit: [{id: rail, what: rail, qty: 20 ft}]
+                shortages: [{id: s, item: rail, qty: 1 m, found: 2026-01-20, cause: not-packed}]
+                substitutions: [{id: sub, for: s, instead-of: {item: rail, qty: 3.280839895013123 ft}, why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]
+                """,
+                "2026-03-02")
+            .all();
+    assertThat(all.get(0).state()).isEqualTo(Standing.State.COVERED);
+  }
+
+  @Test
+  void noticeRunsFromReceipt() {
+    String yaml =
+        FOUND
+            + "parties: [{id: kit-maker, name: Redshank, role: supplier, notice: 14 d}, {id: nora, name: Nora, role: builder}]\n"
+            + "deliveries:\n"
+            + FIRST_CRATE;
+    Ledger ledger = Sample.ledger(yaml);
+    Notice notice =
+        Notice.of(ledger.shortages().get(0), standings(yaml, "2026-03-02"), ledger).orElseThrow();
+    assertThat(notice.last()).isEqualTo(LocalDate.of(2026, 2, 5)); // 22 January and 14 days
+    assertThat(notice.told(LocalDate.of(2026, 2, 4))).endsWith("by 2026-02-05, in 1 day");
+    assertThat(notice.told(LocalDate.of(2026, 3, 2))).endsWith("which was 25 days ago");
+  }
+}
