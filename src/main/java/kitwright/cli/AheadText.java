@@ -15,6 +15,7 @@ import kitwright.network.WeatherBound;
 import kitwright.openmatter.Bearings;
 import kitwright.openmatter.Readiness;
 import kitwright.shortage.LookAhead;
+import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.takeoff.LearnedWaste;
 import kitwright.weather.Obstacle;
@@ -245,10 +246,10 @@ final class AheadText {
       page.hanging(
           Pages.day(wanted.on(), today),
           DATE,
-          wanted.thing().told(wanted.shortOnTheDay())
+          wanted.thing().so(wanted.shortOnTheDay())
               + (wanted.qty().equals(wanted.shortOnTheDay())
                   ? ""
-                  : ", of " + wanted.qty() + " in all,")
+                  : ", of " + Thing.told(wanted.qty()) + " in all,")
               + " for “"
               + now.plan().name(wanted.task())
               + "”: "
@@ -266,10 +267,7 @@ final class AheadText {
       page.hanging(
           Pages.day(wanted.on(), today),
           DATE,
-          wanted.thing().told(wanted.uncounted())
-              + " for “"
-              + now.plan().name(wanted.task())
-              + "”");
+          wanted.thing().so(wanted.uncounted()) + " for “" + now.plan().name(wanted.task()) + "”");
     }
   }
 
@@ -287,7 +285,7 @@ final class AheadText {
       page.hanging(
           Pages.day(each.order().orderBy(), today),
           DATE,
-          each.thing().told(each.thing().qty(each.order().amount()))
+          each.thing().so(each.thing().qty(each.order().amount()))
               + ", needed on "
               + Pages.inText(each.order().needed(), today)
               + (late
@@ -308,18 +306,22 @@ final class AheadText {
 
   private void weather(WeatherBound bound) {
     Window window = bound.window();
+    boolean beyond =
+        window.obstacles().stream().allMatch(o -> o.kind() == Obstacle.Kind.NO_FORECAST);
     String what =
-        window.fits()
-            ? "first window that fits: "
-                + Pages.inText(window.first(), today)
-                + " to "
-                + Pages.inText(window.last(), today)
-            : "no window in the forecast; the best, from "
-                + Pages.inText(window.first(), today)
-                + ", lacks "
-                + Pages.days(window.lacking())
-                + ": "
-                + first(window);
+        !window.fits() && beyond
+            ? "the forecast does not reach so far"
+            : window.fits()
+                ? "first window that fits: "
+                    + Pages.inText(window.first(), today)
+                    + " to "
+                    + Pages.inText(window.last(), today)
+                : "no window in the forecast; the best, from "
+                    + Pages.inText(window.first(), today)
+                    + ", lacks "
+                    + Pages.days(window.lacking())
+                    + ": "
+                    + first(window);
     page.hanging(Pages.day(bound.from(), today), DATE, bound.task().what() + ": " + what);
   }
 

@@ -20,7 +20,7 @@ final class OpenText {
     page.line(
         now.ledger().build().name()
             + ", "
-            + Pages.day(today, today.minusYears(1))
+            + Pages.inText(today, today.minusYears(1))
             + ": "
             + Pages.count(matters.size(), "open matter", "open matters")
             + (pressing == 0 ? "" : ", " + pressing + " to settle within a week"));
@@ -65,7 +65,7 @@ final class OpenText {
     String by = Pages.inText(stop.neededBy(), today);
     return "stops “"
         + stop.what()
-        + (from.equals(by) ? "” on " + by : "” from " + from + ", and the launch from " + by);
+        + (from.equals(by) ? "” on " + by : "” from " + from + ", and the whole plan from " + by);
   }
 
   private static String expected(OpenMatter matter, LocalDate today) {

@@ -9,13 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
-import kitwright.shortage.Standings;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 
@@ -62,22 +60,6 @@ public final class Spent {
    * The account of a day.
    *
    * @param asOf later records do not count
-   * @param shortages as they stand on that day; covered ones cost no more
-   */
-  public static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
-    return asOf(
-        ledger,
-        asOf,
-        shortages.all().stream()
-            .filter(standing -> !standing.isOpen())
-            .map(standing -> standing.shortage().id())
-            .collect(Collectors.toSet()));
-  }
-
-  /**
-   * The account of a day.
-   *
-   * @param asOf later records do not count
    * @param covered ids of shortages that are over and cost no more
    */
   public static Account asOf(Ledger ledger, LocalDate asOf, Set<String> covered) {
@@ -115,8 +97,9 @@ public final class Spent {
 
   private LineState line(BudgetLine line) {
     Money budget = planned(line.amount());
-    LineState bare = state(line.line(), line.title(), budget);
-    Remaining left =
+    LineState bare =
+        state(line.line(), line.title(), budget, Remaining.fixed(zero(), Remaining.Basis.BUDGET));
+    Remaining remaining =
         stated(line)
             .or(() -> unbought(line))
             .or(() -> unearned(line, bare))
@@ -124,7 +107,7 @@ public final class Spent {
                 () ->
                     Remaining.fixed(
                         budget.minus(bare.committed()).max(zero()), Remaining.Basis.BUDGET));
-    return bare.leaving(left);
+    return state(line.line(), line.title(), budget, remaining);
   }
 
   private Optional<Remaining> stated(BudgetLine line) {
@@ -158,13 +141,17 @@ public final class Spent {
   }
 
   private Optional<LineState> elsewhere() {
-    LineState state = state(Books.NO_LINE, "On no line of the budget", zero());
+    LineState state =
+        state(
+            Books.NO_LINE,
+            "On no line of the budget",
+            zero(),
+            Remaining.fixed(zero(), Remaining.Basis.BUDGET));
     boolean none = !byLine.containsKey(Books.NO_LINE) && state.forecast().signum() == 0;
     return none ? Optional.empty() : Optional.of(state);
   }
 
-  /** A line before anything is known of what remains. */
-  private LineState state(String id, String title, Money budget) {
+  private LineState state(String id, String title, Money budget, Remaining remaining) {
     List<Valued> own = byLine.getOrDefault(id, List.of());
     Money waysOut =
         open.stream()
@@ -178,7 +165,7 @@ public final class Spent {
         sum(own, Spend.State.PAID),
         sum(own, Spend.State.ORDERED),
         sum(own, Spend.State.REFUNDED),
-        Remaining.fixed(zero(), Remaining.Basis.BUDGET),
+        remaining,
         waysOut,
         net(own, Valued::tax),
         net(own, Valued::duty),

@@ -7,7 +7,7 @@ package kitwright.network;
  *
  * @see "Clark, The PERT model for the distribution of an activity time, Operations Research 10
  *     (1962) 405-406; draws by algorithm BB of Cheng, Generating beta variates with nonintegral
- *     shape parameters, Communications of the ACM 21 (1978) 317-322"
+ *     shape parameters, Communications of the ACM 21 (1978) 317-322 (both from memory)"
  */
 final class BetaSampler {
   private static final double LOG_4 = StrictMath.log(4);

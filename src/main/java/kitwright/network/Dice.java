@@ -3,7 +3,8 @@ package kitwright.network;
 /**
  * SplitMix64: a stream of random numbers that a seed fixes on every machine.
  *
- * @see "Steele, Lea and Flood, Fast splittable pseudorandom number generators, OOPSLA 2014"
+ * @see "Steele, Lea and Flood, Fast splittable pseudorandom number generators, OOPSLA 2014 (from
+ *     memory)"
  */
 final class Dice {
   private static final long STEP = 0x9e3779b97f4a7c15L;

@@ -35,7 +35,7 @@ public record Estimate(long low, long likely, long high) {
    * Expected duration (low + 4 likely + high) / 6 in minutes.
    *
    * @see "Malcolm, Roseboom, Clark and Fazar, Application of a Technique for Research and
-   *     Development Program Evaluation, Operations Research 7 (1959) 646-669"
+   *     Development Program Evaluation, Operations Research 7 (1959) 646-669 (from memory)"
    */
   public double mean() {
     return (low + 4.0 * likely + high) / 6;

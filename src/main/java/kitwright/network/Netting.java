@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  * time is taken before what comes late. What nothing covers is ordered by the item's rule.
  *
  * @see "Orlicky, Material Requirements Planning (1975): time-phased netting, lot sizing, offsetting
- *     by lead time"
+ *     by lead time (from memory; the worked tables of the tests were looked up)"
  */
 public final class Netting {
   private final Map<String, List<Supply>> supplies;

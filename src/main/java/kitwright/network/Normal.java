@@ -4,7 +4,8 @@ package kitwright.network;
  * The standard normal distribution.
  *
  * @see "Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.2.11; Marsaglia,
- *     Evaluating the Normal Distribution, Journal of Statistical Software 11 (2004) no. 4"
+ *     Evaluating the Normal Distribution, Journal of Statistical Software 11 (2004) no. 4 (both
+ *     from memory)"
  */
 final class Normal {
   /** Beyond this the distribution is 0 or 1 to more than 15 decimals. */

@@ -11,7 +11,7 @@ import java.util.List;
  * can swallow it. Both passes take time in proportion to tasks and links.
  *
  * @see "Kelley and Walker, Critical-path planning and scheduling, Proceedings of the Eastern Joint
- *     Computer Conference 1959, 160-173"
+ *     Computer Conference 1959, 160-173 (from memory)"
  */
 final class Passes {
   final Network network;

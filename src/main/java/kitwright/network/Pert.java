@@ -8,7 +8,7 @@ import java.time.LocalDate;
  * means and variances. It overlooks chains that are nearly critical, so the true chance is at most
  * about this good; {@link Simulation} counts them.
  *
- * @see "Malcolm, Roseboom, Clark and Fazar, Operations Research 7 (1959) 646-669"
+ * @see "Malcolm, Roseboom, Clark and Fazar, Operations Research 7 (1959) 646-669 (from memory)"
  */
 public final class Pert {
   private final WorkCalendar calendar;

@@ -96,7 +96,7 @@ public final class Range {
    * The moment by which a share of the runs had ended.
    *
    * @param share more than 0, at most 1
-   * @see "David and Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1"
+   * @see "David and Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1 (from memory)"
    */
   public Quantile by(double share) {
     if (!(share > 0 && share <= 1)) {

@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
  * Many schedules with durations drawn at random, each task from its own beta distribution,
  * independent of the others. One seed gives one answer, however many processors share the runs.
  *
- * @see "van Slyke, Monte Carlo methods and the PERT problem, Operations Research 11 (1963) 839-860"
+ * @see "van Slyke, Monte Carlo methods and the PERT problem, Operations Research 11 (1963) 839-860
+ *     (from memory)"
  */
 public final class Simulation {
   /** Enough for a standard error of at most half a point in a hundred. */

@@ -8,7 +8,8 @@ import java.util.List;
  * Brings tasks into an order in which every link points forward. Where a loop stands in the way it
  * is noted and opened at the link into its smallest id, so that the rest can still be computed.
  *
- * @see "Kahn, Topological sorting of large networks, Communications of the ACM 5 (1962) 558-562"
+ * @see "Kahn, Topological sorting of large networks, Communications of the ACM 5 (1962) 558-562
+ *     (from memory)"
  */
 final class Sorting {
   private final int tasks;

@@ -59,7 +59,7 @@ public final class HoldPointNear implements Rule {
             + ", and what it closes up is not released: "
             + standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
             + ".",
-        "The work stops there; from " + latest + " on the launch moves with it.",
+        "The work stops there; from " + latest + " on the end of the plan moves with it.",
         "Have the substitution assessed and signed before, or plan other work.",
         List.of(standing.substitution().named(), "task " + task.id()));
   }

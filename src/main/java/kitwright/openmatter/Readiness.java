@@ -87,7 +87,7 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
 
   private static String material(Wanted wanted) {
     if (!wanted.missing().isNone()) {
-      return wanted.thing().told(wanted.missing());
+      return wanted.thing().so(wanted.missing());
     }
     return wanted.thing().what() + (wanted.toCome().isEmpty() ? " not counted" : " still to come");
   }

@@ -192,7 +192,7 @@ final class ShortageMatters {
     return new OpenMatter(
         OpenMatter.Sort.LACK,
         thing.record(),
-        thing.told(missing) + ": nobody has it, nobody sends it",
+        thing.so(missing) + ": nobody has it, nobody sends it",
         stop,
         "you",
         last.map(day -> order(day, order.orElseThrow()))

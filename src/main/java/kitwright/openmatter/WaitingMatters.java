@@ -180,7 +180,7 @@ final class WaitingMatters {
     return new OpenMatter(
         OpenMatter.Sort.COUNT,
         thing.record(),
-        thing.told(needed) + ": nobody has counted it",
+        thing.so(needed) + ": nobody has counted it",
         stops.of(wanted.stream().map(Wanted::task).toList()),
         "you",
         "count it",

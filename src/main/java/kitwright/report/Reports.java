@@ -12,7 +12,8 @@ public final class Reports {
           new ClaimsReport(),
           new SubstitutionsReport(),
           new ToolsReport(),
-          new CountSheetReport());
+          new CountSheetReport(),
+          new AheadReport());
 
   private Reports() {}
 

@@ -1,8 +1,11 @@
 package kitwright.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Column;
@@ -11,6 +14,8 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
+import kitwright.openmatter.OpenMatter;
+import kitwright.openmatter.OpenMatters;
 import kitwright.shortage.Cover;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
@@ -36,9 +41,20 @@ final class ShortagesReport implements Report {
             .sentence("build", now.ledger().build().name())
             .sentence("today", Say.day(now.today()))
             .sentence("summary", summary(open, over))
-            .block("open", open(open).toArray(Block[]::new))
+            .block("open", open(open, neededBy(now)).toArray(Block[]::new))
             .block("covered", over.isEmpty() ? new Block[0] : new Block[] {covered(over)});
     return List.of(new Sheet("shortages.md", name(), slots));
+  }
+
+  /** The last day on which the work that a shortage stops can start, by id of the shortage. */
+  private static Map<String, LocalDate> neededBy(Situation now) {
+    Map<String, LocalDate> days = new HashMap<>();
+    for (OpenMatter matter : OpenMatters.of(now.ledger(), now.today()).all()) {
+      if (matter.sort() == OpenMatter.Sort.SHORTAGE) {
+        matter.neededBy().ifPresent(day -> days.put(matter.record(), day));
+      }
+    }
+    return days;
   }
 
   private static List<Standing> oldestFirst(List<Standing> all) {
@@ -70,14 +86,14 @@ final class ShortagesReport implements Report {
             : " For " + Say.count(undecided, "no way out is", "no way out is") + " chosen yet.");
   }
 
-  private static List<Block> open(List<Standing> open) {
+  private static List<Block> open(List<Standing> open, Map<String, LocalDate> neededBy) {
     Amounts worth = Amounts.of(open.stream().flatMap(each -> each.openValue().stream()).toList());
     List<Block> blocks = new ArrayList<>();
     for (Standing.State state : Standing.State.values()) {
       List<Standing> some = open.stream().filter(each -> each.state() == state).toList();
       if (!some.isEmpty()) {
         blocks.add(Block.heading(2, title(state)));
-        blocks.add(table(some, worth));
+        blocks.add(table(some, worth, neededBy));
       }
     }
     return blocks;
@@ -93,12 +109,13 @@ final class ShortagesReport implements Report {
     };
   }
 
-  private static Block table(List<Standing> some, Amounts worth) {
+  private static Block table(List<Standing> some, Amounts worth, Map<String, LocalDate> neededBy) {
     return Block.table(
         Column.columns(
             Column.left("Missing"),
             Column.right("Open"),
             Column.right("Days"),
+            Column.left("Needed by"),
             Column.left("Claim"),
             Column.left("Way out"),
             worth.column("Worth")),
@@ -109,6 +126,9 @@ final class ShortagesReport implements Report {
                         Cells.named(what(each), each.shortage().id()),
                         Inline.text(amount(each)),
                         Inline.text(Long.toString(each.age())),
+                        Inline.text(
+                            Cells.maybe(
+                                Optional.ofNullable(neededBy.get(each.shortage().named())))),
                         claim(each),
                         Inline.text(wayOut(each)),
                         Inline.text(worth.cell(each.openValue()))))

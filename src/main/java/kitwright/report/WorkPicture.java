@@ -144,7 +144,7 @@ public final class WorkPicture {
                           + at.what()
                           + "” from "
                           + Say.dayAndMonth(at.from())
-                          + ", the launch from "
+                          + ", the whole plan from "
                           + Say.dayAndMonth(at.neededBy()))));
     }
     return pins;

@@ -11,6 +11,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.value.Quantity;
 
@@ -68,25 +69,19 @@ public final class FinishedWithoutMaterial implements Rule {
     }
   }
 
-  /** Counted good, and whatever serves in its place. */
+  /** Counted good, bought, or something else that was taken in its place, signed or not. */
   private Quantity had(Balance balance) {
-    Quantity had =
-        balance
-            .position()
-            .good()
-            .plus(balance.covered(Cover.How.SUBSTITUTED))
-            .plus(balance.covered(Cover.How.BOUGHT));
+    Quantity had = balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
     for (kitwright.substitution.Standing each : substitutions.all()) {
+      Substitution.InsteadOf instead = each.substitution().insteadOf();
       boolean counts =
           !each.isWithdrawn()
-              && each.substitution().shortage().isEmpty()
-              && each.substitution()
-                  .insteadOf()
+              && instead
                   .item()
                   .filter(ref -> ref.id().equals(balance.position().item().id()))
                   .isPresent()
-              && each.substitution().insteadOf().qty().convertsTo(had);
-      had = counts ? had.plus(each.substitution().insteadOf().qty()) : had;
+              && instead.qty().convertsTo(had);
+      had = counts ? had.plus(instead.qty()) : had;
     }
     return had;
   }

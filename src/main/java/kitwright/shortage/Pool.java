@@ -34,7 +34,11 @@ record Pool(String material, Optional<BigDecimal> thickness, Unit unit) {
   }
 
   String key() {
-    return "material " + material + thickness.map(t -> " " + t + " mm").orElse("") + " " + unit;
+    return "material "
+        + material
+        + thickness.map(t -> " " + t + " mm").orElse("")
+        + " in "
+        + unit.symbol();
   }
 
   /** So much of a piece's kind in this unit; empty where it is none of this. */

@@ -21,24 +21,30 @@ public record Thing(String key, String what, Unit unit) {
 
   /** {@code 2 sheets of plywood}, {@code 3 × mast hoop}. */
   public static String told(Quantity quantity, String what) {
+    return told(quantity) + (quantity.unit() == Unit.EACH ? " × " : " of ") + what;
+  }
+
+  /** {@code 2 sheets}; single things as a bare number. */
+  public static String told(Quantity quantity) {
     if (quantity.unit() == Unit.EACH) {
-      return Decimal.print(quantity.amount()) + " × " + what;
+      return Decimal.print(quantity.amount());
     }
     boolean plural =
         quantity.unit().dimension() == Dimension.PACKAGE
             && quantity.amount().compareTo(BigDecimal.ONE) != 0;
     String many = quantity.toString().endsWith("x") ? "es" : "s";
-    return quantity + (plural ? many : "") + " of " + what;
+    return quantity + (plural ? many : "");
   }
 
   /** So much of it in words. */
-  public String told(Quantity quantity) {
+  public String so(Quantity quantity) {
     return told(quantity, what);
   }
 
   /** The record that it stands for, as {@code kind id}. */
   public String record() {
-    return key.startsWith("kit ") ? "kit item" + key.substring(3) : key;
+    String[] words = key.split(" ");
+    return (words[0].equals("kit") ? "kit item" : words[0]) + " " + words[1];
   }
 
   /** So much of it. */

@@ -9,7 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class NormalTest {
-  /** Abramowitz and Stegun, Handbook of Mathematical Functions (1964), table 26.1, retyped. */
+  /**
+   * Abramowitz and Stegun, Handbook of Mathematical Functions (1964), table 26.1, typed from
+   * memory.
+   */
   @ParameterizedTest
   @CsvSource({"0,0.5", "0.5,0.691462461", "1,0.841344746", "2,0.977249868", "3,0.998650102"})
   void theTableOfTheHandbookIsMetToNineDecimals(double z, double chance) {

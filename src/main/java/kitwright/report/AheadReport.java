@@ -1,0 +1,142 @@
+package kitwright.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.ledger.Task;
+import kitwright.network.Planned;
+import kitwright.openmatter.Bearings;
+import kitwright.openmatter.OpenMatter;
+import kitwright.openmatter.OpenMatters;
+import kitwright.openmatter.Readiness;
+
+/** What lies ahead and what will stop it: the words and figures of the picture of the work. */
+final class AheadReport implements Report {
+  @Override
+  public String name() {
+    return "ahead";
+  }
+
+  @Override
+  public String does() {
+    return "the work ahead with its float, and every open matter by the day it stops work";
+  }
+
+  @Override
+  public List<Sheet> sheets(Situation situation) {
+    Bearings now = Bearings.of(situation.ledger(), situation.today());
+    List<OpenMatter> matters = OpenMatters.of(now).all();
+    List<OpenMatter> stopping = matters.stream().filter(m -> m.stop().isPresent()).toList();
+    List<OpenMatter> idle = matters.stream().filter(m -> m.stop().isEmpty()).toList();
+    List<Planned> tasks =
+        now.plan().ahead().stream()
+            .filter(p -> !now.plan().workableOn(p.id()).isAfter(now.plan().horizon()))
+            .toList();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("today", Say.day(now.today()))
+            .sentence("horizon", Say.day(now.plan().horizon()))
+            .sentence("summary", summary(now))
+            .block("stopping", blocks(stopping.isEmpty(), stopping(stopping)))
+            .block("idle", blocks(idle.isEmpty(), idle(idle)))
+            .block("work", blocks(tasks.isEmpty(), work(tasks, now)));
+    return List.of(new Sheet("ahead.md", name(), slots));
+  }
+
+  private static Block[] blocks(boolean none, Block table) {
+    return none ? new Block[0] : new Block[] {table};
+  }
+
+  private static String summary(Bearings now) {
+    if (now.plan().ahead().isEmpty()) {
+      return "Every task is finished.";
+    }
+    LocalDate alone = now.plan().schedule().end().toLocalDate();
+    LocalDate paced = now.paced().end().toLocalDate();
+    String material =
+        paced.equals(alone)
+            ? ", and no material that anybody sends or that can be ordered in time moves it"
+            : "; with material as promised, or ordered today, on " + Say.day(paced);
+    return "By work alone the plan ends on "
+        + Say.day(alone)
+        + material
+        + "."
+        + now.ledger()
+            .build()
+            .launch()
+            .map(launch -> " The launch is wanted on " + Say.day(launch) + ".")
+            .orElse("");
+  }
+
+  private static Block stopping(List<OpenMatter> matters) {
+    return Block.table(
+        Column.columns(
+            Column.left("Act by"),
+            Column.left("What"),
+            Column.left("Stops"),
+            Column.left("From"),
+            Column.left("Whole plan from"),
+            Column.right("Float"),
+            Column.left("Waits for"),
+            Column.left("Next")),
+        matters.stream().map(AheadReport::stopping).toList());
+  }
+
+  private static Row stopping(OpenMatter matter) {
+    OpenMatter.Stop stop = matter.stop().orElseThrow();
+    return Row.row(
+        Inline.text(matter.lastDay().toString()),
+        named(matter),
+        Inline.text(stop.what()),
+        Inline.text(stop.from().toString()),
+        Inline.text(stop.neededBy().toString()),
+        Inline.text(Say.days(stop.floatDays())),
+        Inline.text(matter.waitsFor()),
+        Inline.text(matter.next()));
+  }
+
+  private static Inline named(OpenMatter matter) {
+    String id = matter.record().substring(matter.record().lastIndexOf(' ') + 1);
+    return Cells.named(Say.capital(matter.sort().word()) + ": " + matter.what(), id);
+  }
+
+  private static Block idle(List<OpenMatter> matters) {
+    return Block.table(
+        Column.columns(Column.left("What"), Column.left("Waits for"), Column.left("Next")),
+        matters.stream()
+            .map(
+                matter ->
+                    Row.row(
+                        named(matter), Inline.text(matter.waitsFor()), Inline.text(matter.next())))
+            .toList());
+  }
+
+  private static Block work(List<Planned> tasks, Bearings now) {
+    return Block.table(
+        Column.columns(
+            Column.left("From"),
+            Column.left("To"),
+            Column.left("Work"),
+            Column.right("Float"),
+            Column.left("Lacks")),
+        tasks.stream().map(planned -> work(planned, now)).toList());
+  }
+
+  private static Row work(Planned planned, Bearings now) {
+    Task task = now.plan().task(planned.id()).orElseThrow();
+    Optional<String> lacks =
+        Optional.of(Readiness.of(task, now).because()).filter(text -> !text.isEmpty());
+    return Row.row(
+        now.plan().workableOn(planned.id()).toString(),
+        planned.earliestFinish().toLocalDate().toString(),
+        task.what(),
+        Say.days(planned.total().wholeDays()),
+        lacks.orElse(Cells.NONE));
+  }
+}
