@@ -33,10 +33,7 @@ public final class Starter {
           String build = Example.text("build.yaml");
           files.put("build.yaml", moved(build.replace("My boat", Scalar.of(name)), today));
         }
-        case LOG -> {
-          String day = WRITTEN.minusDays(12).toString();
-          files.put("log/" + moved(day, today) + ".md", moved(Example.text("log.md"), today));
-        }
+        case LOG -> files.put("log/example.md", moved(Example.text("log.md"), today));
         case PARTIES, RATES, BUDGET, FORECAST ->
             files.put(kind.key() + ".yaml", moved(Example.text(kind.key() + ".yaml"), today));
         default ->
