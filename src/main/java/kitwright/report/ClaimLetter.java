@@ -2,26 +2,19 @@ package kitwright.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
-import kitwright.kit.Position;
 import kitwright.ledger.Claim;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
-import kitwright.shortage.Balance;
-import kitwright.shortage.Cover;
 import kitwright.value.Money;
-import kitwright.value.Quantity;
 
 /** The letter to the supplier: what is missing, what it is worth, what is asked and by when. */
 public final class ClaimLetter {
@@ -51,9 +44,9 @@ public final class ClaimLetter {
         .sentence("day", Say.day(claim.claim().sent().orElse(today)))
         .block("heads", Block.bullets(heads()))
         .sentence("to", ClaimsReport.against(claim))
-        .sentence("from", builder())
+        .sentence("from", new Names(ledger).builder())
         .sentence("opening", opening())
-        .block("items", items())
+        .block("items", ClaimItems.table(claim.lines()))
         .sentence("worth", worth())
         .block("costs", claim.costs().isEmpty() ? new Block[0] : new Block[] {costs()})
         .sentence("remedy", remedy())
@@ -67,14 +60,6 @@ public final class ClaimLetter {
         .sentence("draft", claim.isDraft() ? "draft" : "");
   }
 
-  private String builder() {
-    return ledger.parties().stream()
-        .filter(party -> party.role() == Party.Role.BUILDER)
-        .map(Party::name)
-        .findFirst()
-        .orElse(ledger.build().name());
-  }
-
   private static String sentence(String text) {
     String start = Say.capital(text);
     return start.endsWith(".") ? start : start + ".";
@@ -84,7 +69,7 @@ public final class ClaimLetter {
     List<Inline> heads = new ArrayList<>();
     heads.add(
         head("To", ClaimsReport.against(claim) + with(claim.against().flatMap(Party::contact))));
-    heads.add(head("From", builder() + ", building " + ledger.build().name()));
+    heads.add(head("From", new Names(ledger).builder() + ", building " + ledger.build().name()));
     ledger.build().contract().ifPresent(number -> heads.add(head("Contract", number)));
     if (!file.notes().isEmpty()) {
       heads.add(head("Delivery notes", Say.list(file.notes())));
@@ -118,75 +103,6 @@ public final class ClaimLetter {
   private String opening() {
     return "We have counted what reached us and found that the following is missing or cannot be"
         + " used. It was promised in your packing list, and the build waits for it.";
-  }
-
-  private Block items() {
-    boolean some = claim.lines().stream().anyMatch(line -> !delivered(line).isNone());
-    Amounts values = Amounts.of(claim.lines().stream().flatMap(l -> l.value().stream()).toList());
-    List<Column> columns =
-        new ArrayList<>(
-            List.of(
-                Column.left("Item"),
-                Column.right("Promised"),
-                Column.right("Received"),
-                Column.right("Of these no good"),
-                Column.right("Short"),
-                Column.left("Why")));
-    if (some) {
-      columns.add(Column.right("Sent since"));
-    }
-    columns.add(values.column("Value"));
-    List<Row> rows =
-        new ArrayList<>(claim.lines().stream().map(line -> row(line, values, some)).toList());
-    if (!values.sums().isEmpty()) {
-      String[] total = new String[columns.size()];
-      Arrays.fill(total, "");
-      total[0] = "All";
-      total[total.length - 1] = values.total();
-      rows.add(Cells.total(total));
-    }
-    return Block.table(columns, rows);
-  }
-
-  private static Quantity delivered(Line line) {
-    return line.shortage().covered(Cover.How.DELIVERED);
-  }
-
-  private static Row row(Line line, Amounts values, boolean some) {
-    List<Inline> cells = new ArrayList<>();
-    cells.add(Inline.text(item(line)));
-    cells.add(Inline.text(position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE)));
-    cells.add(Inline.text(position(line).map(p -> received(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(position(line).map(p -> noGood(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(Say.qty(line.shortage().shortage().qty())));
-    cells.add(Inline.text(Say.word(line.shortage().shortage().cause())));
-    if (some) {
-      cells.add(Inline.text(delivered(line).isNone() ? Cells.NONE : Say.qty(delivered(line))));
-    }
-    cells.add(Inline.text(values.cell(line.value())));
-    return new Row(cells);
-  }
-
-  private static Optional<Position> position(Line line) {
-    return line.balance().map(Balance::position);
-  }
-
-  private static String item(Line line) {
-    Optional<KitItem> item = line.shortage().item();
-    return ShortagesReport.what(line.shortage())
-        + item.flatMap(KitItem::drawing).map(number -> ", drawing " + number).orElse("")
-        + item.flatMap(KitItem::crate).map(crate -> ", crate " + crate).orElse("");
-  }
-
-  /** Counted until the shortage was found; what came later is in a column of its own. */
-  private static String received(Position position, Line line) {
-    return Say.qty(position.on(line.shortage().shortage().found()).counted());
-  }
-
-  private static String noGood(Position position, Line line) {
-    Position then = position.on(line.shortage().shortage().found());
-    Quantity none = then.damaged().plus(then.wrong());
-    return none.isNone() ? Cells.NONE : Say.qty(none);
   }
 
   private String worth() {

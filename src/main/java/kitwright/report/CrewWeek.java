@@ -11,15 +11,10 @@ import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
 import kitwright.document.Inline;
 import kitwright.document.Slots;
-import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
-import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
-import kitwright.ledger.Substitution;
-import kitwright.value.Ref;
 
 /** The week for those who build. */
 final class CrewWeek {
@@ -29,6 +24,8 @@ final class CrewWeek {
   private final Situation now;
   private final WeekParts parts;
   private final Happenings happened;
+  private final Names names;
+  private final WeekDecisions decided;
 
   CrewWeek(Week week, Situation now) {
     this.week = week;
@@ -40,6 +37,8 @@ final class CrewWeek {
             Ahead.on(week.last(), now.ledger(), now.ledger().log()),
             Optional::of);
     this.happened = Happenings.in(week, now.ledger());
+    this.names = new Names(now.ledger());
+    this.decided = new WeekDecisions(happened, now, names);
   }
 
   Sheet sheet() {
@@ -57,8 +56,8 @@ final class CrewWeek {
             .block("days", days().toArray(Block[]::new))
             .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
             .block("missing", bullets(happened.found().stream().map(this::found).toList()))
-            .block("decided", bullets(decisions()))
-            .block("claims", bullets(claims()))
+            .block("decided", bullets(decided.all()))
+            .block("claims", bullets(decided.claims()))
             .sentence("money-now", money.thisWeek())
             .sentence("money-in-all", money.inAll())
             .block("spends", money.table().toArray(Block[]::new))
@@ -105,19 +104,7 @@ final class CrewWeek {
   }
 
   private String people() {
-    return WeekParts.shares(parts.log().hours().byPerson(), id -> Optional.of(name(id)));
-  }
-
-  private String name(String id) {
-    return now.ledger().parties().stream()
-        .filter(party -> party.id().equals(id))
-        .map(Party::name)
-        .findFirst()
-        .orElse(id);
-  }
-
-  private String name(Ref party) {
-    return name(party.id());
+    return WeekParts.shares(parts.log().hours().byPerson(), id -> Optional.of(names.of(id)));
   }
 
   private List<Block> days() {
@@ -140,97 +127,30 @@ final class CrewWeek {
     return Inline.text(
         Say.weekday(delivery.received().orElse(week.last()))
             + ", from "
-            + name(delivery.from())
+            + names.of(delivery.from())
             + note
             + ": "
             + counted
             + ".");
   }
 
-  private String what(Shortage shortage) {
-    return now.ledger().kitItem(shortage.item()).map(KitItem::what).orElse(shortage.item().id());
-  }
-
   private Inline found(Shortage shortage) {
     return Inline.together(
         Inline.text(
-            Say.so(shortage.qty(), what(shortage)) + ", " + Say.word(shortage.cause()) + " "),
+            Say.so(shortage.qty(), decided.what(shortage))
+                + ", "
+                + Say.word(shortage.cause())
+                + " "),
         Inline.code(shortage.id()));
-  }
-
-  private List<Inline> decisions() {
-    Stream<String> decided =
-        happened.decided().stream()
-            .flatMap(each -> each.decided().stream().map(made -> decision(each, made)));
-    Stream<String> proposed =
-        happened.proposed().stream()
-            .flatMap(each -> each.proposed().stream().map(made -> proposal(each, made)));
-    Stream<String> signed =
-        happened.signed().stream().map(each -> signature(each.substitution(), each.signOff()));
-    return Stream.of(decided, proposed, signed).flatMap(all -> all).map(Inline::text).toList();
-  }
-
-  private String decision(Shortage shortage, Shortage.Decision made) {
-    return name(made.by())
-        + " chose for "
-        + what(shortage)
-        + ": "
-        + made.option()
-        + made.why().map(why -> ", since " + why).orElse("")
-        + ".";
-  }
-
-  private String proposal(Substitution substitution, Substitution.Proposal made) {
-    return name(made.by()) + " proposed " + substitution.id() + ": " + substitution.why() + ".";
-  }
-
-  private String signature(Substitution substitution, Substitution.SignOff signed) {
-    boolean conditions = !signed.conditions().isEmpty();
-    boolean counts =
-        now.substitutions().all().stream()
-            .flatMap(each -> each.signatures().stream())
-            .anyMatch(each -> each.signOff().equals(signed) && each.counts());
-    return name(signed.by())
-        + " signed "
-        + substitution.id()
-        + (conditions ? ", on conditions" : "")
-        + (counts ? "." : "; the signature does not count as things stand.");
-  }
-
-  private List<Inline> claims() {
-    Stream<String> sent =
-        happened.claimsSent().stream()
-            .map(each -> each.id() + ": sent to " + name(each.against()) + ".");
-    Stream<String> letters =
-        happened.letters().stream()
-            .map(
-                each ->
-                    each.claim().id()
-                        + ": "
-                        + Say.word(each.event().what())
-                        + each.event().text().map(text -> ", " + text).orElse("")
-                        + ".");
-    Stream<String> ended =
-        happened.claimsSettled().stream()
-            .flatMap(each -> each.settled().stream().map(end -> ended(each, end)));
-    return Stream.of(sent, letters, ended).flatMap(all -> all).map(Inline::text).toList();
-  }
-
-  private static String ended(Claim claim, Claim.Settlement end) {
-    return claim.id()
-        + ": closed, "
-        + Say.word(end.how())
-        + end.amount().map(amount -> " with " + Say.money(amount)).orElse("")
-        + ".";
   }
 
   private List<Inline> tools() {
     Stream<String> came =
         happened.borrowed().stream()
-            .map(loan -> "Came: " + loan.tool() + ", from " + name(loan.from()) + ".");
+            .map(loan -> "Came: " + loan.tool() + ", from " + names.of(loan.from()) + ".");
     Stream<String> went =
         happened.returned().stream()
-            .map(loan -> "Went back: " + loan.tool() + ", to " + name(loan.from()) + ".");
+            .map(loan -> "Went back: " + loan.tool() + ", to " + names.of(loan.from()) + ".");
     Stream<String> due =
         parts.ahead().tools().stream()
             .filter(loan -> loan.due().filter(parts::isSoon).isPresent())
@@ -245,7 +165,7 @@ final class CrewWeek {
         + ": "
         + loan.tool()
         + ", to "
-        + name(loan.from())
+        + names.of(loan.from())
         + ".";
   }
 
@@ -281,7 +201,7 @@ final class CrewWeek {
 
   private String delivery(Delivery delivery) {
     return "delivery from "
-        + name(delivery.from())
+        + names.of(delivery.from())
         + delivery.note().map(number -> ", note " + number).orElse("");
   }
 }

@@ -1,7 +1,5 @@
 package kitwright.report;
 
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,24 +8,12 @@ import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Inline;
 import org.commonmark.ext.gfm.tables.TablesExtension;
-import org.commonmark.node.AbstractVisitor;
-import org.commonmark.node.Code;
-import org.commonmark.node.CustomNode;
-import org.commonmark.node.FencedCodeBlock;
-import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
-import org.commonmark.node.HtmlBlock;
-import org.commonmark.node.HtmlInline;
-import org.commonmark.node.Image;
-import org.commonmark.node.IndentedCodeBlock;
-import org.commonmark.node.Link;
 import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.ListBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
-import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.SourceSpan;
-import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
@@ -77,7 +63,7 @@ record PublicProse(List<Block> blocks, int left) {
       if (discretion.allows(source) && isAllowedAlone(source)) {
         blocks.add(Block.prose(source, HEADINGS_BELOW));
       } else if (block instanceof Paragraph || block instanceof Heading) {
-        String kept = sentences(Everything.words(block));
+        String kept = sentences(EveryText.words(block));
         if (!kept.isEmpty()) {
           blocks.add(Block.paragraph(kept));
         }
@@ -90,13 +76,13 @@ record PublicProse(List<Block> blocks, int left) {
 
     /** Looked at as it will be read: alone, where definitions elsewhere do not reach. */
     private boolean isAllowedAlone(String source) {
-      return Everything.in(PARSER.parse(source)).stream().allMatch(discretion::allows);
+      return EveryText.in(PARSER.parse(source)).stream().allMatch(discretion::allows);
     }
 
     private void items(ListBlock list) {
       List<Inline> items = new ArrayList<>();
       for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
-        String kept = sentences(Everything.words(item));
+        String kept = sentences(EveryText.words(item));
         if (!kept.isEmpty()) {
           items.add(Inline.text(kept));
         }
@@ -133,109 +119,6 @@ record PublicProse(List<Block> blocks, int left) {
       boolean sound = discretion.allows(together);
       left += sound ? all - kept.size() : all;
       return sound ? together : "";
-    }
-  }
-
-  /** Every text of a tree, seen or not: words, code, HTML, addresses, titles. */
-  private static final class Everything extends AbstractVisitor {
-    private final StringBuilder words = new StringBuilder();
-    private final List<String> hidden = new ArrayList<>();
-
-    static List<String> in(Node root) {
-      Everything all = new Everything();
-      root.accept(all);
-      all.hidden.add(all.words.toString());
-      return all.hidden;
-    }
-
-    static String words(Node root) {
-      Everything all = new Everything();
-      root.accept(all);
-      return all.words.toString().strip();
-    }
-
-    @Override
-    public void visit(Text text) {
-      words.append(text.getLiteral());
-    }
-
-    @Override
-    public void visit(Code code) {
-      words.append(code.getLiteral());
-    }
-
-    @Override
-    public void visit(SoftLineBreak line) {
-      words.append(' ');
-    }
-
-    @Override
-    public void visit(HardLineBreak line) {
-      words.append(' ');
-    }
-
-    @Override
-    public void visit(Paragraph paragraph) {
-      visitChildren(paragraph);
-      words.append(' ');
-    }
-
-    @Override
-    public void visit(Heading heading) {
-      visitChildren(heading);
-      words.append(' ');
-    }
-
-    @Override
-    public void visit(CustomNode cell) {
-      visitChildren(cell);
-      words.append(' ');
-    }
-
-    @Override
-    public void visit(FencedCodeBlock code) {
-      words.append(code.getInfo()).append(' ').append(code.getLiteral());
-    }
-
-    @Override
-    public void visit(IndentedCodeBlock code) {
-      words.append(code.getLiteral());
-    }
-
-    @Override
-    public void visit(HtmlBlock html) {
-      hidden.add(html.getLiteral());
-    }
-
-    @Override
-    public void visit(HtmlInline html) {
-      hidden.add(html.getLiteral());
-    }
-
-    @Override
-    public void visit(Link link) {
-      address(link.getDestination(), link.getTitle());
-      visitChildren(link);
-    }
-
-    @Override
-    public void visit(Image image) {
-      address(image.getDestination(), image.getTitle());
-      visitChildren(image);
-    }
-
-    private void address(String destination, String title) {
-      hidden.add(String.valueOf(title));
-      hidden.add(destination);
-      hidden.add(decoded(destination));
-    }
-
-    private static String decoded(String destination) {
-      try {
-        return URLDecoder.decode(destination.replace("+", "%2B"), StandardCharsets.UTF_8);
-      } catch (IllegalArgumentException notEncoded) {
-        return destination;
-      }
     }
   }
 }

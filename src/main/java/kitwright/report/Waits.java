@@ -56,7 +56,7 @@ record Waits(Situation now, Week week) {
     return Optional.of(
         Row.row(
             held,
-            assessment ? builder() : signers(each.substitution().grade()),
+            assessment ? new Names(now.ledger()).builder() : signers(each.substitution().grade()),
             (assessment ? "an assessment that passes, for " : "a signature under ")
                 + each.substitution().id(),
             passed));
@@ -71,14 +71,6 @@ record Waits(Situation now, Week week) {
     return all.isEmpty() ? "somebody entitled" : String.join(" or ", all);
   }
 
-  private String builder() {
-    return now.ledger().parties().stream()
-        .filter(party -> party.role() == Party.Role.BUILDER)
-        .map(Party::name)
-        .findFirst()
-        .orElse("the builder");
-  }
-
   private Optional<Row> shortage(kitwright.shortage.Standing each) {
     if (each.shortage().decided().isPresent()) {
       return Optional.empty();
@@ -86,14 +78,19 @@ record Waits(Situation now, Week week) {
     return Optional.of(
         Row.row(
             ShortagesReport.what(each),
-            builder(),
+            new Names(now.ledger()).builder(),
             each.claims().isEmpty() ? "a claim, and a way out" : "a way out",
             Cells.NONE));
   }
 
   private Optional<Row> claim(kitwright.claim.Standing each) {
     if (each.isDraft()) {
-      return Optional.of(Row.row(each.claim().id(), builder(), "the draft to be sent", Cells.NONE));
+      return Optional.of(
+          Row.row(
+              each.claim().id(),
+              new Names(now.ledger()).builder(),
+              "the draft to be sent",
+              Cells.NONE));
     }
     if (!each.awaitsAnswer()) {
       return each.promisedFor()

@@ -1,0 +1,33 @@
+package kitwright.report;
+
+import java.util.HashSet;
+import java.util.Set;
+import kitwright.Golden;
+import kitwright.claim.Standing;
+import kitwright.daybook.Week;
+import kitwright.ledger.LogDay.Audience;
+import org.junit.jupiter.api.Test;
+
+/** Every document on the demonstration, on Sunday 29 March 2026. */
+class ReportsGoldenTest {
+  private static final Situation NOW = Situation.of(Told.demonstration(), Told.SUNDAY);
+
+  @Test
+  void everyDocumentReadsAsItDid() {
+    Set<String> names = new HashSet<>();
+    Reports.all().forEach(report -> report.sheets(NOW).forEach(sheet -> check(sheet, names)));
+    for (Standing claim : NOW.claims().all()) {
+      check(ClaimLetter.of(claim, NOW), names);
+    }
+    for (Audience audience : Audience.values()) {
+      check(WeekReport.of(NOW.ledger(), Week.ending(Told.SUNDAY), audience), names);
+    }
+    Golden.checkFolder("report", names);
+  }
+
+  private static void check(Sheet sheet, Set<String> names) {
+    String name = "report/" + sheet.file();
+    Golden.check(name, Told.markdown(sheet));
+    names.add(name);
+  }
+}
