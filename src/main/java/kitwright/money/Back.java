@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -75,25 +76,30 @@ public record Back(
   }
 
   static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
+    Map<String, List<Valued>> out =
+        valued.stream()
+            .filter(each -> each.signed().signum() >= 0)
+            .collect(Collectors.groupingBy(each -> each.spend().id()));
+    List<Valued> back = valued.stream().filter(each -> each.signed().signum() < 0).toList();
     return ledger.claims().stream()
-        .map(claim -> of(claim, ledger, exchange, asOf, valued))
+        .map(claim -> of(claim, ledger, exchange, asOf, out, back))
         .toList();
   }
 
   private static Back of(
-      Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
+      Claim claim,
+      Ledger ledger,
+      Exchange exchange,
+      LocalDate asOf,
+      Map<String, List<Valued>> out,
+      List<Valued> back) {
     Money zero = Money.zero(exchange.home());
     Set<String> costs = ids(claim.costs());
     Set<String> shortages = ids(claim.shortages());
     Money spent =
-        sum(
-            valued.stream()
-                .filter(each -> each.signed().signum() >= 0 && costs.contains(each.spend().id()))
-                .toList(),
-            zero);
+        sum(costs.stream().flatMap(id -> out.getOrDefault(id, List.of()).stream()).toList(), zero);
     List<Valued> came =
-        valued.stream()
-            .filter(each -> each.signed().signum() < 0)
+        back.stream()
             .filter(
                 each -> named(each.spend().refunds(), costs) || named(each.because(), shortages))
             .toList();

@@ -1,0 +1,137 @@
+package kitwright.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kitwright.finding.Findings;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Which files on disk are a ledger, and where one is looked for. */
+class LedgerFolderTest {
+  private static final String BUILD = "build: {name: Wherry, currency: EUR, started: 2026-01-05}\n";
+
+  @TempDir private Path root;
+  private final Findings faults = new Findings();
+
+  @Test
+  void filesAreReadInOrderOfTheirPathsWhateverTheFolders() throws IOException {
+    write("z.yaml", "kit: [{id: last, what: w, qty: 1}]\n");
+    write("b/c/d.yml", "kit: [{id: second, what: w, qty: 1}]\n");
+    write("b/a.yaml", BUILD + "kit: [{id: first, what: w, qty: 1}]\n");
+    assertThat(read().kit()).extracting(KitItem::id).containsExactly("first", "second", "last");
+    assertThat(faults.inOrder()).isEmpty();
+  }
+
+  @Test
+  void aRecordThatMovesToAnotherFileStaysTheSameButForItsPlace() throws IOException {
+    write("build.yaml", BUILD);
+    write("a.yaml", "kit: [{id: stem, what: w, qty: 1}]\nstock: [{id: ash, what: w, qty: 2 m}]\n");
+    Ledger before = read();
+    Files.delete(root.resolve("a.yaml"));
+    write("wood/ash.yaml", "stock:\n  - id: ash\n    qty: 2 m\n    what: w\n");
+    write("kit/stem.yaml", "kit:\n  - what: w\n    qty: 1\n    id: stem\n");
+    Ledger after = read();
+    assertThat(after.kit().get(0))
+        .usingRecursiveComparison()
+        .ignoringFieldsOfTypes(At.class)
+        .isEqualTo(before.kit().get(0));
+    assertThat(after.stock().get(0))
+        .usingRecursiveComparison()
+        .ignoringFieldsOfTypes(At.class)
+        .isEqualTo(before.stock().get(0));
+    assertThat(after.stock().get(0).at()).hasToString("wood/ash.yaml:2:9");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        ".hidden/x.yaml",
+        ".git/x.yaml",
+        ".x.yaml",
+        "reports/x.yaml",
+        "deep/reports/x.yaml",
+        "templates/x.yaml",
+        "node_modules/x.yaml",
+        "target/x.yaml",
+        "x.yaml.bak",
+        "x.txt"
+      })
+  void whatIsNoPartOfTheLedgerIsPassedOver(String path) throws IOException {
+    write("build.yaml", BUILD);
+    write(path, "nonsense: [");
+    assertThat(LedgerFolder.at(root).files(faults))
+        .extracting(SourceFile::path)
+        .containsExactly("build.yaml");
+    assertThat(faults.inOrder()).isEmpty();
+  }
+
+  @Test
+  void aRootThatIsHiddenItselfIsRead() throws IOException {
+    write(".boat/build.yaml", BUILD);
+    assertThat(LedgerFolder.at(root.resolve(".boat")).read(faults)).isPresent();
+  }
+
+  @Test
+  void aByteOrderMarkIsNoPartOfTheText() throws IOException {
+    write("build.yaml", "\uFEFF" + BUILD);
+    write("log/d.md", "\uFEFF---\nday: 2026-01-06\nhours: {nora: 2}\n---\nSwept.\n");
+    Ledger ledger = read();
+    assertThat(ledger.build().at()).hasToString("build.yaml:1:9");
+    assertThat(ledger.log()).hasSize(1);
+  }
+
+  @Test
+  void aFolderNamedLedgerIsMeantFirst() throws IOException {
+    write("build.yaml", BUILD);
+    write("ledger/build.yaml", BUILD);
+    assertThat(LedgerFolder.near(root).map(LedgerFolder::root)).contains(root.resolve("ledger"));
+  }
+
+  @Test
+  void elseTheNearestFolderUpwardWithABuild() throws IOException {
+    write("build.yaml", BUILD);
+    write("barn/build.yml", BUILD);
+    write("barn/tasks/hull/x.yaml", "tasks: []\n");
+    assertThat(LedgerFolder.near(root.resolve("barn/tasks/hull")).map(LedgerFolder::root))
+        .contains(root.resolve("barn"));
+    Files.createDirectory(root.resolve("yard"));
+    assertThat(LedgerFolder.near(root.resolve("yard")).map(LedgerFolder::root)).contains(root);
+  }
+
+  @Test
+  void aBuildInACommentOrInsideAnotherRecordIsNone() throws IOException {
+    write("a.yaml", "# build: none\nparties:\n  - build: no\n");
+    assertThat(LedgerFolder.near(root).map(LedgerFolder::root))
+        .isNotEqualTo(java.util.Optional.of(root));
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsAFault() {
+    assertThat(LedgerFolder.at(root.resolve("gone")).files(faults)).isEmpty();
+    assertThat(faults.inOrder())
+        .singleElement()
+        .satisfies(fault -> assertThat(fault.what()).isEqualTo("It is not there."));
+  }
+
+  @Test
+  void theBuildsCurrencyHoldsForFilesThatStandBeforeIt() throws IOException {
+    write("a.yaml", "budget: [{line: hull, title: Hull, amount: 460}]\n");
+    write("z.yaml", "parties: []\nbuild: {name: Wherry, currency: JPY, started: 2026-01-05}\n");
+    assertThat(read().budget().get(0).amount()).hasToString("460 JPY");
+  }
+
+  private Ledger read() {
+    return LedgerFolder.at(root).read(faults).orElseThrow();
+  }
+
+  private void write(String path, String text) throws IOException {
+    Path file = root.resolve(path);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
+}
