@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import kitwright.ledger.Kind;
+import kitwright.network.Estimate;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
 import kitwright.network.WorkTime;
@@ -25,6 +26,7 @@ import kitwright.value.Unit;
  * @param with the schedule if it comes so
  */
 record Suppose(List<String> said, Schedule without, Schedule with) {
+  private static final int MOST_DAYS = 36_600;
   private static final List<Kind> GOODS =
       List.of(Kind.DELIVERIES, Kind.CLAIMS, Kind.SHORTAGES, Kind.SPENDING);
 
@@ -42,14 +44,21 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
       String id = each.substring(0, equals);
       Quantity time = time(each.substring(equals + 1));
       if (now.plan().task(id).isPresent()) {
-        work.merge(id, now.plan().time().minutes(time), Long::sum);
+        work.merge(id, now.plan().time().minutes(time), (a, b) -> Math.min(a + b, Estimate.MOST));
       } else if (GOODS.stream().anyMatch(kind -> now.ledger().knows(kind, id))) {
-        goods.merge(id, WorkTime.calendarDays(time), Math::addExact);
+        goods.merge(id, WorkTime.calendarDays(time), (a, b) -> Math.min(a + b, MOST_DAYS));
       } else {
         throw AheadCommand.unknown(id, ids(now));
       }
     }
+    work.replaceAll((id, minutes) -> Math.min(minutes, room(id, now)));
     return new Suppose(said, now.paced(), now.lookAhead(new Late(goods)).paced(work));
+  }
+
+  /** How much longer a task can become at most. */
+  private static long room(String id, Bearings now) {
+    return Estimate.MOST
+        - now.plan().network().activity(id).map(each -> each.takes().high()).orElse(0L);
   }
 
   private static List<String> ids(Bearings now) {

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class Svg {
   /** Beyond this a number is a slip, and viewers differ in what they do. */
-  private static final double LARGEST = 1e6;
+  private static final double LARGEST = 1e8;
 
   private final double width;
   private final double height;

@@ -21,6 +21,9 @@ import kitwright.openmatter.OpenMatters;
 public final class WorkPicture {
   private static final String ELSEWHERE = "other work";
 
+  /** Beyond so many years a day is too narrow to be seen. */
+  private static final int YEARS = 5;
+
   private final Bearings now;
   private final LocalDate last;
   private final List<Planned> tasks;
@@ -38,7 +41,9 @@ public final class WorkPicture {
   public static Svg of(Bearings now) {
     LocalDate end = now.plan().schedule().end().toLocalDate();
     LocalDate launch = now.ledger().build().launch().orElse(end);
-    return upTo((launch.isAfter(end) ? launch : end).plusDays(3), now);
+    LocalDate last = (launch.isAfter(end) ? launch : end).plusDays(3);
+    LocalDate farthest = now.today().plusYears(YEARS);
+    return upTo(last.isAfter(farthest) ? farthest : last, now);
   }
 
   /** The work up to a day. */

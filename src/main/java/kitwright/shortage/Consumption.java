@@ -17,7 +17,7 @@ import kitwright.network.Plan;
 final class Consumption {
   private record Spot(String task, String key) {}
 
-  private final Map<String, BigDecimal> logged = new HashMap<>();
+  private final Map<String, BigDecimal> loggedOfNobody = new HashMap<>();
   private final Map<Spot, BigDecimal> loggedByTask = new HashMap<>();
   private final Map<String, BigDecimal> unlogged = new HashMap<>();
 
@@ -56,10 +56,10 @@ final class Consumption {
 
   private void take(LogDay.Used used, Things.Amount amount) {
     String key = amount.thing().key();
-    logged.merge(key, amount.amount(), BigDecimal::add);
     used.task()
-        .ifPresent(
-            task -> loggedByTask.merge(new Spot(task.id(), key), amount.amount(), BigDecimal::add));
+        .ifPresentOrElse(
+            task -> loggedByTask.merge(new Spot(task.id(), key), amount.amount(), BigDecimal::add),
+            () -> loggedOfNobody.merge(key, amount.amount(), BigDecimal::add));
   }
 
   /** What the log says a task has used of a thing. */
@@ -72,12 +72,7 @@ final class Consumption {
    * task in particular may be the same, and is taken off first.
    */
   BigDecimal unlogged(String key) {
-    BigDecimal ofTasks =
-        loggedByTask.entrySet().stream()
-            .filter(entry -> entry.getKey().key().equals(key))
-            .map(Map.Entry::getValue)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    BigDecimal ofNobody = logged.getOrDefault(key, BigDecimal.ZERO).subtract(ofTasks);
+    BigDecimal ofNobody = loggedOfNobody.getOrDefault(key, BigDecimal.ZERO);
     return unlogged.getOrDefault(key, BigDecimal.ZERO).subtract(ofNobody).max(BigDecimal.ZERO);
   }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import kitwright.kit.Positions;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
@@ -35,6 +36,9 @@ public final class LookAhead {
   private final Ledger ledger;
   private final Netting netting;
   private final List<Wanted> all;
+  private final Map<String, List<Wanted>> byTask;
+  private final Map<String, List<Wanted>> byThing;
+  private final Map<String, PlannedOrder> firstOrders = new HashMap<>();
   private final Map<String, Thing> byKey;
 
   private LookAhead(
@@ -49,6 +53,9 @@ public final class LookAhead {
     this.things = things;
     this.netting = netting;
     this.all = all;
+    this.byTask = all.stream().collect(Collectors.groupingBy(Wanted::task));
+    this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
+    netting.orders().forEach(order -> firstOrders.putIfAbsent(order.item(), order));
     this.byKey = byKey;
   }
 
@@ -176,7 +183,7 @@ public final class LookAhead {
 
   /** What a task needs. */
   public List<Wanted> ofTask(String task) {
-    return all.stream().filter(wanted -> wanted.task().equals(task)).toList();
+    return byTask.getOrDefault(task, List.of());
   }
 
   /** Who needs an item of the kit, the first first. */
@@ -189,7 +196,7 @@ public final class LookAhead {
   }
 
   private List<Wanted> ofKey(String key) {
-    return all.stream().filter(wanted -> wanted.thing().key().equals(key)).toList();
+    return byThing.getOrDefault(key, List.of());
   }
 
   /** The needs that lean on what nobody has counted, up to a day. */
@@ -216,7 +223,7 @@ public final class LookAhead {
 
   /** The first order of a thing. */
   public Optional<PlannedOrder> orderOf(Thing thing) {
-    return netting.orders().stream().filter(o -> o.item().equals(thing.key())).findFirst();
+    return Optional.ofNullable(firstOrders.get(thing.key()));
   }
 
   /** Whether all that a task needs is counted and at hand. */

@@ -131,6 +131,26 @@ class AheadGoldenTest {
   }
 
   @Test
+  void absurdTimesAreShownAndNeverBreakIt() throws IOException {
+    Files.writeString(
+        ledger.resolve("all.yaml"),
+        """
+        build: {name: Tern, currency: EUR, started: 2026-01-05}
+        tasks:
+          - {id: a, what: A, takes: 999999999999 d, wait: 999999999999 w}
+          - {id: b, what: B, takes: 999999999999 w, after: [{task: a, lag: 999999999999 d}]}
+          - {id: c, what: C, takes: 1 d, after: [c, d]}
+          - {id: d, what: D, takes: 1 d, after: [c, b]}
+        """);
+    for (String format : new String[] {"text", "json"}) {
+      out("open", "--format", format);
+      out("ahead", "--format", format, "--late", "b=999999999999w", "--range");
+    }
+    assertThat(Run.in(ledger, "ahead", "--picture", "far.svg").code()).isZero();
+    assertThat(Run.in(ledger, "check").out()).contains("task-cycle", "duration-beyond-reason");
+  }
+
+  @Test
   void anEmptyBuildHasNothingAhead() throws IOException {
     Files.writeString(
         ledger.resolve("all.yaml"), "build: {name: Tern, currency: EUR, started: 2026-01-05}\n");
