@@ -12,6 +12,8 @@ import kitwright.assessment.WeakLinkToItself;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
+import kitwright.cutting.CutImpossible;
+import kitwright.cutting.CutUnfit;
 import kitwright.finding.Findings;
 import kitwright.kit.CountContradictory;
 import kitwright.kit.DeliveryUncounted;
@@ -126,6 +128,8 @@ public final class Check {
         new ReplacementUncounted(claims),
         new StockOverused(positions),
         new OffcutPromisedTwice(positions),
+        new CutImpossible(positions),
+        new CutUnfit(positions),
         // Strength.
         new MaterialImpossible(),
         new SectionImpossible(),

@@ -1,7 +1,7 @@
 /**
  * The bench plan: which stock yields which parts. Uses {@code kit}, {@code ledger}, {@code finding}
- * and {@code value}; its sub-room {@code solve} uses none of them. Start with {@code
- * kitwright.cutting.solve.BarCutter}.
+ * and {@code value}; its sub-room {@code solve} uses none of them. Start with {@link
+ * kitwright.cutting.CutPlan}.
  */
 @NullMarked
 package kitwright.cutting;

@@ -166,18 +166,22 @@ class ArrowsTest {
   }
 
   @Test
-  void librariesAreKnownToOneRoomEach() {
+  void librariesAreKnownOnlyWhereTheyAreNeeded() {
     onlyIn("yaml", "org.yaml.snakeyaml..");
-    onlyIn("document", "org.commonmark..");
+    onlyIn("document", "org.commonmark..", "report");
     onlyIn("document", "com.samskivert..");
     onlyIn("cli", "picocli..");
     onlyIn("cutting", "org.ojalgo..");
   }
 
-  private static void onlyIn(String room, String library) {
+  private static void onlyIn(String room, String library, String... others) {
+    String[] rooms =
+        Stream.concat(Stream.of(room), Stream.of(others))
+            .map(each -> "kitwright." + each + "..")
+            .toArray(String[]::new);
     noClasses()
         .that()
-        .resideOutsideOfPackage("kitwright." + room + "..")
+        .resideOutsideOfPackages(rooms)
         .should()
         .dependOnClassesThat()
         .resideInAPackage(library)

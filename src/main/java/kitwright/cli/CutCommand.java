@@ -1,0 +1,119 @@
+package kitwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import kitwright.cutting.CutFaults;
+import kitwright.cutting.CutPlan;
+import kitwright.cutting.Remnants;
+import kitwright.cutting.Steps;
+import kitwright.cutting.solve.Effort;
+import kitwright.kit.Positions;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.report.CutPicture;
+import kitwright.value.Nearest;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans cuts. */
+@picocli.CommandLine.Command(
+    name = "cut",
+    description = {
+      "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without an ID, lists the cuts.",
+      "Stock that other work needs is left alone. The same ledger gives the same plan, unless --seconds ends the search."
+    })
+final class CutCommand implements Command {
+  /** How a plan is told. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private PictureOptions picture = new PictureOptions();
+
+  @Parameters(paramLabel = "ID", arity = "0..1", description = "The cut.")
+  private Optional<String> id = Optional.empty();
+
+  @Option(names = "--format", paramLabel = "HOW", description = "text or json; text where not said.")
+  private Format format = Format.TEXT;
+
+  @Option(names = "--labels", description = "Print only what to write on each part, a line each.")
+  private boolean labels;
+
+  @Option(
+      names = "--record",
+      description = "After the cut: print the records of what is left, to be pasted into the ledger.")
+  private boolean record;
+
+  @Option(names = "--seconds", paramLabel = "N", description = "Search for at most so many seconds.")
+  private int seconds;
+
+  @Override
+  public int run(Session session) {
+    Opened opened = Opened.of(options, session);
+    Ledger ledger = opened.ledger(session);
+    Positions positions = Positions.of(ledger, opened.today());
+    if (id.isEmpty()) {
+      session.out().print(list(ledger, positions));
+      return CLEAN;
+    }
+    Cut cut = cut(ledger, id.get());
+    List<CutFaults.Fault> faults = CutFaults.of(cut, ledger, positions);
+    if (!faults.isEmpty()) {
+      CutFaults.Fault first = faults.get(0);
+      throw new Refusal(first.at() + ": " + first.what(), first.mend());
+    }
+    CutPlan plan = CutPlan.of(cut, ledger, positions, effort());
+    session.out().print(text(plan, opened));
+    picture.draw(() -> CutPicture.of(plan), session);
+    return plan.missing().isEmpty() ? CLEAN : FOUND;
+  }
+
+  private String text(CutPlan plan, Opened opened) {
+    if (record) {
+      return Remnants.yaml(plan, opened.today());
+    }
+    if (labels) {
+      return Steps.labels(plan).stream().map(label -> label + "\n").reduce("", String::concat);
+    }
+    return format == Format.JSON ? CutJson.of(plan) : CutText.of(plan);
+  }
+
+  private Effort effort() {
+    if (seconds <= 0) {
+      return Effort.usual();
+    }
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+    return new Effort(Long.MAX_VALUE / 1000, () -> System.nanoTime() - end > 0);
+  }
+
+  private static Cut cut(Ledger ledger, String id) {
+    Optional<Cut> cut = ledger.find(Kind.CUTS, id);
+    return cut.orElseThrow(
+        () ->
+            new Refusal(
+                "There is no cut “" + id + "”.",
+                Nearest.to(id, ledger.ids(Kind.CUTS))
+                    .map(near -> "Did you mean “" + near + "”?")
+                    .orElse("“kitwright cut” alone lists them.")));
+  }
+
+  private static String list(Ledger ledger, Positions positions) {
+    Listing list = Listing.of("cut", "for", ">parts", "stands");
+    for (Cut cut : ledger.cuts()) {
+      int parts = cut.parts().stream().mapToInt(Cut.Part::qty).sum();
+      boolean sound = CutFaults.of(cut, ledger, positions).isEmpty();
+      list.row(
+          cut.id(),
+          cut.task().map(task -> task.id()).orElse("–"),
+          String.valueOf(parts),
+          cut.done().map(day -> "cut on " + day).orElse(sound ? "to be cut" : "cannot be planned; see check"));
+    }
+    return list.isEmpty() ? "No cuts.\n" : list.text();
+  }
+}

@@ -1,0 +1,44 @@
+package kitwright.cli;
+
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import kitwright.drawing.Svg;
+import kitwright.report.Existing;
+import kitwright.report.Writing;
+import picocli.CommandLine.Option;
+
+/** Where a drawing goes. */
+final class PictureOptions {
+  @Option(names = "--picture", paramLabel = "FILE", description = "Also draw it, into an SVG file.")
+  private String picture = "";
+
+  @Option(
+      names = "--replace-picture",
+      description = "Replace a picture that Kitwright did not write.")
+  private boolean replace;
+
+  /** Draws where a file was named, and tells so beside the text. */
+  void draw(Supplier<Svg> drawing, Session session) {
+    if (picture.isEmpty()) {
+      return;
+    }
+    Path file = LedgerOptions.path(session, picture).toAbsolutePath().normalize();
+    Path folder = file.getParent();
+    if (!picture.endsWith(".svg") || folder == null) {
+      throw new Refusal("“" + picture + "” is no name for a picture.", "Name a file that ends in .svg.");
+    }
+    Writing.into(folder)
+        .write(
+            file.getFileName().toString(),
+            drawing.get().text(),
+            replace ? Existing.REPLACE : Existing.KEEP_FOREIGN)
+        .<Runnable>match(
+            done -> () -> session.err().println("written  " + done.file()),
+            same -> () -> session.err().println("as it was " + same.file()),
+            refused ->
+                () -> {
+                  throw new Refusal(refused.why().what(), refused.why().mend());
+                })
+        .run();
+  }
+}

@@ -1,0 +1,64 @@
+package kitwright.cutting;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.cutting.solve.BarCutter;
+import kitwright.cutting.solve.BarPlan;
+import kitwright.cutting.solve.Effort;
+import kitwright.cutting.solve.Outcome;
+import kitwright.cutting.solve.PanelCutter;
+import kitwright.cutting.solve.PanelPlan;
+import kitwright.cutting.solve.Shortfall;
+import kitwright.kit.Positions;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Ledger;
+
+/**
+ * Which piece of the rack yields which parts of a cut.
+ *
+ * @param rack what could be drawn on
+ * @param lengths the plan where it is a matter of lengths
+ * @param panels the plan where it is one of panels; exactly one of the two is there
+ */
+public record CutPlan(
+    Cut cut, Rack rack, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
+
+  /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
+  public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
+    Rack rack = Rack.of(cut, ledger, positions);
+    return Wanted.isLengths(cut, rack)
+        ? new CutPlan(
+            cut, rack, Optional.of(BarCutter.plan(Wanted.lengths(cut, rack), effort)), Optional.empty())
+        : new CutPlan(
+            cut, rack, Optional.empty(), Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
+  }
+
+  /** Parts that cannot be made from what is there. */
+  public List<Shortfall> missing() {
+    return lengths.map(BarPlan::missing).or(() -> panels.map(PanelPlan::missing)).orElse(List.of());
+  }
+
+  /** How good the plan is known to be. */
+  public Outcome outcome() {
+    return lengths.map(BarPlan::outcome).or(() -> panels.map(PanelPlan::outcome)).orElseThrow();
+  }
+
+  /** How good the plan is, in words. */
+  public String quality() {
+    Outcome outcome = outcome();
+    if (outcome.isProvedBest()) {
+      return missing().isEmpty()
+          ? "Proved best: no plan uses stock worth less."
+          : "Proved best: no plan makes more of the parts, nor uses stock worth less for them.";
+    }
+    String stock =
+        outcome.value() <= outcome.bound()
+            ? "no plan for these parts uses stock worth less"
+            : "at most "
+                + outcome.percentAboveBound()
+                + " % more stock than the least there could be";
+    return outcome.mostParts()
+        ? "Good: " + stock + "."
+        : "Good: " + stock + "; whether more parts could be made is not proved.";
+  }
+}

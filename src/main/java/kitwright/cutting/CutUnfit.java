@@ -1,0 +1,63 @@
+package kitwright.cutting;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import kitwright.cutting.solve.Effort;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.kit.Positions;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+
+/** Fires where the stock that a cut may draw on no longer yields all its parts. */
+public final class CutUnfit implements Rule {
+  /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
+  private static final Effort QUICK = Effort.steps(2_000_000);
+
+  private final Positions positions;
+
+  public CutUnfit(Positions positions) {
+    this.positions = positions;
+  }
+
+  @Override
+  public String name() {
+    return "cut-unfit";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Cut cut : ledger.cuts()) {
+      if (cut.done().isEmpty() && CutFaults.of(cut, ledger, positions).isEmpty()) {
+        CutPlan plan = CutPlan.of(cut, ledger, positions, QUICK);
+        if (!plan.missing().isEmpty()) {
+          out.add(finding(cut, plan));
+        }
+      }
+    }
+  }
+
+  private Finding finding(Cut cut, CutPlan plan) {
+    String wanting =
+        plan.missing().stream()
+            .map(each -> each.missing() + " of " + each.mark())
+            .collect(Collectors.joining(", "));
+    String held = plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
+    return new Finding(
+        name(),
+        Severity.WARN,
+        cut.at().record(),
+        "The stock of the cut "
+            + cut.id()
+            + (plan.outcome().mostParts() ? " does not yield " : " was not found to yield ")
+            + wanting
+            + "."
+            + held,
+        "The saw would run out of wood with parts still wanted.",
+        "See “kitwright cut " + cut.id() + "”; draw on more stock, permit joints, or record the rest as a shortage.",
+        List.of(cut.named()));
+  }
+}

@@ -1,0 +1,30 @@
+package kitwright.cutting;
+
+import java.math.RoundingMode;
+import kitwright.value.Decimal;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/** Lengths in whole tenths of a millimetre, finer than any saw. */
+public final class Tenths {
+  private Tenths() {}
+
+  /** What is wanted or lost, rounded up. */
+  static long atLeast(Quantity length) {
+    return of(length, RoundingMode.CEILING);
+  }
+
+  /** What there is, rounded down. */
+  static long atMost(Quantity length) {
+    return of(length, RoundingMode.FLOOR);
+  }
+
+  private static long of(Quantity length, RoundingMode rounding) {
+    return length.in(Unit.MM).amount().movePointRight(1).setScale(0, rounding).longValueExact();
+  }
+
+  /** As read off a rule: millimetres, a tenth only where there is one. */
+  public static String mm(long tenths) {
+    return Decimal.print(java.math.BigDecimal.valueOf(tenths, 1));
+  }
+}
