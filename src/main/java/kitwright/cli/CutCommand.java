@@ -39,7 +39,10 @@ final class CutCommand implements Command {
   @Parameters(paramLabel = "ID", arity = "0..1", description = "The cut.")
   private Optional<String> id = Optional.empty();
 
-  @Option(names = "--format", paramLabel = "HOW", description = "text or json; text where not said.")
+  @Option(
+      names = "--format",
+      paramLabel = "HOW",
+      description = "text or json; text where not said.")
   private Format format = Format.TEXT;
 
   @Option(names = "--labels", description = "Print only what to write on each part, a line each.")
@@ -47,10 +50,14 @@ final class CutCommand implements Command {
 
   @Option(
       names = "--record",
-      description = "After the cut: print the records of what is left, to be pasted into the ledger.")
+      description =
+          "After the cut: print the records of what is left, to be pasted into the ledger.")
   private boolean record;
 
-  @Option(names = "--seconds", paramLabel = "N", description = "Search for at most so many seconds.")
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Search for at most so many seconds.")
   private int seconds;
 
   @Override
@@ -112,7 +119,9 @@ final class CutCommand implements Command {
           cut.id(),
           cut.task().map(task -> task.id()).orElse("–"),
           String.valueOf(parts),
-          cut.done().map(day -> "cut on " + day).orElse(sound ? "to be cut" : "cannot be planned; see check"));
+          cut.done()
+              .map(day -> "cut on " + day)
+              .orElse(sound ? "to be cut" : "cannot be planned; see check"));
     }
     return list.isEmpty() ? "No cuts.\n" : list.text();
   }

@@ -20,11 +20,21 @@ final class CutText {
   static String of(CutPlan plan) {
     Cut cut = plan.cut();
     StringBuilder out = new StringBuilder();
-    out.append("Cut ").append(cut.id()).append(cut.task().map(task -> ", for " + task.id()).orElse("")).append('\n');
+    out.append("Cut ")
+        .append(cut.id())
+        .append(cut.task().map(task -> ", for " + task.id()).orElse(""))
+        .append('\n');
     out.append(plan.quality()).append('\n');
     if (!plan.missing().isEmpty()) {
       out.append("\nNot enough stock. Still wanted:\n");
-      plan.missing().forEach(each -> out.append("  ").append(each.missing()).append(" of ").append(each.mark()).append('\n'));
+      plan.missing()
+          .forEach(
+              each ->
+                  out.append("  ")
+                      .append(each.missing())
+                      .append(" of ")
+                      .append(each.mark())
+                      .append('\n'));
     }
     plan.rack().withheld().forEach(each -> out.append("  ").append(each).append('\n'));
     out.append('\n').append(CAUTION).append('\n');
@@ -34,7 +44,9 @@ final class CutText {
       fence.forEach(each -> out.append("  ").append(each).append('\n'));
       out.append('\n');
     } else {
-      out.append("Kerf ").append(cut.kerf()).append("; distances in mm from the end you measure from, trimmed first.\n\n");
+      out.append("Kerf ")
+          .append(cut.kerf())
+          .append("; distances in mm from the end you measure from, trimmed first.\n\n");
     }
     for (Steps steps : Steps.of(plan)) {
       out.append(steps.heading()).append('\n');

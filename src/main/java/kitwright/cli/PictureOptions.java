@@ -25,7 +25,8 @@ final class PictureOptions {
     Path file = LedgerOptions.path(session, picture).toAbsolutePath().normalize();
     Path folder = file.getParent();
     if (!picture.endsWith(".svg") || folder == null) {
-      throw new Refusal("“" + picture + "” is no name for a picture.", "Name a file that ends in .svg.");
+      throw new Refusal(
+          "“" + picture + "” is no name for a picture.", "Name a file that ends in .svg.");
     }
     Writing.into(folder)
         .write(

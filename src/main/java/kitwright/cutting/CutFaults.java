@@ -50,7 +50,10 @@ public final class CutFaults {
       add(cut.at().record(), "The cut names no part.", "List the parts wanted under “parts”.");
     }
     if (cut.from().isEmpty()) {
-      add(cut.at().record(), "The cut names no stock.", "List the pieces it may draw on under “from”.");
+      add(
+          cut.at().record(),
+          "The cut names no stock.",
+          "List the pieces it may draw on under “from”.");
     }
     for (var ref : cut.from()) {
       ledger
@@ -58,7 +61,10 @@ public final class CutFaults {
           .filter(stock -> stock.size().isEmpty())
           .ifPresent(
               stock ->
-                  add(ref.at(), "The stock " + stock.id() + " has no size.", "Give it “size: 2450 x 110 x 32 mm” and “pieces”."));
+                  add(
+                      ref.at(),
+                      "The stock " + stock.id() + " has no size.",
+                      "Give it “size: 2450 x 110 x 32 mm” and “pieces”."));
     }
     for (Rack.Free free : rack.pieces()) {
       flaws(free.stock());
@@ -71,7 +77,15 @@ public final class CutFaults {
       if (flaw.from().compareAmount(flaw.to()) >= 0 || Tenths.atMost(flaw.from()) >= end) {
         add(
             flaw.at().record(),
-            "A flaw of " + stock.id() + " runs from " + flaw.from() + " to " + flaw.to() + " on a piece of " + Tenths.mm(end) + " mm.",
+            "A flaw of "
+                + stock.id()
+                + " runs from "
+                + flaw.from()
+                + " to "
+                + flaw.to()
+                + " on a piece of "
+                + Tenths.mm(end)
+                + " mm.",
             "Measure it from one end, the nearer edge first.");
       }
     }
@@ -81,7 +95,10 @@ public final class CutFaults {
     for (String key : List.of("kerf", "rip-kerf")) {
       Quantity kerf = key.equals("kerf") ? cut.kerf() : cut.ripKerf().orElse(cut.kerf());
       if (cut.at().has(key) && kerf.compareAmount(WIDEST_KERF) > 0) {
-        add(cut.at().of(key), "A kerf of " + kerf + " is wider than any blade.", "Write what the blade takes, such as 3 mm.");
+        add(
+            cut.at().of(key),
+            "A kerf of " + kerf + " is wider than any blade.",
+            "Write what the blade takes, such as 3 mm.");
       }
     }
   }
@@ -92,11 +109,21 @@ public final class CutFaults {
     for (Cut.Part part : cut.parts()) {
       all += part.qty();
       if (!seen.add(part.mark())) {
-        add(part.at().of("mark"), "The mark " + part.mark() + " stands for two parts.", "Give each part its own mark, or add their numbers.");
+        add(
+            part.at().of("mark"),
+            "The mark " + part.mark() + " stands for two parts.",
+            "Give each part its own mark, or add their numbers.");
       }
     }
     if (all > MOST_PARTS) {
-      add(cut.at().record(), "The cut asks for " + all + " parts; no more than " + MOST_PARTS + " are planned at once.", "Check the numbers, or split the cut.");
+      add(
+          cut.at().record(),
+          "The cut asks for "
+              + all
+              + " parts; no more than "
+              + MOST_PARTS
+              + " are planned at once.",
+          "Check the numbers, or split the cut.");
     }
   }
 
@@ -104,11 +131,17 @@ public final class CutFaults {
     boolean sound = side(part, "length", part.length());
     sound &= part.width().map(width -> side(part, "width", width)).orElse(true);
     if (part.qty() == 0) {
-      add(part.at().of("qty"), "None of " + part.mark() + " are wanted.", "Write how many, or delete the part.");
+      add(
+          part.at().of("qty"),
+          "None of " + part.mark() + " are wanted.",
+          "Write how many, or delete the part.");
       return;
     }
     if (part.priority().filter(priority -> priority < 1).isPresent()) {
-      add(part.at().of("priority"), "A priority of 0.", "Write 1 for what is wanted first, then 2, 3 …");
+      add(
+          part.at().of("priority"),
+          "A priority of 0.",
+          "Write 1 for what is wanted first, then 2, 3 …");
       return;
     }
     if (sound && !rack.pieces().isEmpty()) {
@@ -118,15 +151,32 @@ public final class CutFaults {
 
   private boolean side(Cut.Part part, String key, Quantity side) {
     if (side.isNone()) {
-      add(part.at().of(key), "The " + key + " of " + part.mark() + " is zero.", "Write its true " + key + ".");
+      add(
+          part.at().of(key),
+          "The " + key + " of " + part.mark() + " is zero.",
+          "Write its true " + key + ".");
       return false;
     }
     if (side.compareAmount(LONGEST) > 0) {
-      add(part.at().of(key), "A " + key + " of " + side + " for " + part.mark() + " is beyond any boat’s bench.", "Check the unit.");
+      add(
+          part.at().of(key),
+          "A " + key + " of " + side + " for " + part.mark() + " is beyond any boat’s bench.",
+          "Check the unit.");
       return false;
     }
     if (side.compareAmount(cut.kerf()) < 0) {
-      add(part.at().of(key), "The " + key + " of " + part.mark() + ", " + side + ", is less than the kerf of " + cut.kerf() + ".", "Check both; the saw would turn the part into dust.");
+      add(
+          part.at().of(key),
+          "The "
+              + key
+              + " of "
+              + part.mark()
+              + ", "
+              + side
+              + ", is less than the kerf of "
+              + cut.kerf()
+              + ".",
+          "Check both; the saw would turn the part into dust.");
       return false;
     }
     return true;
@@ -134,7 +184,10 @@ public final class CutFaults {
 
   private void fits(Cut.Part part) {
     if (part.scarf().isPresent() && Wanted.thickness(part, rack).isEmpty()) {
-      add(part.at().of("scarf"), "A scarf of " + part.mark() + " needs a thickness, and neither part nor stock has one.", "Add “thickness: 32 mm” to the part, or a third side to the stock’s size.");
+      add(
+          part.at().of("scarf"),
+          "A scarf of " + part.mark() + " needs a thickness, and neither part nor stock has one.",
+          "Add “thickness: 32 mm” to the part, or a third side to the stock’s size.");
       return;
     }
     if (part.grain().filter(grain -> grain != Cut.Grain.ANY).isPresent()) {
@@ -143,14 +196,27 @@ public final class CutFaults {
           .findFirst()
           .ifPresent(
               free ->
-                  add(part.at().of("grain"), "The grain of " + part.mark() + " matters, but " + free.stock().id() + " does not say how its grain runs.", "Add “grain: along” to the stock, or “grain: any” to the part."));
+                  add(
+                      part.at().of("grain"),
+                      "The grain of "
+                          + part.mark()
+                          + " matters, but "
+                          + free.stock().id()
+                          + " does not say how its grain runs.",
+                      "Add “grain: along” to the stock, or “grain: any” to the part."));
     }
     boolean joined = part.scarf().isPresent() || part.butt();
-    boolean some = rack.pieces().stream().anyMatch(free -> goesInto(part, Wanted.size(free.stock()), joined));
+    boolean some =
+        rack.pieces().stream().anyMatch(free -> goesInto(part, Wanted.size(free.stock()), joined));
     if (!some) {
       add(
           part.at().of("length"),
-          "No piece that the cut draws on is large enough for " + part.mark() + ", " + part.length() + part.width().map(w -> " x " + w).orElse("") + ".",
+          "No piece that the cut draws on is large enough for "
+              + part.mark()
+              + ", "
+              + part.length()
+              + part.width().map(w -> " x " + w).orElse("")
+              + ".",
           "Draw on larger stock, or permit a joint with “scarf: 8” or “butt: yes”.");
     }
   }
@@ -161,11 +227,15 @@ public final class CutFaults {
     long width = part.width().map(Tenths::atLeast).orElse(0L);
     long pieceLength = Wanted.tenths(size.length()) - trim;
     long pieceWidth = Wanted.width(size);
-    boolean thick = part.thickness().isEmpty() || size.thickness().isEmpty()
-        || part.thickness().get().in(Unit.MM).amount().compareTo(size.thickness().get()) <= 0;
+    boolean thick =
+        part.thickness().isEmpty()
+            || size.thickness().isEmpty()
+            || part.thickness().get().in(Unit.MM).amount().compareTo(size.thickness().get()) <= 0;
     Cut.Grain grain = part.grain().orElse(Cut.Grain.ANY);
-    boolean straight = grain != Cut.Grain.ACROSS && (joined || length <= pieceLength) && width <= pieceWidth;
-    boolean turned = grain != Cut.Grain.ALONG && !joined && width <= pieceLength && length <= pieceWidth;
+    boolean straight =
+        grain != Cut.Grain.ACROSS && (joined || length <= pieceLength) && width <= pieceWidth;
+    boolean turned =
+        grain != Cut.Grain.ALONG && !joined && width <= pieceLength && length <= pieceWidth;
     return thick && (straight || turned);
   }
 

@@ -20,17 +20,22 @@ import kitwright.ledger.Ledger;
  * @param lengths the plan where it is a matter of lengths
  * @param panels the plan where it is one of panels; exactly one of the two is there
  */
-public record CutPlan(
-    Cut cut, Rack rack, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
+public record CutPlan(Cut cut, Rack rack, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
 
   /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
   public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
     Rack rack = Rack.of(cut, ledger, positions);
     return Wanted.isLengths(cut, rack)
         ? new CutPlan(
-            cut, rack, Optional.of(BarCutter.plan(Wanted.lengths(cut, rack), effort)), Optional.empty())
+            cut,
+            rack,
+            Optional.of(BarCutter.plan(Wanted.lengths(cut, rack), effort)),
+            Optional.empty())
         : new CutPlan(
-            cut, rack, Optional.empty(), Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
+            cut,
+            rack,
+            Optional.empty(),
+            Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
   }
 
   /** Parts that cannot be made from what is there. */

@@ -45,7 +45,8 @@ public final class CutUnfit implements Rule {
         plan.missing().stream()
             .map(each -> each.missing() + " of " + each.mark())
             .collect(Collectors.joining(", "));
-    String held = plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
+    String held =
+        plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
     return new Finding(
         name(),
         Severity.WARN,
@@ -57,7 +58,9 @@ public final class CutUnfit implements Rule {
             + "."
             + held,
         "The saw would run out of wood with parts still wanted.",
-        "See “kitwright cut " + cut.id() + "”; draw on more stock, permit joints, or record the rest as a shortage.",
+        "See “kitwright cut "
+            + cut.id()
+            + "”; draw on more stock, permit joints, or record the rest as a shortage.",
         List.of(cut.named()));
   }
 }

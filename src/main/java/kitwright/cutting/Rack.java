@@ -61,7 +61,12 @@ public record Rack(List<Free> pieces, List<String> withheld) {
       if (promise.qty().isPresent()) {
         left = left.less(promise.qty().get());
         withheld.add(
-            Decimal.print(promise.qty().get().amount()) + " of " + name + " are promised to the " + to + ".");
+            Decimal.print(promise.qty().get().amount())
+                + " of "
+                + name
+                + " are promised to the "
+                + to
+                + ".");
       } else if (promise.to().kind() == Kind.TASKS) {
         withheld.add(name + " is kept for the " + to + ".");
         left = Quantity.none(left.unit());

@@ -30,12 +30,20 @@ public final class Remnants {
                               .forEach(
                                   rest ->
                                       records.add(
-                                          record(plan, from, records.size() + 1, Tenths.mm(rest.length()) + " x " + Decimal.print(Wanted.size(from).width()), today)));
+                                          record(
+                                              plan,
+                                              from,
+                                              records.size() + 1,
+                                              Tenths.mm(rest.length())
+                                                  + " x "
+                                                  + Decimal.print(Wanted.size(from).width()),
+                                              today)));
                         }));
     plan.panels()
         .ifPresent(
             panels ->
-                panels.panels()
+                panels
+                    .panels()
                     .forEach(
                         panel -> {
                           used.merge(panel.stock(), 1, Integer::sum);
@@ -45,29 +53,60 @@ public final class Remnants {
                               .forEach(
                                   rest ->
                                       records.add(
-                                          record(plan, from, records.size() + 1, Tenths.mm(rest.length()) + " x " + Tenths.mm(rest.width()), today)));
+                                          record(
+                                              plan,
+                                              from,
+                                              records.size() + 1,
+                                              Tenths.mm(rest.length())
+                                                  + " x "
+                                                  + Tenths.mm(rest.width()),
+                                              today)));
                         }));
     StringBuilder out = new StringBuilder();
-    out.append("# Cut ").append(plan.cut().id()).append(": write “done: ").append(today).append("” in its record, and set\n");
+    out.append("# Cut ")
+        .append(plan.cut().id())
+        .append(": write “done: ")
+        .append(today)
+        .append("” in its record, and set\n");
     used.forEach(
         (id, count) -> {
           Stock from = stock(plan, id);
           int left = from.pieces().orElse(1) - count;
-          out.append("#   ").append(id).append(": pieces: ").append(left).append(left == 0 ? ", or delete it\n" : "\n");
+          out.append("#   ")
+              .append(id)
+              .append(": pieces: ")
+              .append(left)
+              .append(left == 0 ? ", or delete it\n" : "\n");
         });
     out.append(records.isEmpty() ? "# Nothing worth keeping is left.\n" : "stock:\n");
     records.forEach(out::append);
     return out.toString();
   }
 
-  private static String record(CutPlan plan, Stock from, int number, String size, java.time.LocalDate today) {
-    return "  - id: " + from.id() + "-" + plan.cut().id() + "-" + number + "\n"
-        + "    what: left of " + from.id() + " after " + plan.cut().id() + "\n"
+  private static String record(
+      CutPlan plan, Stock from, int number, String size, java.time.LocalDate today) {
+    return "  - id: "
+        + from.id()
+        + "-"
+        + plan.cut().id()
+        + "-"
+        + number
+        + "\n"
+        + "    what: left of "
+        + from.id()
+        + " after "
+        + plan.cut().id()
+        + "\n"
         + from.material().map(material -> "    material: " + material.id() + "\n").orElse("")
-        + "    size: " + size + Wanted.size(from).thickness().map(t -> " x " + Decimal.print(t)).orElse("") + " mm\n"
+        + "    size: "
+        + size
+        + Wanted.size(from).thickness().map(t -> " x " + Decimal.print(t)).orElse("")
+        + " mm\n"
         + "    pieces: 1\n"
         + from.grain().map(grain -> "    grain: " + grain + "\n").orElse("")
-        + "    since: " + today + "\n";
+        + "    since: "
+        + today
+        + "\n";
   }
 
   private static Stock stock(CutPlan plan, String id) {

@@ -69,9 +69,21 @@ public record Steps(String heading, List<String> lines) {
       boolean rip = strip.run() == Run.ALONG;
       long wide = rip ? strip.area().width() : strip.area().length();
       lines.add(
-          (rip ? "rip" : "cross-cut") + " strip " + number++ + ", " + Tenths.mm(wide) + " mm wide; from it, in order:");
+          (rip ? "rip" : "cross-cut")
+              + " strip "
+              + number++
+              + ", "
+              + Tenths.mm(wide)
+              + " mm wide; from it, in order:");
       for (PanelPiece piece : strip.pieces()) {
-        lines.add("    " + piece.mark() + " " + piece.copy() + ", " + mm(piece.area()) + trimmed(piece, strip));
+        lines.add(
+            "    "
+                + piece.mark()
+                + " "
+                + piece.copy()
+                + ", "
+                + mm(piece.area())
+                + trimmed(piece, strip));
       }
     }
     for (Area rest : panel.remnants()) {
@@ -98,14 +110,25 @@ public record Steps(String heading, List<String> lines) {
         .ifPresent(
             bars ->
                 bars.bars()
-                    .forEach(bar -> bar.pieces().forEach(piece -> all.add(label(piece) + ", " + Tenths.mm(piece.length()) + " mm"))));
+                    .forEach(
+                        bar ->
+                            bar.pieces()
+                                .forEach(
+                                    piece ->
+                                        all.add(
+                                            label(piece)
+                                                + ", "
+                                                + Tenths.mm(piece.length())
+                                                + " mm"))));
     plan.panels()
         .ifPresent(
             panels ->
                 panels.panels().stream()
                     .flatMap(panel -> panel.strips().stream())
                     .flatMap(strip -> strip.pieces().stream())
-                    .forEach(piece -> all.add(piece.mark() + " " + piece.copy() + ", " + mm(piece.area()))));
+                    .forEach(
+                        piece ->
+                            all.add(piece.mark() + " " + piece.copy() + ", " + mm(piece.area()))));
     return List.copyOf(all);
   }
 
@@ -120,11 +143,18 @@ public record Steps(String heading, List<String> lines) {
                     .forEach(
                         strip ->
                             widths.merge(
-                                strip.run() == Run.ALONG ? strip.area().width() : strip.area().length(),
+                                strip.run() == Run.ALONG
+                                    ? strip.area().width()
+                                    : strip.area().length(),
                                 1,
                                 Integer::sum)));
     return widths.entrySet().stream()
-        .map(each -> Tenths.mm(each.getKey()) + " mm for " + each.getValue() + (each.getValue() == 1 ? " strip" : " strips"))
+        .map(
+            each ->
+                Tenths.mm(each.getKey())
+                    + " mm for "
+                    + each.getValue()
+                    + (each.getValue() == 1 ? " strip" : " strips"))
         .toList();
   }
 

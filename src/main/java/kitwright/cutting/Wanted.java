@@ -24,9 +24,13 @@ import kitwright.value.Quantity;
 import kitwright.value.Size;
 import kitwright.value.Unit;
 
-/** A cut in the solver's terms. Asked only of cuts that {@link CutFaults} finds nothing wrong with. */
+/**
+ * A cut in the solver's terms. Asked only of cuts that {@link CutFaults} finds nothing wrong with.
+ */
 final class Wanted {
-  /** A jointed piece shorter than this many joints would be all glue. Common practice, no source. */
+  /**
+   * A jointed piece shorter than this many joints would be all glue. Common practice, no source.
+   */
   private static final long JOINTS_A_PIECE = 3;
 
   private static final long LEAST_PIECE = 1500;
@@ -81,8 +85,7 @@ final class Wanted {
               value(free.stock(), rack),
               flaws(free.stock(), size)));
     }
-    return new BarTask(
-        parts, stock, Tenths.atLeast(cut.kerf()), trim(cut), keepLength(cut));
+    return new BarTask(parts, stock, Tenths.atLeast(cut.kerf()), trim(cut), keepLength(cut));
   }
 
   static PanelTask panels(Cut cut, Rack rack) {
@@ -107,11 +110,17 @@ final class Wanted {
               width(size),
               free.count(),
               value(free.stock(), rack),
-              flaws(free.stock(), size).stream().map(span -> new Spoilt(Run.ACROSS, span)).toList()));
+              flaws(free.stock(), size).stream()
+                  .map(span -> new Spoilt(Run.ACROSS, span))
+                  .toList()));
     }
     PanelSaw saw =
         new PanelSaw(
-            ripKerf(cut), Tenths.atLeast(cut.kerf()), trim(cut), firstCut(cut), Stages.TWO_AND_TRIM);
+            ripKerf(cut),
+            Tenths.atLeast(cut.kerf()),
+            trim(cut),
+            firstCut(cut),
+            Stages.TWO_AND_TRIM);
     return new PanelTask(
         parts,
         stock,
@@ -136,8 +145,7 @@ final class Wanted {
 
   private static Optional<Joint> joint(Cut.Part part, Rack rack) {
     if (part.scarf().isPresent()) {
-      long run =
-          Tenths.atLeast(thickness(part, rack).orElseThrow().times(part.scarf().get()));
+      long run = Tenths.atLeast(thickness(part, rack).orElseThrow().times(part.scarf().get()));
       return Optional.of(new Joint(run, Math.max(run * JOINTS_A_PIECE, LEAST_PIECE)));
     }
     return part.butt() ? Optional.of(new Joint(BUTT_LOSS, LEAST_PIECE)) : Optional.empty();
@@ -178,7 +186,13 @@ final class Wanted {
                     .count()
                 == 1;
     if (priced) {
-      return stock.worth().orElseThrow().of(Quantity.of("1", Unit.EACH)).amount().unscaledValue().longValue();
+      return stock
+          .worth()
+          .orElseThrow()
+          .of(Quantity.of("1", Unit.EACH))
+          .amount()
+          .unscaledValue()
+          .longValue();
     }
     Size size = size(stock);
     return Math.max(1, size.length().multiply(size.width()).movePointLeft(2).longValue());

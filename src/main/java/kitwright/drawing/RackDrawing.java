@@ -75,7 +75,12 @@ public final class RackDrawing {
         top - 5,
         piece.name() + ", " + number(piece.length()) + " x " + number(piece.width()) + " mm",
         Lettering.of(LETTER - 3));
-    svg.rectangle(MARGIN, top, piece.length() * scale, piece.width() * down, Look.line(1.6).over(Shade.MIDDLE));
+    svg.rectangle(
+        MARGIN,
+        top,
+        piece.length() * scale,
+        piece.width() * down,
+        Look.line(1.6).over(Shade.MIDDLE));
     for (Stretch each : piece.stretches()) {
       double x = MARGIN + each.along() * scale;
       double y = top + each.across() * down;
@@ -91,8 +96,12 @@ public final class RackDrawing {
   }
 
   private static void write(Svg svg, Stretch each, double x, double y, double w, double h) {
-    Lettering big = Lettering.of(Math.min(LETTER, Math.max(8, h * 0.5))).bold().anchored(Lettering.Anchor.MIDDLE);
-    Lettering small = Lettering.of(Math.min(12, big.size() * 0.75)).anchored(Lettering.Anchor.MIDDLE);
+    Lettering big =
+        Lettering.of(Math.min(LETTER, Math.max(8, h * 0.5)))
+            .bold()
+            .anchored(Lettering.Anchor.MIDDLE);
+    Lettering small =
+        Lettering.of(Math.min(12, big.size() * 0.75)).anchored(Lettering.Anchor.MIDDLE);
     boolean two = h >= big.size() + small.size() + 6;
     double middle = y + h / 2 + big.size() * 0.35 - (two ? small.size() * 0.6 : 0);
     svg.words(x + w / 2, middle, big.fitted(each.mark(), w - 4), big);
@@ -118,13 +127,20 @@ public final class RackDrawing {
           .filter(each -> each.becomes() != Becomes.FLAW)
           .forEach(
               each ->
-                  out.append(each.mark()).append(' ').append(number(each.length())).append(" x ").append(number(each.width())).append(" mm, "));
+                  out.append(each.mark())
+                      .append(' ')
+                      .append(number(each.length()))
+                      .append(" x ")
+                      .append(number(each.width()))
+                      .append(" mm, "));
       out.append("the rest is waste. ");
     }
     return out.toString().strip();
   }
 
   private static String number(double mm) {
-    return mm == Math.rint(mm) ? String.valueOf((long) mm) : String.valueOf(Math.round(mm * 10) / 10.0);
+    return mm == Math.rint(mm)
+        ? String.valueOf((long) mm)
+        : String.valueOf(Math.round(mm * 10) / 10.0);
   }
 }

@@ -31,7 +31,8 @@ public final class CutPicture {
   public static Svg of(CutPlan plan) {
     List<Piece> pieces = new ArrayList<>();
     plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> pieces.add(piece(plan, bar))));
-    plan.panels().ifPresent(panels -> panels.panels().forEach(panel -> pieces.add(piece(plan, panel))));
+    plan.panels()
+        .ifPresent(panels -> panels.panels().forEach(panel -> pieces.add(piece(plan, panel))));
     return RackDrawing.of("Cut " + plan.cut().id(), pieces);
   }
 
@@ -51,7 +52,8 @@ public final class CutPicture {
     }
     for (Span rest : bar.remnants()) {
       stretches.add(
-          new Stretch("rest", rest.from() * TENTH, 0, rest.length() * TENTH, width, Becomes.REMNANT));
+          new Stretch(
+              "rest", rest.from() * TENTH, 0, rest.length() * TENTH, width, Becomes.REMNANT));
     }
     return new Piece(bar.stock() + ", piece " + bar.number(), length(stock), width, stretches);
   }
@@ -61,7 +63,9 @@ public final class CutPicture {
     List<Stretch> stretches = flaws(stock);
     panel.strips().stream()
         .flatMap(strip -> strip.pieces().stream())
-        .forEach(part -> stretches.add(stretch(part.mark() + " " + part.copy(), part.area(), Becomes.PART)));
+        .forEach(
+            part ->
+                stretches.add(stretch(part.mark() + " " + part.copy(), part.area(), Becomes.PART)));
     panel.remnants().forEach(rest -> stretches.add(stretch("rest", rest, Becomes.REMNANT)));
     return new Piece(
         panel.stock() + ", piece " + panel.number(), length(stock), width(stock), stretches);
