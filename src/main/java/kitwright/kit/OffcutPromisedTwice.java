@@ -28,10 +28,15 @@ public final class OffcutPromisedTwice implements Rule {
   @Override
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (StockPosition position : positions.allStock()) {
-      if (position.promises().size() > 1) {
+      if (position.promises().size() > 1 && isFullyPromised(position)) {
         broken(position, ledger).ifPresent(promise -> out.add(finding(position, promise)));
       }
     }
+  }
+
+  /** Only then is it worth asking which promises are of the same work. */
+  private static boolean isFullyPromised(StockPosition position) {
+    return position.promised().compareAmount(position.amount()) >= 0;
   }
 
   /** The promise that cannot be kept: the first that goes beyond what there is. */

@@ -2,12 +2,15 @@ package kitwright.ledger;
 
 import java.util.Comparator;
 import java.util.Set;
+import java.util.regex.Pattern;
 import kitwright.value.Place;
 import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
 
 /** Where a record and each of its values stands, and what was written there. */
 public final class At {
+  private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
+
   private final Node.Mapping source;
 
   private At(Node.Mapping source) {
@@ -54,7 +57,7 @@ public final class At {
 
   private static void write(Node node, StringBuilder out) {
     if (node instanceof Node.Scalar scalar) {
-      String text = scalar.isEmpty() ? "" : scalar.text().strip().replaceAll("\\s+", " ");
+      String text = scalar.isEmpty() ? "" : spaced(scalar.text().strip());
       out.append(text.length()).append(':').append(text);
     } else if (node instanceof Node.Listing list) {
       out.append('[');
@@ -71,6 +74,13 @@ public final class At {
               });
       out.append('}');
     }
+  }
+
+  /** The text with each run of white space as one space. */
+  private static String spaced(String text) {
+    return text.indexOf("  ") < 0 && text.chars().noneMatch(c -> c < ' ')
+        ? text
+        : WHITE_SPACE.matcher(text).replaceAll(" ");
   }
 
   /** Two places are equal where the same was written at the same spot. */
