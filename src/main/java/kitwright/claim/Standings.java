@@ -16,9 +16,11 @@ import kitwright.value.Ref;
 /** How every claim stands on a day. */
 public final class Standings {
   private final Map<String, Standing> byId;
+  private final List<Standing> all;
 
   private Standings(Map<String, Standing> byId) {
     this.byId = byId;
+    this.all = List.copyOf(byId.values());
   }
 
   /**
@@ -111,7 +113,7 @@ public final class Standings {
 
   /** Every claim, in the ledger's order. */
   public List<Standing> all() {
-    return List.copyOf(byId.values());
+    return all;
   }
 
   public Optional<Standing> of(Ref claim) {

@@ -1,7 +1,6 @@
 package kitwright.kit;
 
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +16,15 @@ public final class Positions {
   private final LocalDate day;
   private final Map<String, Position> items;
   private final Map<String, StockPosition> stock;
+  private final List<Position> all;
+  private final List<StockPosition> allStock;
 
   private Positions(LocalDate day, Map<String, Position> items, Map<String, StockPosition> stock) {
     this.day = day;
     this.items = items;
     this.stock = stock;
+    this.all = List.copyOf(items.values());
+    this.allStock = List.copyOf(stock.values());
   }
 
   /** Counts, uses and promises up to the end of a day. */
@@ -37,7 +40,7 @@ public final class Positions {
 
   /** Every item, in the kit's order. */
   public List<Position> all() {
-    return List.copyOf(items.values());
+    return all;
   }
 
   /** The position of an item of the kit. */
@@ -46,8 +49,8 @@ public final class Positions {
   }
 
   /** Every piece of stock, in the ledger's order. */
-  public Collection<StockPosition> allStock() {
-    return List.copyOf(stock.values());
+  public List<StockPosition> allStock() {
+    return allStock;
   }
 
   /** The position of stock or an off-cut. */

@@ -40,6 +40,7 @@ public final class FinishedWithoutMaterial implements Rule {
     for (Balance balance : shortages.balances()) {
       had.put(balance.position().item().id(), had(balance));
     }
+    substitutions.all().forEach(each -> addSubstitute(each, had));
     Map<String, BigDecimal> used = new HashMap<>();
     for (Task task : ledger.tasks()) {
       if (task.finished().filter(day -> !day.isAfter(today)).isPresent()) {
@@ -69,21 +70,24 @@ public final class FinishedWithoutMaterial implements Rule {
     }
   }
 
-  /** Counted good, bought, or something else that was taken in its place, signed or not. */
-  private Quantity had(Balance balance) {
-    Quantity had = balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
-    for (kitwright.substitution.Standing each : substitutions.all()) {
-      Substitution.InsteadOf instead = each.substitution().insteadOf();
-      boolean counts =
-          !each.isWithdrawn()
-              && instead
-                  .item()
-                  .filter(ref -> ref.id().equals(balance.position().item().id()))
-                  .isPresent()
-              && instead.qty().convertsTo(had);
-      had = counts ? had.plus(instead.qty()) : had;
+  /** Counted good, or bought. */
+  private static Quantity had(Balance balance) {
+    return balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
+  }
+
+  /** Something else that was taken in an item's place, signed or not, was had as well. */
+  private static void addSubstitute(
+      kitwright.substitution.Standing standing, Map<String, Quantity> had) {
+    if (!standing.isWithdrawn()) {
+      Substitution.InsteadOf instead = standing.substitution().insteadOf();
+      instead
+          .item()
+          .ifPresent(
+              item ->
+                  had.computeIfPresent(
+                      item.id(),
+                      (id, sum) -> instead.qty().convertsTo(sum) ? sum.plus(instead.qty()) : sum));
     }
-    return had;
   }
 
   private Finding finding(Task task, Task.Use use, KitItem item, Quantity used, Quantity there) {

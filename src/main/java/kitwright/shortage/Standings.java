@@ -18,10 +18,14 @@ import kitwright.value.Ref;
 public final class Standings {
   private final Map<String, Standing> byId;
   private final Map<String, Balance> byItem;
+  private final List<Standing> all;
+  private final List<Balance> balances;
 
   private Standings(Map<String, Standing> byId, Map<String, Balance> byItem) {
     this.byId = byId;
     this.byItem = byItem;
+    this.all = List.copyOf(byId.values());
+    this.balances = List.copyOf(byItem.values());
   }
 
   /** Judges every shortage found up to the end of the day for which the positions hold. */
@@ -62,12 +66,12 @@ public final class Standings {
 
   /** Every shortage, in the ledger's order. */
   public List<Standing> all() {
-    return List.copyOf(byId.values());
+    return all;
   }
 
   /** The open ones, in the ledger's order. */
   public List<Standing> open() {
-    return byId.values().stream().filter(Standing::isOpen).toList();
+    return all.stream().filter(Standing::isOpen).toList();
   }
 
   public Optional<Standing> of(Ref shortage) {
@@ -76,7 +80,7 @@ public final class Standings {
 
   /** The account of every item, in the kit's order. */
   public List<Balance> balances() {
-    return List.copyOf(byItem.values());
+    return balances;
   }
 
   /** The account of an item of the kit. */

@@ -14,10 +14,12 @@ import kitwright.value.Ref;
 /** How every substitution stands on a day. */
 public final class Standings {
   private final Map<String, Standing> byId;
+  private final List<Standing> all;
   private final Map<String, List<Standing>> byShortage;
 
   private Standings(Map<String, Standing> byId, Map<String, List<Standing>> byShortage) {
     this.byId = byId;
+    this.all = List.copyOf(byId.values());
     this.byShortage = byShortage;
   }
 
@@ -64,7 +66,7 @@ public final class Standings {
 
   /** Every substitution, in the ledger's order. */
   public List<Standing> all() {
-    return List.copyOf(byId.values());
+    return all;
   }
 
   public Optional<Standing> of(Ref substitution) {
