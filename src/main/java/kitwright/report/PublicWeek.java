@@ -9,6 +9,7 @@ import kitwright.daybook.Week;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
 import kitwright.document.Inline;
+import kitwright.document.Redacted;
 import kitwright.document.Slots;
 import kitwright.kit.Count;
 import kitwright.ledger.Delivery;
@@ -24,6 +25,8 @@ import kitwright.value.Ref;
  * claim; what people wrote in their own words passes through {@link Discretion}.
  */
 final class PublicWeek {
+  private static final int HEADINGS_BELOW = 3;
+
   private final Week week;
   private final Situation now;
   private final Discretion discretion;
@@ -46,9 +49,11 @@ final class PublicWeek {
   }
 
   Sheet sheet() {
-    List<PublicProse> prose =
-        parts.log().days().stream().map(day -> PublicProse.of(day.body(), discretion)).toList();
-    int left = prose.stream().mapToInt(PublicProse::left).sum();
+    List<Redacted> prose =
+        parts.log().days().stream()
+            .map(day -> Redacted.of(day.body(), HEADINGS_BELOW, discretion::allows))
+            .toList();
+    int left = prose.stream().mapToInt(Redacted::left).sum();
     Slots slots =
         Slots.none()
             .sentence(
@@ -106,7 +111,7 @@ final class PublicWeek {
         : Say.count(open, "thing is", "things are") + " still missing from the kit.";
   }
 
-  private List<Block> days(List<PublicProse> prose) {
+  private List<Block> days(List<Redacted> prose) {
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < prose.size(); i++) {
       if (!prose.get(i).blocks().isEmpty()) {

@@ -37,7 +37,7 @@ final class SubstitutionEntry {
     if (each.signatures().isEmpty()) {
       facts.add(fact("Signature", "none"));
     }
-    facts.add(fact("Hold point", holdInFull(each.hold(), ledger)));
+    facts.add(fact("Hold point", holdInFull(each, ledger)));
     substitution.withdrawn().ifPresent(day -> facts.add(fact("Withdrawn", day.toString())));
     facts.add(
         Inline.together(
@@ -91,7 +91,7 @@ final class SubstitutionEntry {
                 id
                     + ": "
                     + SubstitutionsReport.outcome(verdict)
-                    + (verdict.reasons().isEmpty() ? "" : ", since " + verdict.because()))
+                    + (verdict.reasons().isEmpty() ? "" : " (" + verdict.because() + ")"))
         .orElse(id + ", which is not in the ledger");
   }
 
@@ -129,7 +129,8 @@ final class SubstitutionEntry {
     return Say.list(parts);
   }
 
-  private static String holdInFull(HoldPoint hold, Ledger ledger) {
+  private static String holdInFull(Standing each, Ledger ledger) {
+    HoldPoint hold = each.hold();
     String task =
         hold.task()
             .map(ref -> "“" + ledger.task(ref).map(Task::what).orElse(ref.id()) + "” ")
@@ -140,7 +141,13 @@ final class SubstitutionEntry {
       case HOLDS -> task + "must not start before the signature";
       case RELEASED ->
           task + hold.begun().map(d -> "was released and begun on " + d).orElse("may start");
-      case PASSED -> task + "was started" + begun + " without a signature";
+      case PASSED ->
+          task
+              + "was started"
+              + begun
+              + each.signedOn()
+                  .map(day -> ", before the signature of " + day)
+                  .orElse(" without a signature");
     };
   }
 }

@@ -56,12 +56,30 @@ final class SubstitutionsReport implements Report {
             + " may not yet, "
             + all.stream().filter(Standing::isWithdrawn).count()
             + " withdrawn.";
-    return passed.isEmpty()
-        ? text
-        : text
-            + " The hold point was passed without a signature at "
-            + Say.list(passed.stream().map(each -> each.substitution().id()).toList())
-            + ": stop there and ask whoever may sign.";
+    return WeekReport.sentences(
+        List.of(
+            text,
+            told(
+                passed,
+                false,
+                "passed without a signature",
+                "stop there and ask whoever may sign."),
+            told(
+                passed,
+                true,
+                "passed before the signature",
+                "tell whoever signed that the part was begun by then.")));
+  }
+
+  private static String told(List<Standing> passed, boolean signed, String how, String then) {
+    List<String> some =
+        passed.stream()
+            .filter(each -> each.signedOn().isPresent() == signed)
+            .map(each -> each.substitution().id())
+            .toList();
+    return some.isEmpty()
+        ? ""
+        : "The hold point was " + how + " at " + Say.list(some) + ": " + then;
   }
 
   private static Block overview(List<Standing> all) {

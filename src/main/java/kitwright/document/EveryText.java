@@ -1,4 +1,4 @@
-package kitwright.report;
+package kitwright.document;
 
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;

@@ -3,14 +3,14 @@ package kitwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
-import kitwright.document.Block;
 import kitwright.document.Document;
+import kitwright.document.Redacted;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PublicProseTest {
+class DiscretionTest {
   private static final Ledger LEDGER =
       Sample.ledger(
           """
@@ -18,9 +18,12 @@ class PublicProseTest {
           spending: [{id: s, on: 2026-02-01, line: a, what: glue, amount: 46.20, to: Holm Stores, state: paid}]
           """);
 
+  private static Redacted redacted(String markdown) {
+    return Redacted.of(markdown, 3, Discretion.of(LEDGER)::allows);
+  }
+
   private static String told(String markdown) {
-    PublicProse prose = PublicProse.of(markdown, Discretion.of(LEDGER));
-    return new Document(prose.blocks()).markdown();
+    return new Document(redacted(markdown).blocks()).markdown();
   }
 
   @Test
@@ -31,10 +34,8 @@ class PublicProseTest {
 
   @Test
   void dropsTheSentenceAndKeepsTheRest() {
-    PublicProse prose =
-        PublicProse.of("Cold barn. Pell came by. Glue *tomorrow*.", Discretion.of(LEDGER));
-    assertThat(Document.of(prose.blocks().toArray(Block[]::new)).markdown())
-        .isEqualTo("Cold barn. Glue tomorrow.\n");
+    Redacted prose = redacted("Cold barn. Pell came by. Glue *tomorrow*.");
+    assertThat(new Document(prose.blocks()).markdown()).isEqualTo("Cold barn. Glue tomorrow.\n");
     assertThat(prose.left()).isEqualTo(1);
   }
 

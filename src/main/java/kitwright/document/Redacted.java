@@ -1,12 +1,11 @@
-package kitwright.report;
+package kitwright.document;
 
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import kitwright.document.Block;
-import kitwright.document.Inline;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Heading;
 import org.commonmark.node.LinkReferenceDefinition;
@@ -18,15 +17,15 @@ import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
 /**
- * A day of the log as the public reads it. A block that the public may read stays as it was
- * written. Of a paragraph, heading or list item that it may not, the sentences that it may stay, as
- * plain words; where even these together say too much, none does. Any other block that it may not
- * read is left out whole: code, tables, quotes, HTML.
+ * Markdown that a person wrote, for readers who may not read all of it. A block that they may read
+ * stays as it was written. Of a paragraph, heading or list item that they may not, the sentences
+ * that they may stay, as plain words; where even these together say too much, none does. Any other
+ * block that they may not read is left out whole: code, tables, quotes, HTML.
  *
+ * @param blocks what is left
  * @param left how many sentences and blocks were left out
  */
-record PublicProse(List<Block> blocks, int left) {
-  private static final int HEADINGS_BELOW = 3;
+public record Redacted(List<Block> blocks, int left) {
 
   private static final Parser PARSER =
       Parser.builder()
@@ -35,24 +34,36 @@ record PublicProse(List<Block> blocks, int left) {
           .includeSourceSpans(IncludeSourceSpans.BLOCKS)
           .build();
 
-  static PublicProse of(String markdown, Discretion discretion) {
-    Reading reading = new Reading(markdown, discretion);
+  public Redacted {
+    blocks = List.copyOf(blocks);
+  }
+
+  /**
+   * The Markdown without what is not allowed.
+   *
+   * @param headingsBelow how many levels its headings sink, so that they stand below ours
+   * @param allowed whether they may read a text; asked of every text, seen or not
+   */
+  public static Redacted of(String markdown, int headingsBelow, Predicate<String> allowed) {
+    Reading reading = new Reading(markdown, headingsBelow, allowed);
     Node root = PARSER.parse(markdown);
     for (Node block = root.getFirstChild(); block != null; block = block.getNext()) {
       reading.take(block);
     }
-    return new PublicProse(List.copyOf(reading.blocks), reading.left);
+    return new Redacted(reading.blocks, reading.left);
   }
 
   private static final class Reading {
     private final List<String> lines;
-    private final Discretion discretion;
+    private final int headingsBelow;
+    private final Predicate<String> allowed;
     private final List<Block> blocks = new ArrayList<>();
     private int left;
 
-    Reading(String markdown, Discretion discretion) {
+    Reading(String markdown, int headingsBelow, Predicate<String> allowed) {
       this.lines = markdown.lines().toList();
-      this.discretion = discretion;
+      this.headingsBelow = headingsBelow;
+      this.allowed = allowed;
     }
 
     void take(Node block) {
@@ -60,8 +71,8 @@ record PublicProse(List<Block> blocks, int left) {
       if (block instanceof LinkReferenceDefinition) {
         return; // says nothing by itself
       }
-      if (discretion.allows(source) && isAllowedAlone(source)) {
-        blocks.add(Block.prose(source, HEADINGS_BELOW));
+      if (allowed.test(source) && isAllowedAlone(source)) {
+        blocks.add(Block.prose(source, headingsBelow));
       } else if (block instanceof Paragraph || block instanceof Heading) {
         String kept = sentences(EveryText.words(block));
         if (!kept.isEmpty()) {
@@ -76,7 +87,7 @@ record PublicProse(List<Block> blocks, int left) {
 
     /** Looked at as it will be read: alone, where definitions elsewhere do not reach. */
     private boolean isAllowedAlone(String source) {
-      return EveryText.in(PARSER.parse(source)).stream().allMatch(discretion::allows);
+      return EveryText.in(PARSER.parse(source)).stream().allMatch(allowed);
     }
 
     private void items(ListBlock list) {
@@ -111,12 +122,12 @@ record PublicProse(List<Block> blocks, int left) {
       for (int to = ends.next(); to != BreakIterator.DONE; from = to, to = ends.next()) {
         String sentence = words.substring(from, to).strip();
         all += sentence.isEmpty() ? 0 : 1;
-        if (!sentence.isEmpty() && discretion.allows(sentence)) {
+        if (!sentence.isEmpty() && allowed.test(sentence)) {
           kept.add(sentence);
         }
       }
       String together = String.join(" ", kept);
-      boolean sound = discretion.allows(together);
+      boolean sound = allowed.test(together);
       left += sound ? all - kept.size() : all;
       return sound ? together : "";
     }
