@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks a text into lines at spaces. */
-final class Wrapping {
+public final class Wrapping {
   private Wrapping() {}
 
   /**
    * Lines of at most {@code width} code points; a word that is longer than that (a path, a web
    * address) stands whole on a line of its own. At least one line, which may be empty.
    */
-  static List<String> at(int width, String text) {
+  public static List<String> at(int width, String text) {
     var lines = new ArrayList<String>();
     var line = new StringBuilder();
     for (String word : text.strip().split(" +", -1)) {

@@ -188,6 +188,19 @@ public final class Network {
         each -> Optional.ofNullable(minutes.get(each.id())).map(each::longerBy).orElse(each));
   }
 
+  /** The same network as it was before any work began: for what was planned to be done by a day. */
+  public Network unbegun() {
+    return with(
+        each ->
+            new Activity(
+                each.id(),
+                each.what(),
+                each.takes(),
+                each.cure(),
+                Headway.WAITING,
+                each.notBefore()));
+  }
+
   private Network with(UnaryOperator<Activity> change) {
     List<Activity> changed = activities.stream().map(change).toList();
     return new Network(changed, numbers, faults, order, after, before);

@@ -1,0 +1,66 @@
+package kitwright.cli;
+
+import java.util.List;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.money.Account;
+import kitwright.money.CostRange;
+import kitwright.money.EarnedBook;
+import kitwright.network.Baseline;
+import kitwright.network.Plan;
+import kitwright.report.BudgetPicture;
+import kitwright.report.Situation;
+import kitwright.value.Nearest;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Tells where the money stands and where it will end. */
+@picocli.CommandLine.Command(
+    name = "budget",
+    description = {
+      "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why lines end over; what work has earned;",
+      "and between which sums the build will likely end. What claims ask is never counted before it has come."
+    })
+final class BudgetCommand implements Command {
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private PictureOptions picture = new PictureOptions();
+
+  @Option(names = "--line", paramLabel = "ID", description = "Only this line, with its spends.")
+  private String line = "";
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "As matters stood on the evening of that day; the same as --today.")
+  private String asOf = "";
+
+  @Override
+  public int run(Session session) {
+    Opened opened = Opened.of(options, session);
+    Ledger ledger = opened.ledger(session);
+    var day = asOf.isEmpty() ? opened.today() : LedgerOptions.day(asOf);
+    if (!line.isEmpty() && ledger.find(Kind.BUDGET, line).isEmpty()) {
+      throw new Refusal(
+          "There is no budget line “" + line + "”.",
+          Nearest.to(line, ledger.ids(Kind.BUDGET))
+              .map(near -> "Did you mean “" + near + "”?")
+              .orElse("The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + "."));
+    }
+    Account account = Situation.of(ledger, day).account();
+    Plan plan = Plan.of(ledger, day);
+    Baseline baseline = Baseline.of(plan, ledger.build().started(), day);
+    BudgetText text = new BudgetText(ledger, account, session.screen().width());
+    if (!line.isEmpty()) {
+      session.out().print(text.line(line));
+      return CLEAN;
+    }
+    CostRange range = CostRange.of(ledger, account);
+    session.out().print(text.whole(EarnedBook.of(ledger, account, baseline::share), range));
+    picture.draw(() -> BudgetPicture.of(ledger, account, range), session);
+    return CLEAN;
+  }
+
+  /** The shares of builds within which the end is told. */
+  static final List<Double> SHARES = List.of(0.1, 0.5, 0.8, 0.9);
+}

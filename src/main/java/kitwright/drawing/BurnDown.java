@@ -1,0 +1,142 @@
+package kitwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Money over time: what was paid as a thick line, what was promised besides as a thin one, the
+ * budget as a dashed level, the forecast as a hatched wedge from today to the end. Reads in black
+ * and white.
+ */
+public final class BurnDown {
+  private static final double WIDTH = 1000;
+  private static final double HEIGHT = 520;
+  private static final double LEFT = 92;
+  private static final double RIGHT = 150;
+  private static final double TOP = 64;
+  private static final double BOTTOM = 56;
+  private static final double LETTER = 14;
+
+  private BurnDown() {}
+
+  /** So much by a day; days are counted from the first. */
+  public record Reading(double day, double paid, double committed) {}
+
+  /**
+   * The end of the forecast.
+   *
+   * @param low nine in ten builds end above it
+   * @param high nine in ten end below it
+   */
+  public record End(double day, double low, double likely, double high) {}
+
+  /** A mark below the axis. */
+  public record Tick(double day, String word) {}
+
+  /** Draws readings in order of day, all amounts in one currency. */
+  public static Svg of(
+      String title, String currency, List<Reading> readings, End end, double budget, List<Tick> ticks) {
+    double most = Math.max(budget, Math.max(end.high(), 1)) * 1.06;
+    double acrossDay = (WIDTH - LEFT - RIGHT) / Math.max(1, end.day());
+    double downMoney = (HEIGHT - TOP - BOTTOM) / most;
+    Reading last = readings.get(readings.size() - 1);
+    Svg svg =
+        Svg.sheet(
+            WIDTH,
+            HEIGHT,
+            title,
+            String.format(
+                Locale.ROOT,
+                "Paid so far %.0f %s, with what is ordered %.0f; forecast %.0f, between %.0f and %.0f; budget %.0f.",
+                last.paid(), currency, last.committed(), end.likely(), end.low(), end.high(), budget));
+    svg.words(LEFT, TOP - 34, title, Lettering.of(LETTER + 5).bold());
+    Axes axes = new Axes(acrossDay, downMoney);
+    grid(svg, axes, most, currency, ticks);
+    double now = axes.x(last.day());
+    svg.polygon(
+        List.of(
+            new Svg.Point(now, axes.y(last.committed())),
+            new Svg.Point(axes.x(end.day()), axes.y(end.high())),
+            new Svg.Point(axes.x(end.day()), axes.y(end.low()))),
+        Look.line(1).over(Shade.SLANTED));
+    svg.line(now, axes.y(last.committed()), axes.x(end.day()), axes.y(end.likely()), Look.line(1.6));
+    svg.line(LEFT, axes.y(budget), axes.x(end.day()), axes.y(budget), Look.line(2).dashed(10.0, 5.0));
+    stairs(svg, axes, readings);
+    svg.line(now, TOP - 6, now, HEIGHT - BOTTOM, Look.line(1).dashed(2.0, 3.0));
+    svg.words(now, TOP - 10, "today", Lettering.of(LETTER).anchored(Lettering.Anchor.MIDDLE));
+    names(svg, axes, last, end, budget);
+    return svg;
+  }
+
+  private record Axes(double acrossDay, double downMoney) {
+    double x(double day) {
+      return LEFT + day * acrossDay;
+    }
+
+    double y(double money) {
+      return HEIGHT - BOTTOM - money * downMoney;
+    }
+  }
+
+  private static void stairs(Svg svg, Axes axes, List<Reading> readings) {
+    List<Svg.Point> paid = new ArrayList<>();
+    List<Svg.Point> committed = new ArrayList<>();
+    Reading before = new Reading(0, 0, 0);
+    for (Reading each : readings) {
+      paid.add(new Svg.Point(axes.x(each.day()), axes.y(before.paid())));
+      paid.add(new Svg.Point(axes.x(each.day()), axes.y(each.paid())));
+      committed.add(new Svg.Point(axes.x(each.day()), axes.y(before.committed())));
+      committed.add(new Svg.Point(axes.x(each.day()), axes.y(each.committed())));
+      before = each;
+    }
+    svg.polyline(committed, Look.line(1.3));
+    svg.polyline(paid, Look.line(3.2));
+  }
+
+  private static void grid(Svg svg, Axes axes, double most, String currency, List<Tick> ticks) {
+    double step = step(most);
+    for (double money = 0; money <= most; money += step) {
+      svg.line(LEFT, axes.y(money), WIDTH - RIGHT, axes.y(money), Look.line(0.4));
+      svg.words(
+          LEFT - 8,
+          axes.y(money) + 5,
+          String.format(Locale.ROOT, "%.0f", money),
+          Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
+    }
+    svg.words(LEFT - 8, TOP - 12, currency, Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
+    for (Tick tick : ticks) {
+      svg.line(axes.x(tick.day()), HEIGHT - BOTTOM, axes.x(tick.day()), HEIGHT - BOTTOM + 5, Look.line(1));
+      svg.words(
+          axes.x(tick.day()),
+          HEIGHT - BOTTOM + 22,
+          tick.word(),
+          Lettering.of(LETTER - 1).anchored(Lettering.Anchor.MIDDLE));
+    }
+  }
+
+  /** One, two or five times a power of ten, so that there are four to ten steps. */
+  private static double step(double most) {
+    double power = Math.pow(10, Math.floor(Math.log10(most / 4)));
+    double times = most / 4 / power;
+    return power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
+  }
+
+  /** The names at the right are moved apart where their lines lie close. */
+  private static void names(Svg svg, Axes axes, Reading last, End end, double budget) {
+    double right = axes.x(end.day()) + 8;
+    double budgetAt = axes.y(budget) + 5;
+    double endAt = axes.y(end.likely()) + 5;
+    if (Math.abs(budgetAt - endAt) < LETTER + 4) {
+      double middle = (budgetAt + endAt) / 2;
+      boolean above = budget >= end.likely();
+      budgetAt = middle + (above ? -1 : 1) * (LETTER + 4) / 2;
+      endAt = middle + (above ? 1 : -1) * (LETTER + 4) / 2;
+    }
+    Lettering set = Lettering.of(LETTER);
+    svg.words(right, budgetAt, "budget", set);
+    svg.words(right, endAt, "forecast", set.bold());
+    svg.words(axes.x(last.day()) + 8, axes.y(last.paid()) + 20, "paid (thick)", set);
+    svg.words(axes.x(last.day()) - 8, axes.y(last.committed()) - 10, "with ordered (thin)", set.anchored(Lettering.Anchor.END));
+  }
+}

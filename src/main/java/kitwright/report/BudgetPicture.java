@@ -1,0 +1,88 @@
+package kitwright.report;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import kitwright.drawing.BurnDown;
+import kitwright.drawing.Svg;
+import kitwright.ledger.Ledger;
+import kitwright.money.Account;
+import kitwright.money.CostRange;
+import kitwright.money.Valued;
+import kitwright.value.Money;
+
+/** Money over time, from the first day of the build to the launch. */
+public final class BudgetPicture {
+  private static final int FEW_MONTHS = 14;
+
+  private BudgetPicture() {}
+
+  /** Draws the whole build as of the account's day. */
+  public static Svg of(Ledger ledger, Account account, CostRange range) {
+    LocalDate first = ledger.build().started();
+    LocalDate today = account.asOf();
+    LocalDate launch = ledger.build().launch().filter(day -> day.isAfter(today)).orElse(today.plusDays(30));
+    return BurnDown.of(
+        ledger.build().name() + ": money over time",
+        ledger.build().currency().getCurrencyCode(),
+        readings(account, first),
+        new BurnDown.End(
+            ChronoUnit.DAYS.between(first, launch),
+            range.within(0.1).amount(),
+            number(account.whole().forecast()),
+            range.within(0.9).amount()),
+        number(account.whole().budget()),
+        ticks(first, launch));
+  }
+
+  private static List<BurnDown.Reading> readings(Account account, LocalDate first) {
+    Map<LocalDate, List<Valued>> byDay = new TreeMap<>();
+    account.spends().forEach(each -> byDay.computeIfAbsent(each.spend().on(), day -> new ArrayList<>()).add(each));
+    List<BurnDown.Reading> readings = new ArrayList<>();
+    readings.add(new BurnDown.Reading(0, 0, 0));
+    BigDecimal paid = BigDecimal.ZERO;
+    BigDecimal ordered = BigDecimal.ZERO;
+    for (Map.Entry<LocalDate, List<Valued>> day : byDay.entrySet()) {
+      for (Valued each : day.getValue()) {
+        switch (each.spend().state()) {
+          case ORDERED -> ordered = ordered.add(each.counted().amount());
+          case PAID -> paid = paid.add(each.counted().amount());
+          case REFUNDED -> paid = paid.subtract(each.counted().amount());
+        }
+      }
+      readings.add(
+          new BurnDown.Reading(
+              Math.max(0, ChronoUnit.DAYS.between(first, day.getKey())),
+              paid.doubleValue(),
+              paid.add(ordered).doubleValue()));
+    }
+    BurnDown.Reading last = readings.get(readings.size() - 1);
+    readings.add(
+        new BurnDown.Reading(
+            Math.max(0, ChronoUnit.DAYS.between(first, account.asOf())), last.paid(), last.committed()));
+    return readings;
+  }
+
+  private static List<BurnDown.Tick> ticks(LocalDate first, LocalDate last) {
+    List<BurnDown.Tick> ticks = new ArrayList<>();
+    long months = ChronoUnit.MONTHS.between(first, last) + 1;
+    long step = Math.max(1, (months + FEW_MONTHS - 1) / FEW_MONTHS);
+    for (LocalDate month = first.withDayOfMonth(1).plusMonths(1); !month.isAfter(last); month = month.plusMonths(step)) {
+      ticks.add(
+          new BurnDown.Tick(
+              ChronoUnit.DAYS.between(first, month),
+              month.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + (month.getMonthValue() == 1 ? " " + month.getYear() : "")));
+    }
+    return ticks;
+  }
+
+  private static double number(Money money) {
+    return money.amount().doubleValue();
+  }
+}
