@@ -31,13 +31,34 @@ final class BudgetText {
   String whole(EarnedBook earned, CostRange range) {
     StringBuilder out = new StringBuilder();
     String currency = ledger.build().currency().getCurrencyCode();
-    out.append(ledger.build().name()).append(", money on ").append(account.asOf()).append(", in ").append(currency).append("\n\n");
+    out.append(ledger.build().name())
+        .append(", money on ")
+        .append(account.asOf())
+        .append(", in ")
+        .append(currency)
+        .append("\n\n");
     out.append(lines()).append('\n');
-    account.contingencyLeft().ifPresent(left -> out.append("Kept back for what nobody foresaw: ").append(left).append(" of it left.\n"));
+    account
+        .contingencyLeft()
+        .ifPresent(
+            left ->
+                out.append("Kept back for what nobody foresaw: ")
+                    .append(left)
+                    .append(" of it left.\n"));
     if (account.ifGranted().signum() > 0) {
-      out.append("If every claim were granted, ").append(account.ifGranted()).append(" would come back. It is in no figure above.\n");
+      out.append("If every claim were granted, ")
+          .append(account.ifGranted())
+          .append(" would come back. It is in no figure above.\n");
     }
-    account.unvalued().forEach(spend -> out.append("No rate for ").append(spend.id()).append(", ").append(spend.amount()).append(": it is in no sum.\n"));
+    account
+        .unvalued()
+        .forEach(
+            spend ->
+                out.append("No rate for ")
+                    .append(spend.id())
+                    .append(", ")
+                    .append(spend.amount())
+                    .append(": it is in no sum.\n"));
     out.append('\n').append(why());
     out.append(saved());
     out.append(range(range));
@@ -49,9 +70,26 @@ final class BudgetText {
     StringBuilder out = new StringBuilder();
     LineState state = account.line(id).orElseThrow();
     out.append(state.title()).append(", on ").append(account.asOf()).append('\n');
-    out.append("budget ").append(state.budget()).append(", paid ").append(state.paid()).append(", ordered ").append(state.ordered());
-    out.append(", refunded ").append(state.refunded()).append(", to come ").append(state.toCome()).append('\n');
-    out.append("forecast ").append(state.forecast()).append(", ").append(overOrUnder(state)).append("; of what is spent, tax ").append(state.tax()).append(" and duty ").append(state.duty()).append("\n\n");
+    out.append("budget ")
+        .append(state.budget())
+        .append(", paid ")
+        .append(state.paid())
+        .append(", ordered ")
+        .append(state.ordered());
+    out.append(", refunded ")
+        .append(state.refunded())
+        .append(", to come ")
+        .append(state.toCome())
+        .append('\n');
+    out.append("forecast ")
+        .append(state.forecast())
+        .append(", ")
+        .append(overOrUnder(state))
+        .append("; of what is spent, tax ")
+        .append(state.tax())
+        .append(" and duty ")
+        .append(state.duty())
+        .append("\n\n");
     Listing list = Listing.of("day", "what", "to", "state", ">amount", ">counts");
     for (Valued each : account.spendsOn(id)) {
       list.row(
@@ -70,7 +108,8 @@ final class BudgetText {
   }
 
   private String lines() {
-    Listing list = Listing.of("line", ">budget", ">paid", ">ordered", ">to come", ">forecast", ">over");
+    Listing list =
+        Listing.of("line", ">budget", ">paid", ">ordered", ">to come", ">forecast", ">over");
     account.all().forEach(each -> row(list, each.line(), each));
     row(list, "all", account.whole());
     return list.text();
@@ -97,7 +136,8 @@ final class BudgetText {
         if (part.line().equals(state.line())) {
           list.row(
               state.line(),
-              part.cause().word() + (part.cause() == Cause.REST ? "" : part.of().map(of -> ": " + of).orElse("")),
+              part.cause().word()
+                  + (part.cause() == Cause.REST ? "" : part.of().map(of -> ": " + of).orElse("")),
               signed(part.amount()),
               part.recoverable().signum() == 0 ? "–" : amount(part.recoverable()));
         }
@@ -110,7 +150,11 @@ final class BudgetText {
     StringBuilder out = new StringBuilder();
     for (Saving saving : Saving.byStock(ledger, account)) {
       if (saving.amount().signum() > 0) {
-        out.append("Saved by using what was at hand (").append(saving.substitution()).append("): ").append(saving.amount()).append('\n');
+        out.append("Saved by using what was at hand (")
+            .append(saving.substitution())
+            .append("): ")
+            .append(saving.amount())
+            .append('\n');
       }
     }
     return out.isEmpty() ? "" : out.append('\n').toString();
@@ -118,27 +162,48 @@ final class BudgetText {
 
   private String range(CostRange range) {
     StringBuilder out = new StringBuilder();
-    out.append("Where it will end, from ").append(range.runs()).append(" draws of what is still to come\n");
+    out.append("Where it will end, from ")
+        .append(range.runs())
+        .append(" draws of what is still to come\n");
     for (double share : BudgetCommand.SHARES) {
       CostRange.Quantile each = range.within(share);
       out.append(
           String.format(
               Locale.ROOT,
               "  %2.0f of 100 builds end within %s (give or take %.0f)%n",
-              share * 100, each.money(ledger.build().currency()), (each.to() - each.from()) / 2));
+              share * 100,
+              each.money(ledger.build().currency()),
+              (each.to() - each.from()) / 2));
     }
     CostRange.Chance budget = range.chanceWithin(account.whole().budget());
-    out.append(String.format(Locale.ROOT, "  chance of ending within the budget: %.1f %% (±%.1f)%n", budget.share() * 100, budget.error() * 200));
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "  chance of ending within the budget: %.1f %% (±%.1f)%n",
+            budget.share() * 100,
+            budget.error() * 200));
     account
         .contingency()
         .ifPresent(
             kept -> {
               CostRange.Chance both = range.chanceWithin(account.whole().budget().plus(kept));
-              out.append(String.format(Locale.ROOT, "  with what is kept back: %.1f %% (±%.1f)%n", both.share() * 100, both.error() * 200));
+              out.append(
+                  String.format(
+                      Locale.ROOT,
+                      "  with what is kept back: %.1f %% (±%.1f)%n",
+                      both.share() * 100,
+                      both.error() * 200));
             });
     range.contributions().stream()
         .limit(3)
-        .forEach(each -> out.append(String.format(Locale.ROOT, "  %2.0f %% of the spread comes from %s%n", each.share() * 100, each.item().what())));
+        .forEach(
+            each ->
+                out.append(
+                    String.format(
+                        Locale.ROOT,
+                        "  %2.0f %% of the spread comes from %s%n",
+                        each.share() * 100,
+                        each.item().what())));
     return out.append('\n').toString();
   }
 
@@ -149,11 +214,20 @@ final class BudgetText {
     StringBuilder out = new StringBuilder("Money against work done\n");
     List<Figure> figures = Figures.of(book.whole().get(), forecastOf(book));
     for (Figure figure : figures) {
-      out.append("  ").append(figure.name()).append(" (").append(figure.abbreviation()).append("): ").append(figure.value()).append('\n');
-      Wrapping.at(width - 6, figure.says()).forEach(line -> out.append("      ").append(line).append('\n'));
+      out.append("  ")
+          .append(figure.name())
+          .append(" (")
+          .append(figure.abbreviation())
+          .append("): ")
+          .append(figure.value())
+          .append('\n');
+      Wrapping.at(width - 6, figure.says())
+          .forEach(line -> out.append("      ").append(line).append('\n'));
     }
     if (!book.unearned().isEmpty()) {
-      out.append("  No task earns these lines, and they are in no figure here: ").append(String.join(", ", book.unearned())).append('\n');
+      out.append("  No task earns these lines, and they are in no figure here: ")
+          .append(String.join(", ", book.unearned()))
+          .append('\n');
     }
     return out.toString();
   }

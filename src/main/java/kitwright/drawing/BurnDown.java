@@ -36,7 +36,12 @@ public final class BurnDown {
 
   /** Draws readings in order of day, all amounts in one currency. */
   public static Svg of(
-      String title, String currency, List<Reading> readings, End end, double budget, List<Tick> ticks) {
+      String title,
+      String currency,
+      List<Reading> readings,
+      End end,
+      double budget,
+      List<Tick> ticks) {
     double most = Math.max(budget, Math.max(end.high(), 1)) * 1.06;
     double acrossDay = (WIDTH - LEFT - RIGHT) / Math.max(1, end.day());
     double downMoney = (HEIGHT - TOP - BOTTOM) / most;
@@ -49,7 +54,13 @@ public final class BurnDown {
             String.format(
                 Locale.ROOT,
                 "Paid so far %.0f %s, with what is ordered %.0f; forecast %.0f, between %.0f and %.0f; budget %.0f.",
-                last.paid(), currency, last.committed(), end.likely(), end.low(), end.high(), budget));
+                last.paid(),
+                currency,
+                last.committed(),
+                end.likely(),
+                end.low(),
+                end.high(),
+                budget));
     svg.words(LEFT, TOP - 34, title, Lettering.of(LETTER + 5).bold());
     Axes axes = new Axes(acrossDay, downMoney);
     grid(svg, axes, most, currency, ticks);
@@ -60,8 +71,10 @@ public final class BurnDown {
             new Svg.Point(axes.x(end.day()), axes.y(end.high())),
             new Svg.Point(axes.x(end.day()), axes.y(end.low()))),
         Look.line(1).over(Shade.SLANTED));
-    svg.line(now, axes.y(last.committed()), axes.x(end.day()), axes.y(end.likely()), Look.line(1.6));
-    svg.line(LEFT, axes.y(budget), axes.x(end.day()), axes.y(budget), Look.line(2).dashed(10.0, 5.0));
+    svg.line(
+        now, axes.y(last.committed()), axes.x(end.day()), axes.y(end.likely()), Look.line(1.6));
+    svg.line(
+        LEFT, axes.y(budget), axes.x(end.day()), axes.y(budget), Look.line(2).dashed(10.0, 5.0));
     stairs(svg, axes, readings);
     svg.line(now, TOP - 6, now, HEIGHT - BOTTOM, Look.line(1).dashed(2.0, 3.0));
     svg.words(now, TOP - 10, "today", Lettering.of(LETTER).anchored(Lettering.Anchor.MIDDLE));
@@ -104,9 +117,15 @@ public final class BurnDown {
           String.format(Locale.ROOT, "%.0f", money),
           Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
     }
-    svg.words(LEFT - 8, TOP - 12, currency, Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
+    svg.words(
+        LEFT - 8, TOP - 12, currency, Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
     for (Tick tick : ticks) {
-      svg.line(axes.x(tick.day()), HEIGHT - BOTTOM, axes.x(tick.day()), HEIGHT - BOTTOM + 5, Look.line(1));
+      svg.line(
+          axes.x(tick.day()),
+          HEIGHT - BOTTOM,
+          axes.x(tick.day()),
+          HEIGHT - BOTTOM + 5,
+          Look.line(1));
       svg.words(
           axes.x(tick.day()),
           HEIGHT - BOTTOM + 22,
@@ -137,6 +156,10 @@ public final class BurnDown {
     svg.words(right, budgetAt, "budget", set);
     svg.words(right, endAt, "forecast", set.bold());
     svg.words(axes.x(last.day()) + 8, axes.y(last.paid()) + 20, "paid (thick)", set);
-    svg.words(axes.x(last.day()) - 8, axes.y(last.committed()) - 10, "with ordered (thin)", set.anchored(Lettering.Anchor.END));
+    svg.words(
+        axes.x(last.day()) - 8,
+        axes.y(last.committed()) - 10,
+        "with ordered (thin)",
+        set.anchored(Lettering.Anchor.END));
   }
 }

@@ -15,7 +15,8 @@ public final class Baseline {
   private final WorkCalendar calendar;
   private final LocalDateTime evening;
 
-  private Baseline(Network network, Schedule schedule, WorkCalendar calendar, LocalDateTime evening) {
+  private Baseline(
+      Network network, Schedule schedule, WorkCalendar calendar, LocalDateTime evening) {
     this.network = network;
     this.schedule = schedule;
     this.calendar = calendar;

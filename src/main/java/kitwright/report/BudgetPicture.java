@@ -2,8 +2,8 @@ package kitwright.report;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +27,8 @@ public final class BudgetPicture {
   public static Svg of(Ledger ledger, Account account, CostRange range) {
     LocalDate first = ledger.build().started();
     LocalDate today = account.asOf();
-    LocalDate launch = ledger.build().launch().filter(day -> day.isAfter(today)).orElse(today.plusDays(30));
+    LocalDate launch =
+        ledger.build().launch().filter(day -> day.isAfter(today)).orElse(today.plusDays(30));
     return BurnDown.of(
         ledger.build().name() + ": money over time",
         ledger.build().currency().getCurrencyCode(),
@@ -43,7 +44,10 @@ public final class BudgetPicture {
 
   private static List<BurnDown.Reading> readings(Account account, LocalDate first) {
     Map<LocalDate, List<Valued>> byDay = new TreeMap<>();
-    account.spends().forEach(each -> byDay.computeIfAbsent(each.spend().on(), day -> new ArrayList<>()).add(each));
+    account
+        .spends()
+        .forEach(
+            each -> byDay.computeIfAbsent(each.spend().on(), day -> new ArrayList<>()).add(each));
     List<BurnDown.Reading> readings = new ArrayList<>();
     readings.add(new BurnDown.Reading(0, 0, 0));
     BigDecimal paid = BigDecimal.ZERO;
@@ -65,7 +69,9 @@ public final class BudgetPicture {
     BurnDown.Reading last = readings.get(readings.size() - 1);
     readings.add(
         new BurnDown.Reading(
-            Math.max(0, ChronoUnit.DAYS.between(first, account.asOf())), last.paid(), last.committed()));
+            Math.max(0, ChronoUnit.DAYS.between(first, account.asOf())),
+            last.paid(),
+            last.committed()));
     return readings;
   }
 
@@ -73,11 +79,14 @@ public final class BudgetPicture {
     List<BurnDown.Tick> ticks = new ArrayList<>();
     long months = ChronoUnit.MONTHS.between(first, last) + 1;
     long step = Math.max(1, (months + FEW_MONTHS - 1) / FEW_MONTHS);
-    for (LocalDate month = first.withDayOfMonth(1).plusMonths(1); !month.isAfter(last); month = month.plusMonths(step)) {
+    for (LocalDate month = first.withDayOfMonth(1).plusMonths(1);
+        !month.isAfter(last);
+        month = month.plusMonths(step)) {
       ticks.add(
           new BurnDown.Tick(
               ChronoUnit.DAYS.between(first, month),
-              month.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + (month.getMonthValue() == 1 ? " " + month.getYear() : "")));
+              month.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH)
+                  + (month.getMonthValue() == 1 ? " " + month.getYear() : "")));
     }
     return ticks;
   }
