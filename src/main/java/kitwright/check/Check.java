@@ -9,6 +9,9 @@ import kitwright.assessment.LooseAssessmentFails;
 import kitwright.assessment.MaterialImpossible;
 import kitwright.assessment.SectionImpossible;
 import kitwright.assessment.WeakLinkToItself;
+import kitwright.choice.DecisionUnknown;
+import kitwright.choice.OptionOfOtherShortage;
+import kitwright.choice.OptionTwice;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
@@ -135,6 +138,10 @@ public final class Check {
         new SectionImpossible(),
         new WeakLinkToItself(),
         new LooseAssessmentFails(assessments),
+        // Ways out of a shortage.
+        new OptionTwice(),
+        new OptionOfOtherShortage(),
+        new DecisionUnknown(),
         // Substitutions.
         new SubstitutionUnassessed(substitutions),
         new AssessmentFails(substitutions),

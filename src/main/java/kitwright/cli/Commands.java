@@ -21,6 +21,7 @@ final class Commands {
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
         new Word("assess", "work out how strong a part is, as built", AssessCommand::new),
         new Word("kit", "how each item stands: promised, counted, covered, open", KitCommand::new),
+        new Word("options", "the ways out of a shortage, side by side", OptionsCommand::new),
         new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
         new Word("cut", "plan which piece yields which parts", CutCommand::new),
         new Word("report", "write the reports", ReportCommand::new),

@@ -58,11 +58,12 @@ class ReadmeTest {
     Run run = Run.in(Path.of(""), words(block.group(1)));
     if (System.getProperty("golden", "").equals("accept") && !block.group(2).contains("\n…\n")) {
       String text = Files.readString(README);
-      Files.writeString(README, text.replace(block.group(2), run.all()));
+      Files.writeString(README, text.replace(block.group(2), run.out()));
       return;
     }
+    assertThat(run.err()).as("a picture is stale: look at the new one and keep it").doesNotContain("written");
     String[] parts = block.group(2).split("(?m)^…$\\n", -1);
-    String rest = run.all();
+    String rest = run.out();
     for (int i = 0; i < parts.length; i++) {
       assertThat(rest).contains(parts[i]);
       int at = rest.indexOf(parts[i]);

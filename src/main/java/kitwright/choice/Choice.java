@@ -1,0 +1,145 @@
+package kitwright.choice;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.assessment.Assessments;
+import kitwright.assessment.Measure;
+import kitwright.assessment.Result;
+import kitwright.assessment.Row;
+import kitwright.ledger.Party;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Substitution;
+import kitwright.money.Account;
+import kitwright.openmatter.Bearings;
+import kitwright.shortage.Standing;
+import kitwright.substitution.Lack;
+import kitwright.value.Ref;
+import kitwright.value.Unit;
+
+/**
+ * The ways out of one shortage, side by side. The builder decides; this says what each costs.
+ *
+ * @param standing how the shortage stands
+ * @param launchIfHere when the build would end if the missing thing were here today
+ * @param ways in the order in which the shortage lists them
+ * @param dominated those that another beats in everything that can be compared, with the reason
+ * @param turning what would have to change for one way to be ahead of another
+ */
+public record Choice(
+    Standing standing,
+    LocalDate launchIfHere,
+    List<WayOut> ways,
+    List<Dominated> dominated,
+    List<Turning> turning) {
+  public Choice {
+    ways = List.copyOf(ways);
+    dominated = List.copyOf(dominated);
+    turning = List.copyOf(turning);
+  }
+
+  /**
+   * Lays out the ways out of a shortage.
+   *
+   * @return empty where the ledger has no such shortage on that day
+   */
+  public static Optional<Choice> of(
+      Bearings now, Account account, Assessments assessments, Ref shortage) {
+    return now.shortages().of(shortage).map(standing -> of(now, account, assessments, standing));
+  }
+
+  private static Choice of(
+      Bearings now, Account account, Assessments assessments, Standing standing) {
+    Waiting waiting = new Waiting(now, standing);
+    Outlays outlays = new Outlays(now.ledger(), account, standing);
+    List<WayOut> ways = new ArrayList<>();
+    for (Shortage.Option option : standing.shortage().options()) {
+      Optional<Substitution> substitution =
+          option
+              .substitution()
+              .flatMap(now.ledger()::substitution)
+              .filter(each -> isOf(each, standing.shortage()));
+      Outlay outlay = outlays.of(option);
+      long minutes = outlay.hours().multiply(BigDecimal.valueOf(60)).longValue();
+      ways.add(
+          new WayOut(
+              option,
+              outlay,
+              waiting.timing(option, substitution, minutes),
+              substitution.map(each -> strength(each, assessments)),
+              substitution.map(each -> signing(each, now, waiting)),
+              substitution.map(each -> Takings.of(now, each)).orElse(List.of())));
+    }
+    List<Dominated> dominated = Dominated.of(ways);
+    return new Choice(
+        standing,
+        waiting.launchIfHere(),
+        ways,
+        dominated,
+        Turning.of(ways, dominated, now.ledger().build().ownHour()));
+  }
+
+  /** A substitution of another shortage is no way out of this one. */
+  static boolean isOf(Substitution substitution, Shortage shortage) {
+    return substitution.shortage().filter(ref -> !ref.id().equals(shortage.id())).isEmpty();
+  }
+
+  private static Strength strength(Substitution substitution, Assessments assessments) {
+    Optional<Result> result = substitution.assessment().flatMap(ref -> assessments.of(ref.id()));
+    Optional<Row> tightest = result.flatMap(Result::tightest);
+    return new Strength(
+        result.map(Result::verdict),
+        tightest.map(row -> row.measure().words()),
+        tightest.map(Row::margin).orElse(OptionalDouble.empty()),
+        result.map(Choice::mass).orElse(OptionalDouble.empty()));
+  }
+
+  private static OptionalDouble mass(Result result) {
+    return result.rows().stream()
+        .filter(row -> row.measure() == Measure.MASS || row.measure() == Measure.PLATE_MASS)
+        .map(Row::ratio)
+        .filter(OptionalDouble::isPresent)
+        .findFirst()
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static Signing signing(Substitution substitution, Bearings now, Waiting waiting) {
+    List<String> lacks =
+        now.substitutions().of(new Ref(substitution.id(), substitution.at().record())).stream()
+            .flatMap(standing -> standing.lacks().stream())
+            .map(Lack::words)
+            .toList();
+    List<String> signers =
+        lacks.isEmpty()
+            ? List.of()
+            : now.ledger().parties().stream()
+                .filter(party -> party.maySign().contains(substitution.grade()))
+                .filter(
+                    party ->
+                        substitution
+                            .proposed()
+                            .filter(proposal -> proposal.by().id().equals(party.id()))
+                            .isEmpty())
+                .map(Party::name)
+                .toList();
+    return new Signing(signers, substitution.hold().flatMap(waiting::latestStart), lacks);
+  }
+
+  /** The way that the builder has decided on, where it is one of these. */
+  public Optional<WayOut> chosen() {
+    return standing
+        .shortage()
+        .decided()
+        .flatMap(
+            decided ->
+                ways.stream().filter(way -> way.name().equals(decided.option())).findFirst());
+  }
+
+  /** Hours of an option. */
+  static BigDecimal hours(Shortage.Option option) {
+    return option.hours().map(hours -> hours.in(Unit.HOUR).amount()).orElse(BigDecimal.ZERO);
+  }
+}

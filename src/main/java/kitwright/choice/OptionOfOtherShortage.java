@@ -1,0 +1,51 @@
+package kitwright.choice;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Substitution;
+
+/** Fires where a way out names a substitution that answers another shortage. */
+public final class OptionOfOtherShortage implements Rule {
+  @Override
+  public String name() {
+    return "option-of-other-shortage";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Shortage shortage : ledger.shortages()) {
+      for (Shortage.Option option : shortage.options()) {
+        option
+            .substitution()
+            .flatMap(ledger::substitution)
+            .filter(substitution -> !Choice.isOf(substitution, shortage))
+            .ifPresent(substitution -> out.add(other(shortage, option, substitution)));
+      }
+    }
+  }
+
+  private Finding other(Shortage shortage, Shortage.Option option, Substitution substitution) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        option.at().of("substitution"),
+        "The way out “"
+            + option.name()
+            + "” of the "
+            + shortage.named()
+            + " names the "
+            + substitution.named()
+            + ", which is for "
+            + substitution.shortage().map(ref -> ref.id()).orElse("another")
+            + ".",
+        "Its strength, mass and signatures are not shown for this way out.",
+        "Name a substitution for this shortage, or correct “for” of the substitution.",
+        List.of(shortage.named(), substitution.named()));
+  }
+}

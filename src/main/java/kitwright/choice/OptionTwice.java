@@ -1,0 +1,41 @@
+package kitwright.choice;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+
+/** Fires where two ways out of a shortage have one name. */
+public final class OptionTwice implements Rule {
+  @Override
+  public String name() {
+    return "option-twice";
+  }
+
+  @Override
+  public void examine(Ledger ledger, LocalDate today, Findings out) {
+    for (Shortage shortage : ledger.shortages()) {
+      Set<String> names = new HashSet<>();
+      shortage.options().stream()
+          .filter(option -> !names.add(option.name()))
+          .forEach(option -> out.add(twice(shortage, option)));
+    }
+  }
+
+  private Finding twice(Shortage shortage, Shortage.Option option) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        option.at().of(option.id().isPresent() ? "id" : "kind"),
+        "Two ways out of the " + shortage.named() + " are called “" + option.name() + "”.",
+        "A decision cannot tell them apart.",
+        "Give each an “id” of its own.",
+        List.of(shortage.named()));
+  }
+}

@@ -1,0 +1,24 @@
+package kitwright.choice;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Who must agree before the part may be closed up.
+ *
+ * @param signers who may sign, by name; empty where it is signed already or nobody may
+ * @param by the last day on which the held task can start without moving the launch
+ * @param lacks what stands in the way, each a clause; empty where it may be built
+ */
+public record Signing(List<String> signers, Optional<LocalDate> by, List<String> lacks) {
+  public Signing {
+    signers = List.copyOf(signers);
+    lacks = List.copyOf(lacks);
+  }
+
+  /** Whether nothing is lacking. */
+  public boolean isDone() {
+    return lacks.isEmpty();
+  }
+}

@@ -1,0 +1,18 @@
+package kitwright.choice;
+
+import java.util.List;
+import kitwright.value.Quantity;
+
+/**
+ * Something at hand that a substitution takes.
+ *
+ * @param thing its id
+ * @param qty how much is taken
+ * @param left what is at hand after that, before the others have theirs
+ * @param losers work that it was kept for or promised to, by name, which may go short
+ */
+public record Taken(String thing, String what, Quantity qty, Quantity left, List<String> losers) {
+  public Taken {
+    losers = List.copyOf(losers);
+  }
+}

@@ -1,0 +1,83 @@
+package kitwright.choice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.kit.Position;
+import kitwright.kit.Promise;
+import kitwright.kit.StockPosition;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
+import kitwright.openmatter.Bearings;
+import kitwright.value.Quantity;
+
+/** What a substitution takes of what is at hand, and whose it was. */
+final class Takings {
+  private final Bearings now;
+  private final Substitution substitution;
+
+  private Takings(Bearings now, Substitution substitution) {
+    this.now = now;
+    this.substitution = substitution;
+  }
+
+  static List<Taken> of(Bearings now, Substitution substitution) {
+    Takings takings = new Takings(now, substitution);
+    return substitution.use().stream().flatMap(takings::taken).toList();
+  }
+
+  private Stream<Taken> taken(Substitution.Take take) {
+    Stream<Taken> ofStock =
+        take.stock().flatMap(now.positions()::ofStock).stream().map(at -> ofStock(at, take));
+    Stream<Taken> ofItem =
+        take.item().flatMap(now.positions()::of).stream().map(at -> ofItem(at, take));
+    return Stream.concat(ofStock, ofItem);
+  }
+
+  private Taken ofStock(StockPosition at, Substitution.Take take) {
+    return taken(at.stock().id(), at.stock().what(), take.qty(), at.left(), at.promises());
+  }
+
+  private Taken ofItem(Position at, Substitution.Take take) {
+    return taken(at.item().id(), at.item().what(), take.qty(), at.left(), at.promises());
+  }
+
+  private Taken taken(
+      String id, String what, Quantity qty, Quantity atHand, List<Promise> promises) {
+    Quantity left = qty.convertsTo(atHand) ? atHand.less(qty) : atHand;
+    List<Promise> others = promises.stream().filter(this::isOfAnother).toList();
+    Quantity spoken =
+        others.stream()
+            .map(Promise::qty)
+            .flatMap(Optional::stream)
+            .filter(each -> each.convertsTo(left))
+            .reduce(Quantity.none(left.unit()), Quantity::plus);
+    boolean enough = spoken.compareAmount(left) <= 0 && !left.isNone();
+    return new Taken(
+        id,
+        what,
+        qty,
+        left,
+        others.stream()
+            .filter(promise -> !enough || promise.qty().isEmpty())
+            .map(this::name)
+            .distinct()
+            .toList());
+  }
+
+  /** Promised to work that is still ahead and is not of this substitution. */
+  private boolean isOfAnother(Promise promise) {
+    boolean own = promise.to().equals(substitution);
+    boolean sameTask =
+        promise.task().isPresent()
+            && promise.task().map(ref -> ref.id()).equals(substitution.hold().map(ref -> ref.id()));
+    boolean done = promise.task().filter(task -> !now.plan().isOpen(task.id())).isPresent();
+    return !own && !sameTask && !done;
+  }
+
+  private String name(Promise promise) {
+    Entry to = promise.to();
+    return to instanceof Task task ? task.what() : to.named();
+  }
+}

@@ -1,0 +1,30 @@
+package kitwright.choice;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * When a way out lets the work go on.
+ *
+ * @param arrives the day on which the thing is at hand; empty where nobody knows
+ * @param held the first task that has to wait for it; empty where none waits, or nobody knows
+ * @param launch the day on which the build ends; empty where nobody knows
+ */
+public record Timing(Optional<LocalDate> arrives, Optional<Held> held, Optional<LaunchDay> launch) {
+
+  /**
+   * A task that waits.
+   *
+   * @param days calendar days by which it starts later than if the thing were here
+   * @param floatUsed working days of its float that this uses up
+   * @param floatLeft working days of its float that are left
+   */
+  public record Held(String task, String what, long days, double floatUsed, double floatLeft) {}
+
+  /**
+   * The end of the build.
+   *
+   * @param later calendar days later than if the thing were here
+   */
+  public record LaunchDay(LocalDate on, long later) {}
+}

@@ -1,0 +1,147 @@
+package kitwright.choice;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Substitution;
+import kitwright.network.Plan;
+import kitwright.network.Planned;
+import kitwright.network.Schedule;
+import kitwright.openmatter.Bearings;
+import kitwright.shortage.Standing;
+import kitwright.shortage.Wanted;
+import kitwright.value.Ref;
+
+/**
+ * The schedule with and without the missing thing. Everything else is paced as the look-ahead paces
+ * it; the tasks that lack the thing are held until the day on which a way out brings it, and the
+ * own hours of that way are added to the first of them.
+ */
+final class Waiting {
+  private final Plan plan;
+  private final Standing standing;
+  private final Map<String, LocalDate> others;
+  private final List<String> lacking;
+  private final Schedule free;
+
+  Waiting(Bearings now, Standing standing) {
+    plan = now.plan();
+    this.standing = standing;
+    List<Wanted> ofItem = now.lookAhead().ofItem(standing.shortage().item());
+    others = others(now, ofItem);
+    lacking =
+        ofItem.stream()
+            .filter(wanted -> !wanted.missing().isNone() || !wanted.toCome().isEmpty())
+            .map(Wanted::task)
+            .filter(plan::isOpen)
+            .distinct()
+            .toList();
+    free = plan.scheduled(plan.network().heldUntil(others));
+  }
+
+  /** The days until which open tasks wait for other things. */
+  private Map<String, LocalDate> others(Bearings now, List<Wanted> ofItem) {
+    Set<String> keys = new LinkedHashSet<>();
+    ofItem.forEach(wanted -> keys.add(wanted.thing().key()));
+    Map<String, LocalDate> days = new HashMap<>();
+    now.lookAhead().all().stream()
+        .filter(wanted -> !keys.contains(wanted.thing().key()) && plan.isOpen(wanted.task()))
+        .forEach(
+            wanted ->
+                wanted.readyOn().ifPresent(day -> days.merge(wanted.task(), day, Waiting::later)));
+    return days;
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  /** When a way out lets the work go on. */
+  Timing timing(Shortage.Option option, Optional<Substitution> substitution, long ownMinutes) {
+    Optional<LocalDate> arrives = arrives(option, substitution);
+    List<String> tasks = tasks(substitution);
+    if (arrives.isEmpty()) {
+      return new Timing(arrives, Optional.empty(), Optional.empty());
+    }
+    Map<String, LocalDate> held = new HashMap<>(others);
+    tasks.forEach(task -> held.merge(task, arrives.get(), Waiting::later));
+    Map<String, Long> longer = new HashMap<>();
+    first(tasks).ifPresent(task -> longer.put(task, ownMinutes));
+    Schedule with = plan.scheduled(plan.network().heldUntil(held).longerBy(longer));
+    return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
+  }
+
+  /** Said on the option, promised by the supplier, or at hand today. */
+  private Optional<LocalDate> arrives(Shortage.Option option, Optional<Substitution> substitution) {
+    Optional<LocalDate> said =
+        option
+            .arrives()
+            .or(
+                () ->
+                    option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty());
+    boolean atHand =
+        substitution.isPresent()
+            && substitution.get().use().stream().allMatch(take -> take.spend().isEmpty());
+    return said.or(() -> atHand ? Optional.of(plan.today()) : Optional.empty())
+        .map(day -> later(day, plan.today()));
+  }
+
+  private List<String> tasks(Optional<Substitution> substitution) {
+    Set<String> tasks = new LinkedHashSet<>(lacking);
+    substitution
+        .flatMap(Substitution::hold)
+        .map(Ref::id)
+        .filter(plan::isOpen)
+        .ifPresent(tasks::add);
+    return List.copyOf(tasks);
+  }
+
+  private Optional<String> first(List<String> tasks) {
+    return tasks.stream()
+        .map(free::of)
+        .min(Comparator.comparing(Planned::earliestStart).thenComparing(Planned::id))
+        .map(Planned::id);
+  }
+
+  private Optional<Timing.Held> held(List<String> tasks, Schedule with) {
+    return tasks.stream()
+        .map(free::of)
+        .sorted(Comparator.comparing(Planned::earliestStart).thenComparing(Planned::id))
+        .map(before -> held(before, with.of(before.id())))
+        .filter(held -> held.days() > 0)
+        .findFirst();
+  }
+
+  private Timing.Held held(Planned before, Planned after) {
+    long days =
+        java.time.temporal.ChronoUnit.DAYS.between(
+            before.earliestStart().toLocalDate(), after.earliestStart().toLocalDate());
+    double left = after.total().days();
+    return new Timing.Held(
+        before.id(), plan.name(before.id()), days, Math.max(0, before.total().days() - left), left);
+  }
+
+  private Timing.LaunchDay launch(Schedule with) {
+    LocalDate on = with.end().toLocalDate();
+    return new Timing.LaunchDay(
+        on, java.time.temporal.ChronoUnit.DAYS.between(free.end().toLocalDate(), on));
+  }
+
+  /** The end of the build if the thing were here today. */
+  LocalDate launchIfHere() {
+    return free.end().toLocalDate();
+  }
+
+  /** The last day on which a held task can start without moving the launch. */
+  Optional<LocalDate> latestStart(Ref task) {
+    return plan.isOpen(task.id())
+        ? Optional.of(free.of(task.id()).latestStart().toLocalDate())
+        : Optional.empty();
+  }
+}

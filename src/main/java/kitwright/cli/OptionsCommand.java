@@ -1,0 +1,88 @@
+package kitwright.cli;
+
+import java.util.Optional;
+import kitwright.assessment.Assessments;
+import kitwright.choice.Choice;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
+import kitwright.money.Account;
+import kitwright.openmatter.Bearings;
+import kitwright.report.Situation;
+import kitwright.value.Nearest;
+import kitwright.value.Ref;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lays the ways out of a shortage side by side. */
+@picocli.CommandLine.Command(
+    name = "options",
+    description = {
+      "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days, strength, weight, off-cuts and signatures.",
+      "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage."
+    })
+final class OptionsCommand implements Command {
+  /** How they are told. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Parameters(paramLabel = "SHORTAGE", arity = "0..1", description = "Which; without one, lists those that are open.")
+  private Optional<String> id = Optional.empty();
+
+  @Option(names = "--format", paramLabel = "HOW", description = "text or json; text where not said.")
+  private Format format = Format.TEXT;
+
+  @Override
+  public int run(Session session) {
+    Opened opened = Opened.of(options, session);
+    Ledger ledger = opened.ledger(session);
+    Bearings now = Bearings.of(ledger, opened.today());
+    if (id.isEmpty()) {
+      session.out().print(list(now));
+      return CLEAN;
+    }
+    Account account = Situation.of(ledger, opened.today()).account();
+    Optional<Shortage> shortage = ledger.find(Kind.SHORTAGES, id.get());
+    Choice choice =
+        shortage
+            .flatMap(
+                found ->
+                    Choice.of(
+                        now,
+                        account,
+                        Assessments.of(ledger),
+                        new Ref(found.id(), found.at().record())))
+            .orElseThrow(() -> unknown(ledger, id.get()));
+    session.out().print(format == Format.JSON ? OptionsJson.of(choice) : new OptionsText(choice, session.screen().width()).text());
+    return CLEAN;
+  }
+
+  private static String list(Bearings now) {
+    Listing list = Listing.of("shortage", ">open", "ways out", "decided");
+    now.shortages()
+        .open()
+        .forEach(
+            each ->
+                list.row(
+                    each.shortage().id(),
+                    each.open().toString(),
+                    each.shortage().options().isEmpty()
+                        ? "none written down"
+                        : String.join(", ", each.shortage().options().stream().map(Shortage.Option::name).toList()),
+                    each.shortage().decided().map(Shortage.Decision::option).orElse("–")));
+    return list.isEmpty() ? "No shortage is open.\n" : list.text();
+  }
+
+  private static Refusal unknown(Ledger ledger, String id) {
+    return new Refusal(
+        "There is no shortage “" + id + "” on that day.",
+        Nearest.to(id, ledger.ids(Kind.SHORTAGES))
+            .map(near -> "Did you mean “" + near + "”?")
+            .orElse("“kitwright options” alone lists them."));
+  }
+}

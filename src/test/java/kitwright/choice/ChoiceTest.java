@@ -1,0 +1,221 @@
+package kitwright.choice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import kitwright.assessment.Assessments;
+import kitwright.assessment.Judging;
+import kitwright.ledger.Ledger;
+import kitwright.money.Account;
+import kitwright.money.Spent;
+import kitwright.network.Plan;
+import kitwright.openmatter.Bearings;
+import kitwright.value.Place;
+import kitwright.value.Ref;
+import org.junit.jupiter.api.Test;
+
+/** Today is Monday 2026-03-02; a working day has eight hours from Monday to Friday. */
+class ChoiceTest {
+  private static final String SPARS =
+      """
+      build: {name: Sample, currency: EUR, started: 2026-01-05, launch: 2026-09-26, own-hour: 14}
+      budget: [{line: spars, title: Spars, amount: 1450, remaining: 200}]
+      kit: [{id: stave, what: stave, qty: 14 m, price: 12}]
+      deliveries:
+        - {id: d, received: 2026-01-22, from: kit-maker, note: PL 1, counted: [{item: stave, qty: 4 m}]}
+      stock:
+        - {id: larch-a, what: larch left from the floors, size: 2450 x 110 x 32 mm, pieces: 5, keep-for: [lockers]}
+      tasks:
+        - {id: plane, what: Plane the staves, takes: 2 d, budget: spars, uses: [{item: stave, qty: 14 m}]}
+        - {id: close, what: Close the bowsprit, takes: 1 d, after: [plane]}
+        - {id: hull, what: Plank the hull, takes: 20 d}
+        - {id: rig, what: Rig, takes: 2 d, after: [close, hull]}
+        - {id: lockers, what: Locker fronts, takes: 1 d, after: [hull]}
+      shortages:
+        - id: short
+          item: stave
+          qty: 10 m
+          found: 2026-01-24
+          cause: not-packed
+          options:
+            - {kind: wait, arrives: 2026-04-20}
+            - {kind: buy, cost: [280, 310, 360], arrives: 2026-03-16, hours: 2}
+            - {kind: substitute, substitution: sub, hours: 16}
+            - {id: dear, kind: buy, cost: 400, arrives: 2026-03-20, hours: 2}
+      substitutions:
+        - id: sub
+          for: short
+          instead-of: {item: stave, qty: 10 m}
+          use: [{stock: larch-a, qty: 4 each}]
+          grade: structural
+          why: larch is here and dry
+          proposed: {by: nora, on: 2026-01-30}
+          hold: close
+      """;
+
+  private static Choice choice(String yaml) {
+    return choice(Sample.ledger(yaml), "short", Sample.TODAY);
+  }
+
+  private static Choice choice(Ledger ledger, String shortage, LocalDate today) {
+    Assessments assessments = Assessments.of(ledger);
+    Bearings now =
+        Bearings.of(ledger, today, Plan.of(ledger, today), Judging.of(ledger, assessments));
+    Account account = Spent.asOf(ledger, today, now.shortages());
+    return Choice.of(now, account, assessments, new Ref(shortage, Place.wholeFile("test")))
+        .orElseThrow();
+  }
+
+  private static WayOut way(Choice choice, String name) {
+    return choice.ways().stream().filter(way -> way.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void cashForecastAndHoursStandSideBySide() {
+    Choice choice = choice(SPARS);
+    Outlay buy = way(choice, "buy").outlay();
+    assertThat(buy.now().orElseThrow()).hasToString("310.00 EUR");
+    assertThat(buy.forecast().orElseThrow()).hasToString("510.00 EUR");
+    assertThat(buy.hoursWorth().orElseThrow()).hasToString("28.00 EUR");
+    assertThat(buy.withHours().orElseThrow()).hasToString("338.00 EUR");
+    assertThat(way(choice, "wait").outlay().forecast().orElseThrow()).hasToString("200.00 EUR");
+  }
+
+  @Test
+  void whoeverDoesNotWaitMayAskForTheGoodsOrWhatTheyCostElsewhere() {
+    Choice choice = choice(SPARS);
+    assertThat(way(choice, "wait").outlay().claimable()).hasToString("0.00 EUR");
+    assertThat(way(choice, "buy").outlay().claimable()).hasToString("310.00 EUR");
+    assertThat(way(choice, "substitute").outlay().claimable())
+        .as("10 m at the kit's 12")
+        .hasToString("120.00 EUR");
+    assertThat(way(choice(SPARS.replace("not-packed", "used-up")), "buy").outlay().claimable())
+        .hasToString("0.00 EUR");
+  }
+
+  /**
+   * By hand: the hull takes 20 working days from 2 March, so it is ready on 27 March and the rig on
+   * 31 March. Staves that come on 20 April hold planing from 2 March to 20 April; planing, closing
+   * and rigging then take 20 to 24 April.
+   */
+  @Test
+  void waitingHoldsTheFirstTaskAndMovesTheLaunch() {
+    Choice choice = choice(SPARS);
+    Timing wait = way(choice, "wait").timing();
+    assertThat(choice.launchIfHere()).isEqualTo("2026-03-31");
+    assertThat(wait.held().orElseThrow().task()).isEqualTo("plane");
+    assertThat(wait.held().orElseThrow().days()).isEqualTo(49);
+    assertThat(wait.launch().orElseThrow().on()).isEqualTo("2026-04-24");
+    assertThat(wait.launch().orElseThrow().later()).isEqualTo(24);
+  }
+
+  /**
+   * Planing has 17 working days of float; the staves come 10 working days on, and 2 h are added.
+   */
+  @Test
+  void whatComesWithinTheFloatUsesItUpAndMovesNothing() {
+    Timing buy = way(choice(SPARS), "buy").timing();
+    assertThat(buy.held().orElseThrow().days()).isEqualTo(14);
+    assertThat(buy.held().orElseThrow().floatUsed()).isCloseTo(10.25, within(1e-9));
+    assertThat(buy.held().orElseThrow().floatLeft()).isCloseTo(6.75, within(1e-9));
+    assertThat(buy.launch().orElseThrow().later()).isZero();
+  }
+
+  @Test
+  void offCutsThatOtherWorkIsKeptForAreNamed() {
+    Taken taken = way(choice(SPARS), "substitute").taken().get(0);
+    assertThat(taken.left()).hasToString("1 each");
+    assertThat(taken.losers()).containsExactly("Locker fronts");
+  }
+
+  @Test
+  void aSubstitutionTellsWhoMustSignAndByWhen() {
+    Signing signing = way(choice(SPARS), "substitute").signing().orElseThrow();
+    assertThat(signing.signers()).containsExactly("A. Osterlund");
+    assertThat(signing.by()).contains(LocalDate.of(2026, 3, 27));
+    assertThat(signing.lacks()).contains("no assessment", "nobody has signed");
+  }
+
+  @Test
+  void aWayThatAnotherBeatsInEverythingIsMarkedWithTheReason() {
+    assertThat(choice(SPARS).dominated())
+        .containsExactly(new Dominated("dear", "buy", "cheaper, here sooner"));
+  }
+
+  @Test
+  void anUnprovedSubstitutionBeatsNobody() {
+    Choice choice = choice(SPARS.replace("hours: 16", "hours: 0"));
+    assertThat(choice.dominated()).extracting(Dominated::by).doesNotContain("substitute");
+  }
+
+  @Test
+  void whatWouldHaveToChangeIsSaid() {
+    List<Turning> turning = choice(SPARS).turning();
+    assertThat(turning).extracting(Turning::against).containsOnly("wait");
+    Turning buy = turning.get(0);
+    assertThat(buy.way()).isEqualTo("buy");
+    assertThat(buy.lessCost()).as("338 cheaper is more than it costs").isEmpty();
+    assertThat(buy.dayWorth().orElseThrow()).as("338 over 24 days").hasToString("14.08 EUR");
+    Turning substitute = turning.get(1);
+    assertThat(substitute.dayWorth().orElseThrow()).as("224 over 24 days").hasToString("9.33 EUR");
+  }
+
+  @Test
+  void anHourlyValueLevelsWorkAgainstCash() {
+    Choice choice =
+        choice(
+            SPARS
+                .replace("- {kind: wait, arrives: 2026-04-20}", "")
+                .replace("hours: 16", "hours: 30"));
+    Turning substitute =
+        choice.turning().stream()
+            .filter(each -> each.way().equals("substitute"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(substitute.against()).isEqualTo("buy");
+    assertThat(substitute.belowHour().orElseThrow()).as("310 / 28 h").hasToString("11.07 EUR");
+    assertThat(substitute.lessCost()).as("420 against 338, and it costs nothing").isEmpty();
+  }
+
+  @Test
+  void whatIsBoughtForNobodyKnowsHowMuchHasNoPrice() {
+    Choice choice = choice(SPARS.replace("cost: 400, ", ""));
+    assertThat(way(choice, "dear").outlay().cost()).isEmpty();
+    assertThat(way(choice, "dear").outlay().forecast()).isEmpty();
+  }
+
+  @Test
+  void nobodyKnowsWhenAWaitEndsThatNobodyPromised() {
+    Choice choice = choice(SPARS.replace(", arrives: 2026-04-20", ""));
+    assertThat(way(choice, "wait").timing().arrives()).isEmpty();
+    assertThat(way(choice, "wait").timing().launch()).isEmpty();
+  }
+
+  @Test
+  void aSubstitutionOfAnotherShortageIsNoWayOut() {
+    Choice choice =
+        choice(
+            SPARS
+                .replace("for: short\n", "for: other\n")
+                .replace(
+                    "shortages:\n",
+                    "shortages:\n  - {id: other, item: stave, qty: 1 m, found: 2026-01-24, cause: wrong}\n"));
+    assertThat(way(choice, "substitute").strength()).isEmpty();
+  }
+
+  @Test
+  void theDecisionIsFound() {
+    Choice choice =
+        choice(
+            SPARS.replace(
+                "substitutions:\n",
+                "    decided: {option: buy, on: 2026-02-28, by: nora, why: it comes in time}\nsubstitutions:\n"));
+    assertThat(choice.chosen().orElseThrow().name()).isEqualTo("buy");
+    assertThat(way(choice, "wait").outlay().forecast().orElseThrow())
+        .as("the forecast of a way does not depend on the decision")
+        .hasToString("200.00 EUR");
+  }
+}
