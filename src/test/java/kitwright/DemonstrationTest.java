@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import kitwright.assessment.Assessments;
+import kitwright.assessment.Measure;
+import kitwright.assessment.Verdict;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Delivery;
@@ -165,5 +168,34 @@ class DemonstrationTest {
                     .anyMatch(digits -> !Fingerprint.of(substitution, ledger).matches(digits)))
         .extracting(Substitution::id)
         .containsExactly("sub-rudder-spine");
+  }
+
+  @Test
+  void assessesItsSubstitutionsEachWithAnotherEnd() {
+    Assessments worked = Assessments.of(ledger());
+    assertThat(verdict(worked, "bowsprit")).isEqualTo(Verdict.Outcome.PASS);
+    assertThat(verdict(worked, "case-bolts")).isEqualTo(Verdict.Outcome.PASS);
+    assertThat(verdict(worked, "hull-skin")).isEqualTo(Verdict.Outcome.PASS);
+    assertThat(verdict(worked, "topside-enamel")).isEqualTo(Verdict.Outcome.PASS);
+    assertThat(verdict(worked, "cockpit-sole")).isEqualTo(Verdict.Outcome.PASS);
+    assertThat(tightest(worked, "cockpit-sole", Measure.RESERVE)).contains("core shear");
+    assertThat(verdict(worked, "rudder-spine")).isEqualTo(Verdict.Outcome.FAIL);
+    assertThat(worked.of("rudder-spine").orElseThrow().breaks().get(0).part())
+        .isEqualTo("rudder-stock");
+    assertThat(verdict(worked, "bulkhead")).isEqualTo(Verdict.Outcome.FAIL);
+    assertThat(worked.of("bulkhead").orElseThrow().tightest().orElseThrow().margin().getAsDouble())
+        .isBetween(-0.06, 0.0);
+  }
+
+  private static Verdict.Outcome verdict(Assessments worked, String id) {
+    return worked.of(id).orElseThrow().verdict().outcome();
+  }
+
+  private static String tightest(Assessments worked, String id, Measure measure) {
+    return worked.of(id).orElseThrow().rows().stream()
+        .filter(row -> row.measure() == measure)
+        .findFirst()
+        .flatMap(row -> row.built().orElseThrow().governing())
+        .orElseThrow();
   }
 }

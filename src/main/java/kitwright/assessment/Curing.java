@@ -92,8 +92,12 @@ final class Curing {
     if (density.isEmpty() || e.isEmpty()) {
       return Optional.empty();
     }
-    OptionalDouble across = stuffs.value(material, MaterialProperty.E_ACROSS);
-    OptionalDouble shear = stuffs.value(material, MaterialProperty.G);
+    boolean even = isAsStiffAcross(material);
+    OptionalDouble across = modulus(material, MaterialProperty.E_ACROSS, even);
+    OptionalDouble shear = modulus(material, MaterialProperty.G, even);
+    if (!even && (across.isEmpty() || shear.isEmpty())) {
+      return Optional.empty();
+    }
     double nu = stuffs.value(material, MaterialProperty.POISSON).orElse(POISSON_FIBRE);
     return Optional.of(
         new Fibre(
@@ -103,6 +107,16 @@ final class Curing {
             across.orElse(e.getAsDouble()),
             shear.orElse(across.orElse(e.getAsDouble()) / 2 / (1 + nu)),
             nu));
+  }
+
+  private OptionalDouble modulus(Material material, MaterialProperty property, boolean even) {
+    return even ? stuffs.value(material, property) : stuffs.needed(material, property);
+  }
+
+  /** Glass and basalt are; carbon and aramid are far softer across, and must say how soft. */
+  private static boolean isAsStiffAcross(Material fibre) {
+    String named = (fibre.id() + ' ' + fibre.what().orElse("")).toLowerCase(java.util.Locale.ROOT);
+    return named.contains("glass") || named.contains("basalt");
   }
 
   private Optional<Matrix> resin(Material material) {

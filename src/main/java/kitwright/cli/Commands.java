@@ -24,6 +24,10 @@ final class Commands {
         new Word("options", "the ways out of a shortage, side by side", OptionsCommand::new),
         new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
         new Word("cut", "plan which piece yields which parts", CutCommand::new),
+        new Word(
+            "materials",
+            "list the materials and where their values come from",
+            MaterialsCommand::new),
         new Word("report", "write the reports", ReportCommand::new),
         new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
         new Word("week", "tell what happened this week and what comes next", WeekCommand::new),

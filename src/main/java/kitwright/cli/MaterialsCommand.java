@@ -1,0 +1,82 @@
+package kitwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Material;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Lists materials: those of the ledger, then the built-in ones. */
+@picocli.CommandLine.Command(
+    name = "materials",
+    description = {
+      "Lists the materials of the ledger and the built-in ones, with their values and sources.",
+      "A value marked ? has not been confirmed in its source: nothing structural passes on it."
+    })
+final class MaterialsCommand implements Command {
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Parameters(
+      paramLabel = "FILTER",
+      arity = "0..1",
+      description = "Only those whose id, kind or description holds this.")
+  private String filter = "";
+
+  @Override
+  public int run(Session session) {
+    Ledger ledger = Opened.of(options, session).ledger(session);
+    List<Material> all = new ArrayList<>(ledger.materials());
+    ledger.builtInMaterials().stream()
+        .filter(one -> ledger.materials().stream().noneMatch(own -> own.id().equals(one.id())))
+        .forEach(all::add);
+    List<Material> chosen = all.stream().filter(this::isWanted).toList();
+    if (chosen.isEmpty()) {
+      throw new Refusal(
+          "No material holds “" + filter + "”.", "“kitwright materials” alone lists them all.");
+    }
+    for (Material material : chosen) {
+      tell(session, material, ledger.materials().contains(material));
+    }
+    return CLEAN;
+  }
+
+  private boolean isWanted(Material material) {
+    String wanted = filter.toLowerCase(Locale.ROOT);
+    return Stream.of(material.id(), material.sort().name(), material.what().orElse(""))
+        .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(wanted));
+  }
+
+  private static void tell(Session session, Material material, boolean own) {
+    session
+        .out()
+        .println(
+            material.id()
+                + "  "
+                + material.sort().name().toLowerCase(Locale.ROOT)
+                + material.what().map(what -> ", " + what).orElse("")
+                + (own ? "" : " (built in)"));
+    String values =
+        material.properties().entrySet().stream()
+            .map(
+                entry ->
+                    entry.getKey().key()
+                        + " "
+                        + entry.getValue()
+                        + (isOpen(material, entry.getKey().key()) ? " ?" : ""))
+            .collect(Collectors.joining(", "));
+    if (!values.isEmpty()) {
+      session.out().println("    " + values);
+    }
+    session.out().println("    source: " + material.source().orElse("none"));
+  }
+
+  private static boolean isOpen(Material material, String key) {
+    return material.source().isEmpty()
+        || material.unconfirmed().contains("all")
+        || material.unconfirmed().contains(key);
+  }
+}
