@@ -2,7 +2,6 @@ package kitwright.check;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
 import kitwright.assessment.LooseAssessmentFails;
@@ -96,7 +95,7 @@ public final class Check {
     kitwright.shortage.Standings shortages =
         kitwright.shortage.Standings.of(ledger, positions, substitutions);
     kitwright.claim.Standings claims = kitwright.claim.Standings.of(ledger, shortages, today);
-    Account account = Spent.asOf(ledger, today, Set.of());
+    Account account = Spent.asOf(ledger, today, shortages);
     Plan plan = Plan.of(ledger, today);
     return List.of(
         // Form: ids, references, dates, evidence.

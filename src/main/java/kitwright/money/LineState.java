@@ -29,6 +29,12 @@ public record LineState(
     Money duty,
     Money byRate) {
 
+  /** The same with another remainder. */
+  LineState leaving(Remaining left) {
+    return new LineState(
+        line, title, budget, paid, ordered, refunded, left, waysOut, tax, duty, byRate);
+  }
+
   /** Paid, less what came back. */
   public Money spent() {
     return paid.minus(refunded);

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
+import kitwright.shortage.Standings;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 
@@ -60,6 +62,22 @@ public final class Spent {
    * The account of a day.
    *
    * @param asOf later records do not count
+   * @param shortages as they stand on that day; covered ones cost no more
+   */
+  public static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
+    return asOf(
+        ledger,
+        asOf,
+        shortages.all().stream()
+            .filter(standing -> !standing.isOpen())
+            .map(standing -> standing.shortage().id())
+            .collect(Collectors.toSet()));
+  }
+
+  /**
+   * The account of a day.
+   *
+   * @param asOf later records do not count
    * @param covered ids of shortages that are over and cost no more
    */
   public static Account asOf(Ledger ledger, LocalDate asOf, Set<String> covered) {
@@ -97,9 +115,8 @@ public final class Spent {
 
   private LineState line(BudgetLine line) {
     Money budget = planned(line.amount());
-    LineState bare =
-        state(line.line(), line.title(), budget, Remaining.fixed(zero(), Remaining.Basis.BUDGET));
-    Remaining remaining =
+    LineState bare = state(line.line(), line.title(), budget);
+    Remaining left =
         stated(line)
             .or(() -> unbought(line))
             .or(() -> unearned(line, bare))
@@ -107,7 +124,7 @@ public final class Spent {
                 () ->
                     Remaining.fixed(
                         budget.minus(bare.committed()).max(zero()), Remaining.Basis.BUDGET));
-    return state(line.line(), line.title(), budget, remaining);
+    return bare.leaving(left);
   }
 
   private Optional<Remaining> stated(BudgetLine line) {
@@ -141,17 +158,13 @@ public final class Spent {
   }
 
   private Optional<LineState> elsewhere() {
-    LineState state =
-        state(
-            Books.NO_LINE,
-            "On no line of the budget",
-            zero(),
-            Remaining.fixed(zero(), Remaining.Basis.BUDGET));
+    LineState state = state(Books.NO_LINE, "On no line of the budget", zero());
     boolean none = !byLine.containsKey(Books.NO_LINE) && state.forecast().signum() == 0;
     return none ? Optional.empty() : Optional.of(state);
   }
 
-  private LineState state(String id, String title, Money budget, Remaining remaining) {
+  /** A line before anything is known of what remains. */
+  private LineState state(String id, String title, Money budget) {
     List<Valued> own = byLine.getOrDefault(id, List.of());
     Money waysOut =
         open.stream()
@@ -165,7 +178,7 @@ public final class Spent {
         sum(own, Spend.State.PAID),
         sum(own, Spend.State.ORDERED),
         sum(own, Spend.State.REFUNDED),
-        remaining,
+        Remaining.fixed(zero(), Remaining.Basis.BUDGET),
         waysOut,
         net(own, Valued::tax),
         net(own, Valued::duty),

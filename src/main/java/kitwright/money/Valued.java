@@ -29,7 +29,7 @@ public record Valued(
 
   /** What the rate has added since the budget was made; below zero where it has saved. */
   public Money byRate() {
-    return counted.minus(planned);
+    return counted.equals(planned) ? Money.zero(counted.currency()) : counted.minus(planned);
   }
 
   /** The shortage that caused it. */
