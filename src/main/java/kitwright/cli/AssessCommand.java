@@ -4,14 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import kitwright.assessment.Assessments;
+import kitwright.assessment.Chances;
 import kitwright.assessment.Print;
+import kitwright.assessment.Remedies;
 import kitwright.assessment.Result;
 import kitwright.assessment.Row;
 import kitwright.assessment.Verdict;
+import kitwright.ledger.Assessment;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
+import kitwright.report.AssessmentJson;
+import kitwright.report.CalculationSheet;
+import kitwright.report.Sheet;
 import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Works assessments out and tells how they stand. */
@@ -31,14 +38,108 @@ final class AssessCommand implements Command {
       description = "Which; all where none is named.")
   private List<String> ids = List.of();
 
+  @Option(names = "--format", paramLabel = "HOW", description = "text, or json with every input.")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--sheet",
+      description = "Write the calculation sheets with their drawings; into reports, or --out DIR.")
+  private boolean sheet;
+
+  @Option(
+      names = "--remedy",
+      description = "Search the menu of each for what makes it meet everything that is asked.")
+  private boolean remedy;
+
+  @Option(
+      names = "--least",
+      paramLabel = "WHAT",
+      description = "What a remedy shall be least in: mass or cost; mass where not said.")
+  private Remedies.Least least = Remedies.Least.MASS;
+
+  @Option(
+      names = "--scatter",
+      description = "How likely the built part is below the designed one, by 100000 samples.")
+  private boolean scatter;
+
+  @Mixin private OutOptions out = new OutOptions();
+
+  /** How results are told. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
   @Override
   public int run(Session session) {
-    Ledger ledger = Opened.of(options, session).ledger(session);
+    Opened opened = Opened.of(options, session);
+    Ledger ledger = opened.ledger(session);
     List<Result> results = chosen(ledger);
+    if (sheet) {
+      List<Sheet> sheets =
+          results.stream().map(result -> CalculationSheet.of(result, ledger)).toList();
+      int written = out.tell(sheets, "reports", opened, session);
+      return written == CLEAN ? how(results) : written;
+    }
+    if (format == Format.JSON) {
+      session.out().print(AssessmentJson.of(results));
+      return how(results);
+    }
     for (Result result : results) {
       tell(session, result);
+      if (remedy) {
+        remedy(session, result.assessment(), ledger);
+      }
+      if (scatter) {
+        scatter(session, result.assessment(), ledger);
+      }
+      session.out().println();
     }
+    return how(results);
+  }
+
+  private static int how(List<Result> results) {
     return results.stream().allMatch(result -> result.verdict().passes()) ? CLEAN : FOUND;
+  }
+
+  private void remedy(Session session, Assessment assessment, Ledger ledger) {
+    Remedies.Answer answer = Remedies.of(assessment, ledger, least);
+    if (answer.none().isPresent()) {
+      session.out().println("  remedy: " + answer.none().get());
+      return;
+    }
+    session
+        .out()
+        .println(
+            answer.additions().isEmpty()
+                ? "  remedy: none is needed"
+                : "  remedy: "
+                    + String.join(", ", answer.additions())
+                    + " (least "
+                    + least.name().toLowerCase(Locale.ROOT)
+                    + "; "
+                    + answer.tried()
+                    + " combinations worked out)");
+    if (!answer.additions().isEmpty()) {
+      answer.result().ifPresent(result -> session.out().print(rows(result, true)));
+    }
+  }
+
+  private static void scatter(Session session, Assessment assessment, Ledger ledger) {
+    Chances.Told told = Chances.of(assessment, ledger);
+    for (Chances.Line line : told.lines()) {
+      session
+          .out()
+          .println(
+              String.format(
+                  Locale.ROOT,
+                  "  chance: %s: %.1f %% ± %.1f %% (one standard error, %d samples)",
+                  line.what(),
+                  100 * line.chance().probability(),
+                  Math.max(0.1, 100 * line.chance().standardError()),
+                  line.chance().samples()));
+    }
+    told.notes().forEach(note -> session.out().println("  - " + note));
   }
 
   private List<Result> chosen(Ledger ledger) {
@@ -63,18 +164,16 @@ final class AssessCommand implements Command {
 
   private void tell(Session session, Result result) {
     session.out().println(word(result.verdict().outcome()) + "  " + result.assessment().id());
+    session.out().print(rows(result, ids.isEmpty()));
+    result.verdict().reasons().forEach(why -> session.out().println("  - " + why));
+  }
+
+  private static String rows(Result result, boolean askedOnly) {
     Listing rows = Listing.of("  ", ">designed", ">built", ">ratio", "asked", ">margin", "set by");
-    for (Row row : result.rows()) {
-      if (ids.isEmpty() && row.limit().isEmpty()) {
-        continue;
-      }
+    for (Row row : askedOnly ? result.asked() : result.rows()) {
       rows.row(cells(row));
     }
-    if (!rows.isEmpty()) {
-      session.out().print(rows.text());
-    }
-    result.verdict().reasons().forEach(why -> session.out().println("  - " + why));
-    session.out().println();
+    return rows.isEmpty() ? "" : rows.text();
   }
 
   private static String word(Verdict.Outcome outcome) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import kitwright.document.Templates;
 import kitwright.finding.Finding;
 import kitwright.report.Existing;
@@ -45,6 +46,12 @@ final class OutOptions {
               text -> () -> put(where, sheet.file(), text.markdown(), opened, session, faults),
               broken -> () -> faults.addAll(TemplateFindings.of(broken)))
           .run();
+    }
+    if (!where.equals(PRINTED)) {
+      sheets.forEach(
+          sheet ->
+              new TreeMap<>(sheet.drawings())
+                  .forEach((name, svg) -> put(where, name, svg, opened, session, faults)));
     }
     if (faults.isEmpty()) {
       return Command.CLEAN;

@@ -11,6 +11,7 @@ public final class Reports {
           new ShortagesReport(),
           new ClaimsReport(),
           new SubstitutionsReport(),
+          new SheetsReport(),
           new ToolsReport(),
           new CountSheetReport(),
           new AheadReport());

@@ -1,0 +1,146 @@
+package kitwright.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.assessment.Print;
+import kitwright.assessment.Sketch;
+import kitwright.drawing.Lettering;
+import kitwright.drawing.Lettering.Anchor;
+import kitwright.drawing.Look;
+import kitwright.drawing.Shade;
+import kitwright.drawing.Svg;
+
+/** Cross-sections side by side, to one scale, each material with a hatching of its own. */
+final class SectionDrawing {
+  private static final double WIDE = 760;
+  private static final double ROOM = 340;
+  private static final double TALL = 250;
+  private static final double TOP = 60;
+  private static final Shade[] HATCHES = {
+    Shade.PALE, Shade.SLANTED, Shade.DOTTED, Shade.CROSSED, Shade.UPRIGHT, Shade.MIDDLE, Shade.DARK
+  };
+
+  private final List<Sketch> sketches;
+  private final Map<String, Shade> hatch = new LinkedHashMap<>();
+  private final double scale;
+
+  private SectionDrawing(List<Sketch> sketches) {
+    this.sketches = sketches;
+    for (Sketch sketch : sketches) {
+      for (Sketch.Piece piece : sketch.pieces()) {
+        hatch.putIfAbsent(piece.material(), HATCHES[hatch.size() % HATCHES.length]);
+      }
+    }
+    double widest = sketches.stream().mapToDouble(this::shownWidth).max().orElse(1);
+    double tallest = sketches.stream().mapToDouble(Sketch::height).max().orElse(1);
+    scale = Math.min(ROOM / widest, TALL / tallest);
+  }
+
+  /** The drawing as SVG text. */
+  static String of(String id, List<Sketch> sketches) {
+    return new SectionDrawing(sketches).draw(id);
+  }
+
+  /** A plate is far wider than thick: only a length of it is shown, twelve times its thickness. */
+  private double shownWidth(Sketch sketch) {
+    return Math.min(sketch.width(), 12 * sketch.height());
+  }
+
+  private String draw(String id) {
+    int rows = (sketches.size() + 1) / 2;
+    double band = rowHeight() + 78;
+    double height = TOP + rows * band + 26 * hatch.size() + 24;
+    Svg svg =
+        Svg.sheet(
+            WIDE,
+            height,
+            "Sections of assessment " + id,
+            "Cross-sections to one scale, millimetres, each material with its own hatching.");
+    svg.words(20, 28, "Sections of " + id, Lettering.of(18).bold());
+    svg.words(
+        20,
+        48,
+        "all to one scale; the bar is " + Print.number(bar()) + " mm",
+        Lettering.of(12).in(Shade.DARK));
+    svg.rectangle(WIDE - 30 - bar() * scale, 26, bar() * scale, 6, Look.filled(Shade.BLACK));
+    for (int i = 0; i < sketches.size(); i++) {
+      place(svg, sketches.get(i), 20 + (i % 2) * (ROOM + 40), TOP + (i / 2) * band);
+    }
+    legend(svg, TOP + rows * band + 12);
+    return svg.text();
+  }
+
+  private double rowHeight() {
+    return sketches.stream().mapToDouble(Sketch::height).max().orElse(0) * scale;
+  }
+
+  /** A round length that is easy to measure against. */
+  private double bar() {
+    double most = 160 / scale;
+    double power = Math.pow(10, Math.floor(Math.log10(most)));
+    double lead = most / power;
+    return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+  }
+
+  private void place(Svg svg, Sketch sketch, double x, double y) {
+    svg.words(x, y + 14, fitted(sketch.title()), Lettering.of(13).bold());
+    double base = y + 26 + rowHeight();
+    boolean cut = shownWidth(sketch) < sketch.width();
+    for (Sketch.Piece piece : sketch.pieces()) {
+      piece(svg, piece, sketch, x, base);
+    }
+    svg.words(
+        x,
+        base + 20,
+        Print.number(sketch.width())
+            + " × "
+            + Print.number(sketch.height())
+            + " mm"
+            + (cut ? ", only a part of the width drawn" : ""),
+        Lettering.of(12));
+  }
+
+  private static String fitted(String title) {
+    return Lettering.of(13).bold().fitted(title, ROOM);
+  }
+
+  private void piece(Svg svg, Sketch.Piece piece, Sketch sketch, double x, double base) {
+    double most = shownWidth(sketch);
+    List<Svg.Point> outer = points(piece.outer(), most, x, base);
+    Shade shade = hatch.getOrDefault(piece.material(), Shade.WHITE);
+    // A glass skin is thinner than the outline's own line: it is then shown by the line alone.
+    Look look = Look.line(0.8).over(shade);
+    svg.together(
+        piece.where() + ": " + piece.material(),
+        group -> {
+          group.polygon(outer, look);
+          piece
+              .holes()
+              .forEach(
+                  hole ->
+                      group.polygon(
+                          points(hole, most, x, base), Look.line(0.8).over(Shade.WHITE)));
+        });
+  }
+
+  private List<Svg.Point> points(
+      List<Sketch.Corner> corners, double most, double x, double base) {
+    List<Svg.Point> points = new ArrayList<>();
+    for (Sketch.Corner corner : corners) {
+      points.add(
+          new Svg.Point(x + Math.min(corner.y(), most) * scale, base - corner.z() * scale));
+    }
+    return points;
+  }
+
+  private void legend(Svg svg, double y) {
+    int i = 0;
+    for (Map.Entry<String, Shade> entry : hatch.entrySet()) {
+      double at = y + 26 * i++;
+      svg.rectangle(20, at, 30, 16, Look.line(0.8).over(entry.getValue()));
+      svg.words(60, at + 13, entry.getKey(), Lettering.of(13).anchored(Anchor.START));
+    }
+  }
+}

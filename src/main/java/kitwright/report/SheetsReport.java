@@ -1,0 +1,24 @@
+package kitwright.report;
+
+import java.util.List;
+import kitwright.assessment.Assessments;
+
+/** A calculation sheet for every assessment. */
+final class SheetsReport implements Report {
+  @Override
+  public String name() {
+    return "sheets";
+  }
+
+  @Override
+  public String does() {
+    return "calculation sheets: every assessment, line by line";
+  }
+
+  @Override
+  public List<Sheet> sheets(Situation now) {
+    return Assessments.of(now.ledger()).all().stream()
+        .map(result -> CalculationSheet.of(result, now.ledger()))
+        .toList();
+  }
+}

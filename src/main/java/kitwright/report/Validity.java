@@ -1,0 +1,54 @@
+package kitwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitwright.ledger.Assessment.Method;
+
+/** What a method of assessment takes for granted, and where it ceases to hold. */
+final class Validity {
+  private Validity() {}
+
+  static List<String> of(Method method) {
+    List<String> all = new ArrayList<>(own(method));
+    all.add(
+        "not looked at: grounding, slamming, fatigue, creep, heat, impact, holes, bearing at"
+            + " fittings, and joints other than those named");
+    all.add("mean values are compared with mean values; they are no design values");
+    return all;
+  }
+
+  private static List<String> own(Method method) {
+    return switch (method) {
+      case SECTION, TIMBER ->
+          List.of(
+              "plane sections stay plane, every material is linear up to its limit, the glue lines"
+                  + " are whole (Goodno and Gere, Mechanics of Materials, 9th ed., 2018, 6.2–6.3)",
+              "shear spreads by the shear-flow formula, shared at each level in proportion to G·b",
+              "each piece is judged by its own tension and compression; solid timber by its modulus"
+                  + " of rupture (Wood Handbook, chapter 5)",
+              "faces on a core wrinkle at 0.5·(E_f·E_c·G_c)^⅓ (Lloyd’s Register, Special Service"
+                  + " Craft, July 2022, Part 8, Chapter 7, 3.2.2)",
+              "the part is long against its depth, and held against buckling sideways");
+      case PANEL ->
+          List.of(
+              "a flat plate, deflection small against its thickness, first-order shear (Reddy,"
+                  + " Mechanics of Laminated Composite Plates and Shells, 2nd ed., 2004, 7.2)",
+              "a strip in each direction bears the plate’s own moment there; what one direction"
+                  + " lends the other through Poisson’s ratio is in the moments, not in the limits",
+              "faces on a core wrinkle at 0.5·(E_f·E_c·G_c)^⅓ (Lloyd’s Register, Special Service"
+                  + " Craft, July 2022, Part 8, Chapter 7, 3.2.2)");
+      case LAMINATE ->
+          List.of(
+              "classical laminate theory, no curvature; first ply failure, not the last (Kaw,"
+                  + " Mechanics of Composite Materials, 2nd ed., 2006, chapter 4)",
+              "thickness from areal weight and fibre content, no voids; moduli by Halpin and Tsai",
+              "thin skins in compression also buckle, which depends on what holds them");
+      case BOLT ->
+          List.of(
+              "least values of the class, no safety factor (ISO 898-1, ISO 3506-1; EN 1993-1-8,"
+                  + " table 3.4)",
+              "metals that differ corrode each other where wet: keep to one kind, or insulate");
+      case EXTERNAL -> List.of("the numbers are those of the document named; only compared here");
+    };
+  }
+}
