@@ -153,9 +153,7 @@ public final class Chances {
         ledger
             .material(new Ref(id, assessment.at().record()))
             .map(Material::properties)
-            .flatMap(
-                all ->
-                    Optional.ofNullable(all.get(kitwright.ledger.MaterialProperty.SCATTER)))
+            .flatMap(all -> Optional.ofNullable(all.get(kitwright.ledger.MaterialProperty.SCATTER)))
             .map(Quantity::base)
             .filter(share -> share < 1);
     String note = id + " does not state its scatter, and is taken as it is";

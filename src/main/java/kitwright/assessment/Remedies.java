@@ -13,9 +13,9 @@ import kitwright.mechanics.remedy.Remedy;
 import kitwright.value.Ref;
 
 /**
- * Searches the menu of an assessment for what makes the built section meet everything that is asked.
- * Every combination cheaper than the answer is worked out anew, weak link and all: a ply in the
- * wrong place can move the break.
+ * Searches the menu of an assessment for what makes the built section meet everything that is
+ * asked. Every combination cheaper than the answer is worked out anew, weak link and all: a ply in
+ * the wrong place can move the break.
  */
 public final class Remedies {
   /** Where the menu does not say how many, no more than this are tried. */
@@ -106,8 +106,7 @@ public final class Remedies {
         additions.add(words(assessment.menu().get(i), counts[i]));
       }
     }
-    return new Answer(
-        additions, Optional.of(worked.apply(counts)), tried[0], Optional.empty());
+    return new Answer(additions, Optional.of(worked.apply(counts)), tried[0], Optional.empty());
   }
 
   /** What cannot be told is not mended by plies. */

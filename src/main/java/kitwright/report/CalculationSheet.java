@@ -114,16 +114,16 @@ public final class CalculationSheet {
     }
     return new Block[] {
       Block.table(
-            Column.columns(
-                Column.left("measure"),
-                Column.right("designed"),
-                Column.right("built"),
-                Column.right("ratio"),
-                Column.left("asked"),
-                Column.right("margin"),
-                Column.left("verdict"),
-                Column.left("set by, as built")),
-            rows)
+          Column.columns(
+              Column.left("measure"),
+              Column.right("designed"),
+              Column.right("built"),
+              Column.right("ratio"),
+              Column.left("asked"),
+              Column.right("margin"),
+              Column.left("verdict"),
+              Column.left("set by, as built")),
+          rows)
     };
   }
 
@@ -144,11 +144,10 @@ public final class CalculationSheet {
               a ->
                   lines.add(
                       Inline.text(
-                          "span "
-                              + a
-                              + load.breadth().map(b -> ", breadth " + b).orElse(""))));
+                          "span " + a + load.breadth().map(b -> ", breadth " + b).orElse(""))));
     }
-    lines.add(Inline.text("safety factor on the load " + Print.number(load.factor().doubleValue())));
+    lines.add(
+        Inline.text("safety factor on the load " + Print.number(load.factor().doubleValue())));
     lines.add(Inline.text("source: " + load.source().orElse("none")));
     return new Block[] {Block.bullets(lines)};
   }
@@ -243,18 +242,17 @@ public final class CalculationSheet {
     }
     return new Block[] {
       Block.table(
-            Column.columns(
-                Column.right("from the support, mm"),
-                Column.left("part"),
-                Column.left("how"),
-                Column.right("capacity over demand")),
-            rows)
+          Column.columns(
+              Column.right("from the support, mm"),
+              Column.left("part"),
+              Column.left("how"),
+              Column.right("capacity over demand")),
+          rows)
     };
   }
 
   private static Block[] assumptions(Result result) {
-    List<Inline> lines =
-        new ArrayList<>(result.notes().stream().map(Inline::text).toList());
+    List<Inline> lines = new ArrayList<>(result.notes().stream().map(Inline::text).toList());
     lines.addAll(Validity.of(result.assessment().method()).stream().map(Inline::text).toList());
     return new Block[] {Block.bullets(lines)};
   }

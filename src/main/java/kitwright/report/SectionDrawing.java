@@ -120,17 +120,14 @@ final class SectionDrawing {
               .holes()
               .forEach(
                   hole ->
-                      group.polygon(
-                          points(hole, most, x, base), Look.line(0.8).over(Shade.WHITE)));
+                      group.polygon(points(hole, most, x, base), Look.line(0.8).over(Shade.WHITE)));
         });
   }
 
-  private List<Svg.Point> points(
-      List<Sketch.Corner> corners, double most, double x, double base) {
+  private List<Svg.Point> points(List<Sketch.Corner> corners, double most, double x, double base) {
     List<Svg.Point> points = new ArrayList<>();
     for (Sketch.Corner corner : corners) {
-      points.add(
-          new Svg.Point(x + Math.min(corner.y(), most) * scale, base - corner.z() * scale));
+      points.add(new Svg.Point(x + Math.min(corner.y(), most) * scale, base - corner.z() * scale));
     }
     return points;
   }

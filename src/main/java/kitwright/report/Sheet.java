@@ -23,7 +23,6 @@ public record Sheet(String file, String template, Slots slots, Map<String, Strin
     this(file, template, slots, Map.of());
   }
 
-
   /** Lays it out. */
   public Filled fill(Templates templates) {
     return templates.fill(template, slots);
