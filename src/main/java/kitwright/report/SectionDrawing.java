@@ -18,6 +18,10 @@ final class SectionDrawing {
   private static final double ROOM = 340;
   private static final double TALL = 250;
   private static final double TOP = 60;
+
+  /** A plate is far wider than thick: no more of its width is drawn than this times thickness. */
+  private static final double WIDTHS = 12;
+
   private static final Shade[] HATCHES = {
     Shade.PALE, Shade.SLANTED, Shade.DOTTED, Shade.CROSSED, Shade.UPRIGHT, Shade.MIDDLE, Shade.DARK
   };
@@ -43,9 +47,10 @@ final class SectionDrawing {
     return new SectionDrawing(sketches).draw(id);
   }
 
-  /** A plate is far wider than thick: only a length of it is shown, twelve times its thickness. */
+  /** How much of its width is drawn. */
   private double shownWidth(Sketch sketch) {
-    return Math.min(sketch.width(), 12 * sketch.height());
+    double tallest = sketches.stream().mapToDouble(Sketch::height).max().orElse(1);
+    return Math.min(sketch.width(), WIDTHS * tallest);
   }
 
   private String draw(String id) {
