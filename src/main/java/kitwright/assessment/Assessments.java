@@ -38,7 +38,15 @@ public final class Assessments {
   /** Works one out with sections from elsewhere, such as with plies added. */
   static Result result(
       Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
-    return new Examiner(assessment, ledger, sections).result();
+    try {
+      return new Examiner(assessment, ledger, sections).result();
+    } catch (IllegalArgumentException beyond) {
+      // Mechanics refuses numbers that cannot be, such as a span of a thousand kilometres.
+      return Result.without(
+          assessment,
+          Verdict.cannotTell(
+              List.of("its numbers lie beyond what can be worked out: " + beyond.getMessage())));
+    }
   }
 
   /** In the ledger's order. */

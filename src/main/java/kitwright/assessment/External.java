@@ -39,17 +39,7 @@ public final class External {
 
   /** The verdict as a result without figures of our own. */
   static Result result(Assessment assessment, Ledger ledger) {
-    return new Result(
-        assessment,
-        verdict(assessment, ledger),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
+    return Result.without(assessment, verdict(assessment, ledger));
   }
 
   private static List<String> lacking(Assessment assessment, Ledger ledger) {

@@ -39,6 +39,21 @@ public record Result(
     sketches = List.copyOf(sketches);
   }
 
+  /** A verdict without figures. */
+  static Result without(Assessment assessment, Verdict verdict) {
+    return new Result(
+        assessment,
+        verdict,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   /** The rows of which something is asked. */
   public List<Row> asked() {
     return rows.stream().filter(row -> row.limit().isPresent()).toList();

@@ -71,7 +71,8 @@ final class SectionDrawing {
         Lettering.of(12).in(Shade.DARK));
     svg.rectangle(WIDE - 30 - bar() * scale, 26, bar() * scale, 6, Look.filled(Shade.BLACK));
     for (int i = 0; i < sketches.size(); i++) {
-      place(svg, sketches.get(i), 20 + (i % 2) * (ROOM + 40), TOP + (i / 2) * band);
+      int row = i / 2;
+      place(svg, sketches.get(i), 20 + (i % 2) * (ROOM + 40), TOP + row * band);
     }
     legend(svg, TOP + rows * band + 12);
     return svg.text();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -43,7 +44,8 @@ class MaterialsPublishedTest {
     List<String> cells = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
     boolean quoted = false;
-    for (char c : line.toCharArray()) {
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
       if (c == '"') {
         quoted = !quoted;
       } else if (c == ',' && !quoted) {
@@ -85,8 +87,7 @@ class MaterialsPublishedTest {
   }
 
   private static void agrees(List<String> head, List<String> row) {
-    Material material = BUILT_IN.get(row.get(0));
-    assertThat(material).as(row.get(0)).isNotNull();
+    Material material = Optional.ofNullable(BUILT_IN.get(row.get(0))).orElseThrow();
     Set<String> stated = new HashSet<>();
     for (int i = 1; i < head.size(); i++) {
       String column = head.get(i);
@@ -97,8 +98,8 @@ class MaterialsPublishedTest {
         assertThat(String.join(";", material.unconfirmed())).isEqualTo(row.get(i));
       } else if (!column.equals("read_at") && !row.get(i).isEmpty()) {
         stated.add(column);
-        Quantity value = material.properties().get(property(column));
-        assertThat(value).as(row.get(0) + " " + column).isNotNull();
+        Quantity value =
+            Optional.ofNullable(material.properties().get(property(column))).orElseThrow();
         double published = Double.parseDouble(row.get(i)) * si(column);
         assertThat(value.base()).isCloseTo(published, within(1e-9 * published));
       }

@@ -62,7 +62,10 @@ public final class Resampled {
       return new Edge(material, z, bending, bending);
     }
     return new Edge(
-        material, z, stuff.tensionLimit().orElse(none), stuff.strength().compression().orElse(none));
+        material,
+        z,
+        stuff.tensionLimit().orElse(none),
+        stuff.strength().compression().orElse(none));
   }
 
   private static Edge[] shears(Section section, Map<BeamMaterial, Integer> index) {
@@ -71,7 +74,8 @@ public final class Resampled {
     section
         .regions()
         .forEach(
-            region -> byWhere.putIfAbsent(region.where(), index.getOrDefault(region.material(), 0)));
+            region ->
+                byWhere.putIfAbsent(region.where(), index.getOrDefault(region.material(), 0)));
     for (Limit limit : Bending.of(section).shear().limits()) {
       int m = byWhere.getOrDefault(limit.where(), 0);
       list.add(new Edge(m, limit.perUnit(), limit.allowable(), limit.allowable()));
@@ -126,11 +130,11 @@ public final class Resampled {
     double ei = stiffness(shares, from, axis);
     double least = Double.POSITIVE_INFINITY;
     for (Edge edge : edges) {
-      double slope =
-          shares[from + edge.material()] * materials.get(edge.material()).axial() / ei;
+      double slope = shares[from + edge.material()] * materials.get(edge.material()).axial() / ei;
       double perUnit = Math.abs(slope * (edge.at() - axis));
       if (perUnit > 0) {
-        double limit = Math.min(edge.pull(), edge.push()) * shares[from + area.length + edge.material()];
+        double limit =
+            Math.min(edge.pull(), edge.push()) * shares[from + area.length + edge.material()];
         least = Math.min(least, limit / perUnit);
       }
     }

@@ -1,0 +1,261 @@
+package kitwright.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+/** What assessments come to, by method, and what keeps them open. */
+class AssessmentsTest {
+  private static final String STUFF =
+      """
+      materials:
+        - {id: wood, kind: timber, density: 1500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, tensile-strength: 60 MPa, compressive-strength: 40 MPa, shear-strength: 8 MPa, scatter: 15 %, source: test}
+        - {id: iron, kind: metal, density: 7850 kg/m3, E: 200 GPa, poisson: 0.3, yield-strength: 250 MPa, source: test}
+        - {id: skin, kind: laminate, density: 1700 kg/m3, E: 15 GPa, G: 4 GPa, poisson: 0.2, tensile-strength: 250 MPa, compressive-strength: 200 MPa, shear-strength: 60 MPa, source: test}
+        - {id: foam, kind: core, density: 80 kg/m3, E: 70 MPa, G: 20 MPa, tensile-strength: 2 MPa, compressive-strength: 1.2 MPa, shear-strength: 1.0 MPa, source: test}
+        - {id: fibre-of-glass, kind: fibre, density: 2560 kg/m3, E: 73 GPa, poisson: 0.22, source: test}
+        - {id: resin, kind: resin, density: 1200 kg/m3, E: 3 GPa, poisson: 0.35, source: test}
+        - {id: straight, kind: cloth, fibre: fibre-of-glass, resin: resin, weave: biaxial, areal-weight: 600 g/m2, fibre-fraction: 0.5, tensile-strength: 260 MPa, compressive-strength: 220 MPa, shear-strength: 48 MPa, source: test}
+        - {id: slant, kind: cloth, fibre: fibre-of-glass, resin: resin, weave: double-bias, areal-weight: 600 g/m2, fibre-fraction: 0.5, tensile-strength: 260 MPa, compressive-strength: 220 MPa, shear-strength: 48 MPa, source: test}
+      """;
+
+  private static Ledger ledger(String more) {
+    return Sample.ledger(STUFF + more);
+  }
+
+  private static Result result(String more) {
+    return Assessments.of(ledger(more)).all().get(0);
+  }
+
+  private static double built(Result result, Measure measure) {
+    return row(result, measure).built().orElseThrow().value();
+  }
+
+  private static Row row(Result result, Measure measure) {
+    return result.rows().stream().filter(r -> r.measure() == measure).findFirst().orElseThrow();
+  }
+
+  /**
+   * R. C. Hibbeler, Mechanics of Materials: wood 150 by 150 mm with a steel strap 20 mm below, E 12
+   * and 200 GPa (reference values T5): I of the steel section 9.358e6 mm⁴, so EI 1 871.6 kN·m².
+   */
+  @Test
+  void aMixedSectionOfTheLedgerHasTheStiffnessOfTheTextbook() {
+    Result result =
+        result(
+            """
+            sections:
+              - id: strapped
+                width: 150 mm
+                layers: [{material: iron, thickness: 20 mm}, {material: wood, thickness: 150 mm}]
+            assessments:
+              - {id: a, method: section, designed: strapped, built: strapped, require: {stiffness: 1}}
+            """);
+    assertThat(built(result, Measure.STIFFNESS)).isCloseTo(1.8716e6, within(200.0));
+    assertThat(result.verdict().passes()).isTrue();
+  }
+
+  /** Reference case OC1: faces 1.5 mm, core 20 mm, EI 5.25542e9 N·mm² and GA 462 250 N a metre. */
+  @Test
+  void aSandwichHasItsExactStiffnessAndItsShear() {
+    Result result =
+        result(
+            """
+            sections:
+              - id: panel
+                width: 1000 mm
+                layers: [{material: skin, thickness: 1.5 mm}, {material: foam, thickness: 20 mm}, {material: skin, thickness: 1.5 mm}]
+            assessments:
+              - {id: a, method: section, designed: panel, built: panel, require: {stiffness: 1}}
+            """);
+    assertThat(built(result, Measure.STIFFNESS)).isCloseTo(5255.42, within(0.01));
+    assertThat(built(result, Measure.SHEAR_STIFFNESS)).isCloseTo(462_250, within(4623.0));
+    assertThat(row(result, Measure.SHEAR).built().orElseThrow().governing().orElseThrow())
+        .contains("core shear");
+  }
+
+  /** A cloth at 45 degrees does not carry its fibre's modulus along the part. */
+  @Test
+  void aDoubleBiasIsFarSofterAlongThanTheSameClothLaidStraight() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: along, width: 1000 mm, layers: [{material: straight, plies: 2}]}
+              - {id: bias, width: 1000 mm, layers: [{material: slant, plies: 2}]}
+            assessments:
+              - {id: a, method: laminate, designed: along, built: bias, require: {stiffness: 1.0}, allow: {mass: 1.0}}
+            """);
+    assertThat(row(result, Measure.STRETCH).ratio().orElseThrow()).isBetween(0.3, 0.75);
+    assertThat(row(result, Measure.SHEAR_IN_PLANE).ratio().orElseThrow()).isGreaterThan(2);
+    assertThat(row(result, Measure.PLATE_MASS).ratio().orElseThrow()).isCloseTo(1, within(1e-12));
+    assertThat(result.verdict().fails()).isTrue();
+  }
+
+  /** ISO 898-1:2013, table 5: an M10 of class 8.8 breaks at 46 400 N at the least. */
+  @Test
+  void aBoltOfTheBuiltInTableHasTheLoadOfItsStandard() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+              - {id: four, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 4}}
+            assessments:
+              - {id: a, method: bolt, designed: bolt, built: four, require: {strength: 1.0, proof: 1.0}}
+            """);
+    assertThat(built(result, Measure.BOLT_TENSION)).isCloseTo(4 * 46.4, within(0.2));
+    assertThat(result.verdict().passes()).isTrue();
+  }
+
+  @Test
+  void nothingPassesOnAValueThatNobodyHasConfirmed() {
+    String sections =
+        """
+        sections:
+          - {id: spar, shape: tube, material: aluminium-6061-t6-sheet-plate, dimensions: {diameter: 60 mm, wall: 3 mm}}
+        assessments:
+          - {id: a, method: section, designed: spar, built: spar, require: {moment: 1.0}, sources: [%s]}
+        """;
+    Result open = result(sections.formatted(""));
+    assertThat(open.verdict().outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
+    assertThat(open.verdict().because()).contains("not confirmed in its source");
+    Result vouched =
+        result(
+            sections.formatted("\"aluminium-6061-t6-sheet-plate: mill certificate of the tube\""));
+    assertThat(vouched.verdict().passes()).isTrue();
+  }
+
+  @Test
+  void aMissingStrengthKeepsOnlyWhatLeansOnItOpen() {
+    String text =
+        """
+        materials:
+          - {id: plain, kind: timber, density: 500 kg/m3, E: 10 GPa, source: test}
+        sections:
+          - {id: beam, shape: rectangle, material: plain, dimensions: {width: 40 mm, height: 60 mm}}
+        assessments:
+          - {id: a, method: section, designed: beam, built: beam, require: {%s: 1.0}}
+        """;
+    assertThat(Assessments.of(Sample.ledger(text.formatted("stiffness"))).all().get(0).verdict())
+        .matches(Verdict::passes);
+    Verdict moment = Assessments.of(Sample.ledger(text.formatted("moment"))).all().get(0).verdict();
+    assertThat(moment.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
+    assertThat(moment.because()).contains("does not state its bending-strength");
+  }
+
+  @Test
+  void factorsTakeFromStrengthAndLeaveTheRatio() {
+    String text =
+        """
+        sections:
+          - {id: beam, shape: rectangle, material: wood, dimensions: {width: 40 mm, height: 60 mm}}
+        assessments:
+          - {id: a, method: timber, designed: beam, built: beam, require: {moment: 1.0, reserve: 1.0}, factors: {%s}, load: {tip-force: 500 N, span: 1 m, source: test}}
+        """;
+    Result clear = result(text.formatted(""));
+    Result graded = result(text.formatted("grade: 0.5, moisture: 0.9"));
+    assertThat(built(graded, Measure.MOMENT_SAGGING))
+        .isCloseTo(0.45 * built(clear, Measure.MOMENT_SAGGING), within(1e-6));
+    assertThat(row(graded, Measure.MOMENT_SAGGING).ratio().orElseThrow())
+        .isCloseTo(1, within(1e-12));
+    assertThat(built(clear, Measure.RESERVE))
+        .isCloseTo(60e6 * 0.04 * 0.0036 / 6 / 500, within(1e-9));
+  }
+
+  @Test
+  void aStrongerBladeMovesTheBreakToTheStock() {
+    String text =
+        """
+        sections:
+          - {id: blade, shape: rectangle, material: wood, dimensions: {width: 200 mm, height: %s mm}}
+          - {id: stock, shape: rectangle, material: wood, dimensions: {width: 60 mm, height: 60 mm}}
+        assessments:
+          - id: a
+            method: section
+            designed: blade
+            built: blade
+            weak-link: {sacrificial: blade, protected: stock, margin: 1.2, breaks-at: 50 mm}
+            load: {shape: elliptic, force: 900 N, span: 0.8 m, source: test}
+        """;
+    Result thin = result(text.formatted("26"));
+    assertThat(thin.verdict().passes()).isTrue();
+    assertThat(thin.breaks().get(0).part()).isEqualTo("blade");
+    Result thick = result(text.formatted("40"));
+    assertThat(thick.verdict().fails()).isTrue();
+    assertThat(thick.breaks().get(0).part()).isEqualTo("stock");
+  }
+
+  @Test
+  void aRemedyAddsTheFewestPliesThatWillDoAndSaysWhenNothingWill() {
+    String text =
+        """
+        sections:
+          - {id: drawn, width: 100 mm, layers: [{material: wood, thickness: 20 mm}]}
+          - {id: made, width: 100 mm, layers: [{material: wood, thickness: 18 mm}]}
+        assessments:
+          - id: a
+            method: section
+            designed: drawn
+            built: made
+            require: {stiffness: 1.0}
+            allow: {mass: %s}
+            menu: [{material: straight, faces: 2, most: 6, cost: 4 EUR}]
+        """;
+    Ledger can = ledger(text.formatted("1.3"));
+    Remedies.Answer answer = Remedies.of(can.assessments().get(0), can, Remedies.Least.MASS);
+    assertThat(answer.additions()).containsExactly("2 plies of straight on each face");
+    assertThat(answer.result().orElseThrow().verdict().passes()).isTrue();
+    Ledger cannot = ledger(text.formatted("0.9"));
+    assertThat(Remedies.of(cannot.assessments().get(0), cannot, Remedies.Least.COST).none())
+        .hasValueSatisfying(why -> assertThat(why).startsWith("Nothing on the menu will do"));
+  }
+
+  @Test
+  void twoOfOneKindAreEachWeakerHalfTheTime() {
+    Ledger ledger =
+        ledger(
+            """
+            sections:
+              - {id: one, shape: rectangle, material: wood, dimensions: {width: 40 mm, height: 60 mm}}
+              - {id: other, shape: rectangle, material: wood, dimensions: {width: 40 mm, height: 60 mm}}
+            assessments:
+              - {id: a, method: section, designed: one, built: other, require: {stiffness: 1.0}}
+            """);
+    Chances.Told told = Chances.of(ledger.assessments().get(0), ledger);
+    assertThat(told.lines()).hasSize(3);
+    assertThat(told.lines())
+        .allSatisfy(
+            line ->
+                assertThat(line.chance().probability())
+                    .isCloseTo(0.5, within(4 * line.chance().standardError())));
+    assertThat(Chances.of(ledger.assessments().get(0), ledger)).isEqualTo(told);
+  }
+
+  @Test
+  void impossibleSectionsAreToldAtTheirPlace() {
+    Ledger ledger =
+        ledger(
+            """
+            sections:
+              - {id: a, width: 100 mm, layers: [{material: wood, thickness: 0 mm}]}
+              - {id: b, shape: foil, material: foam, dimensions: {chord: 200 mm, thickness-ratio: 0.1}, members: [{what: spine, material: wood, width: 260 mm}]}
+              - {id: c, shape: foil, material: foam, dimensions: {chord: 200 mm, thickness-ratio: 0.02}, skins: [{material: straight, plies: 6}]}
+              - {id: d, shape: tube, material: iron, dimensions: {diameter: 20 mm, wal: 2 mm}}
+              - {id: e, shape: round, material: iron, dimensions: {diameter: 3 kg}}
+              - {id: f, width: 100 mm, layers: [{material: wood, plies: 3}]}
+              - {id: g, shape: bolt, material: bolt-8-8}
+            """);
+    List<Finding> found = Sample.findings(new SectionImpossible(), ledger, Sample.TODAY);
+    for (String id : List.of("a", "b", "c", "d", "e", "f", "g")) {
+      assertThat(found).anyMatch(finding -> finding.records().contains("section " + id));
+    }
+    assertThat(found).anyMatch(finding -> finding.mend().contains("“wall”"));
+    assertThat(found).allMatch(finding -> finding.at().line() > 1);
+  }
+}
