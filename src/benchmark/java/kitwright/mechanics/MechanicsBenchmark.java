@@ -11,6 +11,7 @@ import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.FoilSection;
 import kitwright.mechanics.beam.FoilShape;
 import kitwright.mechanics.beam.LayeredSection;
+import kitwright.mechanics.beam.Resampled;
 import kitwright.mechanics.beam.Section;
 import kitwright.mechanics.beam.Sense;
 import kitwright.mechanics.beam.Strip;
@@ -104,12 +105,16 @@ public class MechanicsBenchmark {
         .probability();
   }
 
-  /** The same with the section built anew for every sample. */
+  /** Two sections, moduli and strengths of every material scattering: what --scatter does. */
   @Benchmark
   public double scatterSections() {
-    var built = new Scattered(0.002, 0.15, Shape.LOGNORMAL);
-    return new Scatter(List.of(built), 100_000, 7)
-        .chance(v -> Bending.of(box(v[0])).stiffness() < 60_000)
+    var designed = Resampled.of(box(0.002));
+    var built = Resampled.of(box(0.0018));
+    var share = new Scattered(1, 0.15, Shape.LOGNORMAL);
+    int from = 2 * designed.materials().size();
+    var shares = java.util.Collections.nCopies(from + 2 * built.materials().size(), share);
+    return new Scatter(shares, 100_000, 7)
+        .chance(v -> built.moment(v, from) < designed.moment(v, 0))
         .probability();
   }
 

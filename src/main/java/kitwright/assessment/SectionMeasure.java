@@ -24,11 +24,21 @@ final class SectionMeasure {
             .filter(entry -> entry.getKey().id().equals(name))
             .map(java.util.Map.Entry::getValue)
             .findFirst();
-    return stated.or(() -> ofLayers(section, name));
+    return stated
+        .or(() -> ofMember(section, name))
+        .or(() -> ofLayers(section, section.layers(), name))
+        .or(() -> name.equals("plies") ? plies(section.skins()) : Optional.empty());
   }
 
-  private static Optional<Quantity> ofLayers(Section section, String name) {
-    List<Section.Layer> layers = section.layers();
+  private static Optional<Quantity> ofMember(Section section, String name) {
+    return section.members().stream()
+        .filter(member -> member.what().equals(name))
+        .map(Section.Member::width)
+        .reduce(Quantity::min);
+  }
+
+  private static Optional<Quantity> ofLayers(
+      Section section, List<Section.Layer> layers, String name) {
     if (layers.isEmpty()) {
       return Optional.empty();
     }
@@ -36,28 +46,36 @@ final class SectionMeasure {
       case "width" -> section.width();
       case "thickness", "height" -> sum(layers, Section.Layer::thickness);
       case "wall" -> wall(layers);
-      case "plies" ->
-          sum(
-              layers.stream().filter(layer -> layer.plies().isPresent()).toList(),
-              layer -> layer.plies().map(plies -> new Quantity(plies, Unit.ONE)));
+      case "plies" -> plies(layers);
       default -> Optional.empty();
     };
   }
 
-  /** The thinnest wall of a hollow box: its bottom and top layers, and its outermost strips. */
+  private static Optional<Quantity> plies(List<Section.Layer> layers) {
+    return sum(
+        layers.stream().filter(layer -> layer.plies().isPresent()).toList(),
+        layer -> layer.plies().map(plies -> new Quantity(plies, Unit.ONE)));
+  }
+
+  /** Of a box the side walls count as well: the outermost strips of the layers between. */
   private static Optional<Quantity> wall(List<Section.Layer> layers) {
-    Stream<Optional<Quantity>> faces =
-        Stream.of(layers.get(0), layers.get(layers.size() - 1)).map(Section.Layer::thickness);
-    Stream<Optional<Quantity>> sides =
-        layers.stream()
-            .map(Section.Layer::strips)
-            .filter(strips -> !strips.isEmpty())
-            .flatMap(strips -> Stream.of(strips.get(0), strips.get(strips.size() - 1)))
-            .map(strip -> strip.hollow() ? Optional.empty() : Optional.of(strip.width()));
-    List<Optional<Quantity>> walls = Stream.concat(faces, sides).toList();
-    return walls.stream().anyMatch(Optional::isEmpty)
-        ? Optional.empty()
-        : walls.stream().flatMap(Optional::stream).reduce(Quantity::min);
+    Optional<Quantity> bottom = layers.get(0).thickness();
+    Optional<Quantity> top = layers.get(layers.size() - 1).thickness();
+    if (bottom.isEmpty() || top.isEmpty()) {
+      return Optional.empty();
+    }
+    return Stream.concat(
+            Stream.of(bottom.get(), top.get()),
+            layers.stream()
+                .filter(layer -> layer.strips().stream().anyMatch(Section.Strip::hollow))
+                .flatMap(layer -> ends(layer.strips()))
+                .filter(strip -> !strip.hollow())
+                .map(Section.Strip::width))
+        .reduce(Quantity::min);
+  }
+
+  private static Stream<Section.Strip> ends(List<Section.Strip> strips) {
+    return Stream.of(strips.get(0), strips.get(strips.size() - 1));
   }
 
   private static Optional<Quantity> sum(

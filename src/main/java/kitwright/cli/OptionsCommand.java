@@ -31,10 +31,16 @@ final class OptionsCommand implements Command {
 
   @Mixin private LedgerOptions options = new LedgerOptions();
 
-  @Parameters(paramLabel = "SHORTAGE", arity = "0..1", description = "Which; without one, lists those that are open.")
+  @Parameters(
+      paramLabel = "SHORTAGE",
+      arity = "0..1",
+      description = "Which; without one, lists those that are open.")
   private Optional<String> id = Optional.empty();
 
-  @Option(names = "--format", paramLabel = "HOW", description = "text or json; text where not said.")
+  @Option(
+      names = "--format",
+      paramLabel = "HOW",
+      description = "text or json; text where not said.")
   private Format format = Format.TEXT;
 
   @Override
@@ -58,7 +64,12 @@ final class OptionsCommand implements Command {
                         Assessments.of(ledger),
                         new Ref(found.id(), found.at().record())))
             .orElseThrow(() -> unknown(ledger, id.get()));
-    session.out().print(format == Format.JSON ? OptionsJson.of(choice) : new OptionsText(choice, session.screen().width()).text());
+    session
+        .out()
+        .print(
+            format == Format.JSON
+                ? OptionsJson.of(choice)
+                : new OptionsText(choice, session.screen().width()).text());
     return CLEAN;
   }
 
@@ -73,7 +84,9 @@ final class OptionsCommand implements Command {
                     each.open().toString(),
                     each.shortage().options().isEmpty()
                         ? "none written down"
-                        : String.join(", ", each.shortage().options().stream().map(Shortage.Option::name).toList()),
+                        : String.join(
+                            ", ",
+                            each.shortage().options().stream().map(Shortage.Option::name).toList()),
                     each.shortage().decided().map(Shortage.Decision::option).orElse("–")));
     return list.isEmpty() ? "No shortage is open.\n" : list.text();
   }

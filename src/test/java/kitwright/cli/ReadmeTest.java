@@ -61,7 +61,9 @@ class ReadmeTest {
       Files.writeString(README, text.replace(block.group(2), run.out()));
       return;
     }
-    assertThat(run.err()).as("a picture is stale: look at the new one and keep it").doesNotContain("written");
+    assertThat(run.err())
+        .as("a picture is stale: look at the new one and keep it")
+        .doesNotContain("written");
     String[] parts = block.group(2).split("(?m)^…$\\n", -1);
     String rest = run.out();
     for (int i = 0; i < parts.length; i++) {

@@ -71,8 +71,9 @@ public final class TimberFactors {
    */
   public static Factor slopeOfGrain(double slope, double acrossOverAlong, double power) {
     Refuse.ifNegative("slope of grain", slope);
+    // The bounds are 1 and 1 to 3; the little above and below lets them be met exactly.
     Refuse.outside("strength across over along", 0, 1.0001, acrossOverAlong);
-    Refuse.outside("power", 1, 3.0001, power);
+    Refuse.outside("power", 0.9999, 3.0001, power);
     double angle = Math.atan(slope);
     double sin = Math.pow(Math.sin(angle), power);
     double cos = Math.pow(Math.cos(angle), power);
