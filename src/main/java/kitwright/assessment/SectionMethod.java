@@ -92,36 +92,40 @@ final class SectionMethod {
     List<List<String>> pieces = new ArrayList<>();
     double first = 0;
     double second = 0;
+    // Heights count from the lowest point, so that a person can check the sums with a rule in hand.
+    double foot = part.beam().bounds().minZ();
     for (Region region : part.beam().regions()) {
       double e = region.material().axial();
       var m = region.moments();
-      first += e * m.z();
-      second += e * m.zz();
+      double z = m.z() - foot * m.area();
+      double zz = m.zz() - 2 * foot * m.z() + foot * foot * m.area();
+      first += e * z;
+      second += e * zz;
       pieces.add(
           List.of(
               region.where(),
               region.material().name(),
               Print.number(e / 1e6),
               Print.number(m.area() * 1e6),
-              Print.number(m.z() / m.area() * 1000),
+              Print.number(z / m.area() * 1000),
               Print.number(e * m.area() / 1e3),
-              Print.number(e * m.z()),
-              Print.number(e * m.zz())));
+              Print.number(e * z),
+              Print.number(e * zz)));
     }
     double ea = bending.axialStiffness();
-    double z = bending.neutralAxis();
+    double height = bending.neutralAxis() - foot;
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step(
             "neutral axis above the lowest point",
             "z₀ = Σ E·A·z / Σ E·A",
             Print.number(first) + " / " + Print.number(ea),
-            Print.with((z - part.beam().bounds().minZ()) * 1000, "mm")));
+            Print.with(height * 1000, "mm")));
     steps.add(
         new Step(
             "bending stiffness",
             "EI = Σ E·I − z₀²·Σ E·A",
-            Print.number(second) + " − " + Print.number(z) + "² · " + Print.number(ea),
+            Print.number(second) + " − " + Print.number(height) + "² · " + Print.number(ea),
             Print.with(bending.stiffness(), "N·m²")));
     steps.add(
         new Step(
