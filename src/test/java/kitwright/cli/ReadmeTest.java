@@ -17,6 +17,7 @@ import kitwright.finding.Findings;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What the README shows is what the program prints today. A block that starts with {@code $
@@ -52,6 +53,21 @@ class ReadmeTest {
     List<MatchResult> pictures = blocks(PICTURE).toList();
     assertThat(pictures).isNotEmpty();
     pictures.forEach(picture -> assertThat(Path.of(picture.group(1))).exists());
+  }
+
+  @Test
+  void theDrawingOfSectionsIsWhatASheetShows(@TempDir Path folder) throws IOException {
+    Run.in(
+        Path.of(""),
+        "assess",
+        "rudder-spine",
+        "--sheet",
+        "--out",
+        folder.toString(),
+        "--today",
+        "2026-03-29");
+    assertThat(Path.of("src/docs/sections.svg"))
+        .hasSameTextualContentAs(folder.resolve("assessment-rudder-spine.svg"));
   }
 
   private static void compare(MatchResult block) throws IOException {
