@@ -111,7 +111,7 @@ public final class Figures {
         "SPI",
         shown(ev.scheduleIndex()),
         ev.scheduleIndex()
-            .map(index -> "Of each hour's work planned by now, " + index(index) + " are done.")
+            .map(index -> "For each 1.000 of work planned by now, " + index(index) + " is done.")
             .orElse("Nothing was planned to be done yet, so that it cannot be told."));
   }
 

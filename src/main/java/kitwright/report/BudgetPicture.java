@@ -1,20 +1,17 @@
 package kitwright.report;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import kitwright.drawing.BurnDown;
 import kitwright.drawing.Svg;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
-import kitwright.money.Valued;
+import kitwright.money.OverTime;
 import kitwright.value.Money;
 
 /** Money over time, from the first day of the build to the launch. */
@@ -32,7 +29,7 @@ public final class BudgetPicture {
     return BurnDown.of(
         ledger.build().name() + ": money over time",
         ledger.build().currency().getCurrencyCode(),
-        readings(account, first),
+        readings(ledger, account, first),
         new BurnDown.End(
             ChronoUnit.DAYS.between(first, launch),
             range.within(0.1).amount(),
@@ -42,37 +39,15 @@ public final class BudgetPicture {
         ticks(first, launch));
   }
 
-  private static List<BurnDown.Reading> readings(Account account, LocalDate first) {
-    Map<LocalDate, List<Valued>> byDay = new TreeMap<>();
-    account
-        .spends()
-        .forEach(
-            each -> byDay.computeIfAbsent(each.spend().on(), day -> new ArrayList<>()).add(each));
-    List<BurnDown.Reading> readings = new ArrayList<>();
-    readings.add(new BurnDown.Reading(0, 0, 0));
-    BigDecimal paid = BigDecimal.ZERO;
-    BigDecimal ordered = BigDecimal.ZERO;
-    for (Map.Entry<LocalDate, List<Valued>> day : byDay.entrySet()) {
-      for (Valued each : day.getValue()) {
-        switch (each.spend().state()) {
-          case ORDERED -> ordered = ordered.add(each.counted().amount());
-          case PAID -> paid = paid.add(each.counted().amount());
-          case REFUNDED -> paid = paid.subtract(each.counted().amount());
-        }
-      }
-      readings.add(
-          new BurnDown.Reading(
-              Math.max(0, ChronoUnit.DAYS.between(first, day.getKey())),
-              paid.doubleValue(),
-              paid.add(ordered).doubleValue()));
-    }
-    BurnDown.Reading last = readings.get(readings.size() - 1);
-    readings.add(
-        new BurnDown.Reading(
-            Math.max(0, ChronoUnit.DAYS.between(first, account.asOf())),
-            last.paid(),
-            last.committed()));
-    return readings;
+  private static List<BurnDown.Reading> readings(Ledger ledger, Account account, LocalDate first) {
+    return OverTime.of(ledger, account).stream()
+        .map(
+            each ->
+                new BurnDown.Reading(
+                    Math.max(0, ChronoUnit.DAYS.between(first, each.day())),
+                    number(each.paid()),
+                    number(each.committed())))
+        .toList();
   }
 
   private static List<BurnDown.Tick> ticks(LocalDate first, LocalDate last) {
