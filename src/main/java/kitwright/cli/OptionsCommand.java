@@ -9,6 +9,7 @@ import kitwright.ledger.Shortage;
 import kitwright.money.Account;
 import kitwright.openmatter.Bearings;
 import kitwright.report.Situation;
+import kitwright.report.WaysOutPage;
 import kitwright.value.Nearest;
 import kitwright.value.Ref;
 import picocli.CommandLine.Mixin;
@@ -26,6 +27,7 @@ final class OptionsCommand implements Command {
   /** How they are told. */
   enum Format {
     TEXT,
+    MARKDOWN,
     JSON
   }
 
@@ -40,7 +42,7 @@ final class OptionsCommand implements Command {
   @Option(
       names = "--format",
       paramLabel = "HOW",
-      description = "text or json; text where not said.")
+      description = "text, markdown or json; text where not said.")
   private Format format = Format.TEXT;
 
   @Override
@@ -64,13 +66,16 @@ final class OptionsCommand implements Command {
                         Assessments.of(ledger),
                         new Ref(found.id(), found.at().record())))
             .orElseThrow(() -> unknown(ledger, id.get()));
-    session
-        .out()
-        .print(
-            format == Format.JSON
-                ? OptionsJson.of(choice)
-                : new OptionsText(choice, session.screen().width()).text());
+    session.out().print(told(choice, session));
     return CLEAN;
+  }
+
+  private String told(Choice choice, Session session) {
+    return switch (format) {
+      case TEXT -> new OptionsText(choice, session.screen().width()).text();
+      case MARKDOWN -> WaysOutPage.of(choice).markdown();
+      case JSON -> OptionsJson.of(choice);
+    };
   }
 
   private static String list(Bearings now) {

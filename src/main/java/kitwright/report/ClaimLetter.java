@@ -22,12 +22,14 @@ public final class ClaimLetter {
   private final Ledger ledger;
   private final LocalDate today;
   private final ClaimFile file;
+  private final String waiting;
 
   private ClaimLetter(Standing claim, Situation now) {
     this.claim = claim;
     this.ledger = now.ledger();
     this.today = now.today();
     this.file = ClaimFile.of(claim, now.ledger());
+    this.waiting = WaitingCost.of(claim, now);
   }
 
   /** The letter of a claim. */
@@ -52,6 +54,7 @@ public final class ClaimLetter {
         .sentence("remedy", remedy())
         .sentence("reply-by", claim.claim().replyBy().map(Say::day).orElse(""))
         .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse(""))
+        .sentence("waiting", waiting)
         .block("evidence", file.table().toArray(Block[]::new))
         .block("history", history().toArray(Block[]::new))
         .sentence(

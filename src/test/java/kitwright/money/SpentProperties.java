@@ -90,6 +90,8 @@ class SpentProperties {
   @Property(tries = 40)
   void anOrderThatIsThenPaidCountsOnce(@ForAll long seed, @ForAll @IntRange(max = 30) int size) {
     List<String> before = new ArrayList<>(RandomSpending.home(seed, size));
+    // A refund that was refused while too little was paid in all would be taken after the payment.
+    before.removeIf(spend -> spend.contains("state: refunded"));
     before.add(
         "  - {id: big, on: 2026-02-01, line: crane, what: x, amount: 512.34, state: ordered}\n");
     List<String> after = new ArrayList<>(before);

@@ -1,0 +1,80 @@
+package kitwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.assessment.Assessments;
+import kitwright.choice.Choice;
+import kitwright.choice.Timing;
+import kitwright.choice.WayOut;
+import kitwright.claim.Line;
+import kitwright.claim.Standing;
+import kitwright.ledger.Shortage;
+import kitwright.openmatter.Bearings;
+import kitwright.value.Ref;
+
+/** What the work loses while a claim waits for its answer, for the letter to the supplier. */
+final class WaitingCost {
+  private WaitingCost() {}
+
+  /**
+   * A sentence a shortage whose wait holds work; empty where the claim is closed or nothing waits.
+   */
+  static String of(Standing claim, Situation now) {
+    if (claim.settled().isPresent() || claim.lines().stream().noneMatch(WaitingCost::isOpen)) {
+      return "";
+    }
+    Bearings bearings = Bearings.of(now.ledger(), now.today());
+    Assessments assessments = Assessments.of(now.ledger());
+    List<String> sentences = new ArrayList<>();
+    for (Line line : claim.lines()) {
+      Shortage shortage = line.shortage().shortage();
+      Ref ref = new Ref(shortage.id(), shortage.at().record());
+      if (isOpen(line)) {
+        Choice.of(bearings, now.account(), assessments, ref)
+            .flatMap(WaitingCost::waiting)
+            .flatMap(way -> sentence(way, line))
+            .ifPresent(sentences::add);
+      }
+    }
+    return String.join(" ", sentences);
+  }
+
+  private static boolean isOpen(Line line) {
+    return line.shortage().isOpen();
+  }
+
+  private static Optional<WayOut> waiting(Choice choice) {
+    return choice.ways().stream()
+        .filter(way -> way.option().way() == Shortage.Way.WAIT)
+        .findFirst();
+  }
+
+  private static Optional<String> sentence(WayOut way, Line line) {
+    String what =
+        line.balance()
+            .map(balance -> balance.position().item().what())
+            .orElse(line.shortage().shortage().item().id());
+    String held =
+        way.timing().held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
+    String launch =
+        way.timing()
+            .launch()
+            .filter(day -> day.later() > 0)
+            .map(day -> "the boat is launched " + days(day.later()) + " later")
+            .orElse("");
+    if (held.isEmpty() && launch.isEmpty()) {
+      return Optional.empty();
+    }
+    String both = held.isEmpty() ? launch : launch.isEmpty() ? held : held + ", and " + launch;
+    return Optional.of("While we wait for " + what + ", " + both + ".");
+  }
+
+  private static String held(Timing.Held held) {
+    return "the work “" + held.what() + "” starts " + days(held.days()) + " later than it could";
+  }
+
+  private static String days(long days) {
+    return days == 1 ? "1 day" : days + " days";
+  }
+}
