@@ -2,13 +2,18 @@ package kitwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitwright.assessment.Assessments;
 import kitwright.assessment.Measure;
 import kitwright.assessment.Verdict;
+import kitwright.check.Check;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Delivery;
@@ -197,5 +202,24 @@ class DemonstrationTest {
         .findFirst()
         .flatMap(row -> row.built().orElseThrow().governing())
         .orElseThrow();
+  }
+
+  /** The ledger's README lists the planted faults by rule and file; there are no others. */
+  @Test
+  void checkFindsWhatWasPlantedAndNothingElse() throws IOException {
+    Findings found = new Findings();
+    Check.examine(ledger(), TODAY, found);
+    List<String> planted =
+        Files.readString(Path.of("ledger/README.md"))
+            .lines()
+            .map(Pattern.compile("\\| `([a-z-]+)` \\| `([^`]+)` \\|.*")::matcher)
+            .filter(Matcher::matches)
+            .map(row -> row.group(1) + " " + row.group(2))
+            .toList();
+    assertThat(
+            found.inOrder().stream()
+                .map(finding -> finding.rule() + " " + finding.at().file())
+                .distinct())
+        .containsExactlyInAnyOrderElementsOf(planted);
   }
 }
