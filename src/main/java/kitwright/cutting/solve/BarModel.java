@@ -65,11 +65,24 @@ final class BarModel {
                 work)
             .solve();
     List<BarCut> cuts = solved.columns().stream().map(BarCut::of).toList();
-    return new BarSolution(cuts, solved.unmade(), solved.bound(), solved.mostParts());
+    return orFirstFit(new BarSolution(cuts, solved.unmade(), solved.bound(), solved.mostParts()));
+  }
+
+  /** With very many parts the search may have ended before it had placed all. */
+  private BarSolution orFirstFit(BarSolution searched) {
+    if (searched.missing() == 0 || pieces(demand) <= MOST_TO_PLACE_SINGLY) {
+      return searched;
+    }
+    BarSolution fitted = firstFitAlone();
+    return fitted.missing() < searched.missing() ? fitted : searched;
+  }
+
+  private static long pieces(int[] demand) {
+    return Arrays.stream(demand).asLongStream().sum();
   }
 
   private List<Column<int[][]>> firstColumns(int[] wanted, BarPricing pricing) {
-    if (Arrays.stream(wanted).sum() > MOST_TO_PLACE_SINGLY) {
+    if (pieces(wanted) > MOST_TO_PLACE_SINGLY) {
       return List.of();
     }
     return firstFit(wanted).stream().map(c -> pricing.column(c.kind(), c.layout())).toList();
@@ -89,7 +102,7 @@ final class BarModel {
     int[] longestFirst = IntStream.range(0, types.size()).toArray();
     List<BarCut> cuts = freshFirstFit().plan(wanted, longestFirst);
     long placed = cuts.stream().flatMap(c -> c.stretches().stream()).mapToLong(List::size).sum();
-    if (placed == Arrays.stream(wanted).asLongStream().sum()) {
+    if (placed == pieces(wanted)) {
       return cuts;
     }
     int[] byPriority =
@@ -118,7 +131,7 @@ final class BarModel {
   }
 
   private int[] counts() {
-    long all = Arrays.stream(demand).asLongStream().sum();
+    long all = pieces(demand);
     return kinds.stream().mapToInt(k -> (int) Math.min(k.count(), all)).toArray();
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -12,6 +13,9 @@ import java.util.stream.IntStream;
  * each clear stretch, the types cut from it, longest first.
  */
 final class BarPricing implements Pricing<int[][]> {
+  private static final long ROUGH_STEPS = 1000;
+  private static final long FINE_STEPS = 8000;
+
   private final long[] lengths;
   private final long kerf;
   private final List<long[]> clear;
@@ -35,18 +39,12 @@ final class BarPricing implements Pricing<int[][]> {
 
   @Override
   public Offers<int[][]> offers(long[] worth, long[] floor, Node<int[][]> node, Work work) {
-    Knapsack sack = filled(worth, floor, node, work);
+    Knapsack sack = filled(worth, floor, node, work, 1);
     List<Long> most = new ArrayList<>();
     List<Column<int[][]>> best = new ArrayList<>();
     for (int s = 0; s < clear.size(); s++) {
-      long sum = 0;
-      int[][] layout = new int[clear.get(s).length][];
-      for (int c = 0; c < layout.length; c++) {
-        int place = sack.soFar().best(clear.get(s)[c] + kerf);
-        sum += sack.soFar().worth(place);
-        layout[c] = unpacked(sack, sack.soFar().state(place));
-      }
-      Column<int[][]> column = column(s, layout);
+      Column<int[][]> column = column(s, layout(sack, s, 1));
+      long sum = column.worth(worth);
       boolean asked = node.stock[s] > 0 && sum > floor[s];
       if (asked && (column.exceeds(node.left) || node.bans(column))) {
         CarefulFilling careful = new CarefulFilling(size(), worth, rooms(s), node, s);
@@ -62,9 +60,39 @@ final class BarPricing implements Pricing<int[][]> {
     return new Offers<>(sack.isComplete(), most, best);
   }
 
+  /** As if lengths came in coarse steps, rounded up. */
+  @Override
+  public Optional<List<Column<int[][]>>> rough(
+      long[] worth, long[] floor, Node<int[][]> node, Care care, Work work) {
+    long room = room(node);
+    if (room / ROUGH_STEPS < 3) {
+      return Optional.empty();
+    }
+    List<Column<int[][]>> found = rough(worth, floor, node, work, room / ROUGH_STEPS);
+    boolean again = found.isEmpty() && care == Care.EXACT && room / FINE_STEPS >= 3;
+    return Optional.of(again ? rough(worth, floor, node, work, room / FINE_STEPS) : found);
+  }
+
+  private List<Column<int[][]>> rough(
+      long[] worth, long[] floor, Node<int[][]> node, Work work, long step) {
+    Knapsack sack = filled(worth, floor, node, work, step);
+    return IntStream.range(0, clear.size())
+        .filter(s -> node.stock[s] > 0)
+        .mapToObj(s -> column(s, layout(sack, s, step)))
+        .filter(column -> column.worth(worth) > floor[column.kind])
+        .filter(column -> !column.exceeds(node.left) && !node.bans(column))
+        .toList();
+  }
+
+  private int[][] layout(Knapsack sack, int kind, long step) {
+    return Arrays.stream(rooms(kind))
+        .mapToObj(room -> unpacked(sack, sack.soFar().state(sack.soFar().best(room / step))))
+        .toArray(int[][]::new);
+  }
+
   /** All fillings of interest, the types best worth their length first. */
-  private Knapsack filled(long[] worth, long[] floor, Node<int[][]> node, Work work) {
-    Knapsack sack = new Knapsack(room(node), work);
+  private Knapsack filled(long[] worth, long[] floor, Node<int[][]> node, Work work, long step) {
+    Knapsack sack = new Knapsack(room(node) / step, work);
     List<Integer> order =
         IntStream.range(0, lengths.length)
             .boxed()
@@ -74,8 +102,9 @@ final class BarPricing implements Pricing<int[][]> {
     double best = order.isEmpty() ? 0 : perLength(worth, order.get(0));
     for (int i : order) {
       double perLength = perLength(worth, i);
-      sack.forget(perLength, asked(perLength, best, floor, node));
-      sack.offer(i, lengths[i] + kerf, worth[i], node.left[i]);
+      sack.forget(perLength * step, asked(perLength, best, floor, node));
+      long steps = (lengths[i] + kerf + step - 1) / step;
+      sack.offer(i, steps, worth[i], node.left[i]);
     }
     return sack;
   }

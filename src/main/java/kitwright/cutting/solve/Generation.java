@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -11,6 +12,9 @@ import java.util.Set;
  * over all ways of cutting, built up from the few that matter.
  */
 final class Generation<L> {
+  /** Where finding the best way takes more steps than this, the last fraction is not hunted for. */
+  private static final long DEAR = 4_000_000;
+
   private final Cover cover;
   private final Pricing<L> pricing;
   private final Work work;
@@ -40,97 +44,113 @@ final class Generation<L> {
    *
    * @param target a bound from here on is enough, the node is then known to be no better
    */
-  Relaxed<L> relax(Node<L> node, long target) {
-    List<Column<L>> columns = new ArrayList<>();
-    Set<String> here = new HashSet<>();
-    for (Column<L> column : pool) {
-      keep(column, node, columns, here);
-    }
-    long bound = 0;
+  Relaxed<L> relax(Node<L> node, long target, Care care) {
+    Master<L> master = new Master<>(cover, node, work);
+    pool.forEach(master::add);
+    long bound = owed(node);
     while (true) {
-      Master master = Master.solve(cover, node, columns, work);
+      master.solve();
       if (work.isOver()) {
-        return new Relaxed<>(bound, columns, master);
+        return new Relaxed<>(bound, master);
       }
-      long[] worth = whole(master.worth);
-      Offers<L> offers = pricing.offers(worth, floor(master), node, work);
+      long[] worth = worth(master);
+      long[] floor = floor(master);
+      Optional<List<Column<L>>> rough = pricing.rough(worth, floor, node, care, work);
+      if (grow(rough.orElse(List.of()), master)) {
+        continue;
+      }
+      if (rough.isPresent() && care == Care.ROUGH) {
+        return new Relaxed<>(bound, master);
+      }
+      long before = work.spent();
+      Offers<L> offers = pricing.offers(worth, floor, node, work);
+      boolean isDear = work.spent() - before > DEAR;
       if (offers.complete()) {
         bound = Math.max(bound, bound(worth, node, offers));
       }
-      boolean settled = bound >= target || bound >= cover.roundUp((long) (master.total + 0.999999));
-      if (settled || !grow(offers, node, columns, here)) {
-        return new Relaxed<>(bound, columns, master);
+      double total = master.total() * (isDear ? 1 - 1e-4 : 1);
+      long highest = cover.roundUp((long) (total + 0.999999));
+      if (bound >= target || bound >= highest || !grow(offers.best(), master)) {
+        return new Relaxed<>(bound, master);
       }
     }
   }
 
-  private boolean grow(Offers<L> offers, Node<L> node, List<Column<L>> columns, Set<String> here) {
-    int before = columns.size();
-    for (Column<L> column : offers.best()) {
-      learn(column);
-      keep(column, node, columns, here);
+  /** What must be used anyhow. */
+  private long owed(Node<L> node) {
+    long sum = 0;
+    for (int s = 0; s < cover.kinds(); s++) {
+      sum += node.owed[s] * cover.cost[s];
     }
-    return columns.size() > before;
+    return sum;
   }
 
-  private void keep(Column<L> column, Node<L> node, List<Column<L>> columns, Set<String> here) {
-    if (node.stock[column.kind] == 0) {
-      return;
+  private boolean grow(List<Column<L>> found, Master<L> master) {
+    boolean grown = false;
+    for (Column<L> column : found) {
+      learn(column);
+      grown |= master.add(column);
     }
-    Column<L> clipped = column.clipped(node.left);
-    if (!clipped.makesNothing() && !node.bans(clipped) && here.add(clipped.key())) {
-      columns.add(clipped);
-    }
+    return grown;
   }
 
   /** A way of cutting must be worth more than its stock costs and saves elsewhere. */
-  private long[] floor(Master master) {
+  private long[] floor(Master<L> master) {
     long[] floor = new long[cover.kinds()];
     for (int s = 0; s < floor.length; s++) {
-      floor[s] = cover.cost[s] * cover.scale + (long) Math.ceil(master.saving[s] * cover.scale);
+      long own = cover.cost[s] * cover.scale + (long) Math.ceil(master.saving(s) * cover.scale);
+      floor[s] = Math.max(0, own);
     }
     return floor;
   }
 
-  private long[] whole(double[] worth) {
-    long[] whole = new long[worth.length];
+  private long[] worth(Master<L> master) {
+    long[] worth = new long[cover.types()];
     for (int i = 0; i < worth.length; i++) {
-      double scaled = Math.min(worth[i], (double) cover.penalty[i]) * cover.scale;
-      whole[i] = Math.min((long) scaled, cover.penalty[i] * cover.scale);
+      double scaled = Math.min(master.worth(i), (double) cover.penalty[i]) * cover.scale;
+      worth[i] = Math.min((long) scaled, cover.penalty[i] * cover.scale);
     }
-    return whole;
+    return worth;
   }
 
   /**
    * Weak duality in whole numbers, so the bound holds whatever the linear program's rounding: all
-   * parts' worth, less what the limited stock could yield above its cost. Where that is poor
-   * because the worths are still too high, they are lowered in proportion (Farley, Operations
-   * Research 38 (1990) 922-923).
+   * parts' worth, less what the stock that may or must be used could yield above its cost. Where
+   * that is poor because the worths are still too high, they are lowered in proportion, as far as
+   * serves (after Farley, Operations Research 38 (1990) 922-923).
    */
   private long bound(long[] worth, Node<L> node, Offers<L> offers) {
-    BigInteger all = BigInteger.ZERO;
-    for (int i = 0; i < worth.length; i++) {
-      all = all.add(product(worth[i], node.left[i]));
-    }
-    BigInteger gain = BigInteger.ZERO;
-    BigInteger lowered = all;
+    BigInteger one = BigInteger.valueOf(cover.scale);
+    long best = bound(worth, node, offers, one, one);
     for (int s = 0; s < cover.kinds(); s++) {
       long most = offers.most().get(s);
       long cost = cover.cost[s] * cover.scale;
       if (node.stock[s] > 0 && most > cost) {
-        gain = gain.add(product(most - cost, node.stock[s]));
-        lowered =
-            lowered.min(all.multiply(BigInteger.valueOf(cost)).divide(BigInteger.valueOf(most)));
+        BigInteger lowered = BigInteger.valueOf(cost);
+        best = Math.max(best, bound(worth, node, offers, lowered, BigInteger.valueOf(most)));
       }
     }
-    BigInteger scaled = all.subtract(gain).max(lowered).max(BigInteger.ZERO);
-    BigInteger[] parts = scaled.divideAndRemainder(BigInteger.valueOf(cover.scale));
-    long up = parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
-    return roundedFrom(up, node);
+    return cover.roundUp(node.spent + best) - node.spent;
   }
 
-  private long roundedFrom(long rest, Node<L> node) {
-    return cover.roundUp(node.spent + rest) - node.spent;
+  /** The bound with all worths multiplied by {@code times / over}. */
+  private long bound(
+      long[] worth, Node<L> node, Offers<L> offers, BigInteger times, BigInteger over) {
+    BigInteger all = BigInteger.ZERO;
+    for (int i = 0; i < worth.length; i++) {
+      all = all.add(product(worth[i], node.left[i]));
+    }
+    BigInteger sum = all.multiply(times);
+    for (int s = 0; s < cover.kinds(); s++) {
+      BigInteger most = BigInteger.valueOf(offers.most().get(s)).multiply(times);
+      BigInteger gain = most.subtract(product(cover.cost[s], cover.scale).multiply(over));
+      // Where more of the kind only costs, no more than is owed is used.
+      int pieces = gain.signum() > 0 ? node.stock[s] : node.owed[s];
+      sum = sum.subtract(gain.multiply(BigInteger.valueOf(pieces)));
+    }
+    BigInteger unit = over.multiply(BigInteger.valueOf(cover.scale));
+    BigInteger[] parts = sum.max(BigInteger.ZERO).divideAndRemainder(unit);
+    return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
   }
 
   private static BigInteger product(long a, long b) {

@@ -1,80 +1,133 @@
 package kitwright.cutting.solve;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.Supplier;
-import org.ojalgo.matrix.store.R064Store;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.linear.LinearSolver;
-import org.ojalgo.structure.Access1D;
+import java.util.Set;
 
 /**
- * The linear program over the columns known so far: at least what is left of each type (or its
- * penalty), at most the stock of each kind, least cost.
+ * The linear program of a node over the columns known so far: at least what is left of each type
+ * (or its penalty), at most the stock and at least what is owed of each kind, least cost.
  */
-final class Master {
-  /** Cost units; an upper limit of the bound sought. */
-  final double total;
+final class Master<L> {
+  private final Cover cover;
+  private final Node<L> node;
+  private final Simplex simplex;
+  private final int[] owedRow;
+  private final int[] idle;
+  private final List<Column<L>> columns = new ArrayList<>();
+  private final List<Integer> variables = new ArrayList<>();
+  private final Set<String> known = new HashSet<>();
+  private double[] values = {};
 
-  /** How often each column is used; not whole. */
-  final double[] uses;
-
-  /** What one more part of each type would cost. */
-  final double[] worth;
-
-  /** What one more piece of each kind of stock would save. */
-  final double[] saving;
-
-  private Master(double total, double[] uses, double[] worth, double[] saving) {
-    this.total = total;
-    this.uses = uses;
-    this.worth = worth;
-    this.saving = saving;
-  }
-
-  static <L> Master solve(Cover cover, Node<L> node, List<Column<L>> columns, Work work) {
+  Master(Cover cover, Node<L> node, Work work) {
+    this.cover = cover;
+    this.node = node;
     int types = cover.types();
-    int rows = types + cover.kinds();
-    int n = columns.size();
-    double[] cost = new double[n + types];
-    R064Store matrix = R064Store.FACTORY.make(rows, n + types);
-    for (int j = 0; j < n; j++) {
-      Column<L> column = columns.get(j);
-      cost[j] = cover.cost[column.kind];
-      for (int i = 0; i < types; i++) {
-        matrix.set(i, j, -column.made[i]);
-      }
-      matrix.set(types + column.kind, j, 1);
+    int kinds = cover.kinds();
+    this.owedRow = new int[kinds];
+    this.idle = new int[kinds];
+    int rows = types + kinds;
+    for (int s = 0; s < kinds; s++) {
+      owedRow[s] = node.owed[s] > 0 ? rows++ : -1;
     }
     double[] right = new double[rows];
     for (int i = 0; i < types; i++) {
-      cost[n + i] = cover.penalty[i];
-      matrix.set(i, n + i, -1);
-      right[i] = -node.left[i];
+      right[i] = node.left[i];
+    }
+    for (int s = 0; s < kinds; s++) {
+      right[types + s] = node.stock[s];
+      if (owedRow[s] >= 0) {
+        right[owedRow[s]] = node.owed[s];
+      }
+    }
+    this.simplex = new Simplex(right, work);
+    start(new int[rows]);
+  }
+
+  /** Nothing is cut: all parts unmade, all that is owed idle. */
+  private void start(int[] basis) {
+    int types = cover.types();
+    for (int i = 0; i < types; i++) {
+      basis[i] = simplex.add((double) cover.penalty[i], new int[] {i}, new double[] {1});
+      simplex.add(0, new int[] {i}, new double[] {-1});
     }
     for (int s = 0; s < cover.kinds(); s++) {
-      right[types + s] = node.stock[s];
+      basis[types + s] = simplex.add(0, new int[] {types + s}, new double[] {1});
+      idle[s] = -1;
+      if (owedRow[s] >= 0) {
+        int[] rows = {types + s, owedRow[s]};
+        idle[s] = simplex.add((double) cover.cost[s], rows, new double[] {1, 1});
+        basis[owedRow[s]] = idle[s];
+        simplex.add(0, new int[] {owedRow[s]}, new double[] {-1});
+      }
     }
-    work.spend(20L * rows * (n + types));
-    LinearSolver.Builder program = LinearSolver.newBuilder().objective(cost).lower(0.0);
-    program.inequalities(matrix, R064Store.FACTORY.column(right));
-    Optimisation.Result result = program.build().solve();
-    Access1D<?> multipliers =
-        result
-            .getDualSolution()
-            .<Access1D<?>>map(Supplier::get)
-            .orElseGet(() -> R064Store.FACTORY.make(rows, 1));
-    double[] worth = new double[types];
-    for (int i = 0; i < types; i++) {
-      worth[i] = Math.max(0, multipliers.doubleValue(i));
+    simplex.startFrom(basis);
+  }
+
+  /** Lets a column take part, counting only what is wanted; false where it adds nothing. */
+  boolean add(Column<L> column) {
+    if (node.stock[column.kind] == 0) {
+      return false;
     }
-    double[] saving = new double[cover.kinds()];
-    for (int s = 0; s < saving.length; s++) {
-      saving[s] = Math.max(0, multipliers.doubleValue(types + s));
+    Column<L> clipped = column.clipped(node.left);
+    if (clipped.makesNothing() || node.bans(clipped) || !known.add(clipped.key())) {
+      return false;
     }
-    double[] uses = new double[n];
-    for (int j = 0; j < n; j++) {
-      uses[j] = Math.max(0, result.doubleValue(j));
+    int[] rows = new int[cover.types() + 2];
+    double[] parts = new double[rows.length];
+    int n = 0;
+    for (int i = 0; i < cover.types(); i++) {
+      if (clipped.made[i] > 0) {
+        rows[n] = i;
+        parts[n++] = clipped.made[i];
+      }
     }
-    return new Master(result.getValue(), uses, worth, saving);
+    rows[n] = cover.types() + clipped.kind;
+    parts[n++] = 1;
+    if (owedRow[clipped.kind] >= 0) {
+      rows[n] = owedRow[clipped.kind];
+      parts[n++] = 1;
+    }
+    int[] used = Arrays.copyOf(rows, n);
+    variables.add(simplex.add((double) cover.cost[clipped.kind], used, Arrays.copyOf(parts, n)));
+    columns.add(clipped);
+    return true;
+  }
+
+  void solve() {
+    simplex.solve();
+    values = simplex.values();
+  }
+
+  /** Cost units; what the bound cannot exceed. */
+  double total() {
+    return simplex.total();
+  }
+
+  List<Column<L>> columns() {
+    return columns;
+  }
+
+  /** How often a column is used; not whole. */
+  double uses(int column) {
+    return values[variables.get(column)];
+  }
+
+  /** Pieces of a kind used for nothing, because so many are owed. */
+  double idle(int kind) {
+    return idle[kind] < 0 ? 0 : values[idle[kind]];
+  }
+
+  /** What one more part of a type would cost. */
+  double worth(int type) {
+    return Math.max(0, simplex.dual(type));
+  }
+
+  /** What one more piece of a kind would save; less than zero where it is owed. */
+  double saving(int kind) {
+    double owed = owedRow[kind] < 0 ? 0 : simplex.dual(owedRow[kind]);
+    return -simplex.dual(cover.types() + kind) - owed;
   }
 }

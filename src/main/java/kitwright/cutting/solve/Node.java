@@ -11,6 +11,10 @@ final class Node<L> {
 
   final int[] left;
   final int[] stock;
+
+  /** So many of each kind are still to be used. */
+  final int[] owed;
+
   final long spent;
   private final @Nullable Link<Column<L>> uses;
   private final @Nullable Link<Column<L>> bans;
@@ -18,18 +22,21 @@ final class Node<L> {
   private Node(
       int[] left,
       int[] stock,
+      int[] owed,
       long spent,
       @Nullable Link<Column<L>> uses,
       @Nullable Link<Column<L>> bans) {
     this.left = left;
     this.stock = stock;
+    this.owed = owed;
     this.spent = spent;
     this.uses = uses;
     this.bans = bans;
   }
 
   static <L> Node<L> start(Cover cover) {
-    return new Node<>(cover.demand.clone(), cover.stock.clone(), 0, null, null);
+    return new Node<>(
+        cover.demand.clone(), cover.stock.clone(), new int[cover.kinds()], 0, null, null);
   }
 
   Node<L> use(Column<L> column, int times, Cover cover) {
@@ -39,17 +46,33 @@ final class Node<L> {
     }
     int[] fewer = stock.clone();
     fewer[column.kind] -= times;
+    int[] owing = owed.clone();
+    owing[column.kind] = Math.max(0, owing[column.kind] - times);
     long cost = spent + cover.cost[column.kind] * times;
-    return new Node<>(less, fewer, cost, new Link<>(column, times, uses), bans);
+    return new Node<>(less, fewer, owing, cost, new Link<>(column, times, uses), bans);
+  }
+
+  /** From here on at most so many of a kind. */
+  Node<L> atMost(int kind, int most) {
+    int[] fewer = stock.clone();
+    fewer[kind] = Math.min(fewer[kind], most);
+    return new Node<>(left, fewer, owed, spent, uses, bans);
+  }
+
+  /** From here on at least so many of a kind. */
+  Node<L> atLeast(int kind, int least) {
+    int[] owing = owed.clone();
+    owing[kind] = Math.max(owing[kind], least);
+    return new Node<>(left, stock, owing, spent, uses, bans);
   }
 
   /** From here on no piece of that kind is cut into that, nor into a part of that. */
   Node<L> ban(Column<L> column) {
-    return new Node<>(left, stock, spent, uses, new Link<>(column, 1, bans));
+    return new Node<>(left, stock, owed, spent, uses, new Link<>(column, 1, bans));
   }
 
   Node<L> withoutBans() {
-    return new Node<>(left, stock, spent, uses, null);
+    return new Node<>(left, stock, owed, spent, uses, null);
   }
 
   boolean bans(Column<L> column) {

@@ -82,7 +82,7 @@ final class PanelModel {
   }
 
   int[] counts() {
-    long all = Arrays.stream(demand).asLongStream().sum();
+    long all = pieces(demand);
     return kinds.stream().mapToInt(k -> (int) Math.min(k.count(), all)).toArray();
   }
 
@@ -96,37 +96,50 @@ final class PanelModel {
 
   /** Searches for the best plan; with very many types first fit has to do. */
   Solved<List<StripCut>> solve(Work work) {
-    PanelPricing pricing = pricing(Set.of());
     if (!isSearched()) {
-      return firstFitAlone(pricing);
+      return firstFitAlone();
     }
-    return new Fulfilment<>(
-            demand,
-            types.stream().mapToInt(PanelType::priority).toArray(),
-            counts(),
-            values(),
-            pricing,
-            bound()::of,
-            wanted -> firstColumns(wanted, pricing),
-            work)
-        .solve();
+    PanelPricing pricing = pricing(Set.of());
+    Solved<List<StripCut>> searched =
+        new Fulfilment<>(
+                demand,
+                types.stream().mapToInt(PanelType::priority).toArray(),
+                counts(),
+                values(),
+                pricing,
+                bound()::of,
+                wanted -> firstColumns(wanted, pricing),
+                work)
+            .solve();
+    if (searched.missing() == 0 || pieces(demand) <= MOST_TO_PLACE_SINGLY) {
+      return searched;
+    }
+    // With very many parts the search may have ended before it had placed all.
+    Solved<List<StripCut>> fitted = firstFitAlone();
+    return fitted.missing() < searched.missing() ? fitted : searched;
+  }
+
+  private static long pieces(int[] demand) {
+    return Arrays.stream(demand).asLongStream().sum();
   }
 
   private List<Column<List<StripCut>>> firstColumns(int[] wanted, PanelPricing pricing) {
-    if (Arrays.stream(wanted).asLongStream().sum() > MOST_TO_PLACE_SINGLY) {
+    if (pieces(wanted) > MOST_TO_PLACE_SINGLY) {
       return List.of();
     }
     return firstFit(wanted).stream().map(c -> pricing.column(c.kind(), c.strips())).toList();
   }
 
-  private Solved<List<StripCut>> firstFitAlone(PanelPricing pricing) {
+  private Solved<List<StripCut>> firstFitAlone() {
     List<PanelCut> cuts = firstFit(demand);
     int[] left = demand.clone();
     cuts.forEach(c -> c.strips().forEach(s -> s.pieces().forEach(p -> left[p.type()]--)));
     boolean all = Arrays.stream(left).allMatch(n -> n == 0);
     long value = cuts.stream().mapToLong(c -> kinds.get(c.kind()).value()).sum();
     List<Column<List<StripCut>>> columns =
-        cuts.stream().map(c -> pricing.uncounted(c.kind(), c.strips())).toList();
+        cuts.stream()
+            .map(c -> new Column<>(c.kind(), new int[0], List.copyOf(c.strips())))
+            .toList();
     List<Integer> unmade = Arrays.stream(left).boxed().toList();
     return new Solved<>(columns, unmade, value, all ? bound().of(demand) : 0, all);
   }

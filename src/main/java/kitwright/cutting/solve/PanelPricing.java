@@ -54,7 +54,7 @@ final class PanelPricing implements Pricing<List<StripCut>> {
             .boxed()
             .flatMap(s -> kinds.get(s).areas().stream())
             .toList();
-    PanelFillings fillings = new PanelFillings(lies, saw, areas, worth, node.left, work);
+    PanelFillings fillings = fillings(areas, worth, node.left, work);
     List<Long> most = new ArrayList<>();
     List<Column<List<StripCut>>> best = new ArrayList<>();
     for (int s = 0; s < kinds.size(); s++) {
@@ -64,16 +64,17 @@ final class PanelPricing implements Pricing<List<StripCut>> {
       }
       long sum = kinds.get(s).areas().stream().mapToLong(fillings::worth).sum();
       long limit = Math.min(sum, byMaterial(worth, node.left, kinds.get(s).room(saw)));
-      most.add(Math.max(limit, floor[s]));
       if (sum > floor[s]) {
         Column<List<StripCut>> column = column(s, fillings);
         if (column.exceeds(node.left)) {
-          Column<List<StripCut>> modest = modest(s, worth, node.left, work);
-          boolean better = modest.worth(worth) > column.clipped(node.left).worth(worth);
-          column = better ? modest : column;
+          JointLimit joint = new JointLimit(this, s, worth, node, work);
+          joint.lower(column, limit, floor[s]);
+          column = joint.column();
+          limit = joint.most();
         }
         best.add(column);
       }
+      most.add(Math.max(limit, floor[s]));
     }
     return new Offers<>(fillings.isComplete(), most, best);
   }
@@ -83,11 +84,6 @@ final class PanelPricing implements Pricing<List<StripCut>> {
     return lies.values().stream().flatMap(List::stream).anyMatch(lie -> lie.type() == type);
   }
 
-  /** A column that is only to be laid out, not to be searched with: it counts nothing. */
-  Column<List<StripCut>> uncounted(int kind, List<StripCut> cuts) {
-    return new Column<>(kind, new int[0], List.copyOf(cuts));
-  }
-
   /** A column from strips. */
   Column<List<StripCut>> column(int kind, List<StripCut> cuts) {
     int[] made = new int[types.size()];
@@ -95,7 +91,15 @@ final class PanelPricing implements Pricing<List<StripCut>> {
     return new Column<>(kind, made, List.copyOf(cuts));
   }
 
-  private Column<List<StripCut>> column(int kind, PanelFillings fillings) {
+  PanelFillings fillings(List<Area> areas, long[] worth, int[] left, Work work) {
+    return new PanelFillings(lies, saw, areas, worth, left, work);
+  }
+
+  List<Area> areas(int kind) {
+    return kinds.get(kind).areas();
+  }
+
+  Column<List<StripCut>> column(int kind, PanelFillings fillings) {
     List<StripCut> cuts = new ArrayList<>();
     List<Area> areas = kinds.get(kind).areas();
     for (int a = 0; a < areas.size(); a++) {
@@ -105,7 +109,7 @@ final class PanelPricing implements Pricing<List<StripCut>> {
   }
 
   /** A way that makes no more than is wanted: strip after strip, each the best of what is left. */
-  private Column<List<StripCut>> modest(int kind, long[] worth, int[] wanted, Work work) {
+  Column<List<StripCut>> modest(int kind, long[] worth, int[] wanted, Work work) {
     int[] left = wanted.clone();
     List<StripCut> cuts = new ArrayList<>();
     List<Area> areas = kinds.get(kind).areas();

@@ -1,5 +1,8 @@
 package kitwright.cutting.solve;
 
+import java.util.List;
+import java.util.Optional;
+
 /** Finds the way to cut a piece that is worth most when each type of part has its worth. */
 interface Pricing<L> {
   /**
@@ -10,6 +13,15 @@ interface Pricing<L> {
    * @param node what is left to make, and what is ruled out
    */
   Offers<L> offers(long[] worth, long[] floor, Node<L> node, Work work);
+
+  /**
+   * Ways worth more than the floor, found quickly: not surely the best, and none does not mean that
+   * there are none. Empty where there is nothing quicker than {@link #offers}.
+   */
+  default Optional<List<Column<L>>> rough(
+      long[] worth, long[] floor, Node<L> node, Care care, Work work) {
+    return Optional.empty();
+  }
 
   /** What a part of each type takes up, used as a first guess of its worth. */
   long[] size();

@@ -32,7 +32,7 @@ final class Renewal<L> {
     int vain = 0;
     while (vain < MOST_VAIN && plan.total(cover) > bound && work.spent() < mostSteps) {
       List<Column<L>> all = plan.columns();
-      if (all.size() <= PIECES / 2) {
+      if (all.size() < 3) {
         return plan;
       }
       Node<L> next = renewed(plan, all, known);
@@ -51,7 +51,7 @@ final class Renewal<L> {
             .sorted(Comparator.comparingDouble(i -> key[i]))
             .<Column<L>>map(all::get)
             .toList();
-    List<Column<L>> freed = order.subList(0, Math.min(PIECES, order.size()));
+    List<Column<L>> freed = order.subList(0, Math.min(PIECES, (order.size() + 1) / 2));
     List<Column<L>> kept = order.subList(freed.size(), order.size());
     int[] demand = plan.left.clone();
     int[] stock = plan.stock.clone();

@@ -12,6 +12,10 @@ import java.util.List;
 record Solved<L>(
     List<Column<L>> columns, List<Integer> unmade, long value, long bound, boolean mostParts) {
 
+  long missing() {
+    return unmade.stream().mapToLong(n -> n).sum();
+  }
+
   /** The same parts cut otherwise. */
   Solved<L> with(List<Column<L>> others) {
     return new Solved<>(others, unmade, value, bound, mostParts);

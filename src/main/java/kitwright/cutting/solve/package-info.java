@@ -1,7 +1,7 @@
 /**
  * Which piece of stock yields which parts: lengths, and panels by two-stage guillotine; whole
- * tenths of a millimetre in, whole tenths out. Uses nothing else of the program, only ojAlgo for
- * its linear programs. Start with {@link kitwright.cutting.solve.BarCutter}.
+ * tenths of a millimetre in, whole tenths out. Uses nothing else of the program. Start with {@link
+ * kitwright.cutting.solve.BarCutter}.
  */
 @NullMarked
 package kitwright.cutting.solve;
