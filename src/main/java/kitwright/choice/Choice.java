@@ -25,6 +25,8 @@ import kitwright.value.Unit;
  *
  * @param standing how the shortage stands
  * @param launchIfHere when the build would end if the missing thing were here today
+ * @param neededBy the last day on which the missing thing may come without moving the launch; empty
+ *     where no open task lacks it
  * @param ways in the order in which the shortage lists them
  * @param dominated those that another beats in everything that can be compared, with the reason
  * @param turning what would have to change for one way to be ahead of another
@@ -32,6 +34,7 @@ import kitwright.value.Unit;
 public record Choice(
     Standing standing,
     LocalDate launchIfHere,
+    Optional<LocalDate> neededBy,
     List<WayOut> ways,
     List<Dominated> dominated,
     List<Turning> turning) {
@@ -77,6 +80,7 @@ public record Choice(
     return new Choice(
         standing,
         waiting.launchIfHere(),
+        waiting.neededBy(),
         ways,
         dominated,
         Turning.of(ways, dominated, now.ledger().build().ownHour()));

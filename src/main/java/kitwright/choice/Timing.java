@@ -15,7 +15,8 @@ public record Timing(Optional<LocalDate> arrives, Optional<Held> held, Optional<
   /**
    * A task that waits.
    *
-   * @param days calendar days by which it starts later than if the thing were here
+   * @param days calendar days by which it starts, or is finished where it is under way, later than
+   *     if the thing were here
    * @param floatUsed working days of its float that this uses up
    * @param floatLeft working days of its float that are left
    */

@@ -1,6 +1,7 @@
 package kitwright.choice;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -119,18 +120,34 @@ final class Waiting {
   }
 
   private Timing.Held held(Planned before, Planned after) {
-    long days =
-        java.time.temporal.ChronoUnit.DAYS.between(
-            before.earliestStart().toLocalDate(), after.earliestStart().toLocalDate());
+    long days = ChronoUnit.DAYS.between(day(before), day(after));
     double left = after.total().days();
     return new Timing.Held(
         before.id(), plan.name(before.id()), days, Math.max(0, before.total().days() - left), left);
   }
 
+  /** The day that a delay moves: of work under way, whose rest is held, its end; else its start. */
+  private LocalDate day(Planned planned) {
+    return (plan.isBegun(planned.id()) ? planned.earliestFinish() : planned.earliestStart())
+        .toLocalDate();
+  }
+
   private Timing.LaunchDay launch(Schedule with) {
     LocalDate on = with.end().toLocalDate();
-    return new Timing.LaunchDay(
-        on, java.time.temporal.ChronoUnit.DAYS.between(free.end().toLocalDate(), on));
+    return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(free.end().toLocalDate(), on));
+  }
+
+  /** The last day on which the thing may come without moving the launch; empty if none waits. */
+  Optional<LocalDate> neededBy() {
+    return lacking.stream().map(this::latest).min(Comparator.naturalOrder());
+  }
+
+  /** When a task must start, or go on where it is under way, so that the launch does not move. */
+  private LocalDate latest(String task) {
+    Planned planned = free.of(task);
+    return plan.isBegun(task)
+        ? plan.calendar().plusWorkingDays(plan.workableOn(task), planned.total().wholeDays())
+        : planned.latestStart().toLocalDate();
   }
 
   /** The end of the build if the thing were here today. */
@@ -140,8 +157,6 @@ final class Waiting {
 
   /** The last day on which a held task can start without moving the launch. */
   Optional<LocalDate> latestStart(Ref task) {
-    return plan.isOpen(task.id())
-        ? Optional.of(free.of(task.id()).latestStart().toLocalDate())
-        : Optional.empty();
+    return plan.isOpen(task.id()) ? Optional.of(latest(task.id())) : Optional.empty();
   }
 }

@@ -2,12 +2,14 @@ package kitwright.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import kitwright.finding.Wrapping;
 import kitwright.ledger.Ledger;
+import kitwright.loan.Standing;
 import kitwright.money.Account;
-import kitwright.money.Cause;
 import kitwright.money.CostRange;
 import kitwright.money.EarnedBook;
+import kitwright.money.Exchange;
 import kitwright.money.Figure;
 import kitwright.money.Figures;
 import kitwright.money.LineState;
@@ -43,8 +45,10 @@ final class BudgetText {
         .ifPresent(
             left ->
                 out.append("Kept back for what nobody foresaw: ")
-                    .append(left)
-                    .append(" of it left.\n"));
+                    .append(
+                        left.signum() < 0
+                            ? left.negated() + " too little.\n"
+                            : left + " of it left.\n"));
     if (account.ifGranted().signum() > 0) {
       out.append("If every claim were granted, ")
           .append(account.ifGranted())
@@ -100,11 +104,17 @@ final class BudgetText {
           each.spend().amount().toString(),
           amount(each.counted()));
     }
-    return out.append(list.text()).append('\n').append(why()).toString();
+    return out.append(list.text())
+        .append('\n')
+        .append(
+            why(
+                state.over().signum() > 0 ? "why it ends over" : "why it ends where it does",
+                List.of(id)))
+        .toString();
   }
 
   private static String overOrUnder(LineState state) {
-    return state.isOver() ? state.over() + " over" : state.over().negated() + " under";
+    return state.over().signum() > 0 ? state.over() + " over" : state.over().negated() + " under";
   }
 
   private String lines() {
@@ -126,38 +136,60 @@ final class BudgetText {
         signed(each.over()));
   }
 
+  /** The parts of each line that is forecast over. */
   private String why() {
-    Listing list = Listing.of("line", "why it ends over", ">adds", ">may come back");
-    for (LineState state : account.all()) {
-      if (!state.isOver()) {
-        continue;
-      }
-      for (Why.Part part : Why.of(ledger, account)) {
-        if (part.line().equals(state.line())) {
-          list.row(
-              state.line(),
-              part.cause().word()
-                  + (part.cause() == Cause.REST ? "" : part.of().map(of -> ": " + of).orElse("")),
-              signed(part.amount()),
-              part.recoverable().signum() == 0 ? "–" : amount(part.recoverable()));
-        }
-      }
+    return why(
+        "why it ends over",
+        account.all().stream()
+            .filter(state -> state.over().signum() > 0)
+            .map(LineState::line)
+            .toList());
+  }
+
+  private String why(String heading, List<String> lines) {
+    Listing list = Listing.of("line", heading, ">adds", ">may come back");
+    List<Why.Part> parts = Why.of(ledger, account);
+    for (String line : lines) {
+      parts.stream()
+          .filter(part -> part.line().equals(line))
+          .forEach(
+              part ->
+                  list.row(
+                      line.isEmpty() ? "on no line" : line,
+                      part.cause().word() + part.of().map(of -> ": " + of).orElse(""),
+                      signed(part.amount()),
+                      part.recoverable().signum() == 0 ? "–" : amount(part.recoverable())));
     }
     return list.isEmpty() ? "" : list.text() + "\n";
   }
 
   private String saved() {
     StringBuilder out = new StringBuilder();
-    for (Saving saving : Saving.byStock(ledger, account)) {
-      if (saving.amount().signum() > 0) {
-        out.append("Saved by using what was at hand (")
-            .append(saving.substitution())
-            .append("): ")
-            .append(saving.amount())
-            .append('\n');
-      }
-    }
+    Saving.byStock(ledger, account).stream()
+        .filter(saving -> saving.amount().signum() > 0)
+        .forEach(
+            saving ->
+                out.append("Saved by using what was at hand (")
+                    .append(saving.substitution())
+                    .append("): ")
+                    .append(saving.amount())
+                    .append('\n'));
+    borrowed()
+        .filter(saved -> saved.signum() > 0)
+        .ifPresent(
+            saved ->
+                out.append("Saved by borrowing tools instead of hiring them: ")
+                    .append(saved)
+                    .append('\n'));
     return out.isEmpty() ? "" : out.append('\n').toString();
+  }
+
+  private Optional<Money> borrowed() {
+    Exchange exchange = Exchange.of(ledger);
+    return Standing.all(ledger, account.asOf()).stream()
+        .flatMap(loan -> loan.saved().stream())
+        .flatMap(saved -> exchange.home(saved, account.asOf()).money().stream())
+        .reduce(Money::plus);
   }
 
   private String range(CostRange range) {
@@ -170,30 +202,21 @@ final class BudgetText {
       out.append(
           String.format(
               Locale.ROOT,
-              "  %2.0f of 100 builds end within %s (give or take %.0f)%n",
+              "  %2.0f of 100 builds end within %s (give or take %.0f)\n",
               share * 100,
               each.money(ledger.build().currency()),
               (each.to() - each.from()) / 2));
     }
-    CostRange.Chance budget = range.chanceWithin(account.whole().budget());
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "  chance of ending within the budget: %.1f %% (±%.1f)%n",
-            budget.share() * 100,
-            budget.error() * 200));
+    out.append(chance("the budget", account.whole().budget(), range));
     account
         .contingency()
         .ifPresent(
-            kept -> {
-              CostRange.Chance both = range.chanceWithin(account.whole().budget().plus(kept));
-              out.append(
-                  String.format(
-                      Locale.ROOT,
-                      "  with what is kept back: %.1f %% (±%.1f)%n",
-                      both.share() * 100,
-                      both.error() * 200));
-            });
+            kept ->
+                out.append(
+                    chance(
+                        "that and what is kept back", account.whole().budget().plus(kept), range)));
+    out.append(
+        chance("the forecast, which adds up likely costs", account.whole().forecast(), range));
     range.contributions().stream()
         .limit(3)
         .forEach(
@@ -201,10 +224,20 @@ final class BudgetText {
                 out.append(
                     String.format(
                         Locale.ROOT,
-                        "  %2.0f %% of the spread comes from %s%n",
+                        "  %2.0f %% of the spread comes from %s\n",
                         each.share() * 100,
                         each.item().what())));
     return out.append('\n').toString();
+  }
+
+  private static String chance(String within, Money amount, CostRange range) {
+    CostRange.Chance chance = range.chanceWithin(amount);
+    return String.format(
+        Locale.ROOT,
+        "  %.1f of 100 (±%.1f) end within %s\n",
+        chance.share() * 100,
+        chance.error() * 200,
+        within);
   }
 
   private String earned(EarnedBook book) {

@@ -2,10 +2,14 @@ package kitwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kitwright.choice.Choice;
 import kitwright.choice.Dominated;
+import kitwright.choice.Signing;
 import kitwright.choice.Taken;
+import kitwright.choice.Turning;
 import kitwright.choice.WayOut;
 import kitwright.finding.PlainJson;
 
@@ -22,11 +26,30 @@ final class OptionsJson {
     json.writeStringField("shortage", choice.standing().shortage().id());
     json.writeStringField("open", choice.standing().open().toString());
     json.writeStringField("launch-if-here", choice.launchIfHere().toString());
+    text("needed-by", choice.neededBy(), json);
     json.writeArrayFieldStart("ways");
     for (WayOut way : choice.ways()) {
       way(way, choice, json);
     }
     json.writeEndArray();
+    json.writeArrayFieldStart("turning");
+    for (Turning each : choice.turning()) {
+      turning(each, json);
+    }
+    json.writeEndArray();
+    text("decided", choice.standing().shortage().decided().map(made -> made.option()), json);
+    json.writeEndObject();
+  }
+
+  private static void turning(Turning each, JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("way", each.way());
+    json.writeStringField("against", each.against());
+    text("cheaper-by", each.lessCost(), json);
+    text("hour-worth-below", each.belowHour(), json);
+    text("hour-worth-above", each.aboveHour(), json);
+    number("days-sooner", each.daysSooner(), json);
+    text("day-worth-above", each.dayWorth(), json);
     json.writeEndObject();
   }
 
@@ -43,8 +66,19 @@ final class OptionsJson {
     text("own-hours-worth", way.outlay().hoursWorth(), json);
     text("here-on", way.timing().arrives(), json);
     text("holds", way.timing().held().map(held -> held.task()), json);
+    number("holds-days", way.timing().held().map(held -> held.days()), json);
+    if (way.timing().held().isPresent()) {
+      json.writeNumberField("float-used", way.timing().held().get().floatUsed());
+      json.writeNumberField("float-left", way.timing().held().get().floatLeft());
+    }
     text("launch", way.timing().launch().map(day -> day.on()), json);
-    text("strength", way.strength().flatMap(s -> s.verdict()).map(v -> v.outcome()), json);
+    number("launch-later", way.timing().launch().map(day -> day.later()), json);
+    text(
+        "strength",
+        way.strength()
+            .flatMap(s -> s.verdict())
+            .map(v -> v.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-')),
+        json);
     text("governing", way.strength().flatMap(s -> s.governing()), json);
     if (way.strength().isPresent() && way.strength().get().margin().isPresent()) {
       json.writeNumberField("margin", way.strength().get().margin().getAsDouble());
@@ -53,9 +87,16 @@ final class OptionsJson {
       json.writeNumberField("mass-ratio", way.strength().get().mass().getAsDouble());
     }
     text("sign-by", way.signing().flatMap(signing -> signing.by()), json);
+    names("signers", way.signing().map(Signing::signers).orElse(List.of()), json);
+    names("lacks", way.signing().map(Signing::lacks).orElse(List.of()), json);
     json.writeArrayFieldStart("takes");
     for (Taken taken : way.taken()) {
-      json.writeString(taken.qty() + " of " + taken.thing());
+      json.writeStartObject();
+      json.writeStringField("thing", taken.thing());
+      json.writeStringField("qty", taken.qty().toString());
+      json.writeStringField("left", taken.left().toString());
+      names("meant-for", taken.losers(), json);
+      json.writeEndObject();
     }
     json.writeEndArray();
     for (Dominated each : choice.dominated()) {
@@ -71,5 +112,21 @@ final class OptionsJson {
     if (value.isPresent()) {
       json.writeStringField(name, value.get().toString());
     }
+  }
+
+  private static void number(String name, Optional<Long> value, JsonGenerator json)
+      throws IOException {
+    if (value.isPresent()) {
+      json.writeNumberField(name, value.get());
+    }
+  }
+
+  private static void names(String name, List<String> names, JsonGenerator json)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String each : names) {
+      json.writeString(each);
+    }
+    json.writeEndArray();
   }
 }

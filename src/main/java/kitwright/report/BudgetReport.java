@@ -2,19 +2,25 @@ package kitwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.document.Block;
 import kitwright.document.Column;
+import kitwright.document.Destination;
+import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.money.Account;
+import kitwright.money.CostRange;
 import kitwright.money.LineState;
 import kitwright.money.Remaining;
 import kitwright.value.Money;
 
 /** Where the money went and where it will end, line by line, and why a line ends over. */
 final class BudgetReport implements Report {
+  private static final String DRAWING = "budget.svg";
+
   @Override
   public String name() {
     return "budget";
@@ -28,6 +34,8 @@ final class BudgetReport implements Report {
   @Override
   public List<Sheet> sheets(Situation now) {
     Account account = now.account();
+    CostRange range = CostRange.of(now.ledger(), account);
+    BudgetAhead ahead = new BudgetAhead(now, range);
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
@@ -37,9 +45,20 @@ final class BudgetReport implements Report {
             .block("lines", lines(account))
             .block("to-come", toCome(account))
             .block("causes", Overruns.blocks(now).toArray(Block[]::new))
+            .block("over-time", drawing(), ahead.overTime())
+            .block("ends", ahead.ends())
+            .block("work", ahead.work())
             .block("claims", back(account).toArray(Block[]::new))
             .block("cautions", cautions(account).toArray(Block[]::new));
-    return List.of(new Sheet("budget.md", name(), slots));
+    Map<String, String> drawings =
+        Map.of(DRAWING, BudgetPicture.of(now.ledger(), account, range).text());
+    return List.of(new Sheet("budget.md", name(), slots, drawings));
+  }
+
+  private static Block drawing() {
+    return Block.paragraph(
+        Inline.picture(
+            Destination.file(DRAWING), "paid, ordered, forecast and budget over the months"));
   }
 
   private static String summary(Account account) {

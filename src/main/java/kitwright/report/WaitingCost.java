@@ -32,9 +32,7 @@ final class WaitingCost {
       Ref ref = new Ref(shortage.id(), shortage.at().record());
       if (isOpen(line)) {
         Choice.of(bearings, now.account(), assessments, ref)
-            .flatMap(WaitingCost::waiting)
-            .flatMap(way -> sentence(way, line))
-            .ifPresent(sentences::add);
+            .ifPresent(choice -> sentences.addAll(sentences(choice, line)));
       }
     }
     return String.join(" ", sentences);
@@ -44,6 +42,25 @@ final class WaitingCost {
     return line.shortage().isOpen();
   }
 
+  private static List<String> sentences(Choice choice, Line line) {
+    List<String> sentences = new ArrayList<>();
+    waiting(choice).flatMap(way -> sentence(way, line)).ifPresent(sentences::add);
+    choice
+        .neededBy()
+        .ifPresent(
+            day ->
+                sentences.add(
+                    Say.capital(what(line))
+                        + " must be here by "
+                        + Say.day(day)
+                        + ", or the launch moves."));
+    return sentences;
+  }
+
+  private static String what(Line line) {
+    return ShortagesReport.what(line.shortage());
+  }
+
   private static Optional<WayOut> waiting(Choice choice) {
     return choice.ways().stream()
         .filter(way -> way.option().way() == Shortage.Way.WAIT)
@@ -51,10 +68,6 @@ final class WaitingCost {
   }
 
   private static Optional<String> sentence(WayOut way, Line line) {
-    String what =
-        line.balance()
-            .map(balance -> balance.position().item().what())
-            .orElse(line.shortage().shortage().item().id());
     String held =
         way.timing().held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
     String launch =
@@ -67,11 +80,11 @@ final class WaitingCost {
       return Optional.empty();
     }
     String both = held.isEmpty() ? launch : launch.isEmpty() ? held : held + ", and " + launch;
-    return Optional.of("While we wait for " + what + ", " + both + ".");
+    return Optional.of("While we wait for " + what(line) + ", " + both + ".");
   }
 
   private static String held(Timing.Held held) {
-    return "the work “" + held.what() + "” starts " + days(held.days()) + " later than it could";
+    return "the work “" + held.what() + "” is held up by " + days(held.days());
   }
 
   private static String days(long days) {

@@ -106,6 +106,7 @@ class ChoiceTest {
     Choice choice = choice(SPARS);
     Timing wait = way(choice, "wait").timing();
     assertThat(choice.launchIfHere()).isEqualTo("2026-03-31");
+    assertThat(choice.neededBy()).as("17 working days on").contains(LocalDate.of(2026, 3, 25));
     assertThat(wait.held().orElseThrow().task()).isEqualTo("plane");
     assertThat(wait.held().orElseThrow().days()).isEqualTo(49);
     assertThat(wait.launch().orElseThrow().on()).isEqualTo("2026-04-24");
@@ -122,6 +123,21 @@ class ChoiceTest {
     assertThat(buy.held().orElseThrow().floatUsed()).isCloseTo(10.25, within(1e-9));
     assertThat(buy.held().orElseThrow().floatLeft()).isCloseTo(6.75, within(1e-9));
     assertThat(buy.launch().orElseThrow().later()).isZero();
+  }
+
+  /** Half of planing, a day, is left: done on 2 March with the staves here, on 20 April without. */
+  @Test
+  void theRestOfWorkUnderWayWaitsToo() {
+    Choice choice =
+        choice(
+            SPARS.replace(
+                "uses: [{item: stave, qty: 14 m}]}",
+                "uses: [{item: stave, qty: 14 m}], started: 2026-02-26, progress: 50 %}"));
+    Timing wait = way(choice, "wait").timing();
+    assertThat(wait.held().orElseThrow().task()).isEqualTo("plane");
+    assertThat(wait.held().orElseThrow().days()).isEqualTo(49);
+    assertThat(wait.launch().orElseThrow().on()).isEqualTo("2026-04-23");
+    assertThat(choice.neededBy()).contains(LocalDate.of(2026, 3, 26));
   }
 
   @Test

@@ -1,0 +1,180 @@
+package kitwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.money.Account;
+import kitwright.money.CostRange;
+import kitwright.money.EarnedBook;
+import kitwright.money.Figure;
+import kitwright.money.Figures;
+import kitwright.money.LineState;
+import kitwright.money.OverTime;
+import kitwright.network.Baseline;
+import kitwright.network.Plan;
+import kitwright.value.Money;
+
+/** Money over time, where it may end, and money against work done: blocks of the budget report. */
+final class BudgetAhead {
+  private static final double[] SHARES = {0.1, 0.5, 0.8, 0.9};
+  private static final int TOLD = 5;
+
+  private final Situation now;
+  private final Account account;
+  private final CostRange range;
+
+  BudgetAhead(Situation now, CostRange range) {
+    this.now = now;
+    this.account = now.account();
+    this.range = range;
+  }
+
+  /** The last reading of each month: the figures of the drawing. */
+  Block overTime() {
+    Map<YearMonth, OverTime> months = new LinkedHashMap<>();
+    OverTime.of(now.ledger(), account)
+        .forEach(each -> months.put(YearMonth.from(each.day()), each));
+    return Block.table(
+        Column.columns(
+            Column.left("By"),
+            Column.right("Paid"),
+            Column.right("Ordered"),
+            Column.right("Together")),
+        months.values().stream()
+            .map(
+                each ->
+                    Row.row(
+                        each.day().toString(),
+                        Say.amount(each.paid()),
+                        Say.amount(each.ordered()),
+                        Say.amount(each.committed())))
+            .toList());
+  }
+
+  /** Nothing where nothing is uncertain. */
+  Block[] ends() {
+    if (range.contributions().isEmpty()) {
+      return new Block[0];
+    }
+    return new Block[] {
+      Block.paragraph(chances()), shares(), Block.paragraph("What makes it uncertain:"), spread()
+    };
+  }
+
+  private String chances() {
+    Money budget = account.whole().budget();
+    return "Of "
+        + String.format(Locale.ROOT, "%,d", range.runs()).replace(',', '\u00a0')
+        + " ends drawn from the ranges, "
+        + chance(budget)
+        + " stay within the budget"
+        + account
+            .contingency()
+            .map(kept -> " and " + chance(budget.plus(kept)) + " within what was kept back too")
+            .orElse("")
+        + ". The forecast adds up what is likely of each line; "
+        + chance(account.whole().forecast())
+        + " stay within that, since costs run over more easily than under and of an open shortage"
+        + " it takes the cheapest way out.";
+  }
+
+  private String chance(Money amount) {
+    return percent(range.chanceWithin(amount).share());
+  }
+
+  private static String percent(double share) {
+    return BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP) + "\u00a0%";
+  }
+
+  private Block shares() {
+    List<Row> rows = new ArrayList<>();
+    for (double share : SHARES) {
+      CostRange.Quantile each = range.within(share);
+      rows.add(
+          Row.row(
+              Math.round(share * 100) + " of 100 builds",
+              Say.amount(each.money(now.home())),
+              Say.signed(each.money(now.home()).minus(account.whole().budget())),
+              Say.amount(money(each.from())) + " to " + Say.amount(money(each.to()))));
+    }
+    return Block.table(
+        Column.columns(
+            Column.left("So many"),
+            Column.right("End within"),
+            Column.right("Over"),
+            Column.right("Give or take, 19 times in 20")),
+        rows);
+  }
+
+  private Money money(double amount) {
+    return Money.rounded(BigDecimal.valueOf(amount), now.home());
+  }
+
+  private Block spread() {
+    return Block.table(
+        Column.columns(Column.left("Cost"), Column.right("Share of the spread")),
+        range.contributions().stream()
+            .limit(TOLD)
+            .map(each -> Row.row(each.item().what(), percent(each.share())))
+            .toList());
+  }
+
+  /** Nothing where no task earns a line. */
+  Block[] work() {
+    Plan plan = Plan.of(now.ledger(), now.today());
+    Baseline baseline = Baseline.of(plan, now.ledger().build().started(), now.today());
+    EarnedBook book = EarnedBook.of(now.ledger(), account, baseline::share);
+    if (book.whole().isEmpty()) {
+      return new Block[0];
+    }
+    List<Figure> figures = Figures.of(book.whole().get(), forecastOf(book));
+    Block table =
+        Block.table(
+            Column.columns(
+                Column.left("Figure"), Column.right("Value"), Column.left("What it says")),
+            figures.stream()
+                .map(
+                    each ->
+                        Row.row(
+                            each.name() + " (" + each.abbreviation() + ")",
+                            each.value().replaceFirst("^-", "−"),
+                            each.says()))
+                .toList());
+    return Optional.of(unearned(book))
+        .filter(names -> !names.isEmpty())
+        .map(
+            names ->
+                new Block[] {
+                  table,
+                  Block.paragraph(
+                      "No task earns these lines, and they are in no figure here: "
+                          + Say.list(names)
+                          + ".")
+                })
+        .orElseGet(() -> new Block[] {table});
+  }
+
+  private List<String> unearned(EarnedBook book) {
+    return account.lines().stream()
+        .filter(line -> book.unearned().contains(line.line()))
+        .map(LineState::title)
+        .toList();
+  }
+
+  /** The forecast of the lines that tasks earn, and of no others. */
+  private Money forecastOf(EarnedBook book) {
+    return account.lines().stream()
+        .filter(line -> book.lines().containsKey(line.line()))
+        .map(LineState::forecast)
+        .reduce(Money.zero(now.home()), Money::plus);
+  }
+}
