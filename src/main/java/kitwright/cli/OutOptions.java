@@ -43,21 +43,33 @@ final class OutOptions {
       sheet
           .fill(templates)
           .<Runnable>match(
-              text -> () -> put(where, sheet.file(), text.markdown(), opened, session, faults),
+              text -> () -> put(where, sheet, text.markdown(), opened, session, faults),
               broken -> () -> faults.addAll(TemplateFindings.of(broken)))
           .run();
-    }
-    if (!where.equals(PRINTED)) {
-      sheets.forEach(
-          sheet ->
-              new TreeMap<>(sheet.drawings())
-                  .forEach((name, svg) -> put(where, name, svg, opened, session, faults)));
     }
     if (faults.isEmpty()) {
       return Command.CLEAN;
     }
     session.err().print(Opened.text(session).render(faults, file -> lines(opened, file)));
     return Command.UNREADABLE;
+  }
+
+  /**
+   * A document and its drawings go together: where the one is refused, the others are not written.
+   */
+  private void put(
+      String where,
+      Sheet sheet,
+      String markdown,
+      Opened opened,
+      Session session,
+      List<Finding> faults) {
+    int before = faults.size();
+    put(where, sheet.file(), markdown, opened, session, faults);
+    if (!where.equals(PRINTED) && faults.size() == before) {
+      new TreeMap<>(sheet.drawings())
+          .forEach((name, svg) -> put(where, name, svg, opened, session, faults));
+    }
   }
 
   private void put(
