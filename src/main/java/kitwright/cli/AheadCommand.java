@@ -1,16 +1,12 @@
 package kitwright.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import kitwright.drawing.Svg;
 import kitwright.network.Range;
 import kitwright.network.Simulation;
 import kitwright.openmatter.Bearings;
-import kitwright.report.Existing;
 import kitwright.report.WorkPicture;
-import kitwright.report.Writing;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -29,6 +25,8 @@ final class AheadCommand implements Command {
     TEXT,
     JSON
   }
+
+  @Mixin private PictureOptions picture = new PictureOptions();
 
   @Mixin private LedgerOptions options = new LedgerOptions();
 
@@ -49,16 +47,6 @@ final class AheadCommand implements Command {
       names = "--range",
       description = "Show in what range the end lies, by simulation and by the classical estimate.")
   private boolean range;
-
-  @Option(
-      names = "--picture",
-      paramLabel = "FILE",
-      description =
-          "Also draw the work over time, with what will stop it, into an SVG file; up to the end of the plan unless --weeks says otherwise.")
-  private String picture = "";
-
-  @Option(names = "--force", description = "Replace a picture that Kitwright did not write.")
-  private boolean force;
 
   @Option(
       names = "--format",
@@ -86,33 +74,15 @@ final class AheadCommand implements Command {
             format == Format.JSON
                 ? AheadJson.of(outlook)
                 : new AheadText(outlook, session.screen().width()).text());
-    if (!picture.isEmpty()) {
-      draw(outlook, session);
-    }
+    picture.draw(() -> drawing(outlook), session);
     return CLEAN;
   }
 
-  private void draw(Outlook outlook, Session session) {
-    Path file = LedgerOptions.path(session, picture).toAbsolutePath().normalize();
-    Path folder = file.getParent();
-    if (!picture.endsWith(".svg") || folder == null) {
-      throw new Refusal("After --picture: “" + picture + "”.", "Please name a file FILE.svg.");
-    }
-    Svg drawn =
-        weeks < 0 ? WorkPicture.of(outlook.now()) : WorkPicture.upTo(outlook.last(), outlook.now());
-    Writing.into(folder)
-        .write(
-            file.getFileName().toString(),
-            drawn.text(),
-            force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
-        .<Runnable>match(
-            done -> () -> session.err().println("written  " + done.file()),
-            same -> () -> session.err().println("as it was " + same.file()),
-            refused ->
-                () -> {
-                  throw new Refusal(refused.why().what(), refused.why().mend());
-                })
-        .run();
+  /** Up to the end of the plan unless {@code --weeks} says otherwise. */
+  private Svg drawing(Outlook outlook) {
+    return weeks < 0
+        ? WorkPicture.of(outlook.now())
+        : WorkPicture.upTo(outlook.last(), outlook.now());
   }
 
   private static Range simulated(Bearings now) {
@@ -121,10 +91,10 @@ final class AheadCommand implements Command {
 
   /** A refusal that offers the nearest id. */
   static Refusal unknown(String id, List<String> known) {
-    return new Refusal(
+    return Refusal.unknown(
         "No delivery, claim, shortage, order or task has the id “" + id + "”.",
-        Nearest.to(id, known)
-            .map(near -> "Did you mean “" + near + "”?")
-            .orElse("Look it up in the ledger."));
+        id,
+        known,
+        "Look it up in the ledger.");
   }
 }

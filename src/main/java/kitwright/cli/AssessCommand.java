@@ -16,7 +16,6 @@ import kitwright.ledger.Ledger;
 import kitwright.report.AssessmentJson;
 import kitwright.report.CalculationSheet;
 import kitwright.report.Sheet;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -153,11 +152,11 @@ final class AssessCommand implements Command {
           all.of(id)
               .orElseThrow(
                   () ->
-                      new Refusal(
+                      Refusal.unknown(
                           "There is no assessment “" + id + "”.",
-                          Nearest.to(id, ledger.ids(Kind.ASSESSMENTS))
-                              .map(near -> "Did you mean “" + near + "”?")
-                              .orElse("“kitwright assess” alone lists them."))));
+                          id,
+                          ledger.ids(Kind.ASSESSMENTS),
+                          "“kitwright assess” alone lists them.")));
     }
     return chosen;
   }

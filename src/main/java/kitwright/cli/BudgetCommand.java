@@ -10,7 +10,6 @@ import kitwright.network.Baseline;
 import kitwright.network.Plan;
 import kitwright.report.BudgetPicture;
 import kitwright.report.Situation;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -41,11 +40,11 @@ final class BudgetCommand implements Command {
     Ledger ledger = opened.ledger(session);
     var day = asOf.isEmpty() ? opened.today() : LedgerOptions.day(asOf);
     if (!line.isEmpty() && ledger.find(Kind.BUDGET, line).isEmpty()) {
-      throw new Refusal(
+      throw Refusal.unknown(
           "There is no budget line “" + line + "”.",
-          Nearest.to(line, ledger.ids(Kind.BUDGET))
-              .map(near -> "Did you mean “" + near + "”?")
-              .orElse("The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + "."));
+          line,
+          ledger.ids(Kind.BUDGET),
+          "The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + ".");
     }
     Account account = Situation.of(ledger, day).account();
     Plan plan = Plan.of(ledger, day);

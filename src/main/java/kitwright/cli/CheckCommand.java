@@ -11,7 +11,6 @@ import kitwright.finding.Finding;
 import kitwright.finding.JsonFindings;
 import kitwright.finding.SarifFindings;
 import kitwright.finding.Severity;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -95,11 +94,11 @@ final class CheckCommand implements Command {
             RulePages.of(rule)
                 .orElseThrow(
                     () ->
-                        new Refusal(
+                        Refusal.unknown(
                             "There is no rule “" + rule + "”.",
-                            Nearest.to(rule, RuleNames.all())
-                                .map(near -> "Did you mean “" + near + "”?")
-                                .orElse("“kitwright check --explain” lists them all.")))
+                            rule,
+                            RuleNames.all(),
+                            "“kitwright check --explain” lists them all."))
                 .help());
     return CLEAN;
   }

@@ -10,7 +10,6 @@ import kitwright.ledger.Ledger;
 import kitwright.report.ClaimLetter;
 import kitwright.report.Situation;
 import kitwright.value.Money;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -43,11 +42,11 @@ final class ClaimCommand implements Command {
             .of(id.get())
             .orElseThrow(
                 () ->
-                    new Refusal(
+                    Refusal.unknown(
                         "There is no claim “" + id.get() + "”.",
-                        Nearest.to(id.get(), ledger.ids(Kind.CLAIMS))
-                            .map(near -> "Did you mean “" + near + "”?")
-                            .orElse("“kitwright claim” alone lists them.")));
+                        id.get(),
+                        ledger.ids(Kind.CLAIMS),
+                        "“kitwright claim” alone lists them."));
     return out.tell(List.of(ClaimLetter.of(claim, now)), OutOptions.PRINTED, opened, session);
   }
 

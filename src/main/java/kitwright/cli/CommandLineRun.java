@@ -2,7 +2,6 @@ package kitwright.cli;
 
 import java.util.Arrays;
 import java.util.Locale;
-import kitwright.value.Nearest;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -90,11 +89,11 @@ final class CommandLineRun {
   }
 
   private static Refusal unknown(String word) {
-    return new Refusal(
+    return Refusal.unknown(
         "There is no command “" + word + "”.",
-        Nearest.to(word, Commands.all().stream().map(Commands.Word::name).toList())
-            .map(near -> "Did you mean “" + near + "”?")
-            .orElse("“kitwright --help” lists them."));
+        word,
+        Commands.all().stream().map(Commands.Word::name).toList(),
+        "“kitwright --help” lists them.");
   }
 
   private static String sentence(ParameterException misused) {

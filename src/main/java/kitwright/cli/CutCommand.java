@@ -13,7 +13,6 @@ import kitwright.ledger.Cut;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.CutPicture;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -103,11 +102,11 @@ final class CutCommand implements Command {
     Optional<Cut> cut = ledger.find(Kind.CUTS, id);
     return cut.orElseThrow(
         () ->
-            new Refusal(
+            Refusal.unknown(
                 "There is no cut “" + id + "”.",
-                Nearest.to(id, ledger.ids(Kind.CUTS))
-                    .map(near -> "Did you mean “" + near + "”?")
-                    .orElse("“kitwright cut” alone lists them.")));
+                id,
+                ledger.ids(Kind.CUTS),
+                "“kitwright cut” alone lists them."));
   }
 
   private static String list(Ledger ledger, Positions positions) {

@@ -5,7 +5,6 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 import kitwright.substitution.Fingerprint;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -30,11 +29,11 @@ final class FingerprintCommand implements Command {
     Ledger ledger = Opened.of(options, session).ledger(session);
     for (String id : ids) {
       if (ledger.find(Kind.SUBSTITUTIONS, id).isEmpty()) {
-        throw new Refusal(
+        throw Refusal.unknown(
             "There is no substitution “" + id + "”.",
-            Nearest.to(id, ledger.ids(Kind.SUBSTITUTIONS))
-                .map(near -> "Did you mean “" + near + "”?")
-                .orElse("“kitwright fingerprint” alone lists them."));
+            id,
+            ledger.ids(Kind.SUBSTITUTIONS),
+            "“kitwright fingerprint” alone lists them.");
       }
     }
     for (Substitution substitution : ledger.substitutions()) {

@@ -8,7 +8,6 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.Situation;
 import kitwright.shortage.Balance;
-import kitwright.value.Nearest;
 import kitwright.value.Quantity;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,11 +40,11 @@ final class KitCommand implements Command {
     Ledger ledger = opened.ledger(session);
     for (String id : ids) {
       if (ledger.find(Kind.KIT, id).isEmpty()) {
-        throw new Refusal(
+        throw Refusal.unknown(
             "There is no kit item “" + id + "”.",
-            Nearest.to(id, ledger.ids(Kind.KIT))
-                .map(near -> "Did you mean “" + near + "”?")
-                .orElse("“kitwright kit” alone lists them."));
+            id,
+            ledger.ids(Kind.KIT),
+            "“kitwright kit” alone lists them.");
       }
     }
     Situation now = Situation.of(ledger, opened.today());

@@ -10,7 +10,6 @@ import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
 import kitwright.ledger.Kind;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -105,10 +104,10 @@ final class NewCommand implements Command {
   private static Refusal unknown(String word) {
     List<String> words =
         Stream.of(Kind.values()).map(kind -> kind.word().replace(' ', '-')).toList();
-    return new Refusal(
+    return Refusal.unknown(
         "There is no kind of record “" + word + "”.",
-        Nearest.to(word, words)
-            .map(near -> "Did you mean “" + near + "”?")
-            .orElse("The kinds are: " + String.join(", ", words) + "."));
+        word,
+        words,
+        "The kinds are: " + String.join(", ", words) + ".");
   }
 }

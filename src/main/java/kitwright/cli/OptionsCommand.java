@@ -2,15 +2,16 @@ package kitwright.cli;
 
 import java.util.Optional;
 import kitwright.assessment.Assessments;
+import kitwright.assessment.Judging;
 import kitwright.choice.Choice;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.money.Account;
+import kitwright.money.Spent;
+import kitwright.network.Plan;
 import kitwright.openmatter.Bearings;
-import kitwright.report.Situation;
 import kitwright.report.WaysOutPage;
-import kitwright.value.Nearest;
 import kitwright.value.Ref;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,22 +50,24 @@ final class OptionsCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Bearings now = Bearings.of(ledger, opened.today());
+    Assessments assessments = Assessments.of(ledger);
+    Bearings now =
+        Bearings.of(
+            ledger,
+            opened.today(),
+            Plan.of(ledger, opened.today()),
+            Judging.of(ledger, assessments));
     if (id.isEmpty()) {
       session.out().print(list(now));
       return CLEAN;
     }
-    Account account = Situation.of(ledger, opened.today()).account();
+    Account account = Spent.asOf(ledger, opened.today(), now.shortages());
     Optional<Shortage> shortage = ledger.find(Kind.SHORTAGES, id.get());
     Choice choice =
         shortage
             .flatMap(
                 found ->
-                    Choice.of(
-                        now,
-                        account,
-                        Assessments.of(ledger),
-                        new Ref(found.id(), found.at().record())))
+                    Choice.of(now, account, assessments, new Ref(found.id(), found.at().record())))
             .orElseThrow(() -> unknown(ledger, id.get()));
     session.out().print(told(choice, session));
     return CLEAN;
@@ -97,10 +100,10 @@ final class OptionsCommand implements Command {
   }
 
   private static Refusal unknown(Ledger ledger, String id) {
-    return new Refusal(
+    return Refusal.unknown(
         "There is no shortage “" + id + "” on that day.",
-        Nearest.to(id, ledger.ids(Kind.SHORTAGES))
-            .map(near -> "Did you mean “" + near + "”?")
-            .orElse("“kitwright options” alone lists them."));
+        id,
+        ledger.ids(Kind.SHORTAGES),
+        "“kitwright options” alone lists them.");
   }
 }

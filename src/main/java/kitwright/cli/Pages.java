@@ -2,9 +2,9 @@ package kitwright.cli;
 
 import java.time.LocalDate;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kitwright.finding.Wrapping;
 import kitwright.value.Visible;
 
 /** Lines for a terminal: dates as people say them, text broken at spaces, hanging indents. */
@@ -53,26 +53,12 @@ final class Pages {
 
   /** Text behind a label of fixed width, broken so that it hangs under its start. */
   Pages hanging(String label, int indent, String text) {
-    List<String> lines = broken(text, width - indent);
+    List<String> lines = Wrapping.at(width - indent, Visible.line(text));
     for (int i = 0; i < lines.size(); i++) {
       String start = i == 0 ? label : "";
       line(start + " ".repeat(Math.max(0, indent - length(start))) + lines.get(i));
     }
     return this;
-  }
-
-  private static List<String> broken(String text, int room) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : Visible.line(text).strip().split(" +", -1)) {
-      if (!line.isEmpty() && length(line) + 1 + length(word) > room) {
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.isEmpty() ? "" : " ").append(word);
-    }
-    lines.add(line.toString());
-    return lines;
   }
 
   private static int length(CharSequence text) {

@@ -13,7 +13,7 @@ final class PictureOptions {
   private String picture = "";
 
   @Option(
-      names = "--replace-picture",
+      names = {"--force", "--replace-picture"},
       description = "Replace a picture that Kitwright did not write.")
   private boolean replace;
 

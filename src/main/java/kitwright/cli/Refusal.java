@@ -1,7 +1,9 @@
 package kitwright.cli;
 
+import java.util.Collection;
 import java.util.Locale;
 import kitwright.value.Misread;
+import kitwright.value.Nearest;
 
 /** The command cannot be carried out: told in one line, and the exit code is 2. */
 final class Refusal extends RuntimeException {
@@ -14,6 +16,19 @@ final class Refusal extends RuntimeException {
   /** A word of the command line that could not be read. */
   static Refusal of(Misread misread) {
     return new Refusal(sentence(misread.what()), sentence(misread.mend()));
+  }
+
+  /**
+   * A name that nobody knows.
+   *
+   * @param what what is wrong
+   * @param known the names there are, of which the nearest is offered
+   * @param otherwise how to mend it where none is near
+   */
+  static Refusal unknown(String what, String name, Collection<String> known, String otherwise) {
+    return new Refusal(
+        what,
+        Nearest.to(name, known).map(near -> "Did you mean “" + near + "”?").orElse(otherwise));
   }
 
   private static String sentence(String text) {

@@ -7,7 +7,6 @@ import kitwright.report.Report;
 import kitwright.report.Reports;
 import kitwright.report.Sheet;
 import kitwright.report.Situation;
-import kitwright.value.Nearest;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -52,10 +51,10 @@ final class ReportCommand implements Command {
     return Reports.named(name)
         .orElseThrow(
             () ->
-                new Refusal(
+                Refusal.unknown(
                     "There is no report “" + name + "”.",
-                    Nearest.to(name, known)
-                        .map(near -> "Did you mean “" + near + "”?")
-                        .orElse("The reports are: " + String.join(", ", known) + ".")));
+                    name,
+                    known,
+                    "The reports are: " + String.join(", ", known) + "."));
   }
 }

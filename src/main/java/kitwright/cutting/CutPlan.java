@@ -12,6 +12,7 @@ import kitwright.cutting.solve.Shortfall;
 import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Stock;
 
 /**
  * Which piece of the rack yields which parts of a cut.
@@ -36,6 +37,15 @@ public record CutPlan(Cut cut, Rack rack, Optional<BarPlan> lengths, Optional<Pa
             rack,
             Optional.empty(),
             Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
+  }
+
+  /** The stock of that id among what could be drawn on. */
+  public Stock stock(String id) {
+    return rack.pieces().stream()
+        .map(Rack.Free::stock)
+        .filter(stock -> stock.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Parts that cannot be made from what is there. */

@@ -1,9 +1,12 @@
 package kitwright.cutting;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kitwright.cutting.solve.CutBar;
+import kitwright.cutting.solve.CutPanel;
 import kitwright.ledger.Stock;
 import kitwright.value.Decimal;
 
@@ -15,53 +18,15 @@ public final class Remnants {
    * Stock records for the left-overs worth keeping, and what to set the used stock to; YAML to be
    * read over before it is pasted, since the bench may have gone otherwise than the plan.
    */
-  public static String yaml(CutPlan plan, java.time.LocalDate today) {
+  public static String yaml(CutPlan plan, LocalDate today) {
     Map<String, Integer> used = new LinkedHashMap<>();
     List<String> records = new ArrayList<>();
-    plan.lengths()
-        .ifPresent(
-            bars ->
-                bars.bars()
-                    .forEach(
-                        bar -> {
-                          used.merge(bar.stock(), 1, Integer::sum);
-                          Stock from = stock(plan, bar.stock());
-                          bar.remnants()
-                              .forEach(
-                                  rest ->
-                                      records.add(
-                                          record(
-                                              plan,
-                                              from,
-                                              records.size() + 1,
-                                              Tenths.mm(rest.length())
-                                                  + " x "
-                                                  + Decimal.print(Wanted.size(from).width()),
-                                              today)));
-                        }));
-    plan.panels()
-        .ifPresent(
-            panels ->
-                panels
-                    .panels()
-                    .forEach(
-                        panel -> {
-                          used.merge(panel.stock(), 1, Integer::sum);
-                          Stock from = stock(plan, panel.stock());
-                          panel
-                              .remnants()
-                              .forEach(
-                                  rest ->
-                                      records.add(
-                                          record(
-                                              plan,
-                                              from,
-                                              records.size() + 1,
-                                              Tenths.mm(rest.length())
-                                                  + " x "
-                                                  + Tenths.mm(rest.width()),
-                                              today)));
-                        }));
+    for (Cut cut : cuts(plan)) {
+      used.merge(cut.stock().id(), 1, Integer::sum);
+      for (String size : cut.remnants()) {
+        records.add(record(plan, cut.stock(), records.size() + 1, size, today));
+      }
+    }
     StringBuilder out = new StringBuilder();
     out.append("# Cut ")
         .append(plan.cut().id())
@@ -70,7 +35,7 @@ public final class Remnants {
         .append("” in its record, and set\n");
     used.forEach(
         (id, count) -> {
-          Stock from = stock(plan, id);
+          Stock from = plan.stock(id);
           int left = from.pieces().orElse(1) - count;
           out.append("#   ")
               .append(id)
@@ -83,8 +48,33 @@ public final class Remnants {
     return out.toString();
   }
 
-  private static String record(
-      CutPlan plan, Stock from, int number, String size, java.time.LocalDate today) {
+  /** A piece that is cut, with length and width of what is left of it. */
+  private record Cut(Stock stock, List<String> remnants) {}
+
+  private static List<Cut> cuts(CutPlan plan) {
+    List<Cut> cuts = new ArrayList<>();
+    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> cuts.add(cut(plan, bar))));
+    plan.panels().ifPresent(all -> all.panels().forEach(panel -> cuts.add(cut(plan, panel))));
+    return cuts;
+  }
+
+  private static Cut cut(CutPlan plan, CutBar bar) {
+    Stock stock = plan.stock(bar.stock());
+    String width = Decimal.print(Wanted.size(stock).width());
+    return new Cut(
+        stock,
+        bar.remnants().stream().map(rest -> Tenths.mm(rest.length()) + " x " + width).toList());
+  }
+
+  private static Cut cut(CutPlan plan, CutPanel panel) {
+    return new Cut(
+        plan.stock(panel.stock()),
+        panel.remnants().stream()
+            .map(rest -> Tenths.mm(rest.length()) + " x " + Tenths.mm(rest.width()))
+            .toList());
+  }
+
+  private static String record(CutPlan plan, Stock from, int number, String size, LocalDate today) {
     return "  - id: "
         + from.id()
         + "-"
@@ -107,13 +97,5 @@ public final class Remnants {
         + "    since: "
         + today
         + "\n";
-  }
-
-  private static Stock stock(CutPlan plan, String id) {
-    return plan.rack().pieces().stream()
-        .map(Rack.Free::stock)
-        .filter(stock -> stock.id().equals(id))
-        .findFirst()
-        .orElseThrow();
   }
 }

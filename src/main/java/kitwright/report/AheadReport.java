@@ -29,7 +29,7 @@ final class AheadReport implements Report {
 
   @Override
   public List<Sheet> sheets(Situation situation) {
-    Bearings now = Bearings.of(situation.ledger(), situation.today());
+    Bearings now = situation.bearings();
     List<OpenMatter> matters = OpenMatters.of(now).all();
     List<OpenMatter> stopping = matters.stream().filter(m -> m.stop().isPresent()).toList();
     List<OpenMatter> idle = matters.stream().filter(m -> m.stop().isEmpty()).toList();

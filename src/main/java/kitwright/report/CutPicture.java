@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.cutting.CutPlan;
-import kitwright.cutting.Rack;
 import kitwright.cutting.Steps;
 import kitwright.cutting.solve.Area;
 import kitwright.cutting.solve.BarPiece;
@@ -37,7 +36,7 @@ public final class CutPicture {
   }
 
   private static Piece piece(CutPlan plan, CutBar bar) {
-    Stock stock = stock(plan, bar.stock());
+    Stock stock = plan.stock(bar.stock());
     double width = width(stock);
     List<Stretch> stretches = flaws(stock);
     for (BarPiece part : bar.pieces()) {
@@ -59,7 +58,7 @@ public final class CutPicture {
   }
 
   private static Piece piece(CutPlan plan, CutPanel panel) {
-    Stock stock = stock(plan, panel.stock());
+    Stock stock = plan.stock(panel.stock());
     List<Stretch> stretches = flaws(stock);
     panel.strips().stream()
         .flatMap(strip -> strip.pieces().stream())
@@ -112,13 +111,5 @@ public final class CutPicture {
 
   private static double width(Stock stock) {
     return stock.size().map(Size::width).map(BigDecimal::doubleValue).orElse(0.0);
-  }
-
-  private static Stock stock(CutPlan plan, String id) {
-    return plan.rack().pieces().stream()
-        .map(Rack.Free::stock)
-        .filter(stock -> stock.id().equals(id))
-        .findFirst()
-        .orElseThrow();
   }
 }

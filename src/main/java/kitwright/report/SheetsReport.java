@@ -1,7 +1,6 @@
 package kitwright.report;
 
 import java.util.List;
-import kitwright.assessment.Assessments;
 
 /** A calculation sheet for every assessment. */
 final class SheetsReport implements Report {
@@ -17,7 +16,7 @@ final class SheetsReport implements Report {
 
   @Override
   public List<Sheet> sheets(Situation now) {
-    return Assessments.of(now.ledger()).all().stream()
+    return now.assessments().all().stream()
         .map(result -> CalculationSheet.of(result, now.ledger()))
         .toList();
   }

@@ -3,12 +3,14 @@ package kitwright.report;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
-import java.util.stream.Collectors;
+import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
 import kitwright.kit.Positions;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.Spent;
+import kitwright.network.Plan;
+import kitwright.openmatter.Bearings;
 
 /**
  * The ledger and everything that follows from it on a day, worked out once for all documents.
@@ -23,13 +25,15 @@ public record Situation(
     kitwright.shortage.Standings shortages,
     kitwright.claim.Standings claims,
     List<kitwright.loan.Standing> loans,
-    Account account) {
+    Account account,
+    Assessments assessments) {
 
   /** Works it out. */
   public static Situation of(Ledger ledger, LocalDate today) {
+    Assessments assessments = Assessments.of(ledger);
     Positions positions = Positions.of(ledger, today);
     kitwright.substitution.Standings substitutions =
-        kitwright.substitution.Standings.of(ledger, Judging.of(ledger), today);
+        kitwright.substitution.Standings.of(ledger, Judging.of(ledger, assessments), today);
     kitwright.shortage.Standings shortages =
         kitwright.shortage.Standings.of(ledger, positions, substitutions);
     return new Situation(
@@ -40,13 +44,13 @@ public record Situation(
         shortages,
         kitwright.claim.Standings.of(ledger, shortages, today),
         kitwright.loan.Standing.all(ledger, today),
-        Spent.asOf(
-            ledger,
-            today,
-            shortages.all().stream()
-                .filter(each -> !each.isOpen())
-                .map(each -> each.shortage().id())
-                .collect(Collectors.toSet())));
+        Spent.asOf(ledger, today, shortages),
+        assessments);
+  }
+
+  /** The same with the network: tasks, dates and material against need. */
+  Bearings bearings() {
+    return Bearings.of(ledger, today, Plan.of(ledger, today), Judging.of(ledger, assessments));
   }
 
   /** The currency in which everything is summed. */

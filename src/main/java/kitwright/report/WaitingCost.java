@@ -24,8 +24,8 @@ final class WaitingCost {
     if (claim.settled().isPresent() || claim.lines().stream().noneMatch(WaitingCost::isOpen)) {
       return "";
     }
-    Bearings bearings = Bearings.of(now.ledger(), now.today());
-    Assessments assessments = Assessments.of(now.ledger());
+    Bearings bearings = now.bearings();
+    Assessments assessments = now.assessments();
     List<String> sentences = new ArrayList<>();
     for (Line line : claim.lines()) {
       Shortage shortage = line.shortage().shortage();

@@ -6,7 +6,6 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 
 /** Fires where a signature does not say which version of the record it covers. */
@@ -31,11 +30,7 @@ public final class SignatureCoversNothing implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who =
-        ledger
-            .party(signature.signOff().by())
-            .map(Party::name)
-            .orElse(signature.signOff().by().id());
+    String who = VoidSignatures.signer(signature, ledger);
     return new Finding(
         name(),
         Severity.WARN,

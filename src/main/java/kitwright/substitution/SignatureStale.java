@@ -5,7 +5,6 @@ import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 
 /** Fires where what was signed has been changed since. */
@@ -30,11 +29,7 @@ public final class SignatureStale implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who =
-        ledger
-            .party(signature.signOff().by())
-            .map(Party::name)
-            .orElse(signature.signOff().by().id());
+    String who = VoidSignatures.signer(signature, ledger);
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),

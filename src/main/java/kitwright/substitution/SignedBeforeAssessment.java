@@ -6,7 +6,6 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 
 /** Fires where a signature is older than the assessment that it should rest on. */
@@ -31,11 +30,7 @@ public final class SignedBeforeAssessment implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who =
-        ledger
-            .party(signature.signOff().by())
-            .map(Party::name)
-            .orElse(signature.signOff().by().id());
+    String who = VoidSignatures.signer(signature, ledger);
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),

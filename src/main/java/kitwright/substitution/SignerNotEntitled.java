@@ -6,7 +6,6 @@ import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 
 /** Fires where somebody has signed a substitution of a grade that they are not entitled to sign. */
@@ -31,11 +30,7 @@ public final class SignerNotEntitled implements Rule {
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
-    String who =
-        ledger
-            .party(signature.signOff().by())
-            .map(Party::name)
-            .orElse(signature.signOff().by().id());
+    String who = VoidSignatures.signer(signature, ledger);
     return new Finding(
         name(),
         VoidSignatures.weight(standing.substitution()),

@@ -3,7 +3,10 @@ package kitwright.substitution;
 import java.util.function.BiConsumer;
 import kitwright.finding.Severity;
 import kitwright.ledger.Grade;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
 import kitwright.ledger.Substitution;
+import kitwright.value.Ref;
 
 /** Walks over signatures that do not count, where no other signature makes up for them. */
 final class VoidSignatures {
@@ -19,6 +22,12 @@ final class VoidSignatures {
                 standing.signatures().stream()
                     .filter(signature -> signature.lacks().contains(lack))
                     .forEach(signature -> visit.accept(standing, signature)));
+  }
+
+  /** The name of who signed, or what was written where nobody of that id is known. */
+  static String signer(Signature signature, Ledger ledger) {
+    Ref by = signature.signOff().by();
+    return ledger.party(by).map(Party::name).orElse(by.id());
   }
 
   /** How much it weighs that a substitution of that grade is not signed. */

@@ -135,17 +135,12 @@ public final class Fields {
   }
 
   public Ref ref(String key) {
-    return maybeRefAfterNeed(key).orElse(new Ref("", mapping.at()));
+    return new Ref(need(key, Fields::anId, ""), placeOf(key));
   }
 
   public Optional<Ref> maybeRef(String key) {
     Optional<String> id = maybe(key, Fields::anId);
     return id.map(text -> new Ref(text, placeOf(key)));
-  }
-
-  private Optional<Ref> maybeRefAfterNeed(String key) {
-    String id = need(key, Fields::anId, "");
-    return id.isEmpty() ? Optional.empty() : Optional.of(new Ref(id, placeOf(key)));
   }
 
   public LocalDate day(String key) {
