@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -19,6 +20,9 @@ import kitwright.yaml.YamlText;
 
 /** Texts to a ledger: pure, so that a test or another commit's files can be read as well. */
 public final class LedgerReader {
+  /** The key, plain or in quotes, and whatever white space YAML allows before its colon. */
+  private static final Pattern BUILD_KEY = Pattern.compile("build[\"']?\\s*:");
+
   private static final String BUILT_IN = "/kitwright/materials.yaml";
 
   private LedgerReader() {}
@@ -84,10 +88,7 @@ public final class LedgerReader {
 
   /** Whether a text may hold the build's record: cheap, and never wrongly no. */
   static boolean mayHoldBuild(String text) {
-    return text.contains("build:")
-        || text.contains("build\"")
-        || text.contains("build'")
-        || text.contains("build :");
+    return text.contains("build") && BUILD_KEY.matcher(text).find();
   }
 
   private static List<String> evidencePaths(Ledger.Gathering gathering) {
