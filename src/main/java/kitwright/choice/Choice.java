@@ -10,13 +10,13 @@ import kitwright.assessment.Assessments;
 import kitwright.assessment.Measure;
 import kitwright.assessment.Result;
 import kitwright.assessment.Row;
-import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.money.Account;
 import kitwright.openmatter.Bearings;
 import kitwright.shortage.Standing;
 import kitwright.substitution.Lack;
+import kitwright.substitution.Signers;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
 
@@ -116,19 +116,7 @@ public record Choice(
             .flatMap(standing -> standing.lacks().stream())
             .map(Lack::words)
             .toList();
-    List<String> signers =
-        lacks.isEmpty()
-            ? List.of()
-            : now.ledger().parties().stream()
-                .filter(party -> party.maySign().contains(substitution.grade()))
-                .filter(
-                    party ->
-                        substitution
-                            .proposed()
-                            .filter(proposal -> proposal.by().id().equals(party.id()))
-                            .isEmpty())
-                .map(Party::name)
-                .toList();
+    List<String> signers = lacks.isEmpty() ? List.of() : Signers.of(substitution, now.ledger());
     return new Signing(signers, substitution.hold().flatMap(waiting::latestStart), lacks);
   }
 

@@ -3,11 +3,11 @@ package kitwright.openmatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kitwright.ledger.Party;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
+import kitwright.substitution.Signers;
 import kitwright.substitution.Standing;
 
 /** Substitutions that may not be built yet: assessments that fail, signatures that lack. */
@@ -58,17 +58,7 @@ final class SignatureMatters {
   }
 
   private String signers(Substitution substitution) {
-    String names =
-        now.ledger().parties().stream()
-            .filter(party -> party.maySign().contains(substitution.grade()))
-            .filter(
-                party ->
-                    substitution
-                        .proposed()
-                        .filter(proposal -> proposal.by().id().equals(party.id()))
-                        .isEmpty())
-            .map(Party::name)
-            .collect(Collectors.joining(" or "));
+    String names = String.join(" or ", Signers.of(substitution, now.ledger()));
     return names.isEmpty() ? "somebody entitled to sign" : names;
   }
 

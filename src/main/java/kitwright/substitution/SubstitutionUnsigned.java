@@ -3,13 +3,11 @@ package kitwright.substitution;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
 
@@ -59,18 +57,7 @@ public final class SubstitutionUnsigned implements Rule {
   }
 
   private static String whoMaySign(Substitution substitution, Ledger ledger) {
-    String names =
-        ledger.parties().stream()
-            .filter(party -> party.maySign().contains(substitution.grade()))
-            .filter(
-                party ->
-                    substitution.grade() != Grade.STRUCTURAL
-                        || substitution
-                            .proposed()
-                            .filter(proposal -> proposal.by().id().equals(party.id()))
-                            .isEmpty())
-            .map(Party::name)
-            .collect(Collectors.joining(" or "));
+    String names = String.join(" or ", Signers.of(substitution, ledger));
     return names.isEmpty() ? "somebody entitled (no party of the ledger is)" : names;
   }
 }
