@@ -1,21 +1,25 @@
 package kitwright.assessment;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitwright.finding.Findings;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
+import kitwright.mechanics.fastener.BoltClass;
 import kitwright.mechanics.fastener.MetricThread;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 
 /** Bolts: stress area, breaking and proof load, shear through the thread; least values. */
 final class BoltMethod {
-  /** EN 1993-1-8:2005, table 3.4: 0.5 for 10.9 and stainless, 0.6 for 8.8; the lower is used. */
-  private static final double SHEAR = 0.5;
+  /** The built-in rows of one property class: its mark behind {@code bolt-}, stops as hyphens. */
+  private static final Pattern CLASS = Pattern.compile("bolt-(\\d+-\\d+|a\\d-\\d+)(?:-.*)?");
 
   private BoltMethod() {}
 
@@ -87,9 +91,25 @@ final class BoltMethod {
     pull.ifPresent(
         rm -> {
           put(figures, steps, Measure.BOLT_TENSION, "n·R_m·A_s", count, rm, area);
-          double tau = shear.orElse(SHEAR * rm);
-          String formula = shear.isPresent() ? "n·τ·A_s" : "n·0.5·R_m·A_s";
-          put(figures, steps, Measure.BOLT_SHEAR, formula, count, tau, area);
+          if (shear.isPresent()) {
+            put(figures, steps, Measure.BOLT_SHEAR, "n·τ·A_s", count, shear.getAsDouble(), area);
+            return;
+          }
+          shearFactor(material)
+              .ifPresentOrElse(
+                  factor ->
+                      put(
+                          figures,
+                          steps,
+                          Measure.BOLT_SHEAR,
+                          "n·" + Print.number(factor) + "·R_m·A_s",
+                          count,
+                          factor * rm,
+                          area),
+                  () ->
+                      figures.lacks(
+                          Measure.BOLT_SHEAR,
+                          material.id() + " does not state its shear-strength"));
         });
     proof.ifPresent(rp -> put(figures, steps, Measure.BOLT_PROOF, "n·R_p·A_s", count, rp, area));
     if (proof.isEmpty()) {
@@ -101,6 +121,18 @@ final class BoltMethod {
     return new Outcome(
         figures,
         List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
+  }
+
+  /**
+   * Shear strength over tensile strength by class: taken too low for the bolt as drawn, it would
+   * flatter the one as built. Nothing for a bolt whose class is not known.
+   */
+  private static Optional<Double> shearFactor(Material material) {
+    Matcher marked = CLASS.matcher(material.id());
+    return marked.matches()
+        ? BoltClass.marked(marked.group(1).toUpperCase(Locale.ROOT).replaceFirst("^(\\d+)-", "$1."))
+            .map(BoltClass::shearFactor)
+        : Optional.empty();
   }
 
   private static void put(

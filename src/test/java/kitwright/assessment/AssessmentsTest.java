@@ -113,6 +113,43 @@ class AssessmentsTest {
     assertThat(result.verdict().passes()).isTrue();
   }
 
+  /** EN 1993-1-8:2005, table 3.4, and EN 1993-1-4: 0.6 for class 8.8, 0.5 for stainless steel. */
+  @Test
+  void aStainlessBoltOfEqualTensionIsWeakerInShearThanOneOfClass88() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: drawn, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+              - {id: stainless, shape: bolt, material: bolt-a4-80, dimensions: {diameter: 10 mm}}
+            assessments:
+              - {id: a, method: bolt, designed: drawn, built: stainless, require: {strength: 1.0, shear: 1.0}}
+            """);
+    assertThat(row(result, Measure.BOLT_TENSION).ratio().orElseThrow()).isCloseTo(1, within(1e-9));
+    assertThat(row(result, Measure.BOLT_SHEAR).ratio().orElseThrow())
+        .isCloseTo(0.5 / 0.6, within(1e-9));
+    assertThat(result.verdict().fails()).isTrue();
+  }
+
+  @Test
+  void theShearOfABoltWhoseClassNobodyKnowsIsNotGuessed() {
+    Result result =
+        result(
+            """
+            ---
+            materials:
+              - {id: odd-bolt, kind: bolt, basis: minimum, tensile-strength: 700 MPa, source: a test}
+            sections:
+              - {id: drawn, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+              - {id: odd, shape: bolt, material: odd-bolt, dimensions: {diameter: 12 mm}}
+            assessments:
+              - {id: a, method: bolt, designed: drawn, built: odd, require: {shear: 1.0}}
+            """);
+    assertThat(result.verdict().passes()).isFalse();
+    assertThat(result.verdict().fails()).isFalse();
+    assertThat(result.verdict().because()).contains("odd-bolt does not state its shear-strength");
+  }
+
   @Test
   void nothingPassesOnAValueThatNobodyHasConfirmed() {
     String sections =
