@@ -21,7 +21,7 @@ public record Size(BigDecimal length, BigDecimal width, Optional<BigDecimal> thi
           "write length x width x thickness and the unit, such as 1850 x 310 x 25 mm");
     }
     String last = parts[parts.length - 1];
-    Unit unit = Quantity.parse(last, Unit.MM, Dimension.LENGTH).unit();
+    Unit unit = Quantity.parse(last, Unit.ONE, Dimension.LENGTH).unit();
     List<BigDecimal> lengths = new ArrayList<>();
     for (String part : parts) {
       Quantity each = Quantity.parse(part, unit, Dimension.LENGTH);
