@@ -76,7 +76,12 @@ class ReadingTest {
     assertThat(Size.parse("8 x 4 ft")).hasToString("2438.4 x 1219.2 mm");
     assertThat(Size.parse("72 in × 12 in × 1 in")).hasToString("1828.8 x 304.8 x 25.4 mm");
     for (String wrong :
-        List.of("1850", "1850 x 0 x 25 mm", "1 x 2 x 3 x 4 mm", "a x b mm", "1850 x 310 x 25",
+        List.of(
+            "1850",
+            "1850 x 0 x 25 mm",
+            "1 x 2 x 3 x 4 mm",
+            "a x b mm",
+            "1850 x 310 x 25",
             "1850 x 310 x 25 kg")) {
       assertThatThrownBy(() -> Size.parse(wrong)).isInstanceOf(Misread.class);
     }
