@@ -3,12 +3,20 @@ package kitwright.mechanics.panel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PanelPublishedTest {
+  /** What the code's 7 by 7 shapes miss of an edge moment, and its 75 by 75 terms of a shear. */
+  private static final double EDGE_TERMS = 6e-4;
+
+  private static final double SHEAR_TERMS = 3e-5;
+
   /** A thin plate, D = 1: shear stiff enough to leave no trace. */
   private static Panel thin(double ratio) {
     double nu = 0.3;
@@ -21,72 +29,137 @@ class PanelPublishedTest {
   void textbookCoefficients(
       String support,
       double ratio,
-      double alpha,
-      double mx,
-      double my,
-      double edgeX,
-      double edgeY,
-      Double qx,
-      Double qy) {
+      String alpha,
+      String mx,
+      String my,
+      String edgeX,
+      String edgeY,
+      String qx,
+      String qy,
+      String recalculated) {
     boolean simple = support.equals("simple");
     var have = simple ? thin(ratio).simplySupported() : thin(ratio).clamped();
-    // Table 8 is a digit off in its deflection at 1.2; the middle moments of table 35 were summed
-    // by
-    // hand in 1939 and are up to 1.5 % off (see the square below).
-    double slack = simple ? 1 : 5;
-    assertThat(have.deflection()).isCloseTo(alpha, within(1.1e-5));
-    assertThat(have.mx()).isCloseTo(mx, within(0.6e-4 * slack));
-    assertThat(have.my()).isCloseTo(my, within(0.6e-4 * slack));
-    assertThat(-have.edgeMx()).isCloseTo(edgeX, within(1.3e-4));
-    assertThat(-have.edgeMy()).isCloseTo(edgeY, within(1.3e-4));
-    if (qx != null) {
-      assertThat(have.qx()).isCloseTo(qx, within(0.0025));
-      assertThat(have.qy()).isCloseTo(qy, within(0.0025));
+    var right = corrections(recalculated);
+    agrees(have.deflection(), alpha, right.get("alpha"), 0);
+    agrees(have.mx(), mx, right.get("mx"), 0);
+    agrees(have.my(), my, right.get("my"), 0);
+    agrees(-have.edgeMx(), edgeX, right.get("edge-x"), EDGE_TERMS * -have.edgeMx());
+    agrees(-have.edgeMy(), edgeY, right.get("edge-y"), EDGE_TERMS * -have.edgeMy());
+    agrees(have.qx(), qx, right.get("qx"), SHEAR_TERMS);
+    agrees(have.qy(), qy, right.get("qy"), SHEAR_TERMS);
+  }
+
+  private static Map<String, String> corrections(String recalculated) {
+    return recalculated == null
+        ? Map.of()
+        : Arrays.stream(recalculated.split(" "))
+            .map(c -> c.split("="))
+            .collect(Collectors.toMap(c -> c[0], c -> c[1]));
+  }
+
+  /** Half of the last digit and the terms left out; a corrected print has to be further off. */
+  private static void agrees(double have, String printed, String corrected, double terms) {
+    if (printed == null) {
+      return;
+    }
+    double value = Double.parseDouble(printed);
+    if (corrected == null) {
+      assertThat(have).isCloseTo(value, within(half(printed) + terms));
+      return;
+    }
+    double right = Double.parseDouble(corrected);
+    assertThat(Math.abs(value - right)).isGreaterThan(half(printed));
+    assertThat(have).isCloseTo(right, within(half(corrected) + terms));
+  }
+
+  private static double half(String printed) {
+    return 0.501 * Math.pow(10, printed.indexOf('.') + 1 - printed.length());
+  }
+
+  /**
+   * Roark's Formulas, 7th ed., 2002, table 11.4, case 1a, ν = 0.3; read, again 2026-11-27 at
+   * de.scribd.com/doc/248898958. Its β is six times and its α 12(1 - ν²) = 10.92 times the
+   * coefficients of Timoshenko's table 8, which are rounded to the fourth and the fifth decimal: so
+   * the print may be off by 6 · 0.00005 and by 10.92 · 0.000005 + 0.00005. Beyond that are α at
+   * 1.2, 1.4, 1.6 and 2.0 (table 8 has 0.00564 for 0.005651 and 0.00705 for 0.007085; 0.1110 is
+   * 0.1106): the last column is Levy's series in a script apart.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1.0, 0.2874, 0.0444,",
+    "1.2, 0.3762, 0.0616, 0.06170",
+    "1.4, 0.4530, 0.0770, 0.07737",
+    "1.6, 0.5172, 0.0906, 0.09072",
+    "1.8, 0.5688, 0.1017,",
+    "2.0, 0.6102, 0.1110, 0.11061",
+    "3.0, 0.7134, 0.1335,",
+    "4.0, 0.7410, 0.1400,",
+    "5.0, 0.7476, 0.1417,"
+  })
+  void roark(double ratio, double beta, double alpha, Double recalculated) {
+    double inBeta = 6 * 0.00005;
+    double inAlpha = 10.92 * 0.000005 + 0.00005;
+    var have = thin(ratio).simplySupported();
+    assertThat(6 * have.mx()).isCloseTo(beta, within(inBeta));
+    double deflection = have.deflection() * 12 * (1 - 0.09);
+    if (recalculated == null) {
+      assertThat(deflection).isCloseTo(alpha, within(inAlpha));
+    } else {
+      assertThat(Math.abs(alpha - recalculated)).isGreaterThan(inAlpha - 0.000005);
+      assertThat(deflection).isCloseTo(recalculated, within(0.000006));
     }
   }
 
   /**
-   * Roark's Formulas, 7th ed., 2002, table 11.4, case 1a, ν = 0.3; read. Its deflections at 1.4 and
-   * 2.0 are 0.4 % off the series.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "1.0, 0.2874, 0.0444", "1.2, 0.3762, 0.0616", "1.4, 0.4530, 0.0770", "1.6, 0.5172, 0.0906",
-    "1.8, 0.5688, 0.1017", "2.0, 0.6102, 0.1110", "3.0, 0.7134, 0.1335", "4.0, 0.7410, 0.1400"
-  })
-  void roark(double ratio, double beta, double alpha) {
-    var have = thin(ratio).simplySupported();
-    assertThat(6 * have.mx()).isCloseTo(beta, within(0.0007));
-    assertThat(have.deflection() * 12 * (1 - 0.09)).isCloseTo(alpha, within(0.005 * alpha));
-  }
-
-  /**
    * R. L. Taylor, S. Govindjee, Solution of clamped rectangular plate problems, Communications in
-   * Numerical Methods in Engineering 20, 2004: square, 0.00126532, 0.0229051, 0.0513338;
-   * remembered.
+   * Numerical Methods in Engineering 20, 2004: square, 0.00126532, 0.0229051, 0.0513338; the three
+   * quoted from it in public code, read 2026-11-27. Timoshenko's 0.0231 for the second is wrong. At
+   * the edge 7 by 7 shapes are 1.6e-4 short of 14 by 14 (a script apart).
    */
   @Test
   void clampedSquare() {
     var have = thin(1).clamped();
     assertThat(have.deflection()).isCloseTo(0.00126532, within(0.5e-8));
     assertThat(have.mx()).isCloseTo(0.0229051, within(0.5e-7));
-    assertThat(have.edgeMx()).isCloseTo(-0.0513338, within(1e-5));
+    assertThat(have.edgeMx()).isCloseTo(-0.0513338, within(0.5e-7 + 1.7e-4 * 0.0513338));
   }
 
   /**
    * NAFEMS, Composites Benchmarks, R0031 test 3, February 1995: sandwich 10 x 10 in, simply
-   * supported, 100 psi. Targets read in two programs' manuals: deflection 0.123 in, stresses at the
-   * middle of the upper face 34 449 and 13 350 (in one copy 13 390) psi. Its shear at a quarter
-   * point is not among the results given here.
+   * supported, 100 psi, core 0.75 in. Targets 0.123 in, 34,449 and 13,350 psi (13,390 in one copy)
+   * in the middle of the upper face; read in the manuals of two programs, again 2026-11-27 at
+   * help.altair.com, OS-V:0520. (-5,067.5 psi at a quarter point is not a result given here.)
+   *
+   * <p>The stress targets come from the simplest theory: faces without bending of their own and S =
+   * G·tc. Summed to convergence in a script apart that is 34,451.7 and 13,352.3 psi, 0.008 and
+   * 0.018 per cent above the targets, for what reason is not known. It makes 0.1256 in, S = G·d²/tc
+   * and thick faces, which this code has, make 0.1222: the printed 0.123 lies between, from
+   * neither.
    */
   @Test
   void sandwichUnderPressure() {
     var face = new Face(10e6, 4e6, 1.875e6, 0.3, 0.028);
-    var plate = PlateStiffness.sandwich(face, face, 0.750, 3e4, 1.2e4);
-    var have = new Panel(10, 10, 100, plate).simplySupported();
-    assertThat(have.deflection()).isCloseTo(0.123, within(0.01 * 0.123));
-    var stress = FaceStress.of(plate, face, 0.375 + 0.014, have.mx(), have.my());
-    assertThat(stress.x()).isCloseTo(34449, within(0.01 * 34449));
-    assertThat(stress.y()).isCloseTo(13350, within(0.01 * 13350));
+    var own = PlateStiffness.sandwich(face, face, 0.750, 3e4, 1.2e4);
+    double bare = 1 / (1 + 0.028 * 0.028 / (3 * 0.778 * 0.778));
+    var simplest =
+        new PlateStiffness(
+            own.d11() * bare,
+            own.d12() * bare,
+            own.d22() * bare,
+            own.d66() * bare,
+            3e4 * 0.750,
+            1.2e4 * 0.750);
+    var theirs = new Panel(10, 10, 100, simplest).simplySupported();
+    var stress = FaceStress.of(simplest, face, 0.375 + 0.014, theirs.mx(), theirs.my());
+    assertThat(stress.x()).isCloseTo(34451.7, within(0.1));
+    assertThat(stress.y()).isCloseTo(13352.3, within(0.1));
+    assertThat(theirs.deflection()).isCloseTo(0.12556, within(0.000005));
+
+    var have = new Panel(10, 10, 100, own).simplySupported();
+    assertThat(have.deflection()).isCloseTo(0.12220, within(0.000005));
+    assertThat(0.123).isBetween(have.deflection(), theirs.deflection());
+    var here = FaceStress.of(own, face, 0.375 + 0.014, have.mx(), have.my());
+    assertThat(here.x()).isCloseTo(34345, within(0.5));
+    assertThat(here.y()).isCloseTo(13413, within(0.5));
   }
 }
