@@ -9,20 +9,14 @@ import java.util.Optional;
  * @see "ISO 898-1:2013, tables 3, 5 and 7; ISO 3506-1 for the stainless classes (A2, A4)"
  */
 public enum BoltClass {
-  STEEL_4_6("4.6", 400, 225, 0.6, Seen.FROM_MEMORY),
-  STEEL_5_8("5.8", 520, 380, 0.5, Seen.FROM_MEMORY),
-  STEEL_8_8("8.8", 800, 580, 0.6, Seen.READ),
-  STEEL_10_9("10.9", 1040, 830, 0.5, Seen.READ),
-  STEEL_12_9("12.9", 1220, 970, 0.5, Seen.FROM_MEMORY),
-  STAINLESS_50("50", 500, 210, 0.5, Seen.FROM_MEMORY),
-  STAINLESS_70("70", 700, 450, 0.5, Seen.READ),
-  STAINLESS_80("80", 800, 600, 0.5, Seen.READ);
-
-  /** How the values came here. */
-  public enum Seen {
-    READ,
-    FROM_MEMORY
-  }
+  STEEL_4_6("4.6", 400, 225, 0.6),
+  STEEL_5_8("5.8", 520, 380, 0.5),
+  STEEL_8_8("8.8", 800, 580, 0.6),
+  STEEL_10_9("10.9", 1040, 830, 0.5),
+  STEEL_12_9("12.9", 1220, 970, 0.5),
+  STAINLESS_50("50", 500, 210, 0.5),
+  STAINLESS_70("70", 700, 450, 0.5),
+  STAINLESS_80("80", 800, 600, 0.5);
 
   private static final double MPA = 1e6;
   private static final double LARGE = 0.016;
@@ -31,14 +25,12 @@ public enum BoltClass {
   private final double tensile;
   private final double proof;
   private final double shearFactor;
-  private final Seen seen;
 
-  BoltClass(String mark, double tensile, double proof, double shearFactor, Seen seen) {
+  BoltClass(String mark, double tensile, double proof, double shearFactor) {
     this.mark = mark;
     this.tensile = tensile;
     this.proof = proof;
     this.shearFactor = shearFactor;
-    this.seen = seen;
   }
 
   /** The class by what is struck on the head: 8.8, or 70 as in A4-70. */
@@ -49,11 +41,6 @@ public enum BoltClass {
 
   public String mark() {
     return mark;
-  }
-
-  /** Whether somebody has read the values in a copy of the standard's table. */
-  public Seen seen() {
-    return seen;
   }
 
   /** Least tensile strength Rm, Pa; class 8.8 is stronger above M16. */

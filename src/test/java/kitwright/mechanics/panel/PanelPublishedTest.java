@@ -40,13 +40,13 @@ class PanelPublishedTest {
     boolean simple = support.equals("simple");
     var have = simple ? thin(ratio).simplySupported() : thin(ratio).clamped();
     var right = corrections(recalculated);
-    agrees(have.deflection(), alpha, right.get("alpha"), 0);
-    agrees(have.mx(), mx, right.get("mx"), 0);
-    agrees(have.my(), my, right.get("my"), 0);
-    agrees(-have.edgeMx(), edgeX, right.get("edge-x"), EDGE_TERMS * -have.edgeMx());
-    agrees(-have.edgeMy(), edgeY, right.get("edge-y"), EDGE_TERMS * -have.edgeMy());
-    agrees(have.qx(), qx, right.get("qx"), SHEAR_TERMS);
-    agrees(have.qy(), qy, right.get("qy"), SHEAR_TERMS);
+    agrees(have.deflection(), alpha, right.getOrDefault("alpha", ""), 0);
+    agrees(have.mx(), mx, right.getOrDefault("mx", ""), 0);
+    agrees(have.my(), my, right.getOrDefault("my", ""), 0);
+    agrees(-have.edgeMx(), edgeX, right.getOrDefault("edge-x", ""), EDGE_TERMS * -have.edgeMx());
+    agrees(-have.edgeMy(), edgeY, right.getOrDefault("edge-y", ""), EDGE_TERMS * -have.edgeMy());
+    agrees(have.qx(), qx, right.getOrDefault("qx", ""), SHEAR_TERMS);
+    agrees(have.qy(), qy, right.getOrDefault("qy", ""), SHEAR_TERMS);
   }
 
   private static Map<String, String> corrections(String recalculated) {
@@ -63,7 +63,7 @@ class PanelPublishedTest {
       return;
     }
     double value = Double.parseDouble(printed);
-    if (corrected == null) {
+    if (corrected.isEmpty()) {
       assertThat(have).isCloseTo(value, within(half(printed) + terms));
       return;
     }
