@@ -43,7 +43,7 @@ public record Assessment(
     List<Addition> menu,
     List<Evidence> evidence,
     Optional<String> remark,
-    At at)
+    Written at)
     implements Entry {
   /** How it is worked out. */
   public enum Method {
@@ -180,7 +180,7 @@ public record Assessment(
         f.each("menu", Addition::read),
         Evidence.list(f, "evidence"),
         f.maybeText("remark"),
-        At.of(f));
+        Written.of(f));
   }
 
   @Override

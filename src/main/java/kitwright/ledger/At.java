@@ -1,101 +1,98 @@
 package kitwright.ledger;
 
-import java.util.Comparator;
-import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.Arrays;
+import java.util.List;
 import kitwright.value.Place;
 import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
 
-/** Where a record and each of its values stands, and what was written there. */
-public final class At {
-  private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
+/**
+ * Where a record and each of its values stands. Of a hundred thousand records a few are ever asked,
+ * so the places are kept as plain numbers.
+ */
+public sealed class At permits Written {
+  private static final String ID = "id";
 
-  private final Node.Mapping source;
+  /** Numbers of a place: first line and column, last line and column. */
+  private static final int NUMBERS = 4;
 
-  private At(Node.Mapping source) {
-    this.source = source;
+  private final String file;
+  private final String[] keys;
+
+  /** The record's own place, then its values' in the order of the keys. */
+  private final int[] numbers;
+
+  At(Node.Mapping source) {
+    List<Node.Entry> entries = source.entries();
+    this.file = source.at().file();
+    this.keys = new String[entries.size()];
+    this.numbers = new int[(keys.length + 1) * NUMBERS];
+    put(0, source.at());
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = entries.get(i).key().text();
+      put(i + 1, entries.get(i).value().at());
+    }
   }
 
   static At of(Fields fields) {
     return new At(fields.source());
   }
 
+  private void put(int index, Place place) {
+    int from = index * NUMBERS;
+    numbers[from] = place.line();
+    numbers[from + 1] = place.column();
+    numbers[from + 2] = place.endLine();
+    numbers[from + 3] = place.endColumn();
+  }
+
+  private Place place(int index) {
+    int from = index * NUMBERS;
+    return new Place(
+        file, numbers[from], numbers[from + 1], numbers[from + 2], numbers[from + 3]);
+  }
+
+  private int indexOf(String key) {
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].equals(key)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   /** The place of the record: its id, or its first key. */
-  public Place record() {
-    return source.get("id").map(Node::at).orElse(source.at());
+  public final Place record() {
+    return place(indexOf(ID) + 1);
   }
 
   /** The place of a key's value; of the record where the key was not written. */
-  public Place of(String key) {
-    return source.get(key).map(Node::at).orElseGet(this::record);
+  public final Place of(String key) {
+    int index = indexOf(key);
+    return index < 0 ? record() : place(index + 1);
   }
 
   /** Whether the key was written. */
-  public boolean has(String key) {
-    return source.get(key).isPresent();
+  public final boolean has(String key) {
+    return indexOf(key) >= 0;
   }
 
-  /**
-   * The record in a canonical form, for fingerprints: keys in alphabetical order, runs of white
-   * space as one space, quotes and comments gone. Lists keep their order, since it may mean
-   * something.
-   *
-   * @param without top keys that are left out
-   */
-  public String canonical(Set<String> without) {
-    Node.Mapping kept =
-        new Node.Mapping(
-            source.entries().stream()
-                .filter(entry -> !without.contains(entry.key().text()))
-                .toList(),
-            source.at());
-    StringBuilder out = new StringBuilder();
-    write(kept, out);
-    return out.toString();
-  }
-
-  private static void write(Node node, StringBuilder out) {
-    if (node instanceof Node.Scalar scalar) {
-      String text = scalar.isEmpty() ? "" : spaced(scalar.text().strip());
-      out.append(text.length()).append(':').append(text);
-    } else if (node instanceof Node.Listing list) {
-      out.append('[');
-      list.items().forEach(item -> write(item, out));
-      out.append(']');
-    } else if (node instanceof Node.Mapping mapping) {
-      out.append('{');
-      mapping.entries().stream()
-          .sorted(Comparator.comparing(entry -> entry.key().text()))
-          .forEach(
-              entry -> {
-                write(entry.key(), out);
-                write(entry.value(), out);
-              });
-      out.append('}');
-    }
-  }
-
-  /** The text with each run of white space as one space. */
-  private static String spaced(String text) {
-    return text.indexOf("  ") < 0 && text.chars().noneMatch(c -> c < ' ')
-        ? text
-        : WHITE_SPACE.matcher(text).replaceAll(" ");
-  }
-
-  /** Two places are equal where the same was written at the same spot. */
+  /** Two places are equal where the same keys stand at the same spots. */
   @Override
-  public boolean equals(Object other) {
-    return other instanceof At at && at.source.equals(source);
+  public final boolean equals(Object other) {
+    return other instanceof At at
+        && at.file.equals(file)
+        && Arrays.equals(at.keys, keys)
+        && Arrays.equals(at.numbers, numbers);
   }
 
   @Override
-  public int hashCode() {
-    return source.hashCode();
+  public final int hashCode() {
+    return 31 * file.hashCode() + Arrays.hashCode(numbers);
   }
 
   @Override
-  public String toString() {
+  public final String toString() {
     return record().toString();
   }
 }

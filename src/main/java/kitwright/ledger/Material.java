@@ -38,7 +38,7 @@ public record Material(
     Optional<Basis> basis,
     Optional<Price> price,
     List<String> unconfirmed,
-    At at)
+    Written at)
     implements Entry {
   /** What sort of material. */
   public enum Sort {
@@ -96,7 +96,7 @@ public record Material(
         f.maybeChoice("basis", Basis.class),
         f.maybePrice("price"),
         f.list("unconfirmed", text -> text),
-        At.of(f));
+        Written.of(f));
   }
 
   @Override

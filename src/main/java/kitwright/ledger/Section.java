@@ -35,7 +35,7 @@ public record Section(
     List<Member> members,
     List<Corner> outline,
     Optional<Ref> glue,
-    At at)
+    Written at)
     implements Entry {
   /** The outline of a section. */
   public enum Shape {
@@ -141,7 +141,7 @@ public record Section(
         f.each("members", Member::read),
         f.each("outline", Corner::read),
         f.maybeRef("glue"),
-        At.of(f));
+        Written.of(f));
   }
 
   @Override

@@ -33,7 +33,7 @@ public record Substitution(
     List<SignOff> signOffs,
     Optional<Ref> hold,
     Optional<LocalDate> withdrawn,
-    At at)
+    Written at)
     implements Entry {
   private static final InsteadOf NOTHING =
       new InsteadOf(Optional.empty(), Optional.empty(), Quantity.none(Unit.EACH));
@@ -130,7 +130,7 @@ public record Substitution(
         f.each("sign-offs", SignOff::read),
         f.maybeRef("hold"),
         f.maybeDay("withdrawn"),
-        At.of(f));
+        Written.of(f));
   }
 
   @Override
