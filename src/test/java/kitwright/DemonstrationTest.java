@@ -142,7 +142,7 @@ class DemonstrationTest {
     assertThat(
             Arrays.stream(Kind.values())
                 .flatMap(kind -> ledger.entries(kind).stream())
-                .flatMap(EvidencePaths::in)
+                .flatMap(entry -> EvidencePaths.in(entry).stream())
                 .map(ledger::evidence))
         .isNotEmpty()
         .allMatch(file -> file.state() == EvidenceFile.State.PRESENT);
@@ -155,7 +155,7 @@ class DemonstrationTest {
     assertThat(
             Arrays.stream(Kind.values())
                 .flatMap(kind -> ledger.entries(kind).stream())
-                .flatMap(EvidencePaths::in)
+                .flatMap(entry -> EvidencePaths.in(entry).stream())
                 .filter(piece -> !piece.sha256().equals(ledger.evidence(piece).sha256()))
                 .map(Evidence::file))
         .containsExactly("evidence/kit-maker-2026-02-03.txt");

@@ -183,6 +183,15 @@ public final class Check {
 
   /** Adds what every rule finds on that day. */
   public static void examine(Ledger ledger, LocalDate today, Findings out) {
-    rules(ledger, today).forEach(rule -> rule.examine(ledger, today, out));
+    // No rule hangs on another, so all cores judge; findings come together in the rules' order.
+    rules(ledger, today).stream()
+        .map(rule -> found(rule, ledger, today))
+        .forEachOrdered(out::addAll);
+  }
+
+  private static Findings found(Rule rule, Ledger ledger, LocalDate today) {
+    Findings own = new Findings();
+    rule.examine(ledger, today, own);
+    return own;
   }
 }

@@ -23,9 +23,11 @@ public final class EvidenceAltered implements Rule {
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : ledger.entries(kind)) {
-        EvidencePaths.in(entry)
-            .filter(piece -> isAltered(piece, ledger))
-            .forEach(piece -> out.add(altered(entry, piece, ledger)));
+        for (Evidence piece : EvidencePaths.in(entry)) {
+          if (isAltered(piece, ledger)) {
+            out.add(altered(entry, piece, ledger));
+          }
+        }
       }
     }
   }

@@ -23,7 +23,7 @@ public final class IdTwice implements Rule {
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (Kind kind : Kind.values()) {
       // Two rates for one day are told apart by what they say, not by an id that nobody wrote.
-      if (kind != Kind.RATES && kind != Kind.BUILD) {
+      if (kind != Kind.RATES && kind != Kind.BUILD && ledger.hasSameIds(kind)) {
         examine(ledger.entries(kind), out);
       }
     }

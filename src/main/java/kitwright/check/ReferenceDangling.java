@@ -12,6 +12,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.References;
 import kitwright.ledger.Rule;
 import kitwright.value.Nearest;
+import kitwright.value.Ref;
 
 /** Fires where a record names another that is not there. */
 public final class ReferenceDangling implements Rule {
@@ -24,21 +25,25 @@ public final class ReferenceDangling implements Rule {
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : ledger.entries(kind)) {
-        References.of(entry)
-            .filter(reference -> !ledger.knows(reference.kind(), reference.ref().id()))
-            .forEach(reference -> out.add(dangling(entry, reference, ledger)));
+        References.of(
+            entry,
+            (wanted, ref) -> {
+              if (!ledger.knows(wanted, ref.id())) {
+                out.add(dangling(entry, wanted, ref, ledger));
+              }
+            });
       }
     }
   }
 
-  private Finding dangling(Entry entry, References.Reference reference, Ledger ledger) {
-    String id = reference.ref().id();
-    String word = reference.kind().word();
-    Optional<String> near = Nearest.to(id, ledger.ids(reference.kind()));
+  private Finding dangling(Entry entry, Kind kind, Ref ref, Ledger ledger) {
+    String id = ref.id();
+    String word = kind.word();
+    Optional<String> near = Nearest.to(id, ledger.ids(kind));
     return new Finding(
         name(),
         Severity.STOP,
-        reference.ref().at(),
+        ref.at(),
         "There is no " + word + " “" + id + "”.",
         "The " + entry.named() + " leads nowhere here, and sums and dates leave it out.",
         near.map(found -> "Did you mean “" + found + "”?")

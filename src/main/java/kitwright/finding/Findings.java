@@ -12,6 +12,11 @@ public final class Findings {
     all.add(finding);
   }
 
+  /** Adds what another collected. */
+  public void addAll(Findings other) {
+    all.addAll(other.all);
+  }
+
   /** Everything found so far, by place. */
   public List<Finding> inOrder() {
     return all.stream().sorted().distinct().toList();

@@ -92,6 +92,10 @@ public record Position(
   }
 
   private <T> Quantity sum(List<T> parts, Function<T, Quantity> amount) {
-    return parts.stream().map(amount).reduce(Quantity.none(promised().unit()), Quantity::plus);
+    Quantity sum = Quantity.none(promised().unit());
+    for (T part : parts) {
+      sum = sum.plus(amount.apply(part));
+    }
+    return sum;
   }
 }

@@ -76,7 +76,9 @@ final class Tallies {
   }
 
   private static List<Count> byDay(List<Count> counts) {
-    return counts.stream().sorted(Comparator.comparing(Count::on)).toList();
+    return counts.size() < 2
+        ? counts
+        : counts.stream().sorted(Comparator.comparing(Count::on)).toList();
   }
 
   private boolean isPast(Optional<LocalDate> when) {

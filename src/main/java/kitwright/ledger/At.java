@@ -48,8 +48,7 @@ public sealed class At permits Written {
 
   private Place place(int index) {
     int from = index * NUMBERS;
-    return new Place(
-        file, numbers[from], numbers[from + 1], numbers[from + 2], numbers[from + 3]);
+    return new Place(file, numbers[from], numbers[from + 1], numbers[from + 2], numbers[from + 3]);
   }
 
   private int indexOf(String key) {

@@ -1,5 +1,7 @@
 package kitwright.ledger;
 
+import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The evidence that records name. */
@@ -7,29 +9,24 @@ public final class EvidencePaths {
   private EvidencePaths() {}
 
   /** Each piece of evidence of a record, in the order written. */
-  public static Stream<Evidence> in(Entry entry) {
-    if (entry instanceof Delivery delivery) {
-      return delivery.evidence().stream();
-    }
-    if (entry instanceof Shortage shortage) {
-      return shortage.evidence().stream();
-    }
-    if (entry instanceof Claim claim) {
-      return claim.events().stream().flatMap(event -> event.evidence().stream());
-    }
-    if (entry instanceof Substitution substitution) {
-      return substitution.signOffs().stream().flatMap(signOff -> signOff.evidence().stream());
-    }
-    if (entry instanceof Assessment assessment) {
-      return assessment.evidence().stream();
-    }
-    if (entry instanceof Spend spend) {
-      return spend.receipt().stream();
-    }
-    return entry instanceof LogDay day ? day.photos().stream() : Stream.of();
+  public static List<Evidence> in(Entry entry) {
+    return switch (entry.kind()) {
+      case DELIVERIES -> ((Delivery) entry).evidence();
+      case SHORTAGES -> ((Shortage) entry).evidence();
+      case CLAIMS -> all(((Claim) entry).events(), Claim.Event::evidence);
+      case SUBSTITUTIONS -> all(((Substitution) entry).signOffs(), Substitution.SignOff::evidence);
+      case ASSESSMENTS -> ((Assessment) entry).evidence();
+      case SPENDING -> ((Spend) entry).receipt();
+      case LOG -> ((LogDay) entry).photos();
+      default -> List.of();
+    };
+  }
+
+  private static <T> List<Evidence> all(List<T> parts, Function<T, List<Evidence>> evidence) {
+    return parts.stream().flatMap(part -> evidence.apply(part).stream()).toList();
   }
 
   static Stream<String> of(Entry entry) {
-    return in(entry).map(Evidence::file);
+    return in(entry).stream().map(Evidence::file);
   }
 }

@@ -10,6 +10,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.value.Place;
 import kitwright.yaml.Node;
+import kitwright.yaml.Recall;
 import kitwright.yaml.YamlText;
 
 /**
@@ -41,8 +42,8 @@ record FrontMatter(String path, String yaml, String body) {
             file.text().substring(closing.end())));
   }
 
-  void read(BiConsumer<Node.Scalar, Node> key, Findings out) {
-    YamlText.readOne(path, yaml, 1, key, out);
+  void read(Recall recall, BiConsumer<Node.Scalar, Node> key, Findings out) {
+    YamlText.readOne(path, yaml, 1, recall, key, out);
   }
 
   private static Finding unclosed(SourceFile file) {

@@ -67,6 +67,14 @@ public final class Ledger {
       unsound.computeIfAbsent(kind, any -> new HashSet<>()).add(id);
     }
 
+    /** Takes what another gathered, behind what is here. */
+    void addAll(Gathering other) {
+      other.records.forEach(
+          (kind, list) -> records.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(list));
+      other.unsound.forEach(
+          (kind, ids) -> unsound.computeIfAbsent(kind, any -> new HashSet<>()).addAll(ids));
+    }
+
     Stream<Entry> entries() {
       return records.values().stream().flatMap(List::stream);
     }
@@ -223,6 +231,11 @@ public final class Ledger {
     return byId.getOrDefault(kind, Map.of()).containsKey(id)
         || unsound.getOrDefault(kind, Set.of()).contains(id)
         || (kind == Kind.MATERIALS && builtIn.containsKey(id));
+  }
+
+  /** Whether records of a kind share an id. */
+  public boolean hasSameIds(Kind kind) {
+    return byId.getOrDefault(kind, Map.of()).size() < entries(kind).size();
   }
 
   /** All ids of a kind, for offering the nearest. */

@@ -11,17 +11,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.value.Place;
 import kitwright.yaml.Node;
+import kitwright.yaml.Recall;
 import kitwright.yaml.YamlText;
 
 /** Texts to a ledger: pure, so that a test or another commit's files can be read as well. */
 public final class LedgerReader {
   /** The key, plain or in quotes, and whatever white space YAML allows before its colon. */
   private static final Pattern BUILD_KEY = Pattern.compile("build[\"']?\\s*:");
+
+  /** So many files are worth a core of their own, and share what {@link Recall} holds. */
+  private static final int RUN = 100;
 
   private static final String BUILT_IN = "/kitwright/materials.yaml";
 
@@ -39,9 +44,12 @@ public final class LedgerReader {
       List<SourceFile> files,
       Function<List<String>, Map<String, EvidenceFile>> evidence,
       Findings out) {
+    Currency currency = currency(files);
     Ledger.Gathering gathering = new Ledger.Gathering();
-    Records records = new Records(currency(files), gathering, out);
-    files.forEach(file -> readFile(file, records, out));
+    // No file hangs on another, so all cores read; their order is put right behind them.
+    runs(files).parallelStream()
+        .map(run -> Part.of(run, currency))
+        .forEachOrdered(part -> part.addTo(gathering, out));
     List<Build> builds =
         gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
     if (builds.isEmpty()) {
@@ -52,26 +60,56 @@ public final class LedgerReader {
     return Optional.of(gathering.close(builds.get(0), builtIn(), found));
   }
 
-  private static void readFile(SourceFile file, Records records, Findings out) {
-    if (!file.isMarkdown()) {
-      YamlText.read(file.path(), file.text(), 0, records::take, out);
-      return;
+  /** The files in runs, each of which one core reads in one go. */
+  private static List<List<SourceFile>> runs(List<SourceFile> files) {
+    return IntStream.iterate(0, from -> from < files.size(), from -> from + RUN)
+        .mapToObj(from -> files.subList(from, Math.min(from + RUN, files.size())))
+        .toList();
+  }
+
+  /** What a run of files gave. */
+  private static final class Part {
+    private final Recall recall = new Recall();
+    private final Ledger.Gathering gathering = new Ledger.Gathering();
+    private final Findings faults = new Findings();
+    private final Records records;
+
+    private Part(Currency currency) {
+      records = new Records(currency, recall, gathering, faults);
     }
-    FrontMatter.of(file, out)
-        .ifPresent(
-            front -> {
-              List<Node.Entry> entries = new ArrayList<>();
-              front.read((key, value) -> entries.add(new Node.Entry(key, value)), out);
-              Place at = new Place(file.path(), 1, 1, 1, 4);
-              records.takeLogDay(new Node.Mapping(entries, at), front.body());
-            });
+
+    static Part of(List<SourceFile> run, Currency currency) {
+      Part part = new Part(currency);
+      run.forEach(part::read);
+      return part;
+    }
+
+    private void read(SourceFile file) {
+      if (file.isMarkdown()) {
+        FrontMatter.of(file, faults).ifPresent(front -> read(file, front));
+      } else {
+        YamlText.read(file.path(), file.text(), recall, records::take, faults);
+      }
+    }
+
+    private void read(SourceFile file, FrontMatter front) {
+      List<Node.Entry> entries = new ArrayList<>();
+      front.read(recall, (key, value) -> entries.add(new Node.Entry(key, value)), faults);
+      Place at = new Place(file.path(), 1, 1, 1, 4);
+      records.takeLogDay(new Node.Mapping(entries, at), front.body());
+    }
+
+    void addTo(Ledger.Gathering all, Findings out) {
+      all.addAll(gathering);
+      out.addAll(faults);
+    }
   }
 
   /** The build's currency, which bare amounts of money are in, must be known before the rest. */
   private static Currency currency(List<SourceFile> files) {
     Findings unheard = new Findings();
     Ledger.Gathering builds = new Ledger.Gathering();
-    Records records = new Records(Currency.getInstance("EUR"), builds, unheard);
+    Records records = new Records(Currency.getInstance("EUR"), new Recall(), builds, unheard);
     for (SourceFile file : files) {
       if (!file.isMarkdown() && mayHoldBuild(file.text())) {
         YamlText.first(file.path(), file.text(), Kind.BUILD.key())
@@ -110,8 +148,9 @@ public final class LedgerReader {
   private static List<Material> builtIn() {
     Findings faults = new Findings();
     Ledger.Gathering gathering = new Ledger.Gathering();
-    Records records = new Records(Currency.getInstance("EUR"), gathering, faults);
-    YamlText.read("built-in materials", resource(BUILT_IN), 0, records::take, faults);
+    Recall recall = new Recall();
+    Records records = new Records(Currency.getInstance("EUR"), recall, gathering, faults);
+    YamlText.read("built-in materials", resource(BUILT_IN), recall, records::take, faults);
     if (!faults.inOrder().isEmpty()) {
       throw new IllegalStateException("the built-in materials are faulty: " + faults.inOrder());
     }

@@ -9,15 +9,18 @@ import kitwright.finding.Severity;
 import kitwright.value.Nearest;
 import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
+import kitwright.yaml.Recall;
 
 /** Turns placed values into records of a kind. */
 final class Records {
   private final Currency currency;
+  private final Recall recall;
   private final Ledger.Gathering into;
   private final Findings out;
 
-  Records(Currency currency, Ledger.Gathering into, Findings out) {
+  Records(Currency currency, Recall recall, Ledger.Gathering into, Findings out) {
     this.currency = currency;
+    this.recall = recall;
     this.into = into;
     this.out = out;
   }
@@ -42,7 +45,7 @@ final class Records {
   }
 
   private void read(Kind kind, Node.Mapping mapping, String body) {
-    Fields f = new Fields(mapping, kind.word(), currency, out);
+    Fields f = new Fields(mapping, kind.word(), currency, recall, out);
     Entry entry = entry(kind, f, body);
     f.finish();
     if (f.isSound()) {

@@ -25,6 +25,7 @@ public final class PaidBeyondOrder implements Rule {
     Map<String, Money> paid = new HashMap<>();
     List<Spend> byDay =
         ledger.spending().stream()
+            .filter(spend -> spend.pays().isPresent())
             .sorted(Comparator.comparing(Spend::on).thenComparing(Spend::id))
             .toList();
     for (Spend spend : byDay) {

@@ -1,6 +1,7 @@
 package kitwright.shortage;
 
 import java.util.List;
+import java.util.function.Function;
 import kitwright.kit.Position;
 import kitwright.value.Quantity;
 
@@ -29,7 +30,7 @@ public record Balance(Position position, List<Standing> shortages, Quantity hidd
 
   /** Recorded as short. */
   public Quantity recorded() {
-    return sum(shortages.stream().map(standing -> standing.shortage().qty()).toList());
+    return sum(standing -> standing.shortage().qty());
   }
 
   /** Counted good later, in answer to a shortage. */
@@ -46,7 +47,7 @@ public record Balance(Position position, List<Standing> shortages, Quantity hidd
 
   /** Covered in one way. */
   public Quantity covered(Cover.How how) {
-    return sum(shortages.stream().map(standing -> standing.covered(how)).toList());
+    return sum(standing -> standing.covered(how));
   }
 
   /** Missing, and covered by nothing. */
@@ -60,9 +61,12 @@ public record Balance(Position position, List<Standing> shortages, Quantity hidd
     return missing().less(position.onItsWay()).less(openRecorded);
   }
 
-  private Quantity sum(List<Quantity> parts) {
-    return parts.stream()
-        .filter(part -> part.convertsTo(position.promised()))
-        .reduce(Quantity.none(position.promised().unit()), Quantity::plus);
+  private Quantity sum(Function<Standing, Quantity> amount) {
+    Quantity sum = Quantity.none(position.promised().unit());
+    for (Standing standing : shortages) {
+      Quantity part = amount.apply(standing);
+      sum = part.convertsTo(sum) ? sum.plus(part) : sum;
+    }
+    return sum;
   }
 }

@@ -9,6 +9,7 @@ import kitwright.kit.Count;
 import kitwright.kit.Position;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.value.Quantity;
 
 /** Fires where less was counted than promised and nobody has recorded the shortage. */
 public final class CountedShortUnrecorded implements Rule {
@@ -25,16 +26,20 @@ public final class CountedShortUnrecorded implements Rule {
 
   @Override
   public void examine(Ledger ledger, LocalDate today, Findings out) {
-    shortages.balances().stream()
-        .filter(balance -> balance.position().isCounted())
-        .filter(balance -> !Tiny.is(balance.unrecorded(), balance.position().promised()))
-        .forEach(balance -> out.add(finding(balance)));
+    for (Balance balance : shortages.balances()) {
+      if (balance.position().isCounted()) {
+        Quantity unrecorded = balance.unrecorded();
+        if (!Tiny.is(unrecorded, balance.position().promised())) {
+          out.add(finding(balance, unrecorded));
+        }
+      }
+    }
   }
 
-  private Finding finding(Balance balance) {
+  private Finding finding(Balance balance, Quantity unrecorded) {
     Position position = balance.position();
     Count last = position.counts().get(position.counts().size() - 1);
-    String missing = balance.unrecorded().told();
+    String missing = unrecorded.told();
     String recorded =
         balance.recorded().isNone()
             ? "no shortage is recorded"

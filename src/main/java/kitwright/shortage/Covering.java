@@ -39,6 +39,9 @@ final class Covering {
 
   /** The account of an item with its shortages, given in the order found. */
   Balance balance(Position position, List<Shortage> shortages) {
+    if (shortages.isEmpty()) {
+      return new Balance(position, List.of(), Quantity.none(position.promised().unit()));
+    }
     Quantity hidden = Hidden.of(position, shortages);
     Arrivals arrivals = new Arrivals(position, shortages, hidden);
     List<Standing> standings =

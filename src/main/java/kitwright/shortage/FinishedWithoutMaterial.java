@@ -2,9 +2,11 @@ package kitwright.shortage;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -36,15 +38,11 @@ public final class FinishedWithoutMaterial implements Rule {
 
   @Override
   public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Map<String, Quantity> had = new HashMap<>();
-    for (Balance balance : shortages.balances()) {
-      had.put(balance.position().item().id(), had(balance));
-    }
-    substitutions.all().forEach(each -> addSubstitute(each, had));
+    Map<String, List<Quantity>> instead = insteadOf();
     Map<String, BigDecimal> used = new HashMap<>();
     for (Task task : ledger.tasks()) {
       if (task.finished().filter(day -> !day.isAfter(today)).isPresent()) {
-        task.uses().forEach(use -> examine(task, use, ledger, had, used, out));
+        task.uses().forEach(use -> examine(task, use, instead, used, out));
       }
     }
   }
@@ -52,16 +50,16 @@ public final class FinishedWithoutMaterial implements Rule {
   private void examine(
       Task task,
       Task.Use use,
-      Ledger ledger,
-      Map<String, Quantity> had,
+      Map<String, List<Quantity>> instead,
       Map<String, BigDecimal> used,
       Findings out) {
-    if (use.item().isEmpty() || use.qty().isEmpty()) {
+    Optional<Balance> balance = use.item().flatMap(shortages::balance);
+    if (balance.isEmpty() || use.qty().isEmpty()) {
       return;
     }
-    KitItem item = ledger.kitItem(use.item().get()).orElse(null);
-    Quantity there = item == null ? null : had.get(item.id());
-    if (item != null && there != null && use.qty().get().convertsTo(there)) {
+    KitItem item = balance.get().position().item();
+    Quantity there = had(balance.get(), instead.getOrDefault(item.id(), List.of()));
+    if (use.qty().get().convertsTo(there)) {
       BigDecimal sum =
           used.merge(item.id(), use.qty().get().in(there.unit()).amount(), BigDecimal::add);
       if (Thing.clean(sum.subtract(there.amount())).signum() > 0) {
@@ -70,24 +68,25 @@ public final class FinishedWithoutMaterial implements Rule {
     }
   }
 
-  /** Counted good, or bought. */
-  private static Quantity had(Balance balance) {
-    return balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
+  /** Counted good, or bought, or something else taken in its place. */
+  private static Quantity had(Balance balance, List<Quantity> instead) {
+    Quantity had = balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
+    for (Quantity other : instead) {
+      had = other.convertsTo(had) ? had.plus(other) : had;
+    }
+    return had;
   }
 
-  /** Something else that was taken in an item's place, signed or not, was had as well. */
-  private static void addSubstitute(
-      kitwright.substitution.Standing standing, Map<String, Quantity> had) {
-    if (!standing.isWithdrawn()) {
+  /** What was taken in each item's place, signed or not. */
+  private Map<String, List<Quantity>> insteadOf() {
+    Map<String, List<Quantity>> all = new HashMap<>();
+    for (kitwright.substitution.Standing standing : substitutions.all()) {
       Substitution.InsteadOf instead = standing.substitution().insteadOf();
-      instead
-          .item()
-          .ifPresent(
-              item ->
-                  had.computeIfPresent(
-                      item.id(),
-                      (id, sum) -> instead.qty().convertsTo(sum) ? sum.plus(instead.qty()) : sum));
+      if (instead.item().isPresent() && !standing.isWithdrawn()) {
+        all.computeIfAbsent(instead.item().get().id(), id -> new ArrayList<>()).add(instead.qty());
+      }
     }
+    return all;
   }
 
   private Finding finding(Task task, Task.Use use, KitItem item, Quantity used, Quantity there) {

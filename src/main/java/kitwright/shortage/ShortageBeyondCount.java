@@ -29,15 +29,21 @@ public final class ShortageBeyondCount implements Rule {
   @Override
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     for (Balance balance : shortages.balances()) {
-      Quantity shown = balance.missing().plus(balance.delivered());
-      Quantity recorded = Quantity.none(shown.unit());
-      for (Standing standing : balance.shortages()) {
-        Shortage shortage = standing.shortage();
-        if (shortage.qty().convertsTo(shown)) {
-          recorded = recorded.plus(shortage.qty());
-          if (isCountable(shortage) && !Tiny.is(recorded.less(shown), recorded)) {
-            out.add(finding(balance, shortage, recorded, shown));
-          }
+      if (!balance.shortages().isEmpty()) {
+        examine(balance, out);
+      }
+    }
+  }
+
+  private void examine(Balance balance, Findings out) {
+    Quantity shown = balance.missing().plus(balance.delivered());
+    Quantity recorded = Quantity.none(shown.unit());
+    for (Standing standing : balance.shortages()) {
+      Shortage shortage = standing.shortage();
+      if (shortage.qty().convertsTo(shown)) {
+        recorded = recorded.plus(shortage.qty());
+        if (isCountable(shortage) && !Tiny.is(recorded.less(shown), recorded)) {
+          out.add(finding(balance, shortage, recorded, shown));
         }
       }
     }

@@ -112,6 +112,9 @@ public record Quantity(BigDecimal amount, Unit unit) {
 
   /** The sum, in this unit. */
   public Quantity plus(Quantity other) {
+    if (other.unit == unit && (isNone() || other.isNone())) {
+      return isNone() ? other : this;
+    }
     return new Quantity(amount.add(other.in(unit).amount), unit);
   }
 

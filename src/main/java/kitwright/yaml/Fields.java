@@ -16,7 +16,6 @@ import java.util.stream.IntStream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Dimension;
 import kitwright.value.Misread;
@@ -48,6 +47,7 @@ public final class Fields {
   private final String kind;
   private final String owner;
   private Currency currency;
+  private final Recall recall;
   private final Findings out;
   private final List<String> known = new ArrayList<>(24);
   private final boolean[] asked;
@@ -58,17 +58,24 @@ public final class Fields {
    * @param kind what the record is called in messages: {@code kit item}
    * @param currency what a bare amount of money is in
    */
-  public Fields(Node.Mapping mapping, String kind, Currency currency, Findings out) {
-    this(mapping, kind, kind, currency, out);
+  public Fields(Node.Mapping mapping, String kind, Currency currency, Recall recall, Findings out) {
+    this(mapping, kind, kind, currency, recall, out);
   }
 
-  private Fields(Node.Mapping mapping, String kind, String owner, Currency currency, Findings out) {
+  private Fields(
+      Node.Mapping mapping,
+      String kind,
+      String owner,
+      Currency currency,
+      Recall recall,
+      Findings out) {
     this.mapping = mapping;
     this.asked = new boolean[mapping.entries().size()];
     this.hashes = hashes(mapping);
     this.kind = kind;
     this.owner = owner;
     this.currency = currency;
+    this.recall = recall;
     this.out = out;
   }
 
@@ -144,11 +151,11 @@ public final class Fields {
   }
 
   public LocalDate day(String key) {
-    return need(key, Days::day, NO_DAY);
+    return need(key, recall::day, NO_DAY);
   }
 
   public Optional<LocalDate> maybeDay(String key) {
-    return maybe(key, Days::day);
+    return maybe(key, recall::day);
   }
 
   public Money money(String key) {
@@ -164,11 +171,11 @@ public final class Fields {
   }
 
   public Quantity quantity(String key, Unit fallback) {
-    return need(key, text -> Quantity.parse(text, fallback), Quantity.none(fallback));
+    return need(key, text -> recall.quantity(text, fallback), Quantity.none(fallback));
   }
 
   public Optional<Quantity> maybeQuantity(String key, Unit fallback) {
-    return maybe(key, text -> Quantity.parse(text, fallback));
+    return maybe(key, text -> recall.quantity(text, fallback));
   }
 
   /** A quantity of one dimension. */
@@ -436,7 +443,7 @@ public final class Fields {
   }
 
   private <T> Optional<T> inside(Node.Mapping group, String key, Function<Fields, T> reading) {
-    Fields inner = new Fields(group, "“" + key + "” of a " + owner, owner, currency, out);
+    Fields inner = new Fields(group, "“" + key + "” of a " + owner, owner, currency, recall, out);
     T value = reading.apply(inner);
     inner.finish();
     sound &= inner.sound;

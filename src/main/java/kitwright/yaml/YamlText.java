@@ -1,9 +1,7 @@
 package kitwright.yaml;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import kitwright.finding.Finding;
@@ -37,13 +35,19 @@ public final class YamlText {
   private final OddBreaks breaks;
   private final boolean itemByItem;
   private final Findings out;
-  private final Map<String, String> keys = new HashMap<>();
+  private final Recall recall;
 
   private YamlText(
-      ParserImpl events, Lines lines, OddBreaks breaks, boolean itemByItem, Findings out) {
+      ParserImpl events,
+      Lines lines,
+      OddBreaks breaks,
+      Recall recall,
+      boolean itemByItem,
+      Findings out) {
     this.events = events;
     this.lines = lines;
     this.breaks = breaks;
+    this.recall = recall;
     this.itemByItem = itemByItem;
     this.out = out;
   }
@@ -59,19 +63,24 @@ public final class YamlText {
 
   /** Hands each top key with its whole value to {@code entry}: for front matter. */
   public static void readOne(
-      String file, String text, int skipped, BiConsumer<Node.Scalar, Node> entry, Findings out) {
-    read(file, text, skipped, false, entry, out);
+      String file,
+      String text,
+      int skipped,
+      Recall recall,
+      BiConsumer<Node.Scalar, Node> entry,
+      Findings out) {
+    read(new Lines(file, skipped), text, recall, false, entry, out);
   }
 
   /**
    * Hands each top key's value, or each item of its list, to {@code record}.
    *
    * @param file path from the ledger's root
-   * @param skipped lines of the file that stand before {@code text}
+   * @param recall what was read of other files before
    */
   public static void read(
-      String file, String text, int skipped, BiConsumer<Node.Scalar, Node> record, Findings out) {
-    read(file, text, skipped, true, record, out);
+      String file, String text, Recall recall, BiConsumer<Node.Scalar, Node> record, Findings out) {
+    read(new Lines(file, 0), text, recall, true, record, out);
   }
 
   /** The first record below a top key; reading stops there, and nothing is said of faults. */
@@ -84,33 +93,32 @@ public final class YamlText {
             throw new Abandoned();
           }
         };
-    read(file, text, 0, taker, new Findings());
+    read(file, text, new Recall(), taker, new Findings());
     return found.stream().findFirst();
   }
 
   private static void read(
-      String file,
+      Lines lines,
       String text,
-      int skipped,
+      Recall recall,
       boolean itemByItem,
       BiConsumer<Node.Scalar, Node> record,
       Findings out) {
-    Lines lines = new Lines(file, skipped);
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     try {
       OddBreaks breaks = OddBreaks.of(text);
       ParserImpl events = new ParserImpl(new StreamReader(breaks.hidden(text)), options);
-      new YamlText(events, lines, breaks, itemByItem, out).documents(record);
+      new YamlText(events, lines, breaks, recall, itemByItem, out).documents(record);
     } catch (Abandoned told) {
       // What was read before stands, and a fault is among the findings.
     } catch (MarkedYAMLException broken) {
-      out.add(Faults.broken(broken, lines, file));
+      out.add(Faults.broken(broken, lines, lines.file()));
     } catch (ReaderException odd) {
-      out.add(Faults.unprintable(odd, text, file, skipped));
+      out.add(Faults.unprintable(odd, text, lines.file(), lines.skipped()));
     } catch (YAMLException | IllegalArgumentException | IndexOutOfBoundsException odd) {
       // The parser lets a few of these through on hostile input.
-      out.add(Faults.unplaced(odd, file));
+      out.add(Faults.unplaced(odd, lines.file()));
     }
   }
 
@@ -167,8 +175,7 @@ public final class YamlText {
     }
     ScalarEvent event = (ScalarEvent) events.getEvent();
     complain(event);
-    // The same few keys stand in every record: each text is kept once.
-    Node.Scalar key = scalar(event, keys.computeIfAbsent(event.getValue(), breaks::shown));
+    Node.Scalar key = scalar(event);
     Optional<Node.Scalar> first = seen.before(key);
     if (first.isPresent()) {
       out.add(Faults.keyTwice(key, first.get().at()));
@@ -189,12 +196,13 @@ public final class YamlText {
     }
     complain((NodeEvent) event);
     if (event instanceof ScalarEvent scalar) {
-      return scalar(scalar, breaks.shown(scalar.getValue()));
+      return scalar(scalar);
     }
     return event.is(Event.ID.SequenceStart) ? listing(event, depth) : mapping(event, depth);
   }
 
-  private Node.Scalar scalar(ScalarEvent event, String text) {
+  private Node.Scalar scalar(ScalarEvent event) {
+    String text = recall.text(breaks.shown(event.getValue()));
     boolean quoted = event.getScalarStyle() != ScalarStyle.PLAIN;
     return lines.scalar(text, quoted, event.getStartMark(), event.getEndMark());
   }

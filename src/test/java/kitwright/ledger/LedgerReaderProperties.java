@@ -32,7 +32,8 @@ class LedgerReaderProperties {
   /** Order of keys, flow or block style, quotes, comments, blank lines, and the file's name. */
   @Property(tries = 300)
   void layoutDoesNotMatter(@ForAll Random random) {
-    Material plain = larch(Map.of("t.yaml", "materials:\n  - " + flow(List.copyOf(LARCH.keySet()))));
+    Material plain =
+        larch(Map.of("t.yaml", "materials:\n  - " + flow(List.copyOf(LARCH.keySet()))));
     List<String> keys = new ArrayList<>(LARCH.keySet());
     Collections.shuffle(keys, random);
     String record = random.nextBoolean() ? flow(keys) : block(keys, random);
@@ -66,7 +67,9 @@ class LedgerReaderProperties {
   }
 
   private static String flow(List<String> keys) {
-    return "{" + String.join(", ", keys.stream().map(k -> k + ": " + LARCH.get(k)).toList()) + "}\n";
+    return "{"
+        + String.join(", ", keys.stream().map(k -> k + ": " + LARCH.get(k)).toList())
+        + "}\n";
   }
 
   private static String block(List<String> keys, Random random) {

@@ -206,11 +206,12 @@ class FieldsTest {
 
   private Fields record(String yaml) {
     List<Fields> all = new ArrayList<>();
+    Recall recall = new Recall();
     YamlText.read(
         "x.yaml",
         "planks:\n  - " + yaml + "\n",
-        0,
-        (key, node) -> all.add(new Fields((Node.Mapping) node, "plank", EURO, faults)),
+        recall,
+        (key, node) -> all.add(new Fields((Node.Mapping) node, "plank", EURO, recall, faults)),
         faults);
     return all.get(0);
   }

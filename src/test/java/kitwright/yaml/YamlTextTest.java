@@ -115,7 +115,12 @@ class YamlTextTest {
   void linesBeforeTheTextAreCounted() {
     List<Place> places = new ArrayList<>();
     YamlText.readOne(
-        "d.md", "day: 2026-01-05\nhours: {nora: 2}\n", 1, (k, v) -> places.add(k.at()), faults);
+        "d.md",
+        "day: 2026-01-05\nhours: {nora: 2}\n",
+        1,
+        new Recall(),
+        (k, v) -> places.add(k.at()),
+        faults);
     assertThat(places).extracting(Place::toString).containsExactly("d.md:2:1", "d.md:3:1");
   }
 
@@ -174,7 +179,7 @@ class YamlTextTest {
 
   private List<Node> values(String text) {
     List<Node> values = new ArrayList<>();
-    YamlText.read("x.yaml", text, 0, (key, value) -> values.add(value), faults);
+    YamlText.read("x.yaml", text, new Recall(), (key, value) -> values.add(value), faults);
     return values;
   }
 
@@ -183,7 +188,7 @@ class YamlTextTest {
     YamlText.read(
         "x.yaml",
         text,
-        0,
+        new Recall(),
         (key, value) ->
             all.add(key.text() + "=" + (value instanceof Node.Scalar one ? one.text() : "?")),
         faults);
