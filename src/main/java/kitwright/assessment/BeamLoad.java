@@ -8,6 +8,7 @@ import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
 import kitwright.mechanics.load.BeamCase;
 import kitwright.mechanics.load.Cantilever;
+import kitwright.mechanics.load.Deflection;
 import kitwright.mechanics.load.SideForce;
 import kitwright.mechanics.load.SpanLoad;
 import kitwright.mechanics.load.Stretch;
@@ -19,6 +20,7 @@ import kitwright.value.Quantity;
  * @param span m
  * @param moment the greatest, N·m
  * @param shear the greatest, N
+ * @param held loads of a beam held at both ends; all bend it most at the same place
  * @param how in words and formulas, a line each
  */
 record BeamLoad(
@@ -26,17 +28,61 @@ record BeamLoad(
     double moment,
     double shear,
     Optional<Cantilever> cantilever,
-    Optional<BeamCase> beam,
-    double total,
+    List<Held> held,
     List<String> how) {
   private static final double SEA_WATER = 1025;
 
+  /** A load in N on a beam held at both ends. */
+  record Held(BeamCase beam, double force) {}
+
+  /**
+   * The own weight of a part that reaches along the span.
+   *
+   * @param mass kg/m
+   * @param from m from the support
+   * @param to m; cut off where the span ends
+   */
+  record Own(String part, double mass, double from, double to) {
+    /** Of a part that reaches over the whole span. */
+    static Own of(Part part) {
+      return between(part, 0, Double.POSITIVE_INFINITY);
+    }
+
+    static Own between(Part part, double from, double to) {
+      return new Own(part.id(), part.beam().massPerLength(), from, to);
+    }
+
+    /** One part up to a place, another from there to the tip. */
+    static List<Own> joined(Part inner, Part outer, double at) {
+      return List.of(between(inner, 0, at), between(outer, at, Double.POSITIVE_INFINITY));
+    }
+
+    private SpanLoad.Even weight(double span) {
+      return SpanLoad.Even.weight(from, Math.min(to, span), mass);
+    }
+
+    private String how() {
+      return "self-weight of "
+          + part
+          + ": w = m·g = "
+          + Print.with(mass, "kg/m")
+          + " · 9.80665 m/s² = "
+          + Print.with(mass * SpanLoad.STANDARD_GRAVITY, "N/m")
+          + ", as if level";
+    }
+  }
+
   BeamLoad {
+    held = List.copyOf(held);
     how = List.copyOf(how);
   }
 
-  /** The load; empty where it is lacking something, which is told. */
-  static Optional<BeamLoad> of(Load load, List<String> lacking) {
+  /**
+   * The load; empty where it is lacking something, which is told.
+   *
+   * @param own the parts whose weight counts where the load asks for it
+   */
+  static Optional<BeamLoad> of(Load load, List<Own> own, List<String> lacking) {
     if (load.span().filter(span -> !span.isNone()).isEmpty()) {
       lacking.add("the load does not state its span");
       return Optional.empty();
@@ -45,19 +91,30 @@ record BeamLoad(
     List<String> how = new ArrayList<>();
     Optional<Double> force = force(load, how);
     double tip = load.tipForce().map(Quantity::base).orElse(0.0);
-    if (force.isEmpty() && tip == 0) {
+    if (force.isEmpty() && tip == 0 && !load.selfWeight()) {
       lacking.add(
-          "the load states no force: force, tip-force, pressure and breadth, or speed,"
-              + " area and lift");
+          "the load states no force: force, tip-force, pressure and breadth, speed, area and"
+              + " lift, or self-weight: yes");
       return Optional.empty();
     }
     if (tip > 0) {
       how.add("tip force " + Print.with(tip, "N"));
     }
+    List<Own> weighing =
+        load.selfWeight()
+            ? own.stream().filter(part -> part.from() < Math.min(part.to(), span)).toList()
+            : List.of();
+    weighing.forEach(part -> how.add(part.how()));
     return switch (load.support().orElse(Support.CANTILEVER)) {
-      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip, how));
-      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, how, lacking);
+      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip, weighing, how));
+      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, weighing, how, lacking);
     };
+  }
+
+  private static String of(List<Own> weighing) {
+    return weighing.isEmpty()
+        ? ""
+        : String.join(" and ", weighing.stream().map(Own::part).toList()) + ": ";
   }
 
   private static Optional<Double> force(Load load, List<String> how) {
@@ -105,8 +162,9 @@ record BeamLoad(
   }
 
   private static BeamLoad cantilever(
-      Load load, double span, double force, double tip, List<String> how) {
+      Load load, double span, double force, double tip, List<Own> weighing, List<String> how) {
     List<SpanLoad> loads = new ArrayList<>();
+    weighing.forEach(part -> loads.add(part.weight(span)));
     if (tip > 0) {
       loads.add(new SpanLoad.Point(span, tip));
     }
@@ -121,7 +179,8 @@ record BeamLoad(
     Cantilever beam = new Cantilever(span, loads);
     var root = beam.at(0);
     how.add(
-        "cantilever of "
+        of(weighing)
+            + "cantilever of "
             + Print.with(span, "m")
             + (force > 0 ? ", the force " + shape(load) : "")
             + ": M = "
@@ -129,8 +188,7 @@ record BeamLoad(
             + " and V = "
             + Print.with(root.shear(), "N")
             + " at the support");
-    return new BeamLoad(
-        span, root.moment(), root.shear(), Optional.of(beam), Optional.empty(), force + tip, how);
+    return new BeamLoad(span, root.moment(), root.shear(), Optional.of(beam), List.of(), how);
   }
 
   private static String shape(Load load) {
@@ -142,40 +200,53 @@ record BeamLoad(
   }
 
   private static Optional<BeamLoad> held(
-      Load load, double span, double force, List<String> how, List<String> lacking) {
+      Load load,
+      double span,
+      double force,
+      List<Own> weighing,
+      List<String> how,
+      List<String> lacking) {
     Shape shape = load.shape().orElse(Shape.UNIFORM);
     if (shape == Shape.ELLIPTIC) {
       lacking.add("an elliptic load is worked out on a cantilever only");
       return Optional.empty();
     }
     boolean simple = load.support().orElse(Support.SIMPLE) == Support.SIMPLE;
-    BeamCase beam =
-        shape == Shape.POINT
-            ? (simple ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE)
-            : (simple ? BeamCase.SIMPLE_EVEN : BeamCase.FIXED_EVEN);
-    double moment = beam.moment(force, span);
-    double shear = beam.shear(force);
+    BeamCase even = simple ? BeamCase.SIMPLE_EVEN : BeamCase.FIXED_EVEN;
+    BeamCase middle = simple ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE;
+    List<Held> held = new ArrayList<>();
+    if (force > 0) {
+      held.add(new Held(shape == Shape.POINT ? middle : even, force));
+    }
+    weighing.forEach(part -> held.add(new Held(even, part.weight(span).total())));
+    double moment = held.stream().mapToDouble(one -> one.beam().moment(one.force(), span)).sum();
+    double shear = held.stream().mapToDouble(one -> one.beam().shear(one.force())).sum();
     how.add(
-        (simple ? "simply supported" : "clamped at both ends")
+        of(weighing)
+            + (simple ? "simply supported" : "clamped at both ends")
             + " over "
             + Print.with(span, "m")
-            + (shape == Shape.POINT ? ", the force at the middle" : ", the force spread evenly")
+            + (force > 0
+                ? (shape == Shape.POINT ? ", the force at the middle" : ", the force spread evenly")
+                : "")
             + ": M = "
             + Print.with(moment, "N·m")
             + ", V = "
             + Print.with(shear, "N"));
-    return Optional.of(
-        new BeamLoad(span, moment, shear, Optional.empty(), Optional.of(beam), force, how));
+    return Optional.of(new BeamLoad(span, moment, shear, Optional.empty(), held, how));
   }
 
   /** The greatest deflection in m of a beam of one section. */
   double deflection(double bending, double shearing) {
-    if (cantilever.isPresent()) {
-      return cantilever
-          .get()
-          .deflection(List.of(new Stretch(0, span, bending, shearing)), span)
-          .total();
-    }
-    return beam.map(b -> b.deflection(total, span, bending, shearing).total()).orElse(0.0);
+    return cantilever
+        .map(beam -> beam.deflection(List.of(new Stretch(0, span, bending, shearing)), span))
+        .map(Deflection::total)
+        .orElseGet(
+            () ->
+                held.stream()
+                    .mapToDouble(
+                        one ->
+                            one.beam().deflection(one.force(), span, bending, shearing).total())
+                    .sum());
   }
 }

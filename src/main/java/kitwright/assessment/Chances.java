@@ -1,15 +1,25 @@
 package kitwright.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import kitwright.assessment.BeamLoad.Own;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Assessment.Method;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Material;
+import kitwright.ledger.Section;
 import kitwright.mechanics.beam.BeamMaterial;
+import kitwright.mechanics.beam.Bending;
+import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Resampled;
+import kitwright.mechanics.beam.Sense;
 import kitwright.mechanics.load.Cantilever;
+import kitwright.mechanics.load.Demand;
 import kitwright.mechanics.scatter.Chance;
 import kitwright.mechanics.scatter.Scatter;
 import kitwright.mechanics.scatter.Scattered;
@@ -18,14 +28,27 @@ import kitwright.value.Ref;
 
 /**
  * How likely the built part is below the designed one, and the protected part fails first, where
- * materials state how they scatter. Moduli and strengths are lognormal about their means, each
- * piece of its own; a panel or laminate is taken as a strip along its span.
+ * materials state how they scatter. Moduli are lognormal about their means, strengths too, or about
+ * the mean that leaves one in twenty below a characteristic or least value; each part is of a lot of
+ * its own.
  */
 public final class Chances {
   private static final int SAMPLES = 100_000;
   private static final long SEED = 20_260_329;
 
-  private Chances() {}
+  private final Assessment assessment;
+  private final Ledger ledger;
+  private final Stuffs stuffs;
+  private final Spreads spreads;
+  private final List<Line> lines = new ArrayList<>();
+  private final Set<String> notes = new LinkedHashSet<>();
+
+  private Chances(Assessment assessment, Ledger ledger) {
+    this.assessment = assessment;
+    this.ledger = ledger;
+    this.stuffs = new Stuffs(ledger, Factors.of(assessment), assessment.sources());
+    this.spreads = new Spreads(stuffs, assessment.at().record(), notes);
+  }
 
   /**
    * Lines to tell.
@@ -37,7 +60,7 @@ public final class Chances {
   /**
    * What came of it.
    *
-   * @param notes what was left out, and why
+   * @param notes what was left out or taken for granted, and why
    */
   public record Told(List<Line> lines, List<String> notes) {
     public Told {
@@ -48,118 +71,210 @@ public final class Chances {
 
   /** Samples the assessment; the same ledger gives the same answer. */
   public static Told of(Assessment assessment, Ledger ledger) {
-    List<Line> lines = new ArrayList<>();
-    List<String> notes = new ArrayList<>();
-    Stuffs stuffs = new Stuffs(ledger, Factors.of(assessment), assessment.sources());
-    Optional<Resampled> designed = sampled(assessment.designed(), ledger, stuffs);
-    Optional<Resampled> built = sampled(assessment.built(), ledger, stuffs);
-    if (designed.isPresent() && built.isPresent()) {
-      below(designed.get(), built.get(), ledger, assessment, lines, notes);
-    } else {
-      notes.add(assessment.id() + " is no cross-section that could be sampled");
+    return new Chances(assessment, ledger).told();
+  }
+
+  private Told told() {
+    switch (assessment.method()) {
+      case EXTERNAL -> notes.add("it was worked out elsewhere, and nothing here can be sampled");
+      case BOLT -> bolts();
+      case SECTION, TIMBER, PANEL, LAMINATE -> sections();
     }
-    assessment.weakLink().ifPresent(link -> order(assessment, link, ledger, stuffs, lines));
-    return new Told(lines, notes);
+    assessment.weakLink().ifPresent(this::order);
+    return new Told(lines, List.copyOf(notes));
   }
 
-  private static Optional<Resampled> sampled(Optional<Ref> ref, Ledger ledger, Stuffs stuffs) {
-    return ref.flatMap(ledger::section)
-        .flatMap(section -> new Parts(stuffs, new Findings()).of(section))
-        .map(part -> Resampled.of(part.beam()));
+  private Optional<Section> section(Optional<Ref> ref) {
+    return ref.flatMap(ledger::section);
   }
 
-  private static void below(
-      Resampled designed,
-      Resampled built,
-      Ledger ledger,
-      Assessment assessment,
-      List<Line> lines,
-      List<String> notes) {
-    Scatter scatter = scatter(List.of(designed, built), ledger, assessment, notes);
-    int from = 2 * designed.materials().size();
-    lines.add(
-        new Line(
-            "built less stiff than designed",
-            scatter.chance(v -> built.stiffness(v, from) < designed.stiffness(v, 0))));
-    lines.add(
-        new Line(
-            "built fails at a smaller moment than designed",
-            scatter.chance(v -> built.moment(v, from) < designed.moment(v, 0))));
-    lines.add(
-        new Line(
-            "built fails at a smaller shear force than designed",
-            scatter.chance(v -> built.shear(v, from) < designed.shear(v, 0))));
+  private Optional<Part> part(Optional<Ref> ref) {
+    return section(ref).flatMap(one -> new Parts(stuffs, new Findings()).of(one));
+  }
+
+  /** One strength a part: all its bolts are of one lot. */
+  private void bolts() {
+    for (Measure measure : List.of(Measure.BOLT_TENSION, Measure.BOLT_PROOF, Measure.BOLT_SHEAR)) {
+      Optional<Scattered> designed = bolt(section(assessment.designed()), measure);
+      Optional<Scattered> built = bolt(section(assessment.built()), measure);
+      if (designed.isPresent() && built.isPresent()) {
+        Scatter scatter = new Scatter(List.of(designed.get(), built.get()), SAMPLES, SEED);
+        add("built has a smaller " + measure.words() + " than designed", scatter, v -> v[1] - v[0]);
+      } else {
+        notes.add("the " + measure.words() + " of one of them is not known");
+      }
+    }
+    notes.add("the bolts of one part are taken to be of one lot, strong or weak together");
+  }
+
+  private Optional<Scattered> bolt(Optional<Section> section, Measure measure) {
+    Optional<Ref> material = section.flatMap(Section::material);
+    return section
+        .flatMap(one -> BoltMethod.of(one, stuffs, new Findings()).figures().of(measure))
+        .flatMap(
+            figure ->
+                material.map(ref -> spreads.strength(ref.id())).map(s -> scaled(s, figure.value())));
+  }
+
+  private static Scattered scaled(Scattered share, double value) {
+    return new Scattered(share.mean() * value, share.variation(), share.shape());
+  }
+
+  private void sections() {
+    Optional<Part> designed = part(assessment.designed());
+    Optional<Part> built = part(assessment.built());
+    if (designed.isEmpty() || built.isEmpty()) {
+      notes.add("a section of it cannot be worked out, and so cannot be sampled");
+      return;
+    }
+    Resampled one = Resampled.of(designed.get().beam());
+    Resampled other = Resampled.of(built.get().beam());
+    Scatter scatter = scatter(Stream.concat(shares(one), shares(other)).toList());
+    int from = 2 * one.materials().size();
+    Set<String> unknown = new LinkedHashSet<>();
+    if (assessment.method() == Method.LAMINATE) {
+      notes.add("a laminate is sampled as a strip along its length, pulled and pushed");
+      add("built less stiff than designed", scatter, v -> other.axial(v, from) - one.axial(v, 0));
+      Stream.of(designed.get(), built.get()).forEach(part -> moments(part, unknown));
+      addKnown(
+          "built fails at a smaller pull or push than designed",
+          scatter,
+          v -> other.force(v, from) - one.force(v, 0),
+          unknown);
+      return;
+    }
+    if (assessment.method() == Method.PANEL) {
+      notes.add("a panel is sampled as a strip along its span");
+    }
+    add(
+        "built less stiff than designed",
+        scatter,
+        v -> other.stiffness(v, from) - one.stiffness(v, 0));
+    Stream.of(designed.get(), built.get()).forEach(part -> moments(part, unknown));
+    addKnown(
+        "built fails at a smaller moment than designed",
+        scatter,
+        v -> other.moment(v, from) - one.moment(v, 0),
+        unknown);
+    Set<String> unsheared = new LinkedHashSet<>();
+    Stream.of(designed.get(), built.get()).forEach(part -> shears(part, unsheared));
+    addKnown(
+        "built fails at a smaller shear force than designed",
+        scatter,
+        v -> other.shear(v, from) - one.shear(v, 0),
+        unsheared);
+  }
+
+  private static void moments(Part part, Set<String> unknown) {
+    Bending bending = Bending.of(part.beam());
+    missing(bending.moment(Sense.SAGGING), unknown);
+    missing(bending.moment(Sense.HOGGING), unknown);
+  }
+
+  private static void shears(Part part, Set<String> unknown) {
+    missing(Bending.of(part.beam()).shear(), unknown);
+  }
+
+  private static void missing(Capacity capacity, Set<String> unknown) {
+    capacity.missing().forEach(missing -> unknown.add(Figures.words(missing)));
+  }
+
+  private void addKnown(
+      String what, Scatter scatter, ToDoubleFunction<double[]> spare, Set<String> unknown) {
+    if (unknown.isEmpty()) {
+      add(what, scatter, spare);
+    } else {
+      notes.add("“" + what + "” is not told: " + String.join("; ", unknown));
+    }
+  }
+
+  /**
+   * @param spare built less designed: below nought counts
+   */
+  private void add(String what, Scatter scatter, ToDoubleFunction<double[]> spare) {
+    if (scatter.properties().stream().anyMatch(one -> one.variation() > 0)) {
+      lines.add(new Line(what, scatter.chance(v -> spare.applyAsDouble(v) < 0)));
+    } else {
+      notes.add("“" + what + "” is not told: no material of it states its scatter");
+    }
   }
 
   /** The protected part stands at the support, the sacrificial one at the place of the break. */
-  private static void order(
-      Assessment assessment,
-      Assessment.WeakLink link,
-      Ledger ledger,
-      Stuffs stuffs,
-      List<Line> lines) {
-    Optional<Resampled> weak = sampled(Optional.of(link.sacrificial()), ledger, stuffs);
-    Optional<Resampled> safe = sampled(Optional.of(link.protectedPart()), ledger, stuffs);
+  private void order(Assessment.WeakLink link) {
+    Optional<Part> safe = part(Optional.of(link.protectedPart()));
+    Optional<Section> pin =
+        section(Optional.of(link.sacrificial()))
+            .filter(weak -> weak.shape().filter(Section.Shape.BOLT::equals).isPresent());
+    Optional<Part> weak = pin.isPresent() ? safe : part(Optional.of(link.sacrificial()));
+    double at = link.breaksAt().map(Quantity::base).orElse(0.0);
+    if (safe.isEmpty() || weak.isEmpty()) {
+      notes.add("a section of the weak link cannot be worked out, and so cannot be sampled");
+      return;
+    }
+    List<Own> own =
+        pin.isPresent() ? List.of(Own.of(safe.get())) : Own.joined(safe.get(), weak.get(), at);
     Optional<Cantilever> load =
         assessment
             .load()
-            .flatMap(some -> BeamLoad.of(some, new ArrayList<>()))
+            .flatMap(some -> BeamLoad.of(some, own, new ArrayList<>()))
             .flatMap(BeamLoad::cantilever);
-    if (weak.isEmpty() || safe.isEmpty() || load.isEmpty()) {
+    if (load.isEmpty()) {
+      notes.add("a weak link needs a load on a cantilever");
       return;
     }
-    double at = link.breaksAt().map(Quantity::base).orElse(0.0);
-    var here = load.get().at(at);
-    var root = load.get().at(0);
-    int from = 2 * weak.get().materials().size();
-    Scatter scatter =
-        scatter(List.of(weak.get(), safe.get()), ledger, assessment, new ArrayList<>());
-    lines.add(
-        new Line(
-            "the protected part " + link.protectedPart() + " fails first",
-            scatter.chance(
-                v ->
-                    reserve(safe.get(), v, from, root.moment(), root.shear())
-                        < reserve(weak.get(), v, 0, here.moment(), here.shear()))));
+    Set<String> unknown = new LinkedHashSet<>();
+    Stream.of(safe.get(), weak.get())
+        .forEach(
+            part -> {
+              moments(part, unknown);
+              shears(part, unknown);
+            });
+    Resampled kept = Resampled.of(safe.get().beam());
+    Demand root = load.get().at(0);
+    Demand here = load.get().at(at);
+    String what = "the protected part " + link.protectedPart() + " fails first";
+    if (pin.isPresent()) {
+      pinned(what, pin.get(), kept, root, Math.abs(here.shear()), unknown);
+      return;
+    }
+    Resampled given = Resampled.of(weak.get().beam());
+    int from = 2 * given.materials().size();
+    addKnown(
+        what,
+        scatter(Stream.concat(shares(given), shares(kept)).toList()),
+        v -> reserve(kept, v, from, root) - reserve(given, v, 0, here),
+        unknown);
   }
 
-  private static double reserve(
-      Resampled part, double[] shares, int from, double moment, double shear) {
+  private void pinned(
+      String what, Section pin, Resampled kept, Demand root, double shear, Set<String> unknown) {
+    Optional<Scattered> strength = bolt(Optional.of(pin), Measure.BOLT_SHEAR);
+    if (strength.isEmpty()) {
+      unknown.add("the shear strength of the pin " + pin.id() + " is not known");
+      addKnown(what, scatter(List.of()), v -> 0, unknown);
+      return;
+    }
+    addKnown(
+        what,
+        scatter(Stream.concat(strength.stream(), shares(kept)).toList()),
+        v -> reserve(kept, v, 1, root) - v[0] * 1000 / shear,
+        unknown);
+  }
+
+  private static double reserve(Resampled part, double[] shares, int from, Demand asked) {
     return Math.min(
-        part.moment(shares, from) / Math.abs(moment), part.shear(shares, from) / Math.abs(shear));
+        part.moment(shares, from) / Math.abs(asked.moment()),
+        part.shear(shares, from) / Math.abs(asked.shear()));
   }
 
-  /** For each part a share of modulus, then a share of strength, for each of its materials. */
-  private static Scatter scatter(
-      List<Resampled> parts, Ledger ledger, Assessment assessment, List<String> notes) {
-    List<Scattered> all = new ArrayList<>();
-    for (Resampled part : parts) {
-      for (int twice = 0; twice < 2; twice++) {
-        for (BeamMaterial material : part.materials()) {
-          all.add(
-              new Scattered(
-                  1,
-                  variation(material.name(), ledger, assessment, notes),
-                  Scattered.Shape.LOGNORMAL));
-        }
-      }
-    }
-    return new Scatter(all, SAMPLES, SEED);
+  /** A share of modulus for each material, then a share of strength for each. */
+  private Stream<Scattered> shares(Resampled part) {
+    return Stream.concat(
+        part.materials().stream().map(BeamMaterial::name).map(spreads::modulus),
+        part.materials().stream().map(BeamMaterial::name).map(spreads::strength));
   }
 
-  private static double variation(
-      String id, Ledger ledger, Assessment assessment, List<String> notes) {
-    Optional<Double> stated =
-        ledger
-            .material(new Ref(id, assessment.at().record()))
-            .map(Material::properties)
-            .flatMap(all -> Optional.ofNullable(all.get(kitwright.ledger.MaterialProperty.SCATTER)))
-            .map(Quantity::base)
-            .filter(share -> share < 1);
-    String note = id + " does not state its scatter, and is taken as it is";
-    if (stated.isEmpty() && !notes.contains(note)) {
-      notes.add(note);
-    }
-    return stated.orElse(0.0);
+  private static Scatter scatter(List<Scattered> shares) {
+    return new Scatter(shares, SAMPLES, SEED);
   }
 }

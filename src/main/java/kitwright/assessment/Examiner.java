@@ -9,11 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import kitwright.assessment.BeamLoad.Own;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
+import kitwright.mechanics.load.Cantilever;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -29,7 +32,7 @@ final class Examiner {
   private final List<String> failing = new ArrayList<>();
   private final List<Sketch> sketches = new ArrayList<>();
   private final Map<String, Optional<Part>> parts = new HashMap<>();
-  private Optional<BeamLoad> load = Optional.empty();
+  private final Set<String> loadLines = new LinkedHashSet<>();
 
   Examiner(Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
     this.assessment = assessment;
@@ -56,7 +59,7 @@ final class Examiner {
         rows,
         stuffs.inputs(),
         leaning,
-        load.map(BeamLoad::how).orElse(List.of()),
+        List.copyOf(loadLines),
         working,
         links.stations(),
         stuffs.notes(),
@@ -74,12 +77,24 @@ final class Examiner {
             });
   }
 
+  /** The load is told even where a section cannot be worked out. */
   private void loaded() {
-    boolean beam = assessment.method() == Method.SECTION || assessment.method() == Method.TIMBER;
-    if (!beam) {
-      return;
+    if (isBeam()) {
+      load(List.of());
     }
-    load = assessment.load().flatMap(some -> BeamLoad.of(some, lacking));
+  }
+
+  private boolean isBeam() {
+    return assessment.method() == Method.SECTION || assessment.method() == Method.TIMBER;
+  }
+
+  /** The load with the own weight of so many parts, where it asks for that. */
+  private Optional<BeamLoad> load(List<Own> own) {
+    Optional<BeamLoad> load =
+        assessment.load().flatMap(some -> BeamLoad.of(some, own, lacking));
+    boolean whole = assessment.load().filter(Assessment.Load::selfWeight).isEmpty();
+    load.filter(any -> whole || !own.isEmpty()).ifPresent(some -> loadLines.addAll(some.how()));
+    return load;
   }
 
   private Outcome side(Optional<Ref> ref, String which) {
@@ -94,7 +109,7 @@ final class Examiner {
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
           part(section.get())
-              .map(part -> SectionMethod.of(part, load, factor()))
+              .map(part -> SectionMethod.of(part, load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get());
       case LAMINATE -> part(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
@@ -171,22 +186,29 @@ final class Examiner {
     }
     Optional<Section> weak = sections.apply(link.sacrificial());
     Optional<Section> safe = sections.apply(link.protectedPart());
-    if (load.flatMap(BeamLoad::cantilever).isEmpty()) {
+    if (!isBeam() || load(List.of()).flatMap(BeamLoad::cantilever).isEmpty()) {
       return WeakLinks.lacking(List.of("a weak link needs a load on a cantilever"));
     }
     if (weak.isEmpty() || safe.isEmpty()) {
       return WeakLinks.lacking(List.of("a section of its weak link does not exist"));
     }
-    var beam = load.get().cantilever().orElseThrow();
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);
     Optional<Part> kept = part(safe.get());
     if (weak.get().shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
-      return kept.map(one -> PinLink.of(weak.get(), one, beam, at, stuffs))
+      return kept.map(
+              one -> PinLink.of(weak.get(), one, cantilever(List.of(Own.of(one))), at, stuffs))
           .orElseGet(() -> WeakLinks.lacking(List.of()));
     }
     return part(weak.get())
-        .flatMap(one -> kept.map(other -> WeakLinks.of(one, other, beam, at)))
+        .flatMap(
+            one ->
+                kept.map(
+                    other -> WeakLinks.of(one, other, cantilever(Own.joined(other, one, at)), at)))
         .orElseGet(() -> WeakLinks.lacking(List.of()));
+  }
+
+  private Cantilever cantilever(List<Own> own) {
+    return load(own).flatMap(BeamLoad::cantilever).orElseThrow();
   }
 
   /** Values that a requirement leans on and that nobody vouches for. */
@@ -197,8 +219,19 @@ final class Examiner {
         .filter(input -> !input.trust().holds())
         .filter(
             input ->
-                asked.stream().anyMatch(measure -> measure.leansOn(input.property(), input.sort())))
+                asked.stream()
+                    .anyMatch(
+                        measure ->
+                            measure.leansOn(input.property(), input.sort())
+                                || weighs(measure, input.property())))
         .toList();
+  }
+
+  /** With self-weight what a load asks of a part leans on how heavy it is. */
+  private boolean weighs(Measure measure, MaterialProperty property) {
+    return property == MaterialProperty.DENSITY
+        && measure.loaded()
+        && assessment.load().filter(Assessment.Load::selfWeight).isPresent();
   }
 
   private Verdict verdict(List<Row> rows, List<Input> leaning) {

@@ -98,6 +98,11 @@ public enum Measure {
     return this == RESERVE || this == LINK;
   }
 
+  /** Whether it hangs on the load. */
+  boolean loaded() {
+    return absolute() || this == DEFLECTION || this == FIRST_FAILURE || this == PLATE_STRENGTH;
+  }
+
   /** Whether a wrong value of the property makes this measure wrong. */
   boolean leansOn(MaterialProperty property, Sort sort) {
     boolean constituent = sort == Sort.FIBRE || sort == Sort.RESIN;

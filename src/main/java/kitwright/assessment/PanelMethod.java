@@ -12,6 +12,7 @@ import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Sense;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Stiffness;
+import kitwright.mechanics.load.SpanLoad;
 import kitwright.mechanics.panel.Panel;
 import kitwright.mechanics.panel.PlateResponse;
 import kitwright.mechanics.panel.PlateStiffness;
@@ -28,8 +29,18 @@ final class PanelMethod {
 
   private PanelMethod() {}
 
-  /** What is asked of the panel: sides in m, pressure in Pa without its factor. */
-  record Pressed(double span, double breadth, double pressure, Support support, double factor) {
+  /**
+   * What is asked of the panel: sides in m, pressure in Pa without its factor.
+   *
+   * @param selfWeight whether its own weight is added, as if it lay level
+   */
+  record Pressed(
+      double span,
+      double breadth,
+      double pressure,
+      Support support,
+      double factor,
+      boolean selfWeight) {
     static Optional<Pressed> of(Load load, List<String> lacking) {
       if (load.pressure().filter(p -> !p.isNone()).isEmpty()
           || load.span().filter(a -> !a.isNone()).isEmpty()
@@ -48,11 +59,31 @@ final class PanelMethod {
               load.breadth().get().base(),
               load.pressure().get().base(),
               support,
-              load.factor().doubleValue()));
+              load.factor().doubleValue(),
+              load.selfWeight()));
+    }
+
+    private Pressed under(double total) {
+      return new Pressed(span, breadth, total, support, factor, selfWeight);
+    }
+
+    /** With the own weight of a panel of so many kg/m² where that is asked, and how. */
+    private Pressed with(double mass, List<Step> steps) {
+      if (!selfWeight) {
+        return this;
+      }
+      double total = pressure + mass * SpanLoad.STANDARD_GRAVITY;
+      steps.add(
+          new Step(
+              "pressure with its own weight, as if level",
+              "p + m·g",
+              Print.number(pressure) + " + " + Print.number(mass) + " · 9.80665",
+              Print.with(total, "Pa")));
+      return under(total);
     }
   }
 
-  static Outcome of(Part part, Pressed asked) {
+  static Outcome of(Part part, Pressed given) {
     Figures figures = new Figures();
     if (part.stack().isEmpty()) {
       return new Outcome(
@@ -60,6 +91,8 @@ final class PanelMethod {
           List.of());
     }
     Laminate laminate = part.laminate();
+    List<Step> steps = new ArrayList<>();
+    Pressed asked = given.with(laminate.arealMass(), steps);
     Bending along = strip(part, 0);
     Bending across = strip(part, 90);
     PlateStiffness plate =
@@ -85,7 +118,6 @@ final class PanelMethod {
     figures.put(Measure.PLATE_SHEAR_ACROSS, qy, 1);
     double momentX = Math.max(Math.abs(response.mx()), Math.abs(response.edgeMx()));
     double momentY = Math.max(Math.abs(response.my()), Math.abs(response.edgeMy()));
-    List<Step> steps = new ArrayList<>();
     stiffness(plate, asked, response, steps);
     Optional<Figure> least = Optional.empty();
     least = least(least, mx, momentX, "along the span", steps, "m_x", "N");

@@ -60,7 +60,7 @@ record WeakLinks(
   }
 
   /** The weaker way of bending, since nobody knows from which side she takes the ground. */
-  private static Optional<Strong> strong(Part part, List<String> lacking) {
+  static Optional<Strong> strong(Part part, List<String> lacking) {
     Bending bending = Bending.of(part.beam());
     Capacity sagging = bending.moment(Sense.SAGGING);
     Capacity hogging = bending.moment(Sense.HOGGING);

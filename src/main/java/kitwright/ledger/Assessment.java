@@ -92,6 +92,7 @@ public record Assessment(
   /**
    * What the part carries. A force given, or worked out from speed, area and lift coefficient.
    *
+   * @param selfWeight whether the section's own weight is added, taken as level: each section its own
    * @param factor safety factor on the load
    */
   public record Load(
@@ -106,6 +107,7 @@ public record Assessment(
       Optional<Quantity> area,
       Optional<BigDecimal> lift,
       Optional<Quantity> density,
+      boolean selfWeight,
       BigDecimal factor,
       Optional<String> source,
       At at) {
@@ -122,6 +124,7 @@ public record Assessment(
           f.maybeMeasure("area", Unit.ONE, Dimension.AREA),
           f.maybeNumber("lift"),
           f.maybeMeasure("density", Unit.ONE, Dimension.DENSITY),
+          f.flag("self-weight"),
           f.maybeNumber("factor").orElse(BigDecimal.ONE),
           f.maybeText("source"),
           At.of(f));

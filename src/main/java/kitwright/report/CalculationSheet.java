@@ -145,6 +145,9 @@ public final class CalculationSheet {
                   lines.add(
                       Inline.text(
                           "span " + a + load.breadth().map(b -> ", breadth " + b).orElse(""))));
+      if (load.selfWeight()) {
+        lines.add(Inline.text("the self-weight of each part is added; see its working"));
+      }
     }
     lines.add(
         Inline.text("safety factor on the load " + Print.number(load.factor().doubleValue())));

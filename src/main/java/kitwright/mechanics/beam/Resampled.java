@@ -111,6 +111,32 @@ public final class Resampled {
   }
 
   /**
+   * EA in N.
+   *
+   * @param moduli share of each material's modulus, from the index on
+   */
+  public double axial(double[] moduli, int from) {
+    double sum = 0;
+    for (int m = 0; m < area.length; m++) {
+      sum += moduli[from + m] * area[m];
+    }
+    return sum;
+  }
+
+  /** The smaller of pull and push at first failure, N; shares as for {@link #moment}. */
+  public double force(double[] shares, int from) {
+    double ea = axial(shares, from);
+    double least = Double.POSITIVE_INFINITY;
+    for (Edge edge : edges) {
+      double strain = shares[from + edge.material()] * materials.get(edge.material()).axial() / ea;
+      double limit =
+          Math.min(edge.pull(), edge.push()) * shares[from + area.length + edge.material()];
+      least = Math.min(least, limit / strain);
+    }
+    return least;
+  }
+
+  /**
    * EI in N·m².
    *
    * @param moduli share of each material's modulus, from the index on
