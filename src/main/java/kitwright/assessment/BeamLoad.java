@@ -245,8 +245,7 @@ record BeamLoad(
             () ->
                 held.stream()
                     .mapToDouble(
-                        one ->
-                            one.beam().deflection(one.force(), span, bending, shearing).total())
+                        one -> one.beam().deflection(one.force(), span, bending, shearing).total())
                     .sum());
   }
 }

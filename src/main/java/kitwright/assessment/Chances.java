@@ -29,8 +29,8 @@ import kitwright.value.Ref;
 /**
  * How likely the built part is below the designed one, and the protected part fails first, where
  * materials state how they scatter. Moduli are lognormal about their means, strengths too, or about
- * the mean that leaves one in twenty below a characteristic or least value; each part is of a lot of
- * its own.
+ * the mean that leaves one in twenty below a characteristic or least value; each part is of a lot
+ * of its own.
  */
 public final class Chances {
   private static final int SAMPLES = 100_000;
@@ -113,7 +113,9 @@ public final class Chances {
         .flatMap(one -> BoltMethod.of(one, stuffs, new Findings()).figures().of(measure))
         .flatMap(
             figure ->
-                material.map(ref -> spreads.strength(ref.id())).map(s -> scaled(s, figure.value())));
+                material
+                    .map(ref -> spreads.strength(ref.id()))
+                    .map(s -> scaled(s, figure.value())));
   }
 
   private static Scattered scaled(Scattered share, double value) {

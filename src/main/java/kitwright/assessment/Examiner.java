@@ -53,16 +53,19 @@ final class Examiner {
     List<Input> leaning = leaning(rows);
     List<Working> working = new ArrayList<>(designed.working());
     working.addAll(built.working());
+    depth().ifPresent(working::add);
     return new Result(
         assessment,
         verdict(rows, leaning),
         rows,
         stuffs.inputs(),
         leaning,
+        Factors.of(assessment).lines(),
         List.copyOf(loadLines),
         working,
         links.stations(),
         stuffs.notes(),
+        Galvanic.cautions(assessment, sections, stuffs::material),
         sketches);
   }
 
@@ -90,8 +93,7 @@ final class Examiner {
 
   /** The load with the own weight of so many parts, where it asks for that. */
   private Optional<BeamLoad> load(List<Own> own) {
-    Optional<BeamLoad> load =
-        assessment.load().flatMap(some -> BeamLoad.of(some, own, lacking));
+    Optional<BeamLoad> load = assessment.load().flatMap(some -> BeamLoad.of(some, own, lacking));
     boolean whole = assessment.load().filter(Assessment.Load::selfWeight).isEmpty();
     load.filter(any -> whole || !own.isEmpty()).ifPresent(some -> loadLines.addAll(some.how()));
     return load;
@@ -116,6 +118,18 @@ final class Examiner {
       case BOLT -> BoltMethod.of(section.get(), stuffs, new Findings());
       case EXTERNAL -> Outcome.nothing();
     };
+  }
+
+  private Optional<Working> depth() {
+    return isBeam()
+        ? drawn(assessment.designed())
+            .flatMap(
+                drawn -> drawn(assessment.built()).flatMap(made -> TimberDepth.of(drawn, made)))
+        : Optional.empty();
+  }
+
+  private Optional<Part> drawn(Optional<Ref> ref) {
+    return ref.flatMap(sections).flatMap(this::part);
   }
 
   private Outcome panel(Section section) {

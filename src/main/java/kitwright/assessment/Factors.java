@@ -1,7 +1,10 @@
 package kitwright.assessment;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Material.Sort;
@@ -18,7 +21,7 @@ record Factors(Map<String, Double> all) {
   private static final double MOST = 2;
 
   Factors {
-    all = Map.copyOf(all);
+    all = Collections.unmodifiableMap(new LinkedHashMap<>(all));
   }
 
   static Factors none() {
@@ -57,6 +60,36 @@ record Factors(Map<String, Double> all) {
 
   double stiffness(Sort sort) {
     return sort == Sort.TIMBER || sort == Sort.PLYWOOD ? all.getOrDefault("stiffness", 1.0) : 1;
+  }
+
+  /** What each is for, a line for what they change, multiplied out. */
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    List<String> timber = new ArrayList<>();
+    all.forEach(
+        (name, value) -> {
+          if (ofTimber(name)) {
+            timber.add(name + " " + Print.number(value));
+          } else {
+            lines.add(subject(name) + " times " + Print.number(value));
+          }
+        });
+    if (!timber.isEmpty()) {
+      lines.add(
+          "strengths of timber and plywood times "
+              + String.join(" · ", timber)
+              + (timber.size() > 1 ? " = " + Print.number(strength(Sort.TIMBER)) : ""));
+    }
+    return lines;
+  }
+
+  private static String subject(String name) {
+    return switch (name) {
+      case "laminate" -> "strengths of cloths and laminates";
+      case "core" -> "strengths of cores";
+      case "metal" -> "strengths of metals and bolts";
+      default -> "moduli of timber and plywood";
+    };
   }
 
   private static boolean ofTimber(String name) {

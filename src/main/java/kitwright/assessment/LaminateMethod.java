@@ -74,7 +74,7 @@ final class LaminateMethod {
             Print.with(Math.min(one, other), "kN/m")));
   }
 
-  /** The plies as a table, then A and D. */
+  /** The plies as a table, then A, B and D. */
   static Working working(Part part, List<Step> more) {
     List<List<String>> plies = new ArrayList<>();
     for (Part.StackLayer layer : part.stack()) {
@@ -84,26 +84,13 @@ final class LaminateMethod {
               layer.where(),
               layer.stuff().id(),
               Print.number(layer.thickness() * 1000),
-              Print.number(layer.angle()),
+              Print.number(turn(layer.angle())),
               Print.number(stuff.along() / 1e6),
               Print.number(stuff.across() / 1e6),
               Print.number(stuff.shear() / 1e6),
               Print.number(stuff.poisson())));
     }
-    List<Step> steps = new ArrayList<>();
-    Stiffness stiffness = part.laminate().stiffness();
-    steps.add(
-        new Step(
-            "stiffness in its plane",
-            "A = Σ Q̄·t",
-            "A₁₁, A₁₂, A₂₂, A₆₆",
-            matrix(stiffness::a, 1e6) + " MN/m"));
-    steps.add(
-        new Step(
-            "bending stiffness about the middle",
-            "D = Σ Q̄·(z₂³ − z₁³)/3",
-            "D₁₁, D₁₂, D₂₂, D₆₆",
-            matrix(stiffness::d, 1) + " N·m"));
+    List<Step> steps = new ArrayList<>(StackSteps.of(part.laminate()));
     steps.addAll(more);
     return new Working(
         part.source().what().orElse(part.id()),
@@ -112,18 +99,9 @@ final class LaminateMethod {
         steps);
   }
 
-  /** An entry of a matrix by its row and column. */
-  @FunctionalInterface
-  private interface Entry {
-    double at(int row, int column);
-  }
-
-  private static String matrix(Entry entry, double unit) {
-    return String.join(
-        ", ",
-        Print.number(entry.at(1, 1) / unit),
-        Print.number(entry.at(1, 2) / unit),
-        Print.number(entry.at(2, 2) / unit),
-        Print.number(entry.at(3, 3) / unit));
+  /** Between −90 and 90 degrees, as plies are named. */
+  private static double turn(double angle) {
+    double within = angle % 180;
+    return within > 90 ? within - 180 : within;
   }
 }

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Assessment.Support;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.LayeredSection;
 import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Sense;
+import kitwright.mechanics.beam.ThinFaces;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Stiffness;
 import kitwright.mechanics.load.SpanLoad;
@@ -26,6 +28,8 @@ import kitwright.mechanics.panel.PlateStiffness;
 final class PanelMethod {
   /** Coupling of bend and twist above this share is more than the plate theory here allows. */
   private static final double COUPLED = 0.05;
+
+  private static final double QUARTER = 90;
 
   private PanelMethod() {}
 
@@ -94,7 +98,7 @@ final class PanelMethod {
     List<Step> steps = new ArrayList<>();
     Pressed asked = given.with(laminate.arealMass(), steps);
     Bending along = strip(part, 0);
-    Bending across = strip(part, 90);
+    Bending across = strip(part, QUARTER);
     PlateStiffness plate =
         plate(laminate.stiffness(), along.shearStiffness(), across.shearStiffness());
     Panel panel = new Panel(asked.span(), asked.breadth(), asked.pressure(), plate);
@@ -119,6 +123,7 @@ final class PanelMethod {
     double momentX = Math.max(Math.abs(response.mx()), Math.abs(response.edgeMx()));
     double momentY = Math.max(Math.abs(response.my()), Math.abs(response.edgeMy()));
     stiffness(plate, asked, response, steps);
+    thin(part, plate, steps);
     Optional<Figure> least = Optional.empty();
     least = least(least, mx, momentX, "along the span", steps, "m_x", "N");
     least = least(least, my, momentY, "across the span", steps, "m_y", "N");
@@ -144,6 +149,59 @@ final class PanelMethod {
               what -> figures.lacks(Measure.PLATE_STRENGTH, what).lacks(Measure.RESERVE, what));
     }
     return new Outcome(figures, List.of(LaminateMethod.working(part, steps)));
+  }
+
+  /**
+   * Faces of whole layers on one core, thought thin and the core without stiffness of its own: D =
+   * d²·A₁·A₂/(A₁ + A₂), S = G·d²/t_c.
+   *
+   * @see ThinFaces
+   */
+  private static void thin(Part part, PlateStiffness plate, List<Step> steps) {
+    thinFaces(part, 0)
+        .ifPresent(
+            along -> {
+              compareD("D₁₁", along, plate.d11(), steps);
+              ThinFaceSteps.compare(
+                  "transverse shear stiffness along the span by the thin-face formula, to compare",
+                  "S ≈ G_c·d²/t_c",
+                  along.shearStiffness(),
+                  plate.shearX(),
+                  "N/m",
+                  steps);
+            });
+    thinFaces(part, QUARTER).ifPresent(across -> compareD("D₂₂", across, plate.d22(), steps));
+  }
+
+  private static void compareD(String name, ThinFaces thin, double exact, List<Step> steps) {
+    ThinFaceSteps.compare(
+        name + " by the thin-face formula, to compare",
+        "D ≈ d²·A₁·A₂/(A₁ + A₂), A = Σ Q̄·t of each face",
+        thin.bendingStiffness(),
+        exact,
+        "N·m",
+        steps);
+  }
+
+  private static Optional<ThinFaces> thinFaces(Part part, double turn) {
+    List<Part.StackLayer> stack = part.stack();
+    List<Part.StackLayer> cores =
+        stack.stream().filter(layer -> layer.stuff().kind() == Kind.CORE).toList();
+    int at = cores.size() == 1 ? stack.indexOf(cores.get(0)) : 0;
+    if (at == 0 || at == stack.size() - 1) {
+      return Optional.empty();
+    }
+    Laminate lower = Part.laminate(stack.subList(0, at)).rotated(turn);
+    Laminate upper = Part.laminate(stack.subList(at + 1, stack.size())).rotated(turn);
+    return Optional.of(
+        new ThinFaces(
+            1,
+            lower.stiffness().a(1, 1),
+            upper.stiffness().a(1, 1),
+            lower.thickness(),
+            upper.thickness(),
+            cores.get(0).thickness(),
+            cores.get(0).stuff().elastic().shear()));
   }
 
   /** A strip 1 m wide that runs at an angle to the span. */

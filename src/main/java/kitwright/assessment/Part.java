@@ -39,8 +39,12 @@ record Part(
   }
 
   Laminate laminate() {
+    return laminate(stack);
+  }
+
+  static Laminate laminate(List<StackLayer> layers) {
     return new Laminate(
-        stack.stream()
+        layers.stream()
             .map(layer -> new Ply(layer.stuff().lamina(), layer.thickness(), layer.angle()))
             .toList());
   }

@@ -17,7 +17,9 @@ public final class Print {
         Math.abs(value) >= 1000
             ? BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_EVEN)
             : BigDecimal.valueOf(value).round(FOUR);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return rounded.signum() == 0
+        ? "0"
+        : rounded.stripTrailingZeros().toPlainString().replace('-', '−');
   }
 
   /**
@@ -45,6 +47,13 @@ public final class Print {
   public static String margin(double share) {
     BigDecimal percent = BigDecimal.valueOf(share * 100).round(TEN).setScale(1, RoundingMode.FLOOR);
     return (share >= 0 ? "+" : "−") + percent.abs().toPlainString() + " %";
+  }
+
+  /** How far one value is from another, as a percentage with its sign, to the nearest tenth. */
+  static String apart(double share) {
+    BigDecimal percent =
+        BigDecimal.valueOf(share * 100).round(TEN).setScale(1, RoundingMode.HALF_EVEN);
+    return (percent.signum() >= 0 ? "+" : "−") + percent.abs().toPlainString() + " %";
   }
 
   /** A number with its unit. */

@@ -11,10 +11,12 @@ import kitwright.mechanics.load.Break;
  * @param rows every measure, asked or not, as designed and as built
  * @param inputs the values leaned on, with their sources
  * @param leaning the values leaned on by what is asked, which nobody has confirmed or sourced
+ * @param factors on strengths and moduli, a line each
  * @param load how the load came about, a line each
  * @param working how the figures came about, a part each
  * @param breaks where a cantilever with a weak link breaks, the first first
  * @param notes assumptions
+ * @param cautions about what is no matter of strength, such as metals that mix badly
  * @param sketches of the sections, to scale
  */
 public record Result(
@@ -23,19 +25,23 @@ public record Result(
     List<Row> rows,
     List<Input> inputs,
     List<Input> leaning,
+    List<String> factors,
     List<String> load,
     List<Working> working,
     List<Break> breaks,
     List<String> notes,
+    List<String> cautions,
     List<Sketch> sketches) {
   public Result {
     rows = List.copyOf(rows);
     inputs = List.copyOf(inputs);
     leaning = List.copyOf(leaning);
+    factors = List.copyOf(factors);
     load = List.copyOf(load);
     working = List.copyOf(working);
     breaks = List.copyOf(breaks);
     notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
     sketches = List.copyOf(sketches);
   }
 
@@ -44,6 +50,8 @@ public record Result(
     return new Result(
         assessment,
         verdict,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

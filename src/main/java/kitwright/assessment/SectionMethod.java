@@ -12,9 +12,6 @@ import kitwright.mechanics.beam.ThinFaces;
 
 /** A beam: both axes by the transformed section, first failure each way, shear, torsion, mass. */
 final class SectionMethod {
-  /** Thin-face values are shown beside the exact ones where they differ by more than this. */
-  private static final double APART = 0.05;
-
   private SectionMethod() {}
 
   static Outcome of(Part part, Optional<BeamLoad> load, double factor) {
@@ -161,32 +158,19 @@ final class SectionMethod {
   }
 
   private static void thin(ThinFaces thin, Bending bending, List<Step> steps) {
-    compare(
+    ThinFaceSteps.compare(
         "bending stiffness by the thin-face formula, to compare",
         "EI ≈ b·d²·E₁t₁·E₂t₂/(E₁t₁ + E₂t₂)",
         thin.bendingStiffness(),
         bending.stiffness(),
         "N·m²",
         steps);
-    compare(
+    ThinFaceSteps.compare(
         "shear stiffness by the thin-face formula, to compare",
         "GA ≈ G_c·b·d²/t_c",
         thin.shearStiffness(),
         bending.shearStiffness(),
         "N",
         steps);
-  }
-
-  private static void compare(
-      String what, String formula, double thin, double exact, String unit, List<Step> steps) {
-    double apart = thin / exact - 1;
-    if (Math.abs(apart) > APART) {
-      steps.add(
-          new Step(
-              what,
-              formula,
-              "differs by " + Print.margin(apart) + " from the exact value, which is used",
-              Print.with(thin, unit)));
-    }
   }
 }

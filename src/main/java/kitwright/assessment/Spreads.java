@@ -53,10 +53,7 @@ final class Spreads {
   }
 
   private boolean isLow(String id) {
-    return material(id)
-        .flatMap(Material::basis)
-        .filter(basis -> basis != Basis.MEAN)
-        .isPresent();
+    return material(id).flatMap(Material::basis).filter(basis -> basis != Basis.MEAN).isPresent();
   }
 
   private double variation(String id) {

@@ -165,6 +165,7 @@ final class AssessCommand implements Command {
     session.out().println(word(result.verdict().outcome()) + "  " + result.assessment().id());
     session.out().print(rows(result, ids.isEmpty()));
     result.verdict().reasons().forEach(why -> session.out().println("  - " + why));
+    result.cautions().forEach(caution -> session.out().println("  caution: " + caution));
   }
 
   private static String rows(Result result, boolean askedOnly) {

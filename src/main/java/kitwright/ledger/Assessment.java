@@ -25,6 +25,7 @@ import kitwright.yaml.Fields;
  * @param sources where the inputs come from, where the materials do not say it
  * @param factors knock-down factors by name: {@code moisture}, {@code duration}, {@code grade}, …
  * @param menu what a remedy may add
+ * @param against materials that the part touches, such as the plate a bolt goes through
  */
 public record Assessment(
     String id,
@@ -41,6 +42,7 @@ public record Assessment(
     List<String> sources,
     Map<Ref, BigDecimal> factors,
     List<Addition> menu,
+    List<Ref> against,
     List<Evidence> evidence,
     Optional<String> remark,
     Written at)
@@ -92,7 +94,8 @@ public record Assessment(
   /**
    * What the part carries. A force given, or worked out from speed, area and lift coefficient.
    *
-   * @param selfWeight whether the section's own weight is added, taken as level: each section its own
+   * @param selfWeight whether the section's own weight is added, taken as level: each section its
+   *     own
    * @param factor safety factor on the load
    */
   public record Load(
@@ -181,6 +184,7 @@ public record Assessment(
         f.list("sources", text -> text),
         f.map("factors", Assessment::ratio),
         f.each("menu", Addition::read),
+        f.refs("against"),
         Evidence.list(f, "evidence"),
         f.maybeText("remark"),
         Written.of(f));

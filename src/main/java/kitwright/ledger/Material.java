@@ -17,6 +17,7 @@ import kitwright.yaml.Fields;
  * @param fibre the fibre of a cloth or laminate
  * @param resin the resin of a cloth or laminate
  * @param hardener what a resin is mixed with, by its mix ratio
+ * @param metal which it is among those that corrode each other; of a fibre, carbon
  * @param properties by key of {@link MaterialProperty}
  * @param source where the values come from; without one nothing structural may lean on them
  * @param basis what the values are: mean of tests, characteristic, least
@@ -32,6 +33,7 @@ public record Material(
     Optional<Ref> resin,
     Optional<Ref> hardener,
     Optional<Weave> weave,
+    Optional<Metal> metal,
     List<BigDecimal> angles,
     Map<MaterialProperty, Quantity> properties,
     Optional<String> source,
@@ -66,6 +68,25 @@ public record Material(
     MAT
   }
 
+  /** A metal, or carbon, by what it does to others in sea water. */
+  public enum Metal {
+    MAGNESIUM,
+    ZINC,
+    GALVANISED_STEEL,
+    ALUMINIUM,
+    STEEL,
+    BRASS,
+    COPPER,
+    MANGANESE_BRONZE,
+    SILICON_BRONZE,
+    LEAD,
+    NICKEL_ALUMINIUM_BRONZE,
+    STAINLESS_304,
+    STAINLESS_316,
+    TITANIUM,
+    CARBON
+  }
+
   /** What a value is. */
   public enum Basis {
     MEAN,
@@ -90,6 +111,7 @@ public record Material(
         f.maybeRef("resin"),
         f.maybeRef("hardener"),
         f.maybeChoice("weave", Weave.class),
+        f.maybeChoice("metal", Metal.class),
         f.list("angles", Material::angle),
         MaterialProperty.readAll(f),
         f.maybeText("source"),

@@ -129,6 +129,7 @@ public final class References {
             });
     to(Kind.PARTIES, assessment.by());
     assessment.menu().forEach(addition -> to(Kind.MATERIALS, addition.material()));
+    assessment.against().forEach(touched -> to(Kind.MATERIALS, touched));
   }
 
   /** The budget line is left to the rule about spending on an unknown line. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.value.Dimension;
+import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
@@ -60,7 +61,7 @@ public record Section(
    *
    * @param thickness where the layer is not so many plies
    * @param plies of a cloth
-   * @param angle of a cloth's first fibre direction to the length, in degrees
+   * @param angle of a cloth's first fibre direction to the length, from 0 to 180 degrees
    */
   public record Layer(
       Optional<Ref> material,
@@ -70,15 +71,27 @@ public record Section(
       Optional<Quantity> angle,
       List<Strip> strips,
       At at) {
+    private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+
     static Layer read(Fields f) {
       return new Layer(
           f.maybeRef("material"),
           f.maybeMeasure("thickness", Unit.ONE, Dimension.LENGTH),
           f.maybeNumber("plies"),
           f.maybeChoice("grain", Grain.class),
-          f.maybeMeasure("angle", Unit.DEGREE, Dimension.ANGLE),
+          f.maybe("angle", Layer::angle),
           f.each("strips", Strip::read),
           At.of(f));
+    }
+
+    /** Plies lie at plus and minus: −45 degrees is the same direction as 135. */
+    private static Quantity angle(String text) throws Misread {
+      boolean minus = text.startsWith("-") || text.startsWith("−");
+      Quantity angle =
+          Quantity.parse(minus ? text.substring(1).strip() : text, Unit.DEGREE, Dimension.ANGLE);
+      return minus
+          ? new Quantity(HALF_TURN.subtract(angle.amount().remainder(HALF_TURN)), Unit.DEGREE)
+          : angle;
     }
   }
 

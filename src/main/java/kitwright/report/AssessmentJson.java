@@ -54,6 +54,7 @@ public final class AssessmentJson {
     json.writeEndArray();
     texts("load", result.load(), json);
     texts("assumptions", result.notes(), json);
+    texts("cautions", result.cautions(), json);
     json.writeEndObject();
   }
 

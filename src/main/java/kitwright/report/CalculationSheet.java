@@ -44,13 +44,14 @@ public final class CalculationSheet {
             .sentence(
                 "summary",
                 capital(method(assessment)) + ": " + word(result.verdict().outcome()) + ".")
-            .block("reasons", reasons(result))
+            .block("reasons", bullets(result.verdict().reasons()))
             .block("results", results(result))
             .block("drawing", drawings.isEmpty() ? NOTHING : drawing(name))
             .block("load", load(result))
             .block("inputs", inputs(result))
             .block("working", working(result))
             .block("order", breaks(result))
+            .block("cautions", bullets(result.cautions()))
             .block("limits", assumptions(result));
     return new Sheet(name + ".md", "calculation-sheet", slots, drawings);
   }
@@ -66,11 +67,10 @@ public final class CalculationSheet {
     };
   }
 
-  private static Block[] reasons(Result result) {
-    List<String> why = result.verdict().reasons();
-    return why.isEmpty()
+  private static Block[] bullets(List<String> lines) {
+    return lines.isEmpty()
         ? NOTHING
-        : new Block[] {Block.bullets(why.stream().map(Inline::text).toList())};
+        : new Block[] {Block.bullets(lines.stream().map(Inline::text).toList())};
   }
 
   private static String method(Assessment assessment) {
@@ -179,14 +179,7 @@ public final class CalculationSheet {
                 Column.left("trust"),
                 Column.left("source")),
             rows));
-    List<Inline> factors = new ArrayList<>();
-    result
-        .assessment()
-        .factors()
-        .forEach(
-            (name, value) ->
-                factors.add(
-                    Inline.text("factor " + name + " " + Print.number(value.doubleValue()))));
+    List<Inline> factors = new ArrayList<>(result.factors().stream().map(Inline::text).toList());
     result.assessment().sources().forEach(source -> factors.add(Inline.text("source: " + source)));
     if (!factors.isEmpty()) {
       all.add(Block.bullets(factors));

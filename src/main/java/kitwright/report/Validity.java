@@ -42,12 +42,15 @@ final class Validity {
               "classical laminate theory, no curvature; first ply failure, not the last (Kaw,"
                   + " Mechanics of Composite Materials, 2nd ed., 2006, chapter 4)",
               "thickness from areal weight and fibre content, no voids; moduli by Halpin and Tsai",
+              "a stitched cloth counts as one layer with its directions mixed through it; a single ply of"
+                  + " it warps a little",
               "thin skins in compression also buckle, which depends on what holds them");
       case BOLT ->
           List.of(
               "least values of the class, no safety factor (ISO 898-1, ISO 3506-1; EN 1993-1-8,"
                   + " table 3.4)",
-              "metals that differ corrode each other where wet: keep to one kind, or insulate");
+              "metals that differ corrode each other where wet: name what the bolts touch"
+                  + " (“against”), and each pair is compared");
       case EXTERNAL -> List.of("the numbers are those of the document named; only compared here");
     };
   }

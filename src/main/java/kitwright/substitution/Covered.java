@@ -76,6 +76,7 @@ final class Covered {
     assessment.evidence().forEach(piece -> text.append('\n').append(hashes(piece)));
     parts.put(assessment.named(), text.toString());
     assessment.menu().forEach(addition -> addition.material().ifPresent(materials::add));
+    materials.addAll(assessment.against());
     Stream.of(
             assessment.designed().stream(),
             assessment.built().stream(),

@@ -109,7 +109,8 @@ class ChancesTest {
                 .replace("scatter: 6 %, ", "")
                 .replace("scatter: 9 %, ", ""));
     assertThat(told.lines()).isEmpty();
-    assertThat(told.notes()).anyMatch(note -> note.contains("no material of it states its scatter"));
+    assertThat(told.notes())
+        .anyMatch(note -> note.contains("no material of it states its scatter"));
   }
 
   private static final String CLOTHS =

@@ -156,7 +156,9 @@ class SelfWeightTest {
     assertThat(Assessments.of(without).all().get(0).verdict().passes()).isTrue();
   }
 
-  /** Blade and stock each weigh on their own length: 3 m of 3 kg/m on 1 m of 4.8 kg/m at 9.80665. */
+  /**
+   * Blade and stock each weigh on their own length: 3 m of 3 kg/m on 1 m of 4.8 kg/m at 9.80665.
+   */
   @Test
   void alongAWeakLinkEachPartWeighsOnItsOwnLength() {
     String text =

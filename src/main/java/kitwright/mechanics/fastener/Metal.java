@@ -27,8 +27,11 @@ public enum Metal {
   /** Graphite; carbon fibre behaves like it. */
   CARBON(0.20, 0.30);
 
-  /** Apart by more than this, the baser one corrodes when both are wet and touch. */
-  public static final double CAUTION = 0.20;
+  /**
+   * Apart by more than this, the baser one corrodes when both are wet and touch: 0.15 V where there
+   * is salt water (Carr Lane, practical guideline for the anodic index, carrlane.com, read).
+   */
+  public static final double CAUTION = 0.15;
 
   private final double from;
   private final double to;
@@ -49,8 +52,8 @@ public enum Metal {
   }
 
   /**
-   * Whether the pair wants insulation or a barrier where wet: more than 0.2 V between the middles
-   * of their ranges (the limit of a published galvanic chart, docslib.org/doc/8174925, read).
+   * Whether the pair wants insulation or a barrier where wet: more than the limit between the
+   * middles of their ranges.
    */
   public boolean mixesBadlyWith(Metal other) {
     return Math.abs(potential() - other.potential()) > CAUTION;
