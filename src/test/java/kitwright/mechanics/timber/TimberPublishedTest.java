@@ -32,20 +32,31 @@ class TimberPublishedTest {
    * Madison curve: near 1 in five minutes, 0.62 in ten years; FPL report 1916, 1951; remembered.
    */
   @ParameterizedTest
-  @CsvSource({"450, 1.00, 0.01", "3.156e8, 0.62, 0.01", "5, 1.19, 0.01"})
-  void durationOfLoad(double seconds, double factor, double slack) {
-    assertThat(TimberFactors.duration(seconds).value()).isCloseTo(factor, within(slack));
+  @CsvSource({"450, 1.00", "3.156e8, 0.62", "5, 1.19"})
+  void durationOfLoad(double seconds, double factor) {
+    assertThat(TimberFactors.duration(seconds).value()).isCloseTo(factor, within(0.005));
   }
 
   /**
    * Wood Handbook, 2010, table 5-12: bending strength left at slopes of 1 in 25, 20, 15, 10 and 5:
-   * 96, 93, 89, 81 and 55 per cent; remembered. Hankinson's formula with n = 1.5 and Q/P = 0.04 to
-   * 0.07 passes within a few per cent of them.
+   * 96, 93, 89, 81 and 55 per cent; remembered. Table 5-11 gives no one curve for bending but n
+   * from 1.5 to 2 and Q/P from 0.04 to 0.10 (remembered too): each value has to lie between the two
+   * ends of that range, and a single one of them cannot be held to a tolerance of its own.
    */
   @ParameterizedTest
-  @CsvSource({"0.04, 0.96", "0.05, 0.93", "0.0667, 0.89", "0.10, 0.81", "0.20, 0.55"})
+  @CsvSource({"0.04, 0.96", "0.05, 0.93", "0.066667, 0.89", "0.10, 0.81", "0.20, 0.55"})
   void slopeOfGrain(double slope, double left) {
-    assertThat(TimberFactors.slopeOfGrain(slope, 0.10, 1.5).value()).isCloseTo(left, within(0.06));
+    double least = TimberFactors.slopeOfGrain(slope, 0.04, 1.5).value();
+    double most = TimberFactors.slopeOfGrain(slope, 0.10, 2).value();
+    assertThat(left).isBetween(least, most);
+  }
+
+  /** Hankinson's formula itself, worked by a script apart: Q/P, n, slope 1 in 10. */
+  @ParameterizedTest
+  @CsvSource({"0.04, 1.5, 0.5627", "0.10, 1.5, 0.7654", "0.04, 2, 0.8080", "0.10, 2, 0.9182"})
+  void hankinson(double acrossOverAlong, double power, double left) {
+    assertThat(TimberFactors.slopeOfGrain(0.10, acrossOverAlong, power).value())
+        .isCloseTo(left, within(0.00005));
   }
 
   /** Wood Handbook, eq. 5-3: at 12 % nothing changes, at Mp the green value is reached. */
