@@ -1,13 +1,14 @@
 package kitwright.money;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -76,11 +77,18 @@ public record Back(
   }
 
   static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
-    Map<String, List<Valued>> out =
-        valued.stream()
-            .filter(each -> each.signed().signum() >= 0)
-            .collect(Collectors.groupingBy(each -> each.spend().id()));
-    List<Valued> back = valued.stream().filter(each -> each.signed().signum() < 0).toList();
+    Set<String> claimed = new HashSet<>();
+    ledger.claims().forEach(claim -> claimed.addAll(ids(claim.costs())));
+    Map<String, List<Valued>> out = new HashMap<>();
+    List<Valued> back = new ArrayList<>();
+    for (Valued each : valued) {
+      String id = each.spend().id();
+      if (each.isBack()) {
+        back.add(each);
+      } else if (claimed.contains(id)) {
+        out.computeIfAbsent(id, any -> new ArrayList<>()).add(each);
+      }
+    }
     return ledger.claims().stream()
         .map(claim -> of(claim, ledger, exchange, asOf, out, back))
         .toList();

@@ -8,7 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kitwright.ledger.Kind;
+import java.util.stream.Collectors;
+import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
@@ -29,9 +30,10 @@ final class Books {
   private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
+  private final Money zero;
   private final Map<String, List<Spend>> payments = new HashMap<>();
   private final Map<String, Money> unrefunded = new HashMap<>();
-  private final Map<String, Money> paidOnLine = new HashMap<>();
+  private final Map<String, Tally> tallies = new HashMap<>();
   private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
   private final List<Valued> valued = new ArrayList<>();
   private final List<Spend> unvalued = new ArrayList<>();
@@ -41,21 +43,29 @@ final class Books {
     this.ledger = ledger;
     this.exchange = exchange;
     this.asOf = asOf;
+    zero = Money.zero(exchange.home());
   }
 
   static Books of(Ledger ledger, Exchange exchange, LocalDate asOf) {
     Books books = new Books(ledger, exchange, asOf);
-    List<Spend> spends =
-        ledger.spending().stream()
-            .filter(spend -> !spend.on().isAfter(asOf) && spend.amount().signum() >= 0)
-            .toList();
-    spends.forEach(books::index);
-    spends.stream().filter(spend -> is(spend, Spend.State.PAID)).forEach(books::pay);
-    spends.stream().filter(spend -> is(spend, Spend.State.ORDERED)).forEach(books::order);
-    List<Spend> refunds =
-        spends.stream().filter(spend -> is(spend, Spend.State.REFUNDED)).sorted(BY_DAY).toList();
-    refunds.stream().filter(refund -> books.purchase(refund).isPresent()).forEach(books::refund);
-    refunds.stream().filter(refund -> books.purchase(refund).isEmpty()).forEach(books::refund);
+    List<Spend> orders = new ArrayList<>();
+    List<Spend> refunds = new ArrayList<>();
+    for (Spend spend : ledger.spending()) {
+      if (!spend.on().isAfter(asOf) && spend.amount().signum() >= 0) {
+        switch (spend.state()) {
+          case PAID -> books.pay(spend);
+          case ORDERED -> orders.add(spend);
+          case REFUNDED -> refunds.add(spend);
+        }
+      }
+    }
+    orders.forEach(books::order);
+    refunds.sort(BY_DAY);
+    Map<Boolean, List<Spend>> linked =
+        refunds.stream()
+            .collect(Collectors.partitioningBy(each -> books.purchase(each).isPresent()));
+    linked.get(true).forEach(books::refund);
+    linked.get(false).forEach(books::refund);
     return books;
   }
 
@@ -78,40 +88,45 @@ final class Books {
     return List.copyOf(refused);
   }
 
-  private void index(Spend spend) {
-    if (is(spend, Spend.State.PAID)) {
-      spend
-          .pays()
-          .ifPresent(
-              order -> payments.computeIfAbsent(order.id(), id -> new ArrayList<>()).add(spend));
-    }
+  /** Whether anything counts on a line. */
+  boolean holds(String line) {
+    return tallies.containsKey(line);
+  }
+
+  /** The sums of a line. */
+  Tally tally(String line) {
+    return tallies.getOrDefault(line, new Tally(zero));
+  }
+
+  private void count(Valued each) {
+    valued.add(each);
+    tallies.computeIfAbsent(each.line(), line -> new Tally(zero)).add(each);
   }
 
   private void pay(Spend spend) {
-    value(spend, spend.amount())
+    spend
+        .pays()
         .ifPresent(
-            payment -> {
-              valued.add(payment);
-              paidOnLine.merge(payment.line(), payment.counted(), Money::plus);
-            });
+            order -> payments.computeIfAbsent(order.id(), id -> new ArrayList<>(1)).add(spend));
+    value(spend, spend.amount()).ifPresent(this::count);
   }
 
   private void order(Spend spend) {
     Money open = open(spend);
     if (open.signum() > 0) {
-      value(spend, open).ifPresent(valued::add);
+      value(spend, open).ifPresent(this::count);
     }
   }
 
   /** What is still to be paid of an order, in its own currency. */
   private Money open(Spend order) {
-    Money zero = Money.zero(order.amount().currency());
+    Money nothing = Money.zero(order.amount().currency());
     boolean withdrawn = order.withdrawn().filter(day -> !day.isAfter(asOf)).isPresent();
     List<Spend> paid = payments.getOrDefault(order.id(), List.of());
     if (withdrawn || paid.stream().anyMatch(Spend::inFull)) {
-      return zero;
+      return nothing;
     }
-    return order.amount().minus(sum(paid, order.amount().currency())).max(zero);
+    return order.amount().minus(sum(paid, order.amount().currency())).max(nothing);
   }
 
   /** Payments in one currency; those without a rate are left out, and told of elsewhere. */
@@ -142,7 +157,7 @@ final class Books {
       refund(spend, purchase.get());
     } else {
       String line = line(spend.line());
-      Money left = paidOnLine.getOrDefault(line, zero()).min(allPaid()).max(zero());
+      Money left = tally(line).spent().min(allSpent()).max(zero);
       value(spend, spend.amount())
           .ifPresent(
               all -> {
@@ -152,12 +167,8 @@ final class Books {
     }
   }
 
-  private Money allPaid() {
-    return paidOnLine.values().stream().reduce(zero(), Money::plus);
-  }
-
-  private Money zero() {
-    return Money.zero(exchange.home());
+  private Money allSpent() {
+    return tallies.values().stream().map(Tally::spent).reduce(zero, Money::plus);
   }
 
   private void refuse(Spend refund, Optional<Spend> purchase, Money asked, Money left) {
@@ -192,13 +203,12 @@ final class Books {
   }
 
   private Money home(Money granted, Spend refund) {
-    return in(exchange.home(), refund, granted).orElse(Money.zero(exchange.home()));
+    return in(exchange.home(), refund, granted).orElse(zero);
   }
 
   private void take(Valued refund) {
     if (refund.counted().signum() > 0) {
-      valued.add(refund);
-      paidOnLine.merge(refund.line(), refund.signed(), Money::plus);
+      count(refund);
     }
   }
 
@@ -221,7 +231,7 @@ final class Books {
   }
 
   private String line(Ref line) {
-    return ledger.knows(Kind.BUDGET, line.id()) ? line.id() : NO_LINE;
+    return ledger.budgetLine(line).map(BudgetLine::line).orElse(NO_LINE);
   }
 
   /** The whole or the open part of a spend in the build's currency. */
@@ -252,6 +262,6 @@ final class Books {
     return tax.flatMap(
             whole ->
                 exchange.home(Share.of(whole, part, spend.amount()), day, spend.rate()).money())
-        .orElse(zero());
+        .orElse(zero);
   }
 }

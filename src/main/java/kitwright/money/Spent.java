@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
 import kitwright.shortage.Standings;
 import kitwright.value.Money;
@@ -31,23 +30,22 @@ import kitwright.value.ThreePoint;
 public final class Spent {
   private final LocalDate asOf;
   private final Exchange exchange;
+  private final Books books;
   private final List<Valued> valued;
   private final List<OpenShortage> open;
   private final Needs needs;
   private final Earned earned;
-  private final Map<String, List<Valued>> byLine = new HashMap<>();
   private final Map<String, List<Task>> tasks = new HashMap<>();
 
   private Spent(Ledger ledger, Exchange exchange, LocalDate asOf, Books books, Set<String> over) {
     this.asOf = asOf;
     this.exchange = exchange;
+    this.books = books;
     valued = books.valued();
     open = WaysOut.of(ledger, exchange, asOf, valued, over);
     Progress progress = new Progress(ledger, asOf);
     earned = new Earned(ledger.build().week(), progress);
     needs = Needs.of(ledger, exchange, asOf, progress);
-    valued.forEach(
-        each -> byLine.computeIfAbsent(each.line(), line -> new ArrayList<>()).add(each));
     ledger.tasks().stream()
         .filter(task -> task.withdrawn().isEmpty())
         .forEach(
@@ -159,42 +157,18 @@ public final class Spent {
 
   private Optional<LineState> elsewhere() {
     LineState state = state(Books.NO_LINE, "On no line of the budget", zero());
-    boolean none = !byLine.containsKey(Books.NO_LINE) && state.forecast().signum() == 0;
+    boolean none = !books.holds(Books.NO_LINE) && state.forecast().signum() == 0;
     return none ? Optional.empty() : Optional.of(state);
   }
 
   /** A line before anything is known of what remains. */
   private LineState state(String id, String title, Money budget) {
-    List<Valued> own = byLine.getOrDefault(id, List.of());
     Money waysOut =
         open.stream()
             .filter(each -> each.line().equals(id))
             .map(OpenShortage::likely)
             .reduce(zero(), Money::plus);
-    return new LineState(
-        id,
-        title,
-        budget,
-        sum(own, Spend.State.PAID),
-        sum(own, Spend.State.ORDERED),
-        sum(own, Spend.State.REFUNDED),
-        Remaining.fixed(zero(), Remaining.Basis.BUDGET),
-        waysOut,
-        net(own, Valued::tax),
-        net(own, Valued::duty),
-        net(own, Valued::byRate));
-  }
-
-  private Money sum(List<Valued> own, Spend.State state) {
-    return own.stream()
-        .filter(each -> Books.is(each.spend(), state))
-        .map(Valued::counted)
-        .reduce(zero(), Money::plus);
-  }
-
-  /** Of payments and orders, less the same of refunds. */
-  private Money net(List<Valued> own, Function<Valued, Money> part) {
-    return own.stream().map(each -> each.signed(part.apply(each))).reduce(zero(), Money::plus);
+    return books.tally(id).line(id, title, budget, waysOut);
   }
 
   private LineState whole(List<LineState> lines) {

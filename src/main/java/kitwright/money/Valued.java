@@ -51,9 +51,14 @@ public record Valued(
     return what.apply(spend).or(() -> origin.flatMap(what));
   }
 
+  /** Whether it came back. */
+  boolean isBack() {
+    return spend.state() == Spend.State.REFUNDED;
+  }
+
   /** An amount as this changes sums: below zero for a refund. */
   Money signed(Money amount) {
-    return spend.state() == Spend.State.REFUNDED ? amount.negated() : amount;
+    return isBack() ? amount.negated() : amount;
   }
 
   /** As it changes what is spent and ordered: a refund counts below zero. */

@@ -94,17 +94,17 @@ public record Money(BigDecimal amount, Currency currency) {
   /** The sum; both of one currency. */
   public Money plus(Money other) {
     requireSame(other);
-    return new Money(amount.add(other.amount), currency);
+    return other.signum() == 0 ? this : new Money(amount.add(other.amount), currency);
   }
 
   /** The difference; both of one currency. */
   public Money minus(Money other) {
     requireSame(other);
-    return new Money(amount.subtract(other.amount), currency);
+    return other.signum() == 0 ? this : new Money(amount.subtract(other.amount), currency);
   }
 
   public Money negated() {
-    return new Money(amount.negate(), currency);
+    return signum() == 0 ? this : new Money(amount.negate(), currency);
   }
 
   /** So many times this, rounded half up. */

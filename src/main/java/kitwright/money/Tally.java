@@ -1,0 +1,49 @@
+package kitwright.money;
+
+import kitwright.value.Money;
+
+/** Running sums of what counts on one line, so that each spend is looked at once. Starts empty. */
+final class Tally {
+  private Money paid;
+  private Money ordered;
+  private Money refunded;
+  private Money tax;
+  private Money duty;
+  private Money byRate;
+
+  Tally(Money zero) {
+    paid = zero;
+    ordered = zero;
+    refunded = zero;
+    tax = zero;
+    duty = zero;
+    byRate = zero;
+  }
+
+  void add(Valued each) {
+    switch (each.spend().state()) {
+      case PAID -> paid = paid.plus(each.counted());
+      case ORDERED -> ordered = ordered.plus(each.counted());
+      case REFUNDED -> refunded = refunded.plus(each.counted());
+    }
+    tax = tax.plus(each.signed(each.tax()));
+    duty = duty.plus(each.signed(each.duty()));
+    byRate = byRate.plus(each.signed(each.byRate()));
+  }
+
+  /** Paid, less what came back. */
+  Money spent() {
+    return paid.minus(refunded);
+  }
+
+  /**
+   * A line before anything is known of what remains.
+   *
+   * @param waysOut what open shortages of the line are still going to cost
+   */
+  LineState line(String id, String title, Money budget, Money waysOut) {
+    Remaining nothing = Remaining.fixed(Money.zero(budget.currency()), Remaining.Basis.BUDGET);
+    return new LineState(
+        id, title, budget, paid, ordered, refunded, nothing, waysOut, tax, duty, byRate);
+  }
+}
