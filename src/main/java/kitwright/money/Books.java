@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
@@ -61,11 +60,8 @@ final class Books {
     }
     orders.forEach(books::order);
     refunds.sort(BY_DAY);
-    Map<Boolean, List<Spend>> linked =
-        refunds.stream()
-            .collect(Collectors.partitioningBy(each -> books.purchase(each).isPresent()));
-    linked.get(true).forEach(books::refund);
-    linked.get(false).forEach(books::refund);
+    refunds.stream().filter(each -> books.purchase(each).isPresent()).forEach(books::refund);
+    refunds.stream().filter(each -> books.purchase(each).isEmpty()).forEach(books::refund);
     return books;
   }
 
