@@ -236,16 +236,18 @@ record BeamLoad(
     return Optional.of(new BeamLoad(span, moment, shear, Optional.empty(), held, how));
   }
 
-  /** The greatest deflection in m of a beam of one section. */
-  double deflection(double bending, double shearing) {
-    return cantilever
-        .map(beam -> beam.deflection(List.of(new Stretch(0, span, bending, shearing)), span))
-        .map(Deflection::total)
-        .orElseGet(
-            () ->
-                held.stream()
-                    .mapToDouble(
-                        one -> one.beam().deflection(one.force(), span, bending, shearing).total())
-                    .sum());
+  /** The greatest deflection of a beam of one section. */
+  Deflection deflection(double bending, double shearing) {
+    if (cantilever.isPresent()) {
+      return cantilever.get().deflection(List.of(new Stretch(0, span, bending, shearing)), span);
+    }
+    double bent = 0;
+    double sheared = 0;
+    for (Held one : held) {
+      Deflection more = one.beam().deflection(one.force(), span, bending, shearing);
+      bent += more.bending();
+      sheared += more.shear();
+    }
+    return new Deflection(bent, sheared);
   }
 }

@@ -80,7 +80,10 @@ public final class Chances {
       case BOLT -> bolts();
       case SECTION, TIMBER, PANEL, LAMINATE -> sections();
     }
-    assessment.weakLink().ifPresent(this::order);
+    assessment
+        .weakLink()
+        .filter(link -> !link.sacrificial().id().equals(link.protectedPart().id()))
+        .ifPresent(this::order);
     return new Told(lines, List.copyOf(notes));
   }
 
@@ -197,7 +200,7 @@ public final class Chances {
     if (scatter.properties().stream().anyMatch(one -> one.variation() > 0)) {
       lines.add(new Line(what, scatter.chance(v -> spare.applyAsDouble(v) < 0)));
     } else {
-      notes.add("“" + what + "” is not told: no material of it states its scatter");
+      notes.add("no chance is told: no material of it states its scatter");
     }
   }
 

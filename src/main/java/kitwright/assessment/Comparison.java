@@ -48,9 +48,19 @@ final class Comparison {
       Ref name, Side side, BigDecimal value, Set<Measure> known, Map<Measure, Limit> limits) {
     List<Measure> measures = measures(name.id(), known);
     if (measures.isEmpty() && !known.isEmpty()) {
-      lacking.add("“" + name + "” is not told by this method" + because(name.id()));
+      lacking.add(
+          "“"
+              + name
+              + "” is not told by this method"
+              + (Measure.anyOf(name.id()).filter(Measure::loaded).isPresent()
+                  ? because(name.id())
+                  : "; it tells " + told(known)));
     }
     measures.forEach(measure -> limits.put(measure, new Limit(side, value.doubleValue())));
+  }
+
+  private static String told(Set<Measure> known) {
+    return String.join(", ", known.stream().map(Measure::key).distinct().toList());
   }
 
   /** The strength of a beam without a load is that of each way it may fail. */

@@ -65,7 +65,7 @@ final class Examiner {
         working,
         links.stations(),
         stuffs.notes(),
-        Galvanic.cautions(assessment, sections, stuffs::material),
+        cautions(rows, links),
         sketches);
   }
 
@@ -114,8 +114,8 @@ final class Examiner {
               .map(part -> SectionMethod.of(part, load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get());
-      case LAMINATE -> part(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
-      case BOLT -> BoltMethod.of(section.get(), stuffs, new Findings());
+      case LAMINATE -> stack(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
+      case BOLT -> bolt(section.get());
       case EXTERNAL -> Outcome.nothing();
     };
   }
@@ -132,16 +132,57 @@ final class Examiner {
     return ref.flatMap(sections).flatMap(this::part);
   }
 
+  private List<String> cautions(List<Row> rows, WeakLinks links) {
+    List<String> all = new ArrayList<>(links.cautions());
+    rows.stream()
+        .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
+        .forEach(
+            row ->
+                drawn(assessment.designed())
+                    .flatMap(
+                        one ->
+                            drawn(assessment.built())
+                                .flatMap(other -> Unlike.caution(one, other, row)))
+                    .ifPresent(all::add));
+    all.addAll(Galvanic.cautions(assessment, sections, stuffs::material));
+    return all;
+  }
+
   private Outcome panel(Section section) {
     Optional<PanelMethod.Pressed> pressed =
         assessment.load().flatMap(some -> PanelMethod.Pressed.of(some, lacking));
     if (assessment.load().isEmpty()) {
       lacking.add("a panel needs a load: pressure, span, breadth and support");
     }
-    Optional<Part> part = part(section);
+    Optional<Part> part = stack(section);
     return pressed
         .flatMap(asked -> part.map(one -> PanelMethod.of(one, asked)))
         .orElseGet(Outcome::nothing);
+  }
+
+  private Outcome bolt(Section section) {
+    if (!isBolt(section)) {
+      lacking.add(section.named() + " is no bolt (shape: bolt, with a diameter)");
+      return Outcome.nothing();
+    }
+    return BoltMethod.of(section, stuffs, new Findings());
+  }
+
+  private static boolean isBolt(Section section) {
+    return section.shape().filter(Section.Shape.BOLT::equals).isPresent();
+  }
+
+  /** A part of layers that reach over its whole width. */
+  private Optional<Part> stack(Section section) {
+    Optional<Part> part = part(section);
+    part.filter(one -> one.stack().isEmpty())
+        .ifPresent(
+            one ->
+                lacking.add(
+                    section.named()
+                        + " is no stack of layers over its whole width, which a panel or laminate"
+                        + " needs: list its layers"));
+    return part.filter(one -> !one.stack().isEmpty());
   }
 
   private double factor() {
@@ -149,6 +190,10 @@ final class Examiner {
   }
 
   private Optional<Part> part(Section section) {
+    if (isBolt(section)) {
+      lacking.add(section.named() + " is a bolt, which method: bolt works out");
+      return Optional.empty();
+    }
     return parts.computeIfAbsent(
         section.id(),
         id -> {
@@ -208,7 +253,7 @@ final class Examiner {
     }
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);
     Optional<Part> kept = part(safe.get());
-    if (weak.get().shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
+    if (isBolt(weak.get())) {
       return kept.map(
               one -> PinLink.of(weak.get(), one, cantilever(List.of(Own.of(one))), at, stuffs))
           .orElseGet(() -> WeakLinks.lacking(List.of()));
@@ -258,14 +303,38 @@ final class Examiner {
     Set<String> open = new LinkedHashSet<>(stuffs.lacking());
     open.addAll(lacking);
     rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
-    leaning.forEach(input -> open.add(input.named() + " " + input.trust().words()));
+    leaning.forEach(
+        input ->
+            open.add(
+                input.named()
+                    + " "
+                    + input.trust().words()
+                    + (input.trust() == Trust.UNCONFIRMED
+                        ? " (" + input.source() + ")"
+                        : "; write where it comes from with the material")));
     sourceOfLoad(rows).ifPresent(open::add);
     if (assessment.require().isEmpty()
         && assessment.allow().isEmpty()
         && assessment.weakLink().isEmpty()) {
       open.add("it requires nothing (“require”)");
     }
+    if (open.isEmpty()) {
+      untold(rows).forEach(open::add);
+    }
     return open.isEmpty() ? Verdict.pass() : Verdict.cannotTell(List.copyOf(open));
+  }
+
+  /** What is asked and has no number: nothing passes by not being there. */
+  private List<String> untold(List<Row> rows) {
+    List<String> untold = new ArrayList<>();
+    rows.stream()
+        .filter(row -> row.outcome().filter(Verdict.Outcome.CANNOT_TELL::equals).isPresent())
+        .forEach(row -> untold.add(row.measure().words() + " could not be worked out"));
+    boolean asks = !assessment.require().isEmpty() || !assessment.allow().isEmpty();
+    if (asks && rows.stream().allMatch(row -> row.limit().isEmpty())) {
+      untold.add("nothing that it asks could be worked out");
+    }
+    return untold;
   }
 
   private Optional<String> sourceOfLoad(List<Row> rows) {

@@ -56,7 +56,9 @@ final class Figures {
   }
 
   static String words(Limit limit) {
-    return limit.mode().words() + " of " + limit.where();
+    // A glue line lies between two pieces.
+    String of = limit.where().startsWith("between") ? " " : " of ";
+    return limit.mode().words() + of + limit.where();
   }
 
   static String words(Missing missing) {

@@ -14,13 +14,11 @@ final class LaminateMethod {
 
   static Outcome of(Part part) {
     Figures figures = new Figures();
-    if (part.stack().isEmpty()) {
-      return new Outcome(
-          figures.lacks(Measure.STRETCH, part.id() + " is no stack of whole layers"), List.of());
-    }
     Laminate laminate = part.laminate();
     Stiffness stiffness = laminate.stiffness();
     figures.put(Measure.STRETCH, stiffness.a(1, 1) / 1e6);
+    double free = laminate.inPlane().ex() * laminate.thickness();
+    figures.put(Measure.STRETCH_FREE, free / 1e6);
     figures.put(Measure.STRETCH_ACROSS, stiffness.a(2, 2) / 1e6);
     figures.put(Measure.SHEAR_IN_PLANE, stiffness.a(3, 3) / 1e6);
     figures.put(Measure.BENDING, 1 / stiffness.inverse().d(1, 1));
@@ -28,6 +26,12 @@ final class LaminateMethod {
     figures.put(Measure.THICKNESS, laminate.thickness() * 1000);
     Laminate turned = laminate.rotated(90);
     List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step(
+            Measure.STRETCH_FREE.words() + ": free to narrow and to shear, held flat",
+            "E_x·t = 1/a₁₁, a = A⁻¹",
+            "1 / " + Print.with(1e9 / free, "m/GN"),
+            Print.with(free / 1e6, "MN/m")));
     strength(figures, Measure.TENSION, part, laminate::tension, laminate.thickness(), steps);
     strength(
         figures, Measure.COMPRESSION, part, laminate::compression, laminate.thickness(), steps);

@@ -29,6 +29,7 @@ public enum Measure {
   PLATE_SHEAR_ACROSS("shear", "shear per width at first failure, across", "N/m", Lean.SHEARED),
   PLATE_STRENGTH("strength", "pressure at first failure", "kPa", Lean.ALL),
   STRETCH("stiffness", "stiffness in its plane A11, along", "MN/m", Lean.STIFF),
+  STRETCH_FREE("stiffness", "stiffness in its plane, pulled freely", "MN/m", Lean.STIFF),
   STRETCH_ACROSS("stiffness-across", "stiffness in its plane A22, across", "MN/m", Lean.STIFF),
   SHEAR_IN_PLANE("shear-stiffness", "shear stiffness in its plane A66", "MN/m", Lean.SHEAR_STIFF),
   BENDING("bending", "bending stiffness D11", "N·m", Lean.STIFF),

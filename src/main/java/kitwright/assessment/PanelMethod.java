@@ -89,11 +89,6 @@ final class PanelMethod {
 
   static Outcome of(Part part, Pressed given) {
     Figures figures = new Figures();
-    if (part.stack().isEmpty()) {
-      return new Outcome(
-          figures.lacks(Measure.PLATE_STIFFNESS, part.id() + " is no stack of whole layers"),
-          List.of());
-    }
     Laminate laminate = part.laminate();
     List<Step> steps = new ArrayList<>();
     Pressed asked = given.with(laminate.arealMass(), steps);
@@ -136,6 +131,12 @@ final class PanelMethod {
               new Figure(first.value() * asked.pressure() / 1000, first.governing()));
           figures.put(
               Measure.RESERVE, new Figure(first.value() / asked.factor(), first.governing()));
+          steps.add(
+              new Step(
+                  "reserve factor",
+                  "least of these / γ",
+                  Print.number(first.value()) + " / " + Print.number(asked.factor()),
+                  Print.number(first.value() / asked.factor())));
         });
     for (Measure measure :
         List.of(

@@ -34,7 +34,7 @@ final class Parts {
       part = Optional.empty();
     }
     if (faults.any()) {
-      stuffs.lacks(section.named() + " cannot be as it is written");
+      stuffs.lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
       return Optional.empty();
     }
     return part;

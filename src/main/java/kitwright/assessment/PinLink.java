@@ -61,7 +61,11 @@ final class PinLink {
         BreakOrder.of(
             load, stations, List.of(Break.link(at, pin.id(), "shear of the pin", most, asked)));
     return new WeakLinks(
-        order.margin(protectedPart.id(), pin.id()), order.first(), order.breaks(), List.of());
+        order.margin(protectedPart.id(), pin.id()),
+        order.first(),
+        order.breaks(),
+        List.of(),
+        List.of());
   }
 
   /** The most over the value stated, which is a mean or the least. */

@@ -50,6 +50,15 @@ public record Row(
     return OptionalDouble.of(built.get().value() / designed.get().value());
   }
 
+  /** Built over designed as it is printed: never as if a limit were met that is just missed. */
+  public Optional<String> printedRatio() {
+    OptionalDouble ratio = ratio();
+    boolean most = limit.filter(one -> one.side() == Limit.Side.AT_MOST).isPresent();
+    return ratio.isEmpty()
+        ? Optional.empty()
+        : Optional.of(most ? Print.ratioUp(ratio.getAsDouble()) : Print.ratio(ratio.getAsDouble()));
+  }
+
   /** The number that is held against the limit. */
   public OptionalDouble compared() {
     if (!measure.absolute()) {

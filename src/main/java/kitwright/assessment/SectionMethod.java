@@ -9,6 +9,7 @@ import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Region;
 import kitwright.mechanics.beam.Sense;
 import kitwright.mechanics.beam.ThinFaces;
+import kitwright.mechanics.load.Deflection;
 
 /** A beam: both axes by the transformed section, first failure each way, shear, torsion, mass. */
 final class SectionMethod {
@@ -38,11 +39,13 @@ final class SectionMethod {
     figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
     figures.put(Measure.MASS, part.beam().massPerLength());
     figures.put(Measure.THICKNESS, part.thickness() * 1000);
-    load.ifPresent(some -> loaded(figures, some, factor, bending));
-    return new Outcome(figures, List.of(working(part, bending, shear, sagging, hogging)));
+    List<Step> steps = new ArrayList<>();
+    load.ifPresent(some -> loaded(figures, some, factor, bending, steps));
+    return new Outcome(figures, List.of(working(part, bending, shear, sagging, hogging, steps)));
   }
 
-  private static void loaded(Figures figures, BeamLoad load, double factor, Bending bending) {
+  private static void loaded(
+      Figures figures, BeamLoad load, double factor, Bending bending, List<Step> steps) {
     Reserve reserve = Reserve.of(figures, load, factor);
     reserve
         .figure()
@@ -58,15 +61,45 @@ final class SectionMethod {
               figures.lacks(Measure.RESERVE, what);
               figures.lacks(Measure.FIRST_FAILURE, what);
             });
-    figures.put(
-        Measure.DEFLECTION, 1000 * load.deflection(bending.stiffness(), bending.shearStiffness()));
+    Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
+    figures.put(Measure.DEFLECTION, 1000 * deflection.total());
+    reserve.step(load, factor).ifPresent(steps::add);
+    steps.add(
+        new Step(
+            "deflection under the load, no safety factor",
+            "w = ∫ M·m/EI dx + ∫ V·v/GA dx",
+            "bending "
+                + Print.with(deflection.bending() * 1000, "mm")
+                + " + shear "
+                + Print.with(deflection.shear() * 1000, "mm"),
+            Print.with(deflection.total() * 1000, "mm")));
   }
 
   /** The least of moment and shear capacity over what the load asks. */
-  private record Reserve(Optional<Figure> figure, List<String> lacking) {
+  private record Reserve(Optional<Figure> figure, Optional<Measure> measure, List<String> lacking) {
+    Optional<Step> step(BeamLoad load, double factor) {
+      return figure.map(
+          least -> {
+            boolean sheared = measure.filter(Measure.SHEAR::equals).isPresent();
+            double asked = sheared ? load.shear() : load.moment();
+            String unit = sheared ? "N" : "N·m";
+            return new Step(
+                "reserve factor",
+                sheared ? "V at first failure / (γ·V)" : "M at first failure / (γ·M)",
+                Print.with(least.value() * asked * factor, unit)
+                    + " / ("
+                    + Print.number(factor)
+                    + " · "
+                    + Print.with(asked, unit)
+                    + ")",
+                Print.number(least.value()));
+          });
+    }
+
     static Reserve of(Figures figures, BeamLoad load, double factor) {
       List<String> lacking = new ArrayList<>();
       Optional<Figure> least = Optional.empty();
+      Optional<Measure> set = Optional.empty();
       for (Measure measure :
           List.of(Measure.MOMENT_SAGGING, Measure.MOMENT_HOGGING, Measure.SHEAR)) {
         double asked = factor * (measure == Measure.SHEAR ? load.shear() : load.moment());
@@ -78,14 +111,20 @@ final class SectionMethod {
                 .map(have -> new Figure(have.value() / asked, have.governing()));
         if (at.isPresent() && (least.isEmpty() || at.get().value() < least.get().value())) {
           least = at;
+          set = Optional.of(measure);
         }
       }
-      return new Reserve(least, lacking);
+      return new Reserve(least, set, lacking);
     }
   }
 
   private static Working working(
-      Part part, Bending bending, Capacity shear, Capacity sagging, Capacity hogging) {
+      Part part,
+      Bending bending,
+      Capacity shear,
+      Capacity sagging,
+      Capacity hogging,
+      List<Step> more) {
     List<List<String>> pieces = new ArrayList<>();
     double first = 0;
     double second = 0;
@@ -134,6 +173,7 @@ final class SectionMethod {
     capacity("moment, tension above", "N·m", hogging).ifPresent(steps::add);
     capacity("shear force", "N", shear).ifPresent(steps::add);
     part.beam().thinFaces().ifPresent(thin -> thin(thin, bending, steps));
+    steps.addAll(more);
     return new Working(
         part.source().what().orElse(part.id()),
         List.of(

@@ -68,7 +68,7 @@ final class Stuffs {
   private Optional<Stuff> make(Ref ref) {
     Optional<Material> material = table.apply(ref);
     if (material.isEmpty()) {
-      lacks("there is no material “" + ref + "”");
+      lacks("there is no material “" + ref + "”; “kitwright materials” lists the built-in ones");
       return Optional.empty();
     }
     try {
@@ -284,7 +284,12 @@ final class Stuffs {
   OptionalDouble needed(Material material, MaterialProperty property) {
     OptionalDouble value = value(material, property);
     if (value.isEmpty()) {
-      lacks("material " + material.id() + " does not state its " + property.key());
+      lacks(
+          "material "
+              + material.id()
+              + " does not state its "
+              + property.key()
+              + "; write it there, with its source");
     } else if (!(value.getAsDouble() > 0)) {
       lacks("the " + property.key() + " of material " + material.id() + " is nought");
       return OptionalDouble.empty();

@@ -20,19 +20,25 @@ import kitwright.mechanics.load.Strong;
  * @param first what breaks first of all
  * @param stations capacity over demand along the length
  * @param lacking what could not be told
+ * @param cautions where the two parts are not judged alike
  */
 record WeakLinks(
-    Optional<Double> margin, Optional<Break> first, List<Break> stations, List<String> lacking) {
+    Optional<Double> margin,
+    Optional<Break> first,
+    List<Break> stations,
+    List<String> lacking,
+    List<String> cautions) {
   private static final int STATIONS = 11;
 
   WeakLinks {
     stations = List.copyOf(stations);
     lacking = List.copyOf(lacking);
+    cautions = List.copyOf(cautions);
   }
 
   /** Nothing known, and why. */
   static WeakLinks lacking(List<String> why) {
-    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why);
+    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why, List.of());
   }
 
   static WeakLinks of(Part sacrificial, Part protectedPart, Cantilever load, double breaksAt) {
@@ -45,18 +51,64 @@ record WeakLinks(
       }
       return lacking(lacking);
     }
+    BreakOrder order = order(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt);
+    List<String> cautions = new ArrayList<>();
+    if (Unlike.are(sacrificial, protectedPart)) {
+      BreakOrder alike =
+          order(
+              sacrificial,
+              alike(sacrificial, weak.get()),
+              protectedPart,
+              alike(protectedPart, safe.get()),
+              load,
+              breaksAt);
+      cautions.add(
+          caution(
+              sacrificial,
+              protectedPart,
+              alike.margin(protectedPart.id(), sacrificial.id()).orElse(0.0)));
+    }
+    return new WeakLinks(
+        order.margin(protectedPart.id(), sacrificial.id()),
+        order.first(),
+        order.breaks(),
+        lacking,
+        cautions);
+  }
+
+  private static BreakOrder order(
+      Part sacrificial,
+      Strong weak,
+      Part protectedPart,
+      Strong safe,
+      Cantilever load,
+      double breaksAt) {
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i < STATIONS; i++) {
       double share = (double) i / (STATIONS - 1);
       if (breaksAt > 0 || i == 0) {
-        stations.add(new Station(breaksAt * share, protectedPart.id(), safe.get()));
+        stations.add(new Station(breaksAt * share, protectedPart.id(), safe));
       }
       double at = breaksAt + (load.length() - breaksAt) * share;
-      stations.add(new Station(at, sacrificial.id(), weak.get()));
+      stations.add(new Station(at, sacrificial.id(), weak));
     }
-    BreakOrder order = BreakOrder.of(load, stations, List.of());
-    return new WeakLinks(
-        order.margin(protectedPart.id(), sacrificial.id()), order.first(), order.breaks(), lacking);
+    return BreakOrder.of(load, stations, List.of());
+  }
+
+  /** Solid timber by tension and compression, as a mixed part is judged. */
+  private static Strong alike(Part part, Strong strong) {
+    double share = Unlike.share(part).orElse(1);
+    return new Strong(
+        strong.moment() * share, strong.momentMode(), strong.shear(), strong.shearMode());
+  }
+
+  private static String caution(Part sacrificial, Part protectedPart, double margin) {
+    boolean safe = protectedPart.beam().solidTimber();
+    Part solid = safe ? protectedPart : sacrificial;
+    return Unlike.words(solid, safe ? sacrificial : protectedPart)
+        + (Unlike.share(solid).isEmpty()
+            ? ": their order of breaking is not of one kind"
+            : "; judged alike, protected over sacrificial part is " + Print.ratio(margin));
   }
 
   /** The weaker way of bending, since nobody knows from which side she takes the ground. */

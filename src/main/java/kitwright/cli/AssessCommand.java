@@ -186,7 +186,7 @@ final class AssessCommand implements Command {
       "  " + row.measure().words() + (unit.isEmpty() ? "" : ", " + unit),
       row.designed().map(figure -> Print.number(figure.value())).orElse("–"),
       row.built().map(figure -> Print.number(figure.value())).orElse("–"),
-      row.ratio().isPresent() ? Print.ratio(row.ratio().getAsDouble()) : "–",
+      row.printedRatio().orElse("–"),
       row.limit().map(limit -> limit.side().words() + " " + Print.number(limit.value())).orElse(""),
       row.margin().isPresent() ? Print.margin(row.margin().getAsDouble()) : "",
       row.built().flatMap(kitwright.assessment.Figure::governing).orElse("")

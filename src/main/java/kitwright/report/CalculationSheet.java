@@ -104,7 +104,7 @@ public final class CalculationSheet {
                   + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit()),
               number(row.designed()),
               number(row.built()),
-              row.ratio().isPresent() ? Print.ratio(row.ratio().getAsDouble()) : "–",
+              row.printedRatio().orElse("–"),
               row.limit()
                   .map(limit -> limit.side().words() + " " + Print.number(limit.value()))
                   .orElse(""),

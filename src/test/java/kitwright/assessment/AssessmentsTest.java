@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.ledger.Ledger;
@@ -294,5 +295,122 @@ class AssessmentsTest {
     }
     assertThat(found).anyMatch(finding -> finding.mend().contains("“wall”"));
     assertThat(found).allMatch(finding -> finding.at().line() > 1);
+  }
+
+  /** What is asked and cannot be worked out never passes, whatever the section is. */
+  @Test
+  void nothingPassesForAPartThatTheMethodDoesNotKnow() {
+    String text =
+        """
+        sections:
+          - {id: beam, width: 40 mm, layers: [{material: wood, thickness: 60 mm}]}
+          - {id: block, shape: rectangle, material: wood, dimensions: {width: 40 mm, height: 60 mm}}
+          - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+        assessments:
+          - {id: a, method: %s, designed: %s, built: %s, require: {%s: 1.0}, load: {pressure: 3 kPa, span: 1 m, breadth: 0.5 m, source: test}}
+        """;
+    for (String method : List.of("section", "timber", "panel", "laminate")) {
+      assertOpen(text.formatted(method, "beam", "bolt", "stiffness"), "is a bolt");
+      assertOpen(text.formatted(method, "bolt", "bolt", "stiffness"), "is a bolt");
+    }
+    for (String method : List.of("panel", "laminate")) {
+      assertOpen(text.formatted(method, "block", "block", "strength"), "is no stack of layers");
+    }
+    assertOpen(text.formatted("bolt", "beam", "beam", "strength"), "is no bolt");
+    assertOpen(text.formatted("section", "beam", "beam", "toughness"), "it tells stiffness");
+  }
+
+  private static void assertOpen(String text, String why) {
+    Verdict verdict = result(text).verdict();
+    assertThat(verdict.outcome()).as(text).isEqualTo(Verdict.Outcome.CANNOT_TELL);
+    assertThat(verdict.because()).contains(why);
+  }
+
+  @Test
+  void aWeakLinkOfABoltAsProtectedPartIsNotPassed() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: beam, width: 40 mm, layers: [{material: wood, thickness: 60 mm}]}
+              - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+            assessments:
+              - {id: a, method: section, designed: beam, built: beam, weak-link: {sacrificial: beam, protected: bolt, margin: 1.1}, load: {tip-force: 3 N, span: 1 m, source: test}}
+            """);
+    assertThat(result.verdict().outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
+  }
+
+  /**
+   * Solid by its modulus of rupture bears 60·40·60²/6 = 1440 N·m, by its compression 40/60 of that,
+   * 960; the hollow one of the same outside is judged by compression: 40·(40·60³ − 20·30³)/12/30.
+   */
+  @Test
+  void solidTimberAgainstAMixedOrHollowPartIsToldAsJudgedUnlike() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: solid, width: 40 mm, layers: [{material: wood, thickness: 60 mm}]}
+              - id: hollow
+                width: 40 mm
+                layers:
+                  - {material: wood, thickness: 15 mm}
+                  - {thickness: 30 mm, strips: [{material: wood, width: 10 mm}, {void: 20 mm}, {material: wood, width: 10 mm}]}
+                  - {material: wood, thickness: 15 mm}
+            assessments:
+              - {id: a, method: section, designed: solid, built: hollow, require: {moment: 0.5}}
+            """);
+    double hollow = 40 * (40 * 216_000 - 20 * 27_000) / 12.0 / 30 / 1000;
+    assertThat(row(result, Measure.MOMENT_SAGGING).ratio().orElseThrow())
+        .isCloseTo(hollow / 1440, within(1e-9));
+    assertThat(result.cautions())
+        .singleElement()
+        .asString()
+        .contains("solid is judged by its modulus of rupture")
+        .contains("solid bears 960 N·m")
+        .contains("built over designed is 0.937");
+  }
+
+  /** A ±45 strip pulled freely: A₁₁ − A₁₂²/A₂₂, of the cloth laid straight turned by hand. */
+  @Test
+  void aBiasClothPulledFreelyIsSofterThanItsA11() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: bias, width: 1000 mm, layers: [{material: slant, plies: 2}]}
+            assessments:
+              - {id: a, method: laminate, designed: bias, built: bias, require: {stiffness: 1.0}}
+            """);
+    Result straight =
+        result(
+            """
+            sections:
+              - {id: along, width: 1000 mm, layers: [{material: straight, plies: 2}]}
+            assessments:
+              - {id: a, method: laminate, designed: along, built: along, require: {stiffness: 1.0}}
+            """);
+    double along = built(straight, Measure.STRETCH);
+    double shear = built(straight, Measure.SHEAR_IN_PLANE);
+    double coupled = Math.sqrt(along * along - along * built(straight, Measure.STRETCH_FREE));
+    double pulled = (along + coupled) / 2 + shear;
+    double across = (along + coupled) / 2 - shear;
+    assertThat(built(result, Measure.STRETCH)).isCloseTo(pulled, within(1e-9 * pulled));
+    assertThat(built(result, Measure.STRETCH_FREE))
+        .isCloseTo(pulled - across * across / pulled, within(1e-9 * pulled))
+        .isLessThan(0.8 * pulled);
+  }
+
+  @Test
+  void aRatioThatJustMissesAnUpperLimitIsNotPrintedAsIfItMetIt() {
+    Row row =
+        new Row(
+            Measure.MASS,
+            Optional.of(Figure.of(1)),
+            Optional.of(Figure.of(1.3004)),
+            Optional.of(new Row.Limit(Row.Limit.Side.AT_MOST, 1.3)),
+            List.of());
+    assertThat(row.outcome()).contains(Verdict.Outcome.FAIL);
+    assertThat(row.printedRatio()).contains("1.301");
   }
 }

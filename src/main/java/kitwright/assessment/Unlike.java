@@ -1,0 +1,66 @@
+package kitwright.assessment;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.mechanics.beam.BeamMaterial;
+
+/**
+ * Solid timber is judged by its modulus of rupture, a mixed or hollow part by tension and
+ * compression of each piece at its edge, which comes out lower for the same wood. Two parts judged
+ * unlike are told, with what the solid one bears when it is judged like the other.
+ *
+ * @see "Wood Handbook, chapter 5: modulus of rupture is no true stress"
+ */
+final class Unlike {
+  private Unlike() {}
+
+  /** Whether one of them is solid timber and the other is not. */
+  static boolean are(Part one, Part other) {
+    return one.beam().solidTimber() != other.beam().solidTimber();
+  }
+
+  /** By tension and compression over by modulus of rupture; empty where a strength is unknown. */
+  static OptionalDouble share(Part part) {
+    BeamMaterial wood = part.beam().regions().get(0).material();
+    OptionalDouble push = wood.strength().compression();
+    OptionalDouble pull = wood.tensionLimit();
+    OptionalDouble rupture = wood.strength().bending();
+    if (!part.beam().solidTimber() || push.isEmpty() || pull.isEmpty() || rupture.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        Math.min(push.getAsDouble(), pull.getAsDouble()) / rupture.getAsDouble());
+  }
+
+  /** The caution about a part as designed and as built. */
+  static Optional<String> caution(Part designed, Part built, Row moment) {
+    if (!are(designed, built) || moment.ratio().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean drawn = designed.beam().solidTimber();
+    Part solid = drawn ? designed : built;
+    String told = words(solid, drawn ? built : designed);
+    OptionalDouble share = share(solid);
+    if (share.isEmpty()) {
+      return Optional.of(told + ": their moments are not of one kind");
+    }
+    Figure bears = (drawn ? moment.designed() : moment.built()).orElseThrow();
+    double alike = moment.ratio().getAsDouble() * Math.pow(share.getAsDouble(), drawn ? -1 : 1);
+    return Optional.of(
+        told
+            + "; judged like the other, "
+            + solid.id()
+            + " bears "
+            + Print.with(bears.value() * share.getAsDouble(), "N·m")
+            + ", and built over designed is "
+            + Print.ratio(alike));
+  }
+
+  /** How the two are judged. */
+  static String words(Part solid, Part mixed) {
+    return solid.id()
+        + " is judged by its modulus of rupture, "
+        + mixed.id()
+        + " by tension and compression of each piece, which is lower for the same wood";
+  }
+}
