@@ -18,6 +18,7 @@ import kitwright.cutting.CutImpossible;
 import kitwright.cutting.CutUnfit;
 import kitwright.finding.Findings;
 import kitwright.kit.CountContradictory;
+import kitwright.kit.CountedTwice;
 import kitwright.kit.DeliveryUncounted;
 import kitwright.kit.KitUncounted;
 import kitwright.kit.OffcutPromisedTwice;
@@ -121,6 +122,7 @@ public final class Check {
         new DeliveryUncounted(),
         new KitUncounted(positions),
         new CountContradictory(positions),
+        new CountedTwice(),
         new CountedShortUnrecorded(shortages),
         new ShortageBeyondCount(shortages),
         new ShortageUnclaimed(shortages),
