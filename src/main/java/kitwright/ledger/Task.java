@@ -115,6 +115,11 @@ public record Task(
       }
     }
 
+    /** How much is used and wasted of what it names. */
+    public Optional<Quantity> gross() {
+      return qty.map(net -> net.times(BigDecimal.ONE.add(waste.orElse(BigDecimal.ZERO))));
+    }
+
     /** What is used, by name, if it is not a section. */
     public Optional<Ref> thing() {
       return item.or(() -> stock).or(() -> material);

@@ -9,152 +9,165 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Material;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
-import kitwright.ledger.Task;
+import kitwright.shortage.Thing;
+import kitwright.shortage.Things;
+import kitwright.shortage.Want;
 import kitwright.value.Money;
+import kitwright.value.Price;
 import kitwright.value.Quantity;
-import kitwright.value.Ref;
-import kitwright.value.Unit;
 
 /**
  * What the tasks need and nobody has bought. The kit's promise, what was bought with its quantity,
  * and stock that names no spend are shared out to the tasks by need: finished work first, then work
- * under way, then the rest by id; what then lacks is priced at the last price paid, or else at the
- * kit's.
+ * under way, then the rest by id; what then lacks for unfinished work is priced at the last price
+ * paid, or else at the kit's or the material's. What a section takes is needed like what a task
+ * names.
  */
 final class Needs {
   /** What one line still has to buy. */
   record Unbought(Money cost, List<String> unpriced) {}
 
-  private record Want(Task task, Ref thing, Quantity qty) {}
+  /** So much of a thing for so much money. */
+  private record Offer(Money cost, BigDecimal amount) {
+    Money of(BigDecimal wanted) {
+      return Share.of(cost, wanted, amount);
+    }
+  }
 
   private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
-  private final Map<String, List<Spend>> bought;
+  private final Progress progress;
+  private final Things things;
+  private final Map<String, BigDecimal> supply = new HashMap<>();
+  private final Map<String, Offer> paid = new HashMap<>();
+  private final Map<String, Offer> offered = new HashMap<>();
   private final Map<String, Money> costs = new HashMap<>();
   private final Map<String, List<String>> unpriced = new HashMap<>();
 
-  private Needs(Ledger ledger, Exchange exchange, LocalDate asOf) {
+  private Needs(
+      Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress, Things things) {
     this.ledger = ledger;
     this.exchange = exchange;
     this.asOf = asOf;
-    this.bought =
-        ledger.spending().stream()
-            .filter(this::isBought)
-            .collect(Collectors.groupingBy(spend -> spend.thing().get().id()));
+    this.progress = progress;
+    this.things = things;
+    ledger.kit().forEach(this::promise);
+    bought().forEach(this::buy);
+    ledger.stock().forEach(this::store);
   }
 
-  static Needs of(Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress) {
-    Needs needs = new Needs(ledger, exchange, asOf);
-    Map<String, List<Want>> wants = new TreeMap<>();
-    ledger.tasks().stream()
-        .filter(task -> task.withdrawn().isEmpty())
-        .sorted(Comparator.comparing(progress::of).reversed().thenComparing(Task::id))
-        .forEach(task -> wantsOf(task).forEach(want -> add(want, wants)));
-    Map<String, List<Quantity>> supply = needs.supply();
-    wants.forEach((thing, all) -> needs.shareOut(all, supply.getOrDefault(thing, List.of())));
+  static Needs of(
+      Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress, Demand demand) {
+    Needs needs = new Needs(ledger, exchange, asOf, progress, demand.things());
+    Map<String, List<Demand.Ask>> asks = new TreeMap<>();
+    demand
+        .asks()
+        .sorted(
+            Comparator.comparing((Demand.Ask ask) -> progress.of(ask.task()))
+                .reversed()
+                .thenComparing(ask -> ask.task().id()))
+        .forEach(ask -> asks.computeIfAbsent(ask.thing().key(), key -> new ArrayList<>()).add(ask));
+    asks.values().forEach(needs::shareOut);
     return needs;
   }
 
-  private static void add(Want want, Map<String, List<Want>> wants) {
-    wants.computeIfAbsent(want.thing().id(), id -> new ArrayList<>()).add(want);
+  private void promise(KitItem item) {
+    things
+        .of(item, item.qty())
+        .ifPresent(
+            of -> {
+              put(of);
+              item.price()
+                  .filter(price -> price.prices(item.qty()) && of.amount().signum() > 0)
+                  .ifPresent(
+                      price ->
+                          offered.putIfAbsent(
+                              of.thing().key(), new Offer(price.of(item.qty()), of.amount())));
+            });
   }
 
-  private static List<Want> wantsOf(Task task) {
-    return task.uses().stream()
-        .filter(use -> use.thing().isPresent() && use.qty().isPresent())
-        .map(use -> new Want(task, use.thing().get(), gross(use)))
-        .toList();
-  }
-
-  private static Quantity gross(Task.Use use) {
-    return use.qty().get().times(BigDecimal.ONE.add(use.waste().orElse(BigDecimal.ZERO)));
-  }
-
-  /** What there is of each thing. */
-  private Map<String, List<Quantity>> supply() {
-    Map<String, List<Quantity>> all = new HashMap<>();
-    ledger.kit().forEach(item -> put(all, item.id(), item.qty()));
-    bought.forEach(
-        (thing, spends) ->
-            spends.stream()
-                .filter(
-                    spend -> spend.pays().flatMap(ledger::spend).filter(this::isBought).isEmpty())
-                .forEach(spend -> put(all, thing, spend.qty().get())));
-    for (Stock stock : ledger.stock()) {
-      if (stock.bought().isEmpty()) {
-        put(all, stock.id(), stock.amount());
-        stock.material().ifPresent(material -> put(all, material.id(), stock.amount()));
-      }
-    }
-    return all;
-  }
-
-  private static void put(Map<String, List<Quantity>> all, String thing, Quantity qty) {
-    all.computeIfAbsent(thing, id -> new ArrayList<>()).add(qty);
+  /** Purchases that say what and how much, by day. */
+  private Stream<Spend> bought() {
+    return ledger.spending().stream()
+        .filter(this::isBought)
+        .sorted(Comparator.comparing(Spend::on).thenComparing(Spend::id));
   }
 
   private boolean isBought(Spend spend) {
-    return spend.state() != Spend.State.REFUNDED
+    return spend.thing().isPresent()
+        && spend.qty().filter(qty -> !qty.isNone()).isPresent()
+        && spend.state() != Spend.State.REFUNDED
         && !spend.on().isAfter(asOf)
-        && spend.withdrawn().filter(day -> !day.isAfter(asOf)).isEmpty()
-        && spend.thing().isPresent()
-        && spend.qty().filter(qty -> !qty.isNone()).isPresent();
+        && spend.withdrawn().filter(day -> !day.isAfter(asOf)).isEmpty();
   }
 
-  private void shareOut(List<Want> wants, List<Quantity> supply) {
-    Unit unit = wants.get(0).qty().unit();
-    Quantity left =
-        supply.stream()
-            .filter(qty -> qty.unit().convertsTo(unit))
-            .reduce(Quantity.none(unit), Quantity::plus);
-    for (Want want : wants) {
-      boolean comparable = want.qty().unit().convertsTo(unit);
-      Quantity missing = comparable ? want.qty().less(left) : want.qty();
-      left = comparable ? left.less(want.qty()) : left;
-      if (!missing.isNone() && want.task().budget().isPresent()) {
-        book(want, missing);
+  /** The last price stands; a payment of an order brings nothing that the order does not. */
+  private void buy(Spend spend) {
+    things
+        .of(spend)
+        .ifPresent(
+            of -> {
+              paid.put(of.thing().key(), new Offer(spend.amount(), of.amount()));
+              if (spend.pays().flatMap(ledger::spend).filter(this::isBought).isEmpty()) {
+                put(of);
+              }
+            });
+  }
+
+  private void store(Stock stock) {
+    if (stock.bought().isEmpty()) {
+      things.of(stock, stock.amount()).ifPresent(this::put);
+    }
+  }
+
+  private void put(Things.Amount of) {
+    supply.merge(of.thing().key(), of.amount(), BigDecimal::add);
+  }
+
+  private void shareOut(List<Demand.Ask> asks) {
+    BigDecimal left = supply.getOrDefault(asks.get(0).thing().key(), BigDecimal.ZERO);
+    for (Demand.Ask ask : asks) {
+      Quantity missing = ask.thing().qty(ask.amount().subtract(left));
+      left = left.subtract(ask.amount()).max(BigDecimal.ZERO);
+      if (!missing.isNone() && progress.of(ask.task()).compareTo(BigDecimal.ONE) < 0) {
+        ask.task().budget().ifPresent(line -> book(line.id(), ask, missing));
       }
     }
   }
 
-  private void book(Want want, Quantity missing) {
-    String line = want.task().budget().get().id();
-    price(want.thing(), missing)
+  private void book(String line, Demand.Ask ask, Quantity missing) {
+    price(ask, missing)
         .ifPresentOrElse(
             cost -> costs.merge(line, cost, Money::plus),
             () ->
                 unpriced
                     .computeIfAbsent(line, id -> new ArrayList<>())
-                    .add(missing + " of " + want.thing().id()));
+                    .add(Thing.told(missing, ask.want().ref().id())));
   }
 
-  private Optional<Money> price(Ref thing, Quantity qty) {
-    return lastPaid(thing, qty)
-        .or(
-            () ->
-                ledger
-                    .kitItem(thing)
-                    .flatMap(item -> item.price())
-                    .filter(price -> price.prices(qty))
-                    .map(price -> price.of(qty)))
+  private Optional<Money> price(Demand.Ask ask, Quantity missing) {
+    String key = ask.thing().key();
+    return Optional.ofNullable(paid.get(key))
+        .map(offer -> offer.of(missing.amount()))
+        .or(() -> listed(ask.want()).filter(p -> p.prices(missing)).map(p -> p.of(missing)))
+        .or(() -> Optional.ofNullable(offered.get(key)).map(offer -> offer.of(missing.amount())))
         .flatMap(cost -> exchange.home(cost, asOf).money());
   }
 
-  private Optional<Money> lastPaid(Ref thing, Quantity qty) {
-    return bought.getOrDefault(thing.id(), List.of()).stream()
-        .filter(spend -> spend.qty().get().convertsTo(qty))
-        .max(Comparator.comparing(Spend::on).thenComparing(Spend::id))
-        .map(
-            spend ->
-                Share.of(
-                    spend.amount(),
-                    qty.in(spend.qty().get().unit()).amount(),
-                    spend.qty().get().amount()));
+  /** The price that the record itself gives. */
+  private Optional<Price> listed(Want want) {
+    return switch (want.sort()) {
+      case ITEM -> ledger.kitItem(want.ref()).flatMap(KitItem::price);
+      case MATERIAL -> ledger.material(want.ref()).flatMap(Material::price);
+      case STOCK -> Optional.empty();
+    };
   }
 
   /** What a line still has to buy; empty where its tasks lack nothing that has a price. */

@@ -22,10 +22,10 @@ import kitwright.value.ThreePoint;
  * Works out where the money stands on a day and where it will end.
  *
  * <p>What remains of a line is, in this order: what the line says in {@code remaining}; what its
- * tasks need and nobody has bought, where something of that has a price; once its work is under
- * way, the share of the budget that it has not earned, less what is ordered; else what is left of
- * the budget. Material is bought ahead of the work, so that the third is a cautious guess, which
- * {@code remaining} betters.
+ * tasks need, by name or by a section laid over an area or length, and nobody has bought, where
+ * something of that has a price; once its work is under way, the share of the budget that it has
+ * not earned, less what is ordered; else what is left of the budget. Material is bought ahead of
+ * the work, so that the third is a cautious guess, which {@code remaining} betters.
  */
 public final class Spent {
   private final LocalDate asOf;
@@ -45,7 +45,7 @@ public final class Spent {
     open = WaysOut.of(ledger, exchange, asOf, valued, over);
     Progress progress = new Progress(ledger, asOf);
     earned = new Earned(ledger.build().week(), progress);
-    needs = Needs.of(ledger, exchange, asOf, progress);
+    needs = Needs.of(ledger, exchange, asOf, progress, Demand.of(ledger));
     ledger.tasks().stream()
         .filter(task -> task.withdrawn().isEmpty())
         .forEach(

@@ -8,12 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
-import kitwright.value.Price;
-import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /**
@@ -21,10 +18,11 @@ import kitwright.value.Ref;
  * {@link LineState#over} to the minor unit.
  *
  * <p>Spends that a shortage or a substitution caused, that were forgotten, or that are flagged as
- * more of something, were not planned: all of them is a part. Of others, what is beyond the kit's
- * price is a part where the kit has one. All this is at the rate that the budget was made with;
- * what rates have done since is a part of its own. What is left is the rest; where it is above
- * zero, spends flagged {@code price} that nothing could be compared with take from it, up to their
+ * more of something, were not planned: all of them is a part. Of others, what is beyond the
+ * standard price is a part, and so is what was bought beyond the planned quantity, where the
+ * records hold them ({@link Standard}). All this is at the rate that the budget was made with; what
+ * rates have done since is a part of its own. What is left is the rest; where it is above zero,
+ * spends flagged {@code price} that nothing could be compared with take from it, up to their
  * amounts.
  */
 public final class Why {
@@ -40,15 +38,20 @@ public final class Why {
 
   private record Key(Cause cause, Optional<String> of) {}
 
-  private final Ledger ledger;
-  private final Exchange exchange;
+  private final Money zero;
   private final Account account;
+  private final Standard standard;
   private final Recoverable recoverable;
 
   private Why(Ledger ledger, Account account) {
-    this.ledger = ledger;
     this.account = account;
-    exchange = Exchange.of(ledger);
+    zero = Money.zero(ledger.build().currency());
+    standard =
+        new Standard(
+            ledger,
+            Exchange.of(ledger),
+            account.spends(),
+            account.spends().stream().filter(Why::isPlanned).toList());
     recoverable = new Recoverable(account);
   }
 
@@ -73,14 +76,17 @@ public final class Why {
             open -> sums.add(Cause.SHORTAGE, Optional.of(open.shortage().id()), open.likely()));
     sums.add(Cause.CURRENCY, Optional.empty(), line.byRate());
     Money rest = line.over().minus(sums.total());
-    Money flagged = sums.uncompared.min(rest).max(zero());
+    Money flagged = sums.uncompared.min(rest).max(zero);
     sums.add(Cause.PRICE, Optional.empty(), flagged);
     sums.add(Cause.REST, Optional.empty(), rest.minus(flagged));
     return sums.parts(line.line(), spends);
   }
 
-  private Money zero() {
-    return Money.zero(exchange.home());
+  /** Whether no record names another reason for it than what was planned. */
+  private static boolean isPlanned(Valued each) {
+    return each.because().isEmpty()
+        && each.substitution().isEmpty()
+        && each.cause().filter(cause -> cause != Spend.Cause.PRICE).isEmpty();
   }
 
   private void assign(Valued each, Sums sums) {
@@ -98,54 +104,31 @@ public final class Why {
     }
   }
 
-  /** Splits a planned purchase by the kit's price, where it has one. */
+  /** Splits a purchase by the price and the quantity that were planned, where they are known. */
   private void compare(Valued each, Optional<Spend.Cause> cause, Money planned, Sums sums) {
-    Optional<Money> standard = standard(each);
+    Optional<Money> atStandard = standard.cost(each).map(each::signed);
+    Money cost = atStandard.orElse(planned);
     boolean more = cause.filter(Spend.Cause.QUANTITY::equals).isPresent();
-    if (standard.isPresent()) {
-      Money atKitPrice = each.signed(standard.get());
-      sums.add(Cause.PRICE, Optional.empty(), planned.minus(atKitPrice));
-      sums.add(Cause.QUANTITY, Optional.empty(), more ? atKitPrice : zero());
-    } else if (more) {
-      sums.add(Cause.QUANTITY, Optional.empty(), planned);
+    Money beyond = more ? cost : standard.beyond(each, cost);
+    sums.add(Cause.QUANTITY, Optional.empty(), beyond);
+    if (atStandard.isPresent()) {
+      sums.add(Cause.PRICE, Optional.empty(), planned.minus(cost));
     } else if (cause.filter(Spend.Cause.PRICE::equals).isPresent()) {
-      sums.uncompared = sums.uncompared.plus(planned);
+      sums.uncompared = sums.uncompared.plus(planned.minus(beyond));
     }
-  }
-
-  /** What the counted part of a purchase would have cost by the kit's price and the plan's rate. */
-  private Optional<Money> standard(Valued each) {
-    Spend spend = each.spend();
-    Optional<Quantity> qty = spend.qty().or(() -> each.origin().flatMap(Spend::qty));
-    Optional<Price> price =
-        spend
-            .item()
-            .or(() -> each.origin().flatMap(Spend::item))
-            .flatMap(ledger::kitItem)
-            .flatMap(KitItem::price);
-    if (qty.isEmpty() || price.isEmpty() || !price.get().prices(qty.get())) {
-      return Optional.empty();
-    }
-    Money whole = spend.qty().isPresent() ? spend.amount() : each.origin().get().amount();
-    Money all = price.get().of(qty.get());
-    Optional<Money> counted = exchange.planned(whole.currency()).map(quote -> quote.of(whole));
-    return exchange
-        .planned(all.currency())
-        .map(quote -> quote.of(all))
-        .flatMap(cost -> counted.map(amount -> Share.of(cost, each.planned(), amount)));
   }
 
   /** The sums by cause of one line. */
   private final class Sums {
     private final Map<Key, Money> all = new LinkedHashMap<>();
-    private Money uncompared = zero();
+    private Money uncompared = zero;
 
     void add(Cause cause, Optional<String> of, Money amount) {
       all.merge(new Key(cause, of), amount, Money::plus);
     }
 
     Money total() {
-      return all.values().stream().reduce(zero(), Money::plus);
+      return all.values().stream().reduce(zero, Money::plus);
     }
 
     List<Part> parts(String line, List<Valued> spends) {
@@ -156,7 +139,7 @@ public final class Why {
               Money back =
                   key.cause() == Cause.SHORTAGE && key.of().isPresent()
                       ? recoverable.take(key.of().get(), spends, amount)
-                      : zero();
+                      : zero;
               parts.add(new Part(line, key.cause(), key.of(), amount, back));
             }
           });

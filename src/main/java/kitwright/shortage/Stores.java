@@ -264,17 +264,10 @@ final class Stores {
             && spend.expected().filter(today::isBefore).isPresent()
             && !inStock.contains(spend.id())
             && spend.pays().isEmpty();
-    if (coming && spend.qty().isPresent()) {
-      Quantity qty = spend.qty().get();
+    if (coming) {
       Optional<LocalDate> day =
           spend.expected().map(expected -> coming(expected, late.of(spend.id())));
-      Optional<Things.Amount> amount =
-          spend
-              .item()
-              .flatMap(ledger::kitItem)
-              .flatMap(item -> things.of(item, qty))
-              .or(() -> spend.material().flatMap(ref -> things.ofMaterial(ref, qty)));
-      add(spend.named(), amount, day, Set.of(), Supply.Sureness.EXPECTED);
+      add(spend.named(), things.of(spend), day, Set.of(), Supply.Sureness.EXPECTED);
     }
   }
 

@@ -14,6 +14,7 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Material;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
@@ -24,14 +25,23 @@ import kitwright.value.Size;
  * Which thing each item, stock and material counts as. An item or stock whose material some task
  * asks for by name counts as that material, so that nothing is given away twice.
  */
-final class Things {
-  /** So much of a thing. */
-  record Amount(Thing thing, BigDecimal amount) {}
+public final class Things {
+  /**
+   * So much of a thing.
+   *
+   * @param amount in the thing's unit
+   */
+  public record Amount(Thing thing, BigDecimal amount) {}
 
   private final Ledger ledger;
   private final Map<String, List<Pool>> pools = new LinkedHashMap<>();
 
-  Things(Ledger ledger, Collection<Want> wants) {
+  /**
+   * The things of a ledger.
+   *
+   * @param wants all that tasks ask for: the materials among them are counted as such
+   */
+  public Things(Ledger ledger, Collection<Want> wants) {
     this.ledger = ledger;
     Set<Pool> all = new LinkedHashSet<>();
     wants.stream()
@@ -41,7 +51,7 @@ final class Things {
   }
 
   /** What is asked for; empty where nothing of that name is there, or the units are apart. */
-  Optional<Amount> of(Want want) {
+  public Optional<Amount> of(Want want) {
     return switch (want.sort()) {
       case ITEM -> ledger.kitItem(want.ref()).flatMap(item -> of(item, want.qty()));
       case STOCK -> ledger.stock(want.ref()).flatMap(stock -> of(stock, want.qty()));
@@ -54,7 +64,7 @@ final class Things {
   }
 
   /** So much of an item. */
-  Optional<Amount> of(KitItem item, Quantity qty) {
+  public Optional<Amount> of(KitItem item, Quantity qty) {
     Optional<Amount> pooled = pooled(item.material(), qty, item.size());
     if (pooled.isPresent() || !qty.convertsTo(item.qty())) {
       return pooled;
@@ -64,13 +74,27 @@ final class Things {
   }
 
   /** So much of a piece of stock. */
-  Optional<Amount> of(Stock stock, Quantity qty) {
+  public Optional<Amount> of(Stock stock, Quantity qty) {
     Optional<Amount> pooled = pooled(stock.material(), qty, stock.size());
     if (pooled.isPresent() || !qty.convertsTo(stock.amount())) {
       return pooled;
     }
     Thing thing = new Thing("stock " + stock.id(), stock.what(), stock.amount().unit());
     return Optional.of(new Amount(thing, qty.in(thing.unit()).amount()));
+  }
+
+  /** What a spend bought; empty where it does not say what, or how much. */
+  public Optional<Amount> of(Spend spend) {
+    return spend.qty().flatMap(qty -> of(spend, qty));
+  }
+
+  /** So much of what a spend bought. */
+  public Optional<Amount> of(Spend spend, Quantity qty) {
+    return spend
+        .item()
+        .flatMap(ledger::kitItem)
+        .flatMap(item -> of(item, qty))
+        .or(() -> spend.material().flatMap(ref -> ofMaterial(ref, qty)));
   }
 
   /** What the log says was used. */

@@ -12,14 +12,15 @@ import kitwright.value.Ref;
  * @param thickness of a layer
  * @param sum how a take-off came to it
  */
-record Want(
+public record Want(
     String task,
     Sort sort,
     Ref ref,
     Quantity qty,
     Optional<Quantity> thickness,
     Optional<String> sum) {
-  enum Sort {
+  /** What kind of record it names. */
+  public enum Sort {
     ITEM,
     STOCK,
     MATERIAL

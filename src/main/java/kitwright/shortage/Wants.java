@@ -10,14 +10,14 @@ import kitwright.takeoff.Line;
 import kitwright.takeoff.TakeOff;
 
 /** What each task asks for by its own record, and what approved substitutions ask of it. */
-final class Wants {
+public final class Wants {
   private Wants() {}
 
-  /** By the task's uses; sections are taken off. */
-  static List<Want> of(Task task, Ledger ledger) {
+  /** By the task's uses, with what is wasted; sections are taken off. */
+  public static List<Want> of(Task task, Ledger ledger) {
     List<Want> wants = new ArrayList<>();
     for (Task.Use use : task.uses()) {
-      use.qty()
+      use.gross()
           .ifPresent(
               qty -> {
                 use.item().ifPresent(r -> wants.add(want(task.id(), Want.Sort.ITEM, r, qty)));

@@ -71,6 +71,47 @@ class RemainingTest {
     assertThat(line.remaining().likely()).as("4 kg at 20").hasToString("80.00 EUR");
   }
 
+  private static final String SECTION =
+      """
+      budget: [{line: spars, title: Spars, amount: 1000}]
+      materials:
+        - {id: e-glass, kind: fibre, density: 2560 kg/m3, source: test}
+        - {id: epoxy, kind: resin, density: 1120 kg/m3, mix-ratio: 0.25, hardener: slow, price: 20 EUR/kg, source: test}
+        - {id: slow, kind: resin, density: 970 kg/m3, price: 30 EUR/kg, source: test}
+        - {id: woven, kind: cloth, fibre: e-glass, resin: epoxy, areal-weight: 400 g/m2, fibre-fraction: 0.5, price: 6 EUR/m2, source: test}
+      sections: [{id: skin, layers: [{material: woven, plies: 2}]}]
+      tasks: [{id: sheathe, what: Sheathe, takes: 1 d, budget: spars, uses: [{section: skin, area: 10 m2, waste: 10 %}]}]
+      """;
+
+  @Test
+  void whatASectionTakesIsNeededToo() {
+    assertThat(remaining(SECTION))
+        .as("22 m2 of cloth at 6, 7.04 kg of epoxy at 20, 1.76 kg of hardener at 30")
+        .isEqualTo("325.60 EUR needs");
+  }
+
+  @Test
+  void kitAndStockOfTheMaterialServeTheSection() {
+    assertThat(
+            remaining(
+                SECTION
+                    + """
+                    kit: [{id: roll, what: cloth, material: woven, qty: 20 m2}]
+                    stock: [{id: can, what: epoxy, material: epoxy, qty: 7.04 kg}, {id: bottle, what: hardener, material: slow, qty: 2 kg}]
+                    """))
+        .as("2 m2 of cloth at 6")
+        .isEqualTo("12.00 EUR needs");
+  }
+
+  @Test
+  void finishedWorkBuysNothingMore() {
+    assertThat(
+            remaining(
+                SECTION.replace(
+                    "takes: 1 d,", "takes: 1 d, finished: 2026-02-01, started: 2026-02-01,")))
+        .isEqualTo("0.00 EUR earned");
+  }
+
   @Test
   void finishedWorkHasFirstCallOnWhatThereIs() {
     String yaml =

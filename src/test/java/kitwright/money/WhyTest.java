@@ -120,4 +120,78 @@ class WhyTest {
         .singleElement()
         .satisfies(saving -> assertThat(saving.amount()).hasToString("48.00 EUR"));
   }
+
+  private static final String MEASURED =
+      """
+      budget: [{line: spars, title: Spars, amount: 140, remaining: 0}]
+      kit: [{id: stave, what: stave, qty: 14 m, price: 10 EUR/m}]
+      spending:
+      """;
+
+  @Test
+  void moreThanPlannedIsToldByItsMeasureWithoutAWord() {
+    assertThat(
+            why(
+                MEASURED
+                    + """
+                      - {id: a, on: 2026-02-02, line: spars, what: staves, amount: 120, state: paid, item: stave, qty: 12 m}
+                      - {id: b, on: 2026-02-09, line: spars, what: staves, amount: 55, state: paid, item: stave, qty: 5 m}
+                    """))
+        .as("17 m for 14 m, the last five a euro dearer")
+        .containsExactly("price 5.00 EUR", "quantity 30.00 EUR");
+  }
+
+  @Test
+  void lessThanPlannedIsNoSavingWhileTheRestMayBeBought() {
+    assertThat(
+            why(
+                MEASURED
+                    + """
+                      - {id: a, on: 2026-02-02, line: spars, what: staves, amount: 150, state: paid, item: stave, qty: 12 m}
+                    """))
+        .containsExactly("price 30.00 EUR", "planned purchases against the budget -20.00 EUR");
+  }
+
+  @Test
+  void whatTheTasksAskForIsPlannedTooAndGivenBackTakesFromWhatIsBeyond() {
+    assertThat(
+            why(
+                """
+                budget: [{line: resin, title: Resin, amount: 80, remaining: 0}]
+                materials: [{id: resin, kind: resin, what: resin, density: 1100 kg/m3, price: 20 EUR/kg, source: invented}]
+                tasks: [{id: glue, what: Glue, takes: 1 d, budget: resin, uses: [{material: resin, qty: 4 kg}]}]
+                spending:
+                  - {id: a, on: 2026-02-02, line: resin, what: resin, amount: 126, state: paid, material: resin, qty: 6 kg}
+                  - {id: b, on: 2026-02-09, line: resin, what: one can back, amount: 21, state: refunded, refunds: a, qty: 1 kg}
+                """))
+        .as("5 kg kept at 21 for 4 kg at 20")
+        .containsExactly("price 5.00 EUR", "quantity 20.00 EUR");
+  }
+
+  @Test
+  void theWordOnTheRecordGoesBeforeTheMeasure() {
+    assertThat(
+            why(
+                MEASURED
+                    + """
+                      - {id: a, on: 2026-02-02, line: spars, what: staves, amount: 140, state: paid, item: stave, qty: 14 m}
+                      - {id: b, on: 2026-02-09, line: spars, what: staves, amount: 50, state: paid, item: stave, qty: 5 m, cause: forgotten}
+                      - {id: c, on: 2026-02-10, line: spars, what: staves, amount: 10, state: paid, item: stave, qty: 1 m, cause: quantity}
+                    """))
+        .containsExactly("forgotten 50.00 EUR", "quantity 10.00 EUR");
+  }
+
+  @Test
+  void anOrderAndItsPaymentsShareTheMeasureByTheirAmounts() {
+    assertThat(
+            why(
+                MEASURED
+                    + """
+                      - {id: o, on: 2026-02-02, line: spars, what: staves, amount: 150, state: ordered, item: stave, qty: 14 m}
+                      - {id: p, on: 2026-02-03, line: spars, what: part, amount: 60, state: paid, pays: o}
+                      - {id: q, on: 2026-02-04, line: spars, what: the rest and a higher price, amount: 94, state: paid, pays: o}
+                    """))
+        .as("14 m for 154")
+        .containsExactly("price 14.00 EUR");
+  }
 }
