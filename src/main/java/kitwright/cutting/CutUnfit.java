@@ -15,7 +15,7 @@ import kitwright.ledger.Rule;
 /** Fires where the stock that a cut may draw on no longer yields all its parts. */
 public final class CutUnfit implements Rule {
   /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
-  private static final Effort QUICK = Effort.steps(2_000_000);
+  private static final Effort QUICK = Effort.steps(500_000);
 
   private final Positions positions;
 
@@ -41,9 +41,11 @@ public final class CutUnfit implements Rule {
   }
 
   private Finding finding(Cut cut, CutPlan plan) {
+    boolean proved = plan.outcome().mostParts();
+    // How many are wanting is said only where no longer search can find fewer.
     String wanting =
         plan.missing().stream()
-            .map(each -> each.missing() + " of " + each.mark())
+            .map(each -> (proved ? each.missing() : "all") + " of " + each.mark())
             .collect(Collectors.joining(", "));
     String held =
         plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
@@ -53,7 +55,7 @@ public final class CutUnfit implements Rule {
         cut.at().record(),
         "The stock of the cut "
             + cut.id()
-            + (plan.outcome().mostParts() ? " does not yield " : " was not found to yield ")
+            + (proved ? " does not yield " : " was not found to yield ")
             + wanting
             + "."
             + held,

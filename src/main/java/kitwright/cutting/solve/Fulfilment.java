@@ -2,9 +2,11 @@ package kitwright.cutting.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * The objectives in their order: all parts made, then least value of stock. Where not everything
@@ -12,6 +14,12 @@ import java.util.function.ToLongFunction;
  * on; then for the parts chosen the least value.
  */
 final class Fulfilment<L> {
+  /** Of the work: for making everything, of the rest for choosing, of the rest for each try. */
+  private static final int ALL_PERCENT = 5;
+
+  private static final int MOST_PERCENT = 50;
+  private static final int CLIMB_PERCENT = 20;
+
   private final int[] demand;
   private final int[] priority;
   private final int[] stock;
@@ -47,34 +55,87 @@ final class Fulfilment<L> {
   }
 
   Solved<L> solve() {
-    Search<L> everything = leastValue(demand, List.of());
+    // Where the first plan makes all, only value is left to better; else half is kept for choosing.
+    boolean easy = replayed(demand, firstPlan.apply(demand)).isDone();
+    Search<L> everything = tried(demand, List.of(), easy ? 100 : ALL_PERCENT);
     if (everything.best().isDone()) {
-      return solved(everything, demand, true);
+      return solved(
+          easy ? everything : tried(demand, everything.best().columns(), 100), demand, true);
     }
-    Search<L> most = mostParts();
+    Work part = work.part(MOST_PERCENT);
+    Search<L> most = mostParts(part);
+    work.spend(part.spent());
     int[] made = demand.clone();
     for (int i = 0; i < made.length; i++) {
       made[i] -= most.best().left[i];
     }
-    return solved(leastValue(made, most.best().columns()), made, most.isProved());
+    List<Column<L>> known = most.best().columns();
+    if (!most.isProved()) {
+      known = climb(made, known);
+    }
+    return solved(tried(made, known, 100), made, most.isProved());
   }
 
-  private Search<L> leastValue(int[] wanted, List<Column<L>> known) {
-    long dear = dearerThanAll();
-    long[] penalty = new long[wanted.length];
-    Arrays.fill(penalty, dear);
-    Cover cover = new Cover(wanted, stock, cost, penalty);
-    Search<L> search = new Search<>(cover, pricing, work);
+  /**
+   * Asks for one part more as long as that can be made, the first priority first: a search that
+   * knows what it must make finds plans that one which chooses misses.
+   *
+   * @param made what is made so far; raised in place
+   */
+  private List<Column<L>> climb(int[] made, List<Column<L>> known) {
+    List<Column<L>> columns = known;
+    for (int i : byPriority()) {
+      while (made[i] < demand[i] && !work.isOver()) {
+        made[i]++;
+        Search<L> search = tried(made, columns, CLIMB_PERCENT);
+        if (!search.best().isDone()) {
+          made[i]--;
+          break;
+        }
+        columns = search.best().columns();
+      }
+    }
+    return columns;
+  }
+
+  private List<Integer> byPriority() {
+    return IntStream.range(0, demand.length)
+        .boxed()
+        .sorted(Comparator.comparingInt(i -> priority[i]))
+        .toList();
+  }
+
+  /** Searches with so much of the work that is left. */
+  private Search<L> tried(int[] wanted, List<Column<L>> known, int percent) {
+    Work part = work.part(percent);
+    Search<L> search = leastValue(wanted, known, part);
+    work.spend(part.spent());
+    return search;
+  }
+
+  private Search<L> leastValue(int[] wanted, List<Column<L>> known, Work part) {
+    Cover cover = valued(wanted);
+    Search<L> search = new Search<>(cover, pricing, part);
     search.consider(Renewal.replay(cover, known));
     search.consider(Renewal.replay(cover, firstPlan.apply(wanted)));
     search.run(quickBound.applyAsLong(wanted));
     return search;
   }
 
+  private Node<L> replayed(int[] wanted, List<Column<L>> columns) {
+    return Renewal.replay(valued(wanted), columns);
+  }
+
+  private Cover valued(int[] wanted) {
+    long[] penalty = new long[wanted.length];
+    Arrays.fill(penalty, dearerThanAll());
+    return new Cover(wanted, stock, cost, penalty);
+  }
+
   /** The stock costs nothing, an unmade part more than all parts of lower priority together. */
-  private Search<L> mostParts() {
+  private Search<L> mostParts(Work part) {
     Cover cover = new Cover(demand, stock, new long[stock.length], weights());
-    Search<L> search = new Search<>(cover, pricing, work);
+    Search<L> search = new Search<>(cover, pricing, part);
     search.consider(Renewal.replay(cover, firstPlan.apply(demand)));
     search.run(0);
     return search;

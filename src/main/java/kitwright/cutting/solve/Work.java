@@ -29,6 +29,15 @@ final class Work {
     return spent;
   }
 
+  /**
+   * A count of its own for one try, of {@code percent} of what is left; what it spends must be
+   * spent here as well.
+   */
+  Work part(int percent) {
+    return new Work(
+        new Effort(Math.max(0, effort.steps() - spent) / 100 * percent, effort.enough()));
+  }
+
   /** The same count with less to go: {@code percent} of what is left may be spent on one phase. */
   long share(int percent) {
     return spent + Math.max(0, effort.steps() - spent) / 100 * percent;

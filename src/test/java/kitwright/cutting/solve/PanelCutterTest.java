@@ -114,4 +114,38 @@ class PanelCutterTest {
     assertThat(plan.missing()).containsExactly(new Shortfall("shelf", 3));
     assertThat(plan.outcome().mostParts()).isTrue();
   }
+
+  /** Wanting one more must not make a plan that yields fewer, however short the search. */
+  @Test
+  void whoWantsMoreGetsNoFewer() {
+    Panel off = panel("off", 1156, 1126, 2, 3200);
+    Panel strip =
+        new Panel(
+            "strip", 2416, 166, 2, 1400, List.of(new Spoilt(Run.ACROSS, new Span(1188, 1248))));
+    for (long steps : new long[] {300_000, 500_000, 2_000_000}) {
+      int before = 0;
+      for (int wanted = 6; wanted <= 14; wanted++) {
+        List<PanelPart> parts =
+            List.of(
+                part("fore", 1120, 180, 6, Grain.ALONG),
+                part("short", 540, 180, 6, Grain.ALONG),
+                part("main", 1120, 140, 6, Grain.ALONG),
+                new PanelPart("stop", 520, 60, wanted, 2, Grain.FREE));
+        PanelTask task =
+            new PanelTask(
+                parts,
+                List.of(off, strip),
+                saw(3, 3, FirstCut.ALONG, Stages.TWO_AND_TRIM),
+                300,
+                100);
+        int missing =
+            PanelCutter.plan(task, Effort.steps(steps)).missing().stream()
+                .mapToInt(Shortfall::missing)
+                .sum();
+        int made = 18 + wanted - missing;
+        assertThat(made).as("%d wanted, %d steps", wanted, steps).isGreaterThanOrEqualTo(before);
+        before = made;
+      }
+    }
+  }
 }
