@@ -7,6 +7,7 @@ import kitwright.finding.Wrapping;
 import kitwright.ledger.Ledger;
 import kitwright.loan.Standing;
 import kitwright.money.Account;
+import kitwright.money.CostItem;
 import kitwright.money.CostRange;
 import kitwright.money.EarnedBook;
 import kitwright.money.Exchange;
@@ -217,6 +218,7 @@ final class BudgetText {
                         "that and what is kept back", account.whole().budget().plus(kept), range)));
     out.append(
         chance("the forecast, which adds up likely costs", account.whole().forecast(), range));
+    out.append(average(range));
     range.contributions().stream()
         .limit(3)
         .forEach(
@@ -228,6 +230,27 @@ final class BudgetText {
                         each.share() * 100,
                         each.item().what())));
     return out.append('\n').toString();
+  }
+
+  /** Why the average end is not the forecast. */
+  private String average(CostRange range) {
+    Money ranges = leaning(range, false);
+    Money open = leaning(range, true);
+    return "  on average they end at "
+        + account.whole().forecast().plus(ranges).plus(open)
+        + ": the forecast, "
+        + signed(ranges)
+        + " by ranges that reach further one way,\n    "
+        + signed(open)
+        + " by ways out of open shortages beyond the cheapest\n";
+  }
+
+  private Money leaning(CostRange range, boolean open) {
+    return range.contributions().stream()
+        .map(CostRange.Contribution::item)
+        .filter(item -> item.isOpen() == open)
+        .map(CostItem::leaning)
+        .reduce(Money.zero(ledger.build().currency()), Money::plus);
   }
 
   private static String chance(String within, Money amount, CostRange range) {

@@ -2,6 +2,8 @@ package kitwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +17,8 @@ import kitwright.finding.PlainJson;
 
 /** The ways out of a shortage as JSON; absent values are left out, days are ISO 8601. */
 final class OptionsJson {
+  private static final int DECIMALS = 4;
+
   private OptionsJson() {}
 
   static String of(Choice choice) {
@@ -64,12 +68,13 @@ final class OptionsJson {
     json.writeStringField("claimable", way.outlay().claimable().toString());
     json.writeNumberField("own-hours", way.outlay().hours());
     text("own-hours-worth", way.outlay().hoursWorth(), json);
+    text("cost-with-hours", way.outlay().withHours(), json);
     text("here-on", way.timing().arrives(), json);
     text("holds", way.timing().held().map(held -> held.task()), json);
     number("holds-days", way.timing().held().map(held -> held.days()), json);
     if (way.timing().held().isPresent()) {
-      json.writeNumberField("float-used", way.timing().held().get().floatUsed());
-      json.writeNumberField("float-left", way.timing().held().get().floatLeft());
+      rounded("float-used", way.timing().held().get().floatUsed(), json);
+      rounded("float-left", way.timing().held().get().floatLeft(), json);
     }
     text("launch", way.timing().launch().map(day -> day.on()), json);
     number("launch-later", way.timing().launch().map(day -> day.later()), json);
@@ -81,10 +86,10 @@ final class OptionsJson {
         json);
     text("governing", way.strength().flatMap(s -> s.governing()), json);
     if (way.strength().isPresent() && way.strength().get().margin().isPresent()) {
-      json.writeNumberField("margin", way.strength().get().margin().getAsDouble());
+      rounded("margin", way.strength().get().margin().getAsDouble(), json);
     }
     if (way.strength().isPresent() && way.strength().get().mass().isPresent()) {
-      json.writeNumberField("mass-ratio", way.strength().get().mass().getAsDouble());
+      rounded("mass-ratio", way.strength().get().mass().getAsDouble(), json);
     }
     text("sign-by", way.signing().flatMap(signing -> signing.by()), json);
     names("signers", way.signing().map(Signing::signers).orElse(List.of()), json);
@@ -119,6 +124,10 @@ final class OptionsJson {
     if (value.isPresent()) {
       json.writeNumberField(name, value.get());
     }
+  }
+
+  private static void rounded(String name, double value, JsonGenerator json) throws IOException {
+    json.writeNumberField(name, BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
   }
 
   private static void names(String name, List<String> names, JsonGenerator json)

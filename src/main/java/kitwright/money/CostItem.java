@@ -1,5 +1,6 @@
 package kitwright.money;
 
+import java.math.BigDecimal;
 import java.util.List;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -17,6 +18,30 @@ public record CostItem(String what, String line, List<ThreePoint<Money>> outcome
       throw new IllegalArgumentException("a cost has at least one outcome");
     }
     outcomes = List.copyOf(outcomes);
+  }
+
+  /** What the forecast takes: the likely cost, of several outcomes that of the cheapest. */
+  public Money counted() {
+    return outcomes.stream().map(ThreePoint::likely).min(Money::compareAmount).orElseThrow();
+  }
+
+  /** What it costs on average, rounded half up: (low + likely + high) / 3 of each outcome. */
+  public Money mean() {
+    Money sum =
+        outcomes.stream()
+            .map(each -> each.low().plus(each.likely()).plus(each.high()))
+            .reduce(Money.zero(outcomes.get(0).low().currency()), Money::plus);
+    return Share.of(sum, BigDecimal.ONE, BigDecimal.valueOf(3L * outcomes.size()));
+  }
+
+  /** What it adds to the average end beyond the forecast; below zero where it takes from it. */
+  public Money leaning() {
+    return mean().minus(counted());
+  }
+
+  /** Whether it is not yet known which way it goes. */
+  public boolean isOpen() {
+    return outcomes.size() > 1;
   }
 
   /** Whether there is nothing uncertain in it. */

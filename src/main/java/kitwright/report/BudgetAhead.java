@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.money.Account;
+import kitwright.money.CostItem;
 import kitwright.money.CostRange;
 import kitwright.money.EarnedBook;
 import kitwright.money.Figure;
@@ -66,7 +68,12 @@ final class BudgetAhead {
       return new Block[0];
     }
     return new Block[] {
-      Block.paragraph(chances()), shares(), Block.paragraph("What makes it uncertain:"), spread()
+      Block.paragraph(chances()),
+      shares(),
+      Block.paragraph(average()),
+      leanings(),
+      Block.paragraph("What makes it uncertain:"),
+      spread()
     };
   }
 
@@ -85,6 +92,58 @@ final class BudgetAhead {
         + chance(account.whole().forecast())
         + " stay within that, since costs run over more easily than under and of an open shortage"
         + " it takes the cheapest way out.";
+  }
+
+  private Money leaning() {
+    return range.contributions().stream()
+        .map(each -> each.item().leaning())
+        .reduce(Money.zero(now.home()), Money::plus);
+  }
+
+  private String average() {
+    Money more = leaning();
+    return "On average they end at "
+        + Say.money(account.whole().forecast().plus(more))
+        + ", "
+        + Say.money(more.max(more.negated()))
+        + (more.signum() < 0 ? " below" : " above")
+        + " the forecast: a range that reaches further up than down costs more on average than is"
+        + " likely, and each way out of an open shortage may come true. Reckon with the average for"
+        + " the whole, with the likely for each line.";
+  }
+
+  /** From the forecast to the average, cost by cost, to the cent. */
+  private Block leanings() {
+    Money forecast = account.whole().forecast();
+    List<Row> rows = new ArrayList<>();
+    range.contributions().stream()
+        .map(CostRange.Contribution::item)
+        .filter(item -> item.leaning().signum() != 0)
+        .sorted(
+            Comparator.comparing((CostItem item) -> item.leaning().amount())
+                .reversed()
+                .thenComparing(CostItem::what))
+        .map(
+            item ->
+                Row.row(
+                    item.what(),
+                    Say.amount(item.counted()),
+                    Say.amount(item.mean()),
+                    Say.signed(item.leaning())))
+        .forEach(rows::add);
+    rows.add(
+        Cells.total(
+            "The end",
+            Say.amount(forecast),
+            Say.amount(forecast.plus(leaning())),
+            Say.signed(leaning())));
+    return Block.table(
+        Column.columns(
+            Column.left("Cost"),
+            Column.right("In the forecast"),
+            Column.right("On average"),
+            Column.right("Adds")),
+        rows);
   }
 
   private String chance(Money amount) {

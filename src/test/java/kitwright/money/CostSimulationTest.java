@@ -204,6 +204,37 @@ class CostSimulationTest {
     assertThat(range.contributions()).hasSize(2);
   }
 
+  /**
+   * By hand: the forecast takes 320 and the cheapest way out, 0; the ranges cost 1120 / 3 on
+   * average, the two ways out 340 / 6.
+   */
+  @Test
+  void theAverageEndIsTheForecastAndWhatEachCostLeans() {
+    Ledger ledger =
+        Sample.ledger(
+            """
+            budget: [{line: spars, title: Spars, amount: 1450, remaining: [200, 320, 600]}]
+            kit: [{id: stave, what: stave, qty: 4 m}]
+            shortages:
+              - id: short
+                item: stave
+                qty: 4 m
+                found: 2026-01-24
+                cause: not-packed
+                line: spars
+                options: [{kind: wait}, {kind: buy, cost: [90, 110, 140]}]
+            """);
+    Account account = Spent.asOf(ledger, Sample.TODAY, Set.of());
+    CostRange range = CostRange.of(ledger, account);
+    assertThat(range.contributions())
+        .extracting(each -> each.item().what() + " " + each.item().leaning())
+        .containsExactlyInAnyOrder("still to come: Spars 53.33 EUR", "shortage short 56.67 EUR");
+    double average = account.whole().forecast().amount().doubleValue() + 53.33 + 56.67;
+    double fourErrors = 4 * range.deviation() / Math.sqrt(range.runs());
+    assertThat(range.mean()).isCloseTo(average, within(fourErrors));
+    assertThat(fourErrors).as("small enough to tell").isLessThan(2.0);
+  }
+
   @Test
   void nothingUncertainIsCertain() {
     CostRange range = CostSimulation.run(List.of(), 1450, Map.of(), RUNS, 1);
