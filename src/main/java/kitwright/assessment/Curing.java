@@ -62,6 +62,20 @@ final class Curing {
             stuffs.value(cloth, MaterialProperty.G).orElse(moduli.gxy()),
             moduli.nuxy(),
             OptionalDouble.empty());
+    double crimp = crimp();
+    stuffs.cured(
+        CuredSteps.of(
+            cloth.id(),
+            words(cloth.weave().get()),
+            weight.getAsDouble(),
+            content,
+            fibre.get(),
+            resin.get(),
+            new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight.getAsDouble(), fibre.get(), crimp)
+                .stuff(resin.get(), byMass, Micromechanics.HALPIN_TSAI),
+            crimp,
+            elastic,
+            stuffs.value(cloth, MaterialProperty.E)));
     return Optional.of(
         new Stuff(
             cloth.id(),
@@ -145,7 +159,7 @@ final class Curing {
           case TRIAXIAL -> Cloth.Weave.TRIAXIAL;
           case QUADRIAXIAL -> Cloth.Weave.QUADRIAXIAL;
         };
-    double crimp = weave == Weave.WOVEN ? CRIMP : 1;
+    double crimp = crimp();
     if (weave == Weave.WOVEN) {
       stuffs.note(
           cloth.id() + ": crimp leaves 0.93 of the modulus along the fibre (common practice)");
@@ -154,6 +168,22 @@ final class Curing {
     Lamina stuff = dry.stuff(resin, byMass, Micromechanics.HALPIN_TSAI);
     Laminate cured = dry.cured(stuff, resin, byMass, 0);
     return cured.inPlane();
+  }
+
+  private static String words(Weave weave) {
+    return switch (weave) {
+      case UNIDIRECTIONAL -> "all fibres along the roll";
+      case WOVEN -> "woven, half the fibres each way";
+      case BIAXIAL -> "stitched, half the fibres each way";
+      case DOUBLE_BIAS -> "stitched, half the fibres each way, laid at 45° to the roll";
+      case TRIAXIAL -> "stitched at 0°, 45° and −45°, a third each";
+      case QUADRIAXIAL -> "stitched at 0°, 45°, 90° and −45°, a quarter each";
+      case MAT -> "fibres every way";
+    };
+  }
+
+  private double crimp() {
+    return cloth.weave().filter(Weave.WOVEN::equals).isPresent() ? CRIMP : 1;
   }
 
   private Stuff.Limits limits(double byMass) {

@@ -51,7 +51,8 @@ final class Examiner {
     List<Row> rows = new ArrayList<>(new Comparison(assessment, designed, built, lacking).rows());
     WeakLinks links = links(rows);
     List<Input> leaning = leaning(rows);
-    List<Working> working = new ArrayList<>(designed.working());
+    List<Working> working = new ArrayList<>(stuffs.cured());
+    working.addAll(designed.working());
     working.addAll(built.working());
     depth().ifPresent(working::add);
     return new Result(

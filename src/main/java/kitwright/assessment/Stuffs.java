@@ -1,5 +1,6 @@
 package kitwright.assessment;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,6 +36,7 @@ final class Stuffs {
   private final Map<String, Input> inputs = new LinkedHashMap<>();
   private final Set<String> lacking = new LinkedHashSet<>();
   private final Set<String> notes = new LinkedHashSet<>();
+  private final List<Working> cured = new ArrayList<>();
 
   Stuffs(Ledger ledger, Factors factors, List<String> sources) {
     this.table = ledger::material;
@@ -54,6 +56,15 @@ final class Stuffs {
   /** Assumptions made on the way. */
   List<String> notes() {
     return List.copyOf(notes);
+  }
+
+  /** How each cloth came to be the ply that it is. */
+  List<Working> cured() {
+    return List.copyOf(cured);
+  }
+
+  void cured(Working ply) {
+    cured.add(ply);
   }
 
   Optional<Material> material(Ref ref) {

@@ -28,6 +28,8 @@ final class Validity {
                   + " of rupture (Wood Handbook, chapter 5)",
               "faces on a core wrinkle at 0.5·(E_f·E_c·G_c)^⅓ (Lloyd’s Register, Special Service"
                   + " Craft, July 2022, Part 8, Chapter 7, 3.2.2)",
+              "torsion: a box by its walls, a foil by its closed skin alone (Bredt), each where it is"
+                  + " told",
               "the part is long against its depth, and held against buckling sideways");
       case PANEL ->
           List.of(

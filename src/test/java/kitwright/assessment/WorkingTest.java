@@ -149,4 +149,39 @@ class WorkingTest {
     List<String> parts = result.working().stream().map(Working::part).toList();
     assertThat(parts).contains("how deep oak must be in place of spruce");
   }
+
+  /**
+   * By hand: ψ = 0.55 of glass 2550 in resin 1150 kg/m³ gives φ = 2.1569/(2.1569 + 3.9130) =
+   * 0.35534; t = 0.45/(2550·0.35534) = 0.49663 mm; m = 0.45/0.55 = 0.81818 kg/m²; E_L = 0.35534·73
+   * + 0.64466·3.2 = 28.003 GPa. E_T by η = (22.8125 − 1)/(22.8125 + 2) = 0.87909:
+   * 3.2·1.62475/0.68762 = 7.561 GPa. Half each way: Q's over 1 − 0.30381²·7561/28003 = 0.97508:
+   * (28.719 + 7.754)/2 = 18.237, Q₁₂ = 2.356, so E₁ = 18.237 − 2.356²/18.237 = 17.93 GPa.
+   */
+  @Test
+  void aClothTellsHowItBecameThePlyThatItIs() {
+    Result result =
+        result(
+            """
+            ---
+            materials:
+              - {id: glass, kind: fibre, density: 2550 kg/m3, E: 73 GPa, poisson: 0.22, source: test}
+              - {id: epoxy, kind: resin, density: 1150 kg/m3, E: 3.2 GPa, poisson: 0.35, source: test}
+              - {id: biax, kind: cloth, fibre: glass, resin: epoxy, weave: biaxial, areal-weight: 450 g/m2, fibre-fraction: 0.55, source: test}
+            sections:
+              - {id: two, width: 1000 mm, layers: [{material: biax, plies: 2}]}
+            assessments:
+              - {id: a, method: laminate, designed: two, built: two, require: {stiffness: 1.0}}
+            """);
+    Working ply = result.working().get(0);
+    assertThat(ply.part()).isEqualTo("one ply of biax, cured in epoxy");
+    assertThat(ply.steps())
+        .extracting(Step::result)
+        .containsExactly(
+            "0.3553",
+            "0.4966 mm",
+            "0.8182 kg/m²",
+            "28003 MPa",
+            "7561, 2344 MPa",
+            "17932, 17932, 2344 MPa");
+  }
 }
