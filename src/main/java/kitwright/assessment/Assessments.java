@@ -39,14 +39,30 @@ public final class Assessments {
   static Result result(
       Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
     try {
-      return new Examiner(assessment, ledger, sections).result();
+      return new Examiner(assessment, sections, Stuffs.of(assessment, ledger)).result();
     } catch (IllegalArgumentException beyond) {
-      // Mechanics refuses numbers that cannot be, such as a span of a thousand kilometres.
-      return Result.without(
-          assessment,
-          Verdict.cannotTell(
-              List.of("its numbers lie beyond what can be worked out: " + beyond.getMessage())));
+      return Result.without(assessment, beyond(beyond));
     }
+  }
+
+  /**
+   * The verdict alone.
+   *
+   * @param stuffs empty as yet
+   */
+  static Verdict verdict(
+      Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
+    try {
+      return new Examiner(assessment, sections, stuffs).verdict();
+    } catch (IllegalArgumentException beyond) {
+      return beyond(beyond);
+    }
+  }
+
+  /** Mechanics refuses numbers that cannot be, such as a span of a thousand kilometres. */
+  private static Verdict beyond(IllegalArgumentException refused) {
+    return Verdict.cannotTell(
+        List.of("its numbers lie beyond what can be worked out: " + refused.getMessage()));
   }
 
   /** In the ledger's order. */

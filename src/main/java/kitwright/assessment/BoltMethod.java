@@ -120,7 +120,8 @@ final class BoltMethod {
             + " no preload");
     return new Outcome(
         figures,
-        List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
+        () ->
+            List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
   }
 
   /**

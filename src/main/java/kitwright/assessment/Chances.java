@@ -46,7 +46,7 @@ public final class Chances {
   private Chances(Assessment assessment, Ledger ledger) {
     this.assessment = assessment;
     this.ledger = ledger;
-    this.stuffs = new Stuffs(ledger, Factors.of(assessment), assessment.sources());
+    this.stuffs = Stuffs.of(assessment, ledger);
     this.spreads = new Spreads(stuffs, assessment.at().record(), notes);
   }
 

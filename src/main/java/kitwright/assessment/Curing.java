@@ -63,19 +63,23 @@ final class Curing {
             moduli.nuxy(),
             OptionalDouble.empty());
     double crimp = crimp();
+    Fibre fibres = fibre.get();
+    Matrix matrix = resin.get();
+    OptionalDouble stated = stuffs.value(cloth, MaterialProperty.E);
     stuffs.cured(
-        CuredSteps.of(
-            cloth.id(),
-            words(cloth.weave().get()),
-            weight.getAsDouble(),
-            content,
-            fibre.get(),
-            resin.get(),
-            new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight.getAsDouble(), fibre.get(), crimp)
-                .stuff(resin.get(), byMass, Micromechanics.HALPIN_TSAI),
-            crimp,
-            elastic,
-            stuffs.value(cloth, MaterialProperty.E)));
+        () ->
+            CuredSteps.of(
+                cloth.id(),
+                words(cloth.weave().orElseThrow()),
+                weight.getAsDouble(),
+                content,
+                fibres,
+                matrix,
+                new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight.getAsDouble(), fibres, crimp)
+                    .stuff(matrix, byMass, Micromechanics.HALPIN_TSAI),
+                crimp,
+                elastic,
+                stated));
     return Optional.of(
         new Stuff(
             cloth.id(),

@@ -2,7 +2,7 @@ package kitwright.assessment;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +13,6 @@ import kitwright.assessment.BeamLoad.Own;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
 import kitwright.mechanics.load.Cantilever;
@@ -30,17 +29,22 @@ final class Examiner {
   private final Stuffs stuffs;
   private final List<String> lacking = new ArrayList<>();
   private final List<String> failing = new ArrayList<>();
-  private final List<Sketch> sketches = new ArrayList<>();
-  private final Map<String, Optional<Part>> parts = new HashMap<>();
+  private final Map<String, Optional<Part>> parts = new LinkedHashMap<>();
   private final Set<String> loadLines = new LinkedHashSet<>();
 
-  Examiner(Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
+  /**
+   * @param stuffs of this assessment, empty as yet
+   */
+  Examiner(Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
     this.assessment = assessment;
     this.sections = sections;
-    this.stuffs = new Stuffs(ledger, Factors.of(assessment), assessment.sources());
+    this.stuffs = stuffs;
   }
 
-  Result result() {
+  /** What both sides come to. */
+  private record Compared(Outcome designed, Outcome built, List<Row> rows, WeakLinks links) {}
+
+  private Compared compared() {
     checkFactors();
     loaded();
     Outcome designed = side(assessment.designed(), "designed");
@@ -49,11 +53,23 @@ final class Examiner {
       lacking.add("it does not name the section as built (“built”)");
     }
     List<Row> rows = new ArrayList<>(new Comparison(assessment, designed, built, lacking).rows());
-    WeakLinks links = links(rows);
+    return new Compared(designed, built, rows, links(rows));
+  }
+
+  /** The verdict alone, as a search asks for it many times over. */
+  Verdict verdict() {
+    List<Row> rows = compared().rows();
+    return verdict(rows, leaning(rows));
+  }
+
+  Result result() {
+    Compared compared = compared();
+    List<Row> rows = compared.rows();
+    WeakLinks links = compared.links();
     List<Input> leaning = leaning(rows);
     List<Working> working = new ArrayList<>(stuffs.cured());
-    working.addAll(designed.working());
-    working.addAll(built.working());
+    working.addAll(compared.designed().working().get());
+    working.addAll(compared.built().working().get());
     depth().ifPresent(working::add);
     return new Result(
         assessment,
@@ -67,7 +83,10 @@ final class Examiner {
         links.stations(),
         stuffs.notes(),
         cautions(rows, links),
-        sketches);
+        parts.values().stream()
+            .flatMap(Optional::stream)
+            .map(part -> Sketch.of(part, stuffs))
+            .toList());
   }
 
   private void checkFactors() {
@@ -195,13 +214,7 @@ final class Examiner {
       lacking.add(section.named() + " is a bolt, which method: bolt works out");
       return Optional.empty();
     }
-    return parts.computeIfAbsent(
-        section.id(),
-        id -> {
-          Optional<Part> part = new Parts(stuffs, new Findings()).of(section);
-          part.ifPresent(made -> sketches.add(Sketch.of(made, stuffs)));
-          return part;
-        });
+    return parts.computeIfAbsent(section.id(), id -> new Parts(stuffs, new Findings()).of(section));
   }
 
   private WeakLinks links(List<Row> rows) {

@@ -39,7 +39,7 @@ final class LaminateMethod {
     strength(
         figures, Measure.COMPRESSION_ACROSS, part, turned::compression, turned.thickness(), steps);
     strength(figures, Measure.SHEAR_STRENGTH, part, laminate::shear, laminate.thickness(), steps);
-    return new Outcome(figures, List.of(working(part, steps)));
+    return new Outcome(figures, () -> List.of(working(part, steps)));
   }
 
   /** By maximum strain and by Tsai and Wu; the lower counts. */

@@ -149,7 +149,7 @@ final class PanelMethod {
           .forEach(
               what -> figures.lacks(Measure.PLATE_STRENGTH, what).lacks(Measure.RESERVE, what));
     }
-    return new Outcome(figures, List.of(LaminateMethod.working(part, steps)));
+    return new Outcome(figures, () -> List.of(LaminateMethod.working(part, steps)));
   }
 
   /**

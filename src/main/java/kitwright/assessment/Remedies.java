@@ -64,6 +64,7 @@ public final class Remedies {
   private static Answer search(
       Assessment assessment, Ledger ledger, Section built, Result asIs, Least least) {
     Variant variant = new Variant(ref -> ledger.material(ref).map(Material::sort));
+    Stuffs shelf = Stuffs.of(assessment, ledger);
     Function<int[], Result> worked =
         counts ->
             Assessments.result(
@@ -87,7 +88,11 @@ public final class Remedies {
               .cheapest(
                   counts -> {
                     tried[0]++;
-                    return worked.apply(counts).verdict().passes();
+                    return Assessments.verdict(
+                            assessment,
+                            sections(assessment, ledger, built, variant, counts),
+                            shelf.afresh())
+                        .passes();
                   });
     } catch (IllegalArgumentException tooMany) {
       return none("The menu allows " + tooMany.getMessage() + ".");

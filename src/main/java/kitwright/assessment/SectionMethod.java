@@ -41,7 +41,8 @@ final class SectionMethod {
     figures.put(Measure.THICKNESS, part.thickness() * 1000);
     List<Step> steps = new ArrayList<>();
     load.ifPresent(some -> loaded(figures, some, factor, bending, steps));
-    return new Outcome(figures, List.of(working(part, bending, shear, sagging, hogging, steps)));
+    return new Outcome(
+        figures, () -> List.of(working(part, bending, shear, sagging, hogging, steps)));
   }
 
   private static void loaded(

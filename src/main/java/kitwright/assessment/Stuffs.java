@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
@@ -36,12 +38,34 @@ final class Stuffs {
   private final Map<String, Input> inputs = new LinkedHashMap<>();
   private final Set<String> lacking = new LinkedHashSet<>();
   private final Set<String> notes = new LinkedHashSet<>();
-  private final List<Working> cured = new ArrayList<>();
+  private final List<Supplier<Working>> cured = new ArrayList<>();
+  private final Map<String, Made> shelf;
 
   Stuffs(Ledger ledger, Factors factors, List<String> sources) {
-    this.table = ledger::material;
+    this(ledger::material, factors, sources, new HashMap<>());
+  }
+
+  private Stuffs(
+      Function<Ref, Optional<Material>> table,
+      Factors factors,
+      List<String> sources,
+      Map<String, Made> shelf) {
+    this.table = table;
     this.factors = factors;
     this.sources = sources;
+    this.shelf = shelf;
+  }
+
+  static Stuffs of(Assessment assessment, Ledger ledger) {
+    return new Stuffs(ledger, Factors.of(assessment), assessment.sources());
+  }
+
+  /** A material made once, and what was noted on the way. */
+  private record Made(Optional<Stuff> stuff, Stuffs noted) {}
+
+  /** Nothing noted as yet, but what was made before is taken from the shelf. */
+  Stuffs afresh() {
+    return new Stuffs(table, factors, sources, shelf);
   }
 
   List<Input> inputs() {
@@ -60,10 +84,10 @@ final class Stuffs {
 
   /** How each cloth came to be the ply that it is. */
   List<Working> cured() {
-    return List.copyOf(cured);
+    return cured.stream().map(Supplier::get).toList();
   }
 
-  void cured(Working ply) {
+  void cured(Supplier<Working> ply) {
     cured.add(ply);
   }
 
@@ -73,7 +97,21 @@ final class Stuffs {
 
   /** The stuff of a reference; empty where it is lacking something, which is noted. */
   Optional<Stuff> of(Ref ref) {
-    return known.computeIfAbsent(ref.id(), id -> make(ref));
+    return known.computeIfAbsent(ref.id(), id -> taken(ref));
+  }
+
+  private Optional<Stuff> taken(Ref ref) {
+    Made made = shelf.computeIfAbsent(ref.id(), id -> made(ref));
+    made.noted().inputs.forEach(inputs::putIfAbsent);
+    lacking.addAll(made.noted().lacking);
+    notes.addAll(made.noted().notes);
+    cured.addAll(made.noted().cured);
+    return made.stuff();
+  }
+
+  private Made made(Ref ref) {
+    Stuffs noting = afresh();
+    return new Made(noting.make(ref), noting);
   }
 
   private Optional<Stuff> make(Ref ref) {
