@@ -10,6 +10,7 @@ import kitwright.cutting.solve.PanelCutter;
 import kitwright.cutting.solve.PanelPlan;
 import kitwright.cutting.solve.Shortfall;
 import kitwright.kit.Positions;
+import kitwright.ledger.Build;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Stock;
@@ -18,23 +19,28 @@ import kitwright.ledger.Stock;
  * Which piece of the rack yields which parts of a cut.
  *
  * @param rack what could be drawn on
+ * @param tape how its lengths are told
  * @param lengths the plan where it is a matter of lengths
  * @param panels the plan where it is one of panels; exactly one of the two is there
  */
-public record CutPlan(Cut cut, Rack rack, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
+public record CutPlan(
+    Cut cut, Rack rack, Tape tape, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
 
   /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
   public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
     Rack rack = Rack.of(cut, ledger, positions);
+    Tape tape = new Tape(ledger.build().units() == Build.Units.IMPERIAL);
     return Wanted.isLengths(cut, rack)
         ? new CutPlan(
             cut,
             rack,
+            tape,
             Optional.of(BarCutter.plan(Wanted.lengths(cut, rack), effort)),
             Optional.empty())
         : new CutPlan(
             cut,
             rack,
+            tape,
             Optional.empty(),
             Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
   }

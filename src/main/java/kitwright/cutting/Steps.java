@@ -28,12 +28,13 @@ public record Steps(String heading, List<String> lines) {
   /** The steps of a plan. */
   public static List<Steps> of(CutPlan plan) {
     List<Steps> all = new ArrayList<>();
-    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> all.add(of(bar))));
-    plan.panels().ifPresent(panels -> panels.panels().forEach(panel -> all.add(of(panel))));
+    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> all.add(of(bar, plan.tape()))));
+    plan.panels()
+        .ifPresent(panels -> panels.panels().forEach(panel -> all.add(of(panel, plan.tape()))));
     return List.copyOf(all);
   }
 
-  private static Steps of(CutBar bar) {
+  private static Steps of(CutBar bar, Tape tape) {
     List<String> lines = new ArrayList<>();
     for (BarPiece piece : bar.pieces()) {
       lines.add(
@@ -44,12 +45,11 @@ public record Steps(String heading, List<String> lines) {
               + ": "
               + label(piece)
               + ", "
-              + Tenths.mm(piece.length())
-              + " mm"
+              + tape.told(piece.length())
               + (piece.of() > 1 ? ", to be joined" : ""));
     }
     for (Span rest : bar.remnants()) {
-      lines.add("keep " + Tenths.mm(rest.length()) + " mm, mark it " + bar.stock() + "-rest");
+      lines.add("keep " + tape.told(rest.length()) + ", mark it " + bar.stock() + "-rest");
     }
     return new Steps(bar.stock() + ", piece " + bar.number(), lines);
   }
@@ -62,7 +62,7 @@ public record Steps(String heading, List<String> lines) {
         + (piece.of() > 1 ? ", piece " + piece.piece() + " of " + piece.of() : "");
   }
 
-  private static Steps of(CutPanel panel) {
+  private static Steps of(CutPanel panel, Tape tape) {
     List<String> lines = new ArrayList<>();
     int number = 1;
     for (CutStrip strip : panel.strips()) {
@@ -73,8 +73,8 @@ public record Steps(String heading, List<String> lines) {
               + " strip "
               + number++
               + ", "
-              + Tenths.mm(wide)
-              + " mm wide; from it, in order:");
+              + tape.told(wide)
+              + " wide; from it, in order:");
       for (PanelPiece piece : strip.pieces()) {
         lines.add(
             "    "
@@ -82,25 +82,21 @@ public record Steps(String heading, List<String> lines) {
                 + " "
                 + piece.copy()
                 + ", "
-                + mm(piece.area())
-                + trimmed(piece, strip));
+                + tape.told(piece.area())
+                + trimmed(piece, strip, tape));
       }
     }
     for (Area rest : panel.remnants()) {
-      lines.add("keep " + mm(rest) + ", mark it " + panel.stock() + "-rest");
+      lines.add("keep " + tape.told(rest) + ", mark it " + panel.stock() + "-rest");
     }
     return new Steps(panel.stock() + ", piece " + panel.number(), lines);
   }
 
-  private static String trimmed(PanelPiece piece, CutStrip strip) {
+  private static String trimmed(PanelPiece piece, CutStrip strip, Tape tape) {
     boolean rip = strip.run() == Run.ALONG;
     long part = rip ? piece.area().width() : piece.area().length();
     long wide = rip ? strip.area().width() : strip.area().length();
-    return part < wide ? ", trimmed to " + Tenths.mm(part) : "";
-  }
-
-  private static String mm(Area area) {
-    return Tenths.mm(area.length()) + " x " + Tenths.mm(area.width()) + " mm";
+    return part < wide ? ", trimmed to " + tape.told(part) : "";
   }
 
   /** What to write on each part, in the order of the cuts. */
@@ -118,8 +114,7 @@ public record Steps(String heading, List<String> lines) {
                                         all.add(
                                             label(piece)
                                                 + ", "
-                                                + Tenths.mm(piece.length())
-                                                + " mm"))));
+                                                + plan.tape().told(piece.length())))));
     plan.panels()
         .ifPresent(
             panels ->
@@ -128,7 +123,12 @@ public record Steps(String heading, List<String> lines) {
                     .flatMap(strip -> strip.pieces().stream())
                     .forEach(
                         piece ->
-                            all.add(piece.mark() + " " + piece.copy() + ", " + mm(piece.area()))));
+                            all.add(
+                                piece.mark()
+                                    + " "
+                                    + piece.copy()
+                                    + ", "
+                                    + plan.tape().told(piece.area()))));
     return List.copyOf(all);
   }
 
@@ -151,8 +151,8 @@ public record Steps(String heading, List<String> lines) {
     return widths.entrySet().stream()
         .map(
             each ->
-                Tenths.mm(each.getKey())
-                    + " mm for "
+                plan.tape().told(each.getKey())
+                    + " for "
                     + each.getValue()
                     + (each.getValue() == 1 ? " strip" : " strips"))
         .toList();

@@ -27,6 +27,7 @@ import kitwright.yaml.Fields;
  * @param off days without work
  * @param contract the number of the contract with the supplier
  * @param horizon how far ahead missing things are looked for
+ * @param units what the tape is marked in; bench plans tell inches beside millimetres for imperial
  */
 public record Build(
     String name,
@@ -40,6 +41,7 @@ public record Build(
     List<Days> off,
     Optional<String> contract,
     Quantity horizon,
+    Units units,
     At at)
     implements Entry {
 
@@ -75,6 +77,12 @@ public record Build(
       }
       return hours;
     }
+  }
+
+  /** What the builder's tape is marked in; every record may be written in either. */
+  public enum Units {
+    METRIC,
+    IMPERIAL
   }
 
   /** A day of the week, as a ledger writes it. */
@@ -113,6 +121,7 @@ public record Build(
         f.list("off", Days::parse),
         f.maybeText("contract"),
         f.maybeMeasure("horizon", Unit.DAY, Dimension.TIME).orElse(Quantity.of("6", Unit.WEEK)),
+        f.maybeChoice("units", Units.class).orElse(Units.METRIC),
         At.of(f));
   }
 
