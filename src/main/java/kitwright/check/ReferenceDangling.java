@@ -47,9 +47,14 @@ public final class ReferenceDangling implements Rule {
         "There is no " + word + " “" + id + "”.",
         "The " + entry.named() + " leads nowhere here, and sums and dates leave it out.",
         near.map(found -> "Did you mean “" + found + "”?")
-            .orElseGet(
-                () ->
-                    elsewhere(id, ledger).orElse("Record the " + word + ", or correct the name.")),
+            .or(() -> elsewhere(id, ledger))
+            .orElse(
+                "Record the "
+                    + word
+                    + ", or correct the name."
+                    + (kind == Kind.MATERIALS
+                        ? " “kitwright materials” lists those that are built in."
+                        : "")),
         List.of(entry.named()));
   }
 
