@@ -164,6 +164,10 @@ final class Examiner {
                             drawn(assessment.built())
                                 .flatMap(other -> Unlike.caution(one, other, row)))
                     .ifPresent(all::add));
+    Bases bases = Bases.of(stuffs.inputs());
+    if (bases.mixed()) {
+      all.add(bases.words());
+    }
     all.addAll(Galvanic.cautions(assessment, sections, stuffs::material));
     return all;
   }

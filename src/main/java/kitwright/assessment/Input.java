@@ -1,5 +1,7 @@
 package kitwright.assessment;
 
+import java.util.Optional;
+import kitwright.ledger.Material.Basis;
 import kitwright.ledger.MaterialProperty;
 
 /**
@@ -9,6 +11,7 @@ import kitwright.ledger.MaterialProperty;
  * @param sort what sort of material
  * @param property which
  * @param value with its unit, as the ledger or the table writes it
+ * @param basis what the material says its values are: means, characteristic or least
  * @param trust how far it may be leaned on
  * @param source where it comes from, or by which rule it was worked out
  */
@@ -17,6 +20,7 @@ public record Input(
     kitwright.ledger.Material.Sort sort,
     MaterialProperty property,
     String value,
+    Optional<Basis> basis,
     Trust trust,
     String source) {
 

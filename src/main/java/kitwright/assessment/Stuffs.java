@@ -350,7 +350,8 @@ final class Stuffs {
       Material material, MaterialProperty property, String value, Trust trust, String source) {
     inputs.putIfAbsent(
         material.id() + ' ' + property.key(),
-        new Input(material.id(), material.sort(), property, value, trust, source));
+        new Input(
+            material.id(), material.sort(), property, value, material.basis(), trust, source));
   }
 
   void note(String assumption) {

@@ -47,6 +47,9 @@ public final class AssessmentJson {
       json.writeStringField("material", input.material());
       json.writeStringField("property", input.property().key());
       json.writeStringField("value", input.value());
+      if (input.basis().isPresent()) {
+        json.writeStringField("basis", word(input.basis().get()));
+      }
       json.writeStringField("trust", word(input.trust()));
       json.writeStringField("source", input.source());
       json.writeEndObject();

@@ -167,6 +167,7 @@ public final class CalculationSheet {
               input.material(),
               input.property().key(),
               input.value(),
+              input.basis().map(basis -> basis.name().toLowerCase(Locale.ROOT)).orElse("not said"),
               input.trust().words(),
               input.source()));
     }
@@ -176,6 +177,7 @@ public final class CalculationSheet {
                 Column.left("material"),
                 Column.left("property"),
                 Column.right("value"),
+                Column.left("basis"),
                 Column.left("trust"),
                 Column.left("source")),
             rows));
@@ -249,7 +251,7 @@ public final class CalculationSheet {
 
   private static Block[] assumptions(Result result) {
     List<Inline> lines = new ArrayList<>(result.notes().stream().map(Inline::text).toList());
-    lines.addAll(Validity.of(result.assessment().method()).stream().map(Inline::text).toList());
+    lines.addAll(Validity.of(result).stream().map(Inline::text).toList());
     return new Block[] {Block.bullets(lines)};
   }
 }

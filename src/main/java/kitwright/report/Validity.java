@@ -2,18 +2,22 @@ package kitwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitwright.assessment.Bases;
+import kitwright.assessment.Result;
 import kitwright.ledger.Assessment.Method;
 
 /** What a method of assessment takes for granted, and where it ceases to hold. */
 final class Validity {
   private Validity() {}
 
-  static List<String> of(Method method) {
-    List<String> all = new ArrayList<>(own(method));
+  static List<String> of(Result result) {
+    List<String> all = new ArrayList<>(own(result.assessment().method()));
     all.add(
         "not looked at: grounding, slamming, fatigue, creep, heat, impact, holes, bearing at"
             + " fittings, and joints other than those named");
-    all.add("mean values are compared with mean values; they are no design values");
+    if (!Bases.of(result.inputs()).mixed()) {
+      all.add(Bases.of(result.inputs()).words());
+    }
     return all;
   }
 

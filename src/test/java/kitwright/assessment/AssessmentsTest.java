@@ -413,4 +413,26 @@ class AssessmentsTest {
     assertThat(row.outcome()).contains(Verdict.Outcome.FAIL);
     assertThat(row.printedRatio()).contains("1.301");
   }
+
+  @Test
+  void aMeanBesideACharacteristicStrengthIsNotOfLikeWithLike() {
+    String text =
+        """
+        ---
+        materials:
+          - {id: graded, kind: timber, basis: characteristic, density: 450 kg/m3, E: 11 GPa, bending-strength: 24 MPa, shear-strength: 4 MPa, source: test}
+        sections:
+          - {id: clear, shape: rectangle, material: wood, dimensions: {width: 40 mm, height: 60 mm}}
+          - {id: sorted, shape: rectangle, material: graded, dimensions: {width: 40 mm, height: 60 mm}}
+        assessments:
+          - {id: a, method: timber, designed: %s, built: sorted, require: {moment: 0.1}}
+        """;
+    assertThat(result(text.formatted("clear")).cautions())
+        .containsExactly(
+            "strengths of wood are means, those of graded characteristic or least values: a ratio"
+                + " between them is not of like with like");
+    assertThat(result(text.formatted("sorted")).cautions()).isEmpty();
+    assertThat(Bases.of(result(text.formatted("sorted")).inputs()).words())
+        .startsWith("characteristic or least values are compared with their like");
+  }
 }
