@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -77,9 +78,11 @@ class SheetsPublishedTest {
 
   private static Sheet crossed(Sheet sheet) {
     return new Sheet(
-        sheet.width(),
-        sheet.length(),
-        sheet.pieces().stream().map(p -> new Piece(p.width(), p.length(), p.value())).toList());
+        /* length= */ sheet.width(),
+        /* width= */ sheet.length(),
+        sheet.pieces().stream()
+            .map(p -> new Piece(/* length= */ p.width(), /* width= */ p.length(), p.value()))
+            .toList());
   }
 
   /** Gilmore and Gomory, Operations Research 14 (1966) 1045-1074: the better of every first cut. */
@@ -107,11 +110,12 @@ class SheetsPublishedTest {
 
   /** Strips along the length, each filled with what is no wider: two sacks, one in the other. */
   private static long strips(Sheet sheet) {
+    long[] one = IntStream.rangeClosed(0, sheet.width()).mapToLong(w -> strip(sheet, w)).toArray();
     long[] over = new long[sheet.width() + 1];
     for (int y = 1; y <= sheet.width(); y++) {
       over[y] = over[y - 1];
       for (int strip = 1; strip <= y; strip++) {
-        over[y] = Math.max(over[y], strip(sheet, strip) + over[y - strip]);
+        over[y] = Math.max(over[y], one[strip] + over[y - strip]);
       }
     }
     return over[sheet.width()];
@@ -141,7 +145,7 @@ class SheetsPublishedTest {
     }
     int[] plenty =
         types.stream()
-            .mapToInt(t -> (int) (sheet.length() * sheet.width() / (t.length() * t.width())))
+            .mapToInt(t -> (int) ((long) sheet.length() * sheet.width() / (t.length() * t.width())))
             .toArray();
     Area all = new Area(0, 0, sheet.length(), sheet.width());
     PanelFillings fillings =
