@@ -70,7 +70,8 @@ final class Outlays {
     Optional<Money> likely = home(said.likely());
     Optional<Money> high = home(said.high());
     return low.isPresent() && likely.isPresent() && high.isPresent()
-        ? Optional.of(new ThreePoint<>(low.get(), likely.get(), high.get()))
+        ? Optional.of(
+            new ThreePoint<>(low.get(), likely.get(), high.get()).rising(Money::compareAmount))
         : Optional.empty();
   }
 

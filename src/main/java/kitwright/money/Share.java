@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.value.Money;
-import kitwright.value.ThreePoint;
 
 /** Parts of an amount, to the minor unit. */
 final class Share {
@@ -25,16 +24,6 @@ final class Share {
     return new Money(
         amount.amount().multiply(part).divide(all, digits, RoundingMode.HALF_UP),
         amount.currency());
-  }
-
-  /**
-   * The range, or the middle alone where it does not rise (rule {@code three-point-disordered}).
-   */
-  static ThreePoint<Money> rising(ThreePoint<Money> range) {
-    boolean rises =
-        range.low().compareAmount(range.likely()) <= 0
-            && range.likely().compareAmount(range.high()) <= 0;
-    return rises ? range : ThreePoint.fixed(range.likely());
   }
 
   /**

@@ -130,7 +130,8 @@ public final class Spent {
         .map(
             range ->
                 new Remaining(
-                    new ThreePoint<>(now(range.low()), now(range.likely()), now(range.high())),
+                    new ThreePoint<>(now(range.low()), now(range.likely()), now(range.high()))
+                        .rising(Money::compareAmount),
                     Remaining.Basis.STATED,
                     List.of()));
   }

@@ -88,7 +88,8 @@ final class WaysOut {
     Optional<Money> likely = left(asked.likely(), spent);
     Optional<Money> high = left(asked.high(), spent);
     return low.isPresent() && likely.isPresent() && high.isPresent()
-        ? Optional.of(Share.rising(new ThreePoint<>(low.get(), likely.get(), high.get())))
+        ? Optional.of(
+            new ThreePoint<>(low.get(), likely.get(), high.get()).rising(Money::compareAmount))
         : Optional.empty();
   }
 

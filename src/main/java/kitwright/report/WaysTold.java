@@ -104,7 +104,7 @@ public final class WaysTold {
                     + (strength.margin().isPresent()
                         ? " " + percent(strength.margin().getAsDouble())
                         : ""))
-        .orElse("as drawn");
+        .orElse(way.option().substitution().isPresent() ? "not known" : "as drawn");
   }
 
   private static String verdict(Verdict verdict) {

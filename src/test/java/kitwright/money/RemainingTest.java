@@ -30,6 +30,14 @@ class RemainingTest {
   }
 
   @Test
+  void aRangeThatDoesNotRiseIsItsMiddle() {
+    LineState line =
+        line("budget: [{line: spars, title: Spars, amount: 1000, remaining: [300, 200, 100]}]\n");
+    assertThat(line.remaining().range().isFixed()).isTrue();
+    assertThat(line.remaining().likely()).hasToString("200.00 EUR");
+  }
+
+  @Test
   void needsBeyondTheKitAreBoughtAtItsPrice() {
     assertThat(
             remaining(

@@ -80,6 +80,30 @@ class WaysToldTest {
   }
 
   @Test
+  void aSubstitutionOfAnotherShortageIsNotToldAsDrawn() {
+    String other =
+        SPARS
+            .replace("for: short,", "for: other,")
+            .replace(
+                "shortages:\n",
+                "shortages:\n  - {id: other, item: stave, qty: 1 m, found: 2026-01-24, cause: wrong}\n");
+    assertThat(
+            told(other).lines().stream()
+                .filter(line -> line.name().equals("strength"))
+                .findFirst()
+                .orElseThrow()
+                .cells()
+                .get(2))
+        .isEqualTo("not known");
+  }
+
+  @Test
+  void aCostThatDoesNotRiseIsItsMiddle() {
+    assertThat(told(SPARS.replace("[280, 310, 360]", "[360, 310, 280]")).lines().get(1).cells())
+        .contains("310.00 EUR");
+  }
+
+  @Test
   void notesNameTheWayTheyAreOf() {
     List<String> notes =
         told(SPARS).notes().stream().map(note -> note.replace('\u00a0', ' ')).toList();
