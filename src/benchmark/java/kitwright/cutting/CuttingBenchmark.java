@@ -82,7 +82,7 @@ public class CuttingBenchmark {
     Random random = new Random(seed);
     List<BarPart> wanted = new ArrayList<>();
     for (int i = 0; i < sizes; i++) {
-      long length = 2_000L + random.nextInt(30_000);
+      long length = 2_000L + random.nextInt(10_000);
       wanted.add(new BarPart("part " + i, length, parts / sizes, 1, Optional.empty()));
     }
     List<Bar> stock = new ArrayList<>();
