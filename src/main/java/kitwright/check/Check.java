@@ -2,6 +2,7 @@ package kitwright.check;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
 import kitwright.assessment.LooseAssessmentFails;
@@ -83,117 +84,172 @@ import kitwright.weather.Outlook;
 public final class Check {
   private Check() {}
 
-  /**
-   * Every rule, in the order in which their pages are best read. Facts that several rules need are
-   * worked out here once and handed to their constructors.
-   */
+  /** Every rule, room by room, in the order in which their pages are best read. */
   public static List<Rule> rules(Ledger ledger, LocalDate today) {
-    Assessments assessments = Assessments.of(ledger);
-    Judging judging = Judging.of(ledger, assessments);
-    Positions positions = Positions.of(ledger, today);
-    kitwright.substitution.Standings substitutions =
-        kitwright.substitution.Standings.of(ledger, judging, today);
-    kitwright.shortage.Standings shortages =
-        kitwright.shortage.Standings.of(ledger, positions, substitutions);
-    kitwright.claim.Standings claims = kitwright.claim.Standings.of(ledger, shortages, today);
-    Account account = Spent.asOf(ledger, today, shortages);
-    Plan plan = Plan.of(ledger, today);
+    Facts facts = Facts.of(ledger, today);
+    return Stream.of(
+            form(),
+            network(facts),
+            weather(),
+            kit(facts),
+            shortage(facts),
+            claim(facts),
+            cutting(facts),
+            assessment(facts),
+            choice(),
+            substitution(facts),
+            loan(),
+            openmatter(facts),
+            money(facts))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** What several rules need, worked out once. */
+  private record Facts(
+      Plan plan,
+      Positions positions,
+      Assessments assessments,
+      Judging judging,
+      kitwright.substitution.Standings substitutions,
+      kitwright.shortage.Standings shortages,
+      kitwright.claim.Standings claims,
+      Account account) {
+    static Facts of(Ledger ledger, LocalDate today) {
+      Assessments assessments = Assessments.of(ledger);
+      Judging judging = Judging.of(ledger, assessments);
+      Positions positions = Positions.of(ledger, today);
+      var substitutions = kitwright.substitution.Standings.of(ledger, judging, today);
+      var shortages = kitwright.shortage.Standings.of(ledger, positions, substitutions);
+      return new Facts(
+          Plan.of(ledger, today),
+          positions,
+          assessments,
+          judging,
+          substitutions,
+          shortages,
+          kitwright.claim.Standings.of(ledger, shortages, today),
+          Spent.asOf(ledger, today, shortages));
+    }
+  }
+
+  /** Ids, references, dates, evidence. */
+  private static List<Rule> form() {
     return List.of(
-        // Form: ids, references, dates, evidence.
         new IdTwice(),
         new ReferenceDangling(),
         new DatesDisordered(),
         new DateImpossible(),
         new EvidenceAbsent(),
-        new EvidenceAltered(),
-        // Time: tasks, calendar, forecast.
-        new TaskCycle(plan),
+        new EvidenceAltered());
+  }
+
+  private static List<Rule> network(Facts facts) {
+    return List.of(
+        new TaskCycle(facts.plan()),
         new TaskWaitsForItself(),
-        new LinkToWithdrawn(plan),
-        new TaskBeforeForerunner(plan),
+        new LinkToWithdrawn(facts.plan()),
+        new TaskBeforeForerunner(facts.plan()),
         new ProgressImpossible(),
         new DurationBeyondReason(),
-        new DaysOffOverlap(),
-        new ForecastTwice(),
-        new ForecastGap(),
-        new Outlook(),
-        // What came, what is at hand, what is missing.
+        new DaysOffOverlap());
+  }
+
+  private static List<Rule> weather() {
+    return List.of(new ForecastTwice(), new ForecastGap(), new Outlook());
+  }
+
+  private static List<Rule> kit(Facts facts) {
+    return List.of(
         new UnitsApart(),
         new DeliveryUncounted(),
-        new KitUncounted(positions),
-        new CountContradictory(positions),
+        new KitUncounted(facts.positions()),
+        new CountContradictory(facts.positions()),
         new CountedTwice(),
-        new CountedShortUnrecorded(shortages),
-        new ShortageBeyondCount(shortages),
-        new ShortageUnclaimed(shortages),
-        new PromiseOverdue(shortages),
-        new ClaimDraftUnsent(claims, shortages),
-        new ClaimReplyOverdue(claims),
-        new ReplacementUncounted(claims),
-        new StockOverused(positions),
-        new OffcutPromisedTwice(positions),
-        new CutImpossible(positions),
-        new CutUnfit(positions),
-        // Strength.
+        new StockOverused(facts.positions()),
+        new OffcutPromisedTwice(facts.positions()));
+  }
+
+  private static List<Rule> shortage(Facts facts) {
+    return List.of(
+        new CountedShortUnrecorded(facts.shortages()),
+        new ShortageBeyondCount(facts.shortages()),
+        new ShortageUnclaimed(facts.shortages()),
+        new PromiseOverdue(facts.shortages()),
+        new FinishedWithoutMaterial(facts.shortages(), facts.substitutions()));
+  }
+
+  private static List<Rule> claim(Facts facts) {
+    return List.of(
+        new ClaimDraftUnsent(facts.claims(), facts.shortages()),
+        new ClaimReplyOverdue(facts.claims()),
+        new ReplacementUncounted(facts.claims()));
+  }
+
+  private static List<Rule> cutting(Facts facts) {
+    return List.of(new CutImpossible(facts.positions()), new CutUnfit(facts.positions()));
+  }
+
+  private static List<Rule> assessment(Facts facts) {
+    return List.of(
         new MaterialImpossible(),
         new SectionImpossible(),
         new WeakLinkToItself(),
-        new LooseAssessmentFails(assessments),
-        // Ways out of a shortage.
-        new OptionTwice(),
-        new OptionOfOtherShortage(),
-        new DecisionUnknown(),
-        // Substitutions.
-        new SubstitutionUnassessed(substitutions),
-        new AssessmentFails(substitutions),
-        new AssessmentInconclusive(substitutions),
-        new SubstitutionUnsigned(substitutions),
-        new SignerNotEntitled(substitutions),
-        new SignedByProposer(substitutions),
-        new SignedBeforeAssessment(substitutions),
-        new SignatureCoversNothing(substitutions),
-        new SignatureStale(substitutions),
-        new ConditionUnmet(substitutions, judging),
-        new ConditionUncheckable(substitutions, judging),
-        new HoldPointPassed(substitutions),
-        new HoldPointMissing(substitutions),
-        // Borrowed tools.
-        new ToolOverdue(),
-        new ToolReturnedWhileNeeded(),
-        // Need: what must be there before the work.
-        new HoldPointNear(plan, substitutions),
-        new FinishedWithoutMaterial(shortages, substitutions),
-        // Money.
+        new LooseAssessmentFails(facts.assessments()));
+  }
+
+  private static List<Rule> choice() {
+    return List.of(new OptionTwice(), new OptionOfOtherShortage(), new DecisionUnknown());
+  }
+
+  private static List<Rule> substitution(Facts facts) {
+    return List.of(
+        new SubstitutionUnassessed(facts.substitutions()),
+        new AssessmentFails(facts.substitutions()),
+        new AssessmentInconclusive(facts.substitutions()),
+        new SubstitutionUnsigned(facts.substitutions()),
+        new SignerNotEntitled(facts.substitutions()),
+        new SignedByProposer(facts.substitutions()),
+        new SignedBeforeAssessment(facts.substitutions()),
+        new SignatureCoversNothing(facts.substitutions()),
+        new SignatureStale(facts.substitutions()),
+        new ConditionUnmet(facts.substitutions(), facts.judging()),
+        new ConditionUncheckable(facts.substitutions(), facts.judging()),
+        new HoldPointPassed(facts.substitutions()),
+        new HoldPointMissing(facts.substitutions()));
+  }
+
+  private static List<Rule> loan() {
+    return List.of(new ToolOverdue(), new ToolReturnedWhileNeeded());
+  }
+
+  private static List<Rule> openmatter(Facts facts) {
+    return List.of(new HoldPointNear(facts.plan(), facts.substitutions()));
+  }
+
+  private static List<Rule> money(Facts facts) {
+    return List.of(
         new BudgetLineUnknown(),
         new MoneyNegative(),
         new ThreePointDisordered(),
         new RateImpossible(),
         new RateTwice(),
-        new RateMissing(account),
+        new RateMissing(facts.account()),
         new TaxBeyondAmount(),
         new PaidInFuture(),
         new SpendContradictory(),
         new PaidBeyondOrder(),
         new RefundUnlinked(),
         new RefundOfUnpaid(),
-        new RefundBeyondPayment(account),
-        new SettlementUnbooked(account),
-        new LineOverBudget(account),
-        new BuildOverBudget(account),
-        new ForecastOverBudget(account));
+        new RefundBeyondPayment(facts.account()),
+        new SettlementUnbooked(facts.account()),
+        new LineOverBudget(facts.account()),
+        new BuildOverBudget(facts.account()),
+        new ForecastOverBudget(facts.account()));
   }
 
   /** Adds what every rule finds on that day. */
   public static void examine(Ledger ledger, LocalDate today, Findings out) {
-    // No rule hangs on another, so all cores judge; findings come together in the rules' order.
-    rules(ledger, today).stream()
-        .map(rule -> found(rule, ledger, today))
-        .forEachOrdered(out::addAll);
-  }
-
-  private static Findings found(Rule rule, Ledger ledger, LocalDate today) {
-    Findings own = new Findings();
-    rule.examine(ledger, today, own);
-    return own;
+    rules(ledger, today).forEach(rule -> rule.examine(ledger, today, out));
   }
 }

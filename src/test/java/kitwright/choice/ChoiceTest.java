@@ -17,45 +17,7 @@ import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 
-/** Today is Monday 2026-03-02; a working day has eight hours from Monday to Friday. */
 class ChoiceTest {
-  private static final String SPARS =
-      """
-      build: {name: Sample, currency: EUR, started: 2026-01-05, launch: 2026-09-26, own-hour: 14}
-      budget: [{line: spars, title: Spars, amount: 1450, remaining: 200}]
-      kit: [{id: stave, what: stave, qty: 14 m, price: 12}]
-      deliveries:
-        - {id: d, received: 2026-01-22, from: kit-maker, note: PL 1, counted: [{item: stave, qty: 4 m}]}
-      stock:
-        - {id: larch-a, what: larch left from the floors, size: 2450 x 110 x 32 mm, pieces: 5, keep-for: [lockers]}
-      tasks:
-        - {id: plane, what: Plane the staves, takes: 2 d, budget: spars, uses: [{item: stave, qty: 14 m}]}
-        - {id: close, what: Close the bowsprit, takes: 1 d, after: [plane]}
-        - {id: hull, what: Plank the hull, takes: 20 d}
-        - {id: rig, what: Rig, takes: 2 d, after: [close, hull]}
-        - {id: lockers, what: Locker fronts, takes: 1 d, after: [hull]}
-      shortages:
-        - id: short
-          item: stave
-          qty: 10 m
-          found: 2026-01-24
-          cause: not-packed
-          options:
-            - {kind: wait, arrives: 2026-04-20}
-            - {kind: buy, cost: [280, 310, 360], arrives: 2026-03-16, hours: 2}
-            - {kind: substitute, substitution: sub, hours: 16}
-            - {id: dear, kind: buy, cost: 400, arrives: 2026-03-20, hours: 2}
-      substitutions:
-        - id: sub
-          for: short
-          instead-of: {item: stave, qty: 10 m}
-          use: [{stock: larch-a, qty: 4 each}]
-          grade: structural
-          why: larch is here and dry
-          proposed: {by: nora, on: 2026-01-30}
-          hold: close
-      """;
-
   private static Choice choice(String yaml) {
     return choice(Sample.ledger(yaml), "short", Sample.TODAY);
   }
@@ -75,7 +37,7 @@ class ChoiceTest {
 
   @Test
   void cashForecastAndHoursStandSideBySide() {
-    Choice choice = choice(SPARS);
+    Choice choice = choice(Spars.LEDGER);
     Outlay buy = way(choice, "buy").outlay();
     assertThat(buy.now().orElseThrow()).hasToString("310.00 EUR");
     assertThat(buy.forecast().orElseThrow()).hasToString("510.00 EUR");
@@ -86,13 +48,14 @@ class ChoiceTest {
 
   @Test
   void whoeverDoesNotWaitMayAskForTheGoodsOrWhatTheyCostElsewhere() {
-    Choice choice = choice(SPARS);
+    Choice choice = choice(Spars.LEDGER);
     assertThat(way(choice, "wait").outlay().claimable()).hasToString("0.00 EUR");
     assertThat(way(choice, "buy").outlay().claimable()).hasToString("310.00 EUR");
     assertThat(way(choice, "substitute").outlay().claimable())
         .as("10 m at the kit's 12")
         .hasToString("120.00 EUR");
-    assertThat(way(choice(SPARS.replace("not-packed", "used-up")), "buy").outlay().claimable())
+    assertThat(
+            way(choice(Spars.LEDGER.replace("not-packed", "used-up")), "buy").outlay().claimable())
         .hasToString("0.00 EUR");
   }
 
@@ -103,7 +66,7 @@ class ChoiceTest {
    */
   @Test
   void waitingHoldsTheFirstTaskAndMovesTheLaunch() {
-    Choice choice = choice(SPARS);
+    Choice choice = choice(Spars.LEDGER);
     Timing wait = way(choice, "wait").timing();
     assertThat(choice.launchIfHere()).isEqualTo("2026-03-31");
     assertThat(choice.neededBy()).as("17 working days on").contains(LocalDate.of(2026, 3, 25));
@@ -118,7 +81,7 @@ class ChoiceTest {
    */
   @Test
   void whatComesWithinTheFloatUsesItUpAndMovesNothing() {
-    Timing buy = way(choice(SPARS), "buy").timing();
+    Timing buy = way(choice(Spars.LEDGER), "buy").timing();
     assertThat(buy.held().orElseThrow().days()).isEqualTo(14);
     assertThat(buy.held().orElseThrow().floatUsed()).isCloseTo(10.25, within(1e-9));
     assertThat(buy.held().orElseThrow().floatLeft()).isCloseTo(6.75, within(1e-9));
@@ -130,7 +93,7 @@ class ChoiceTest {
   void theRestOfWorkUnderWayWaitsToo() {
     Choice choice =
         choice(
-            SPARS.replace(
+            Spars.LEDGER.replace(
                 "uses: [{item: stave, qty: 14 m}]}",
                 "uses: [{item: stave, qty: 14 m}], started: 2026-02-26, progress: 50 %}"));
     Timing wait = way(choice, "wait").timing();
@@ -142,14 +105,14 @@ class ChoiceTest {
 
   @Test
   void offCutsThatOtherWorkIsKeptForAreNamed() {
-    Taken taken = way(choice(SPARS), "substitute").taken().get(0);
+    Taken taken = way(choice(Spars.LEDGER), "substitute").taken().get(0);
     assertThat(taken.left()).hasToString("1 each");
     assertThat(taken.losers()).containsExactly("Locker fronts");
   }
 
   @Test
   void aSubstitutionTellsWhoMustSignAndByWhen() {
-    Signing signing = way(choice(SPARS), "substitute").signing().orElseThrow();
+    Signing signing = way(choice(Spars.LEDGER), "substitute").signing().orElseThrow();
     assertThat(signing.signers()).containsExactly("A. Osterlund");
     assertThat(signing.by()).contains(LocalDate.of(2026, 3, 27));
     assertThat(signing.lacks()).contains("no assessment", "nobody has signed");
@@ -157,19 +120,19 @@ class ChoiceTest {
 
   @Test
   void aWayThatAnotherBeatsInEverythingIsMarkedWithTheReason() {
-    assertThat(choice(SPARS).dominated())
+    assertThat(choice(Spars.LEDGER).dominated())
         .containsExactly(new Dominated("dear", "buy", "cheaper, here sooner"));
   }
 
   @Test
   void anUnprovedSubstitutionBeatsNobody() {
-    Choice choice = choice(SPARS.replace("hours: 16", "hours: 0"));
+    Choice choice = choice(Spars.LEDGER.replace("hours: 16", "hours: 0"));
     assertThat(choice.dominated()).extracting(Dominated::by).doesNotContain("substitute");
   }
 
   @Test
   void whatWouldHaveToChangeIsSaid() {
-    List<Turning> turning = choice(SPARS).turning();
+    List<Turning> turning = choice(Spars.LEDGER).turning();
     assertThat(turning).extracting(Turning::against).containsOnly("wait");
     Turning buy = turning.get(0);
     assertThat(buy.way()).isEqualTo("buy");
@@ -183,7 +146,7 @@ class ChoiceTest {
   void anHourlyValueLevelsWorkAgainstCash() {
     Choice choice =
         choice(
-            SPARS
+            Spars.LEDGER
                 .replace("- {kind: wait, arrives: 2026-04-20}", "")
                 .replace("hours: 16", "hours: 30"));
     Turning substitute =
@@ -198,37 +161,27 @@ class ChoiceTest {
 
   @Test
   void whatIsBoughtForNobodyKnowsHowMuchHasNoPrice() {
-    Choice choice = choice(SPARS.replace("cost: 400, ", ""));
+    Choice choice = choice(Spars.LEDGER.replace("cost: 400, ", ""));
     assertThat(way(choice, "dear").outlay().cost()).isEmpty();
     assertThat(way(choice, "dear").outlay().forecast()).isEmpty();
   }
 
   @Test
   void nobodyKnowsWhenAWaitEndsThatNobodyPromised() {
-    Choice choice = choice(SPARS.replace(", arrives: 2026-04-20", ""));
+    Choice choice = choice(Spars.LEDGER.replace(", arrives: 2026-04-20", ""));
     assertThat(way(choice, "wait").timing().arrives()).isEmpty();
     assertThat(way(choice, "wait").timing().launch()).isEmpty();
   }
 
   @Test
   void aSubstitutionOfAnotherShortageIsNoWayOut() {
-    Choice choice =
-        choice(
-            SPARS
-                .replace("for: short\n", "for: other\n")
-                .replace(
-                    "shortages:\n",
-                    "shortages:\n  - {id: other, item: stave, qty: 1 m, found: 2026-01-24, cause: wrong}\n"));
+    Choice choice = choice(Spars.substitutionForAnother(Spars.LEDGER));
     assertThat(way(choice, "substitute").strength()).isEmpty();
   }
 
   @Test
   void theDecisionIsFound() {
-    Choice choice =
-        choice(
-            SPARS.replace(
-                "substitutions:\n",
-                "    decided: {option: buy, on: 2026-02-28, by: nora, why: it comes in time}\nsubstitutions:\n"));
+    Choice choice = choice(Spars.decided(Spars.LEDGER));
     assertThat(choice.chosen().orElseThrow().name()).isEqualTo("buy");
     assertThat(way(choice, "wait").outlay().forecast().orElseThrow())
         .as("the forecast of a way does not depend on the decision")

@@ -7,6 +7,7 @@ import kitwright.Sample;
 import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
 import kitwright.choice.Choice;
+import kitwright.choice.Spars;
 import kitwright.ledger.Ledger;
 import kitwright.money.Spent;
 import kitwright.network.Plan;
@@ -16,29 +17,12 @@ import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 
 class WaysToldTest {
+  /** No promised day, no value of an hour, and a word of the seller's. */
   private static final String SPARS =
-      """
-      budget: [{line: spars, title: Spars, amount: 1450, remaining: 200}]
-      kit: [{id: stave, what: stave, qty: 14 m, price: 12}]
-      stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5, keep-for: [lockers]}]
-      tasks:
-        - {id: plane, what: Plane the staves, takes: 2 d, budget: spars, uses: [{item: stave, qty: 14 m}]}
-        - {id: close, what: Close the bowsprit, takes: 1 d, after: [plane]}
-        - {id: lockers, what: Locker fronts, takes: 1 d}
-      shortages:
-        - id: short
-          item: stave
-          qty: 10 m
-          found: 2026-01-24
-          cause: not-packed
-          options:
-            - {kind: wait}
-            - {kind: buy, cost: [280, 310, 360], arrives: 2026-03-16, hours: 2, note: the yard will plane them}
-            - {kind: substitute, substitution: sub, hours: 16}
-            - {id: dear, kind: buy, cost: 400, arrives: 2026-03-20, hours: 2}
-      substitutions:
-        - {id: sub, for: short, instead-of: {item: stave, qty: 10 m}, use: [{stock: larch-a, qty: 4 each}], grade: structural, why: larch is here, hold: close}
-      """;
+      Spars.LEDGER
+          .replace("kind: wait, arrives: 2026-04-20", "kind: wait")
+          .replace(", own-hour: 14", "")
+          .replace("2026-03-16, hours: 2", "2026-03-16, hours: 2, note: the yard will plane them");
 
   private static WaysTold told(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
@@ -81,12 +65,7 @@ class WaysToldTest {
 
   @Test
   void aSubstitutionOfAnotherShortageIsNotToldAsDrawn() {
-    String other =
-        SPARS
-            .replace("for: short,", "for: other,")
-            .replace(
-                "shortages:\n",
-                "shortages:\n  - {id: other, item: stave, qty: 1 m, found: 2026-01-24, cause: wrong}\n");
+    String other = Spars.substitutionForAnother(SPARS);
     assertThat(
             told(other).lines().stream()
                 .filter(line -> line.name().equals("strength"))
@@ -121,11 +100,7 @@ class WaysToldTest {
   @Test
   void undecidedItSaysHowToDecideAndDecidedWhoDid() {
     assertThat(told(SPARS).decision()).startsWith("Not decided. The builder decides");
-    String decided =
-        SPARS.replace(
-            "substitutions:\n",
-            "    decided: {option: buy, on: 2026-02-28, by: nora, why: it comes in time}\nsubstitutions:\n");
-    assertThat(told(decided).decision())
+    assertThat(told(Spars.decided(SPARS)).decision())
         .isEqualTo("Decided on 2026-02-28 by nora: buy, since it comes in time.");
   }
 }
