@@ -10,10 +10,21 @@ import java.util.regex.Pattern;
  *     GitHub Flavored Markdown Spec 0.29, sections 4.10 (tables) and 6.5 (strikethrough)"
  */
 final class Escape {
-  // An underscore between letters or digits starts nothing; an ampersand before a space neither.
+  // Left alone, since they start nothing: an underscore inside a word; an ampersand with no
+  // semicolon
+  // to end its reference; an asterisk between spaces; a less-than sign before a space or a number;
+  // a
+  // backslash before a letter. What stands at the end of the text may go on in the next one.
   private static final Pattern ANYWHERE =
-      Pattern.compile("[\\\\\\[\\]<`*|~$]|(?<![\\p{L}\\p{N}])_|_(?![\\p{L}\\p{N}])|&(?=[#A-Za-z])");
-  private static final Pattern AT_START = Pattern.compile("^([-+#=>:]|[0-9]{1,9}(?=[.)]))");
+      Pattern.compile(
+          "\\\\(?![\\p{L}\\p{N}])|[\\[\\]`|~$]|(?<! )\\*|\\*(?! )|<(?![0-9.,]* )"
+              + "|(?<![\\p{L}\\p{N}])_|_(?![\\p{L}\\p{N}])|&(?=#?[A-Za-z0-9]*(?:;|$))");
+  private static final Pattern AT_START =
+      Pattern.compile(
+          "^(?:[-+](?![\\p{L}\\p{N}])|#(?=#*(?:\\s|$))|=(?=[=\\s]|$)|:(?=[-:\\s]|$)|>"
+              + "|[0-9]{1,9}(?=[.)](?:\\s|$)))");
+
+  private static final Pattern CLOSING = Pattern.compile("(^|\\s)(#+\\s*)$");
 
   private Escape() {}
 
@@ -28,10 +39,9 @@ final class Escape {
     return where == Where.LINE_START ? atLineStart(escaped) : escaped;
   }
 
-  /** Escaped text for a heading, which a number sign behind a space could close. */
+  /** Escaped text for a heading, which number signs at its end, behind a space, would close. */
   static String inHeading(String escaped) {
-    String inside = escaped.replace(" #", " \\#");
-    return inside.startsWith("#") ? "\\" + inside : inside;
+    return CLOSING.matcher(escaped).replaceFirst("$1\\\\$2");
   }
 
   /** A backslash before a stroke is read differently by different readers, a reference is not. */

@@ -84,8 +84,42 @@ class DocumentTest {
   }
 
   @Test
+  void signsThatStartNothingStayAsTheyAreSoThatTheSourceReadsNaturally() {
+    for (String words :
+        List.of(
+            "1.3 kg of epoxy",
+            "-2 °C at night",
+            "+4 °C by noon",
+            "#5 is the long one",
+            "=25 mm",
+            ":5 to one",
+            "<5 mm of play and < 3 mm at the rib",
+            "2 * 3 planks",
+            "R&D at the yard",
+            "C:\\kit\\2026",
+            "larch_plank")) {
+      assertThat(markdown(words)).isEqualTo(words + "\n");
+      assertThat(ReadBack.words(ReadBack.tree(words))).isEqualTo(words);
+      assertThat(ReadBack.kinds(words)).containsExactly("Paragraph");
+    }
+  }
+
+  @Test
+  void signsThatWouldStartSomethingAreEscaped() {
+    assertThat(markdown("1. plank")).isEqualTo("1\\. plank\n");
+    assertThat(markdown("- plank")).isEqualTo("\\- plank\n");
+    assertThat(markdown("# plank")).isEqualTo("\\# plank\n");
+    assertThat(markdown("<b>")).isEqualTo("\\<b>\n");
+    assertThat(markdown("&amp;")).isEqualTo("\\&amp;\n");
+    assertThat(markdown("a *b*")).isEqualTo("a \\*b\\*\n");
+    assertThat(markdown("---")).isEqualTo("\\---\n");
+    assertThat(Document.of(heading(2, "Crate #3 of ##")).markdown())
+        .isEqualTo("## Crate #3 of \\##\n");
+  }
+
+  @Test
   void hiddenCharactersAreWrittenOut() {
-    assertThat(markdown("a\u202eb\u0007")).isEqualTo("a&#92;u202eb&#92;u0007\n");
+    assertThat(markdown("a\u202eb\u0007")).isEqualTo("a\\u202eb\\u0007\n");
     assertThat(ReadBack.words(ReadBack.tree(markdown("a\u202eb")))).isEqualTo("a\\u202eb");
   }
 

@@ -51,7 +51,7 @@ class ProseTest {
 
   @Test
   void hiddenCharactersAreWrittenOut() {
-    assertThat(safe("a\u202eb `c\u202ed`")).isEqualTo("a&#92;u202eb `c\\u202ed`\n");
+    assertThat(safe("a\u202eb `c\u202ed`")).isEqualTo("a\\u202eb `c\\u202ed`\n");
   }
 
   @Test
