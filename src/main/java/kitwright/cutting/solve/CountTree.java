@@ -34,13 +34,13 @@ final class CountTree<L> {
   /** Grows the tree until every count is whole, the bound is met, or so many steps are spent. */
   void grow(Node<L> root, long mostSteps) {
     add(incumbent.bound(), root);
-    while (!open.isEmpty() && !incumbent.isProved() && work.spent() < mostSteps) {
+    while (!open.isEmpty() && !incumbent.isSettled() && work.spent() < mostSteps) {
       incumbent.atLeast(Math.min(open.first().bound(), settledAt));
       if (!split(open.first())) {
         return;
       }
     }
-    long rest = open.isEmpty() ? incumbent.total() : open.first().bound();
+    long rest = open.isEmpty() ? incumbent.limit() : open.first().bound();
     incumbent.atLeast(Math.min(rest, settledAt));
   }
 
@@ -57,7 +57,7 @@ final class CountTree<L> {
     }
     open.remove(next);
     long bound = Math.max(next.bound(), node.spent + relaxed.bound());
-    if (bound >= incumbent.total()) {
+    if (bound >= incumbent.limit()) {
       return true;
     }
     OptionalInt kind = relaxed.brokenKind(node.stock.length, false);

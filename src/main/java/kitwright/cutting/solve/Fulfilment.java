@@ -118,6 +118,8 @@ final class Fulfilment<L> {
     Search<L> search = new Search<>(cover, pricing, part);
     search.consider(Renewal.replay(cover, known));
     search.consider(Renewal.replay(cover, firstPlan.apply(wanted)));
+    // A plan that costs more than all the stock leaves something unmade.
+    search.aimFor(Cover.ceiling(stock, cost));
     search.run(quickBound.applyAsLong(wanted));
     return search;
   }

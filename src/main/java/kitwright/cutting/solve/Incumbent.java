@@ -6,6 +6,7 @@ final class Incumbent<L> {
   private final Generation<L> generation;
   private Node<L> best;
   private long bound;
+  private long ceiling = Long.MAX_VALUE - 1;
 
   Incumbent(Cover cover, Generation<L> generation) {
     this.cover = cover;
@@ -19,6 +20,11 @@ final class Incumbent<L> {
     if (plan.total(cover) < best.total(cover)) {
       best = plan;
     }
+  }
+
+  /** Dearer plans are of no use, so the search may end where there are none but those. */
+  void atMost(long dearest) {
+    ceiling = dearest;
   }
 
   /** No plan costs less than this. */
@@ -42,9 +48,19 @@ final class Incumbent<L> {
     return best.total(cover) <= bound;
   }
 
+  /** Whether nothing better can be found, or nothing that is of use. */
+  boolean isSettled() {
+    return isProved() || bound > ceiling;
+  }
+
+  /** From here on a total is of no interest. */
+  long limit() {
+    return Math.min(total(), ceiling + 1);
+  }
+
   /** Whether a node can still lead to something better. */
   boolean mayBeat(Node<L> node, Relaxed<L> relaxed) {
-    return node.spent + relaxed.bound() < total();
+    return node.spent + relaxed.bound() < limit();
   }
 
   /** Whether a node is likely to lead to something better; proves nothing. */
@@ -54,6 +70,6 @@ final class Incumbent<L> {
 
   /** How low the rest of a node must come to be of interest. */
   long target(Node<L> node) {
-    return total() - node.spent;
+    return limit() - node.spent;
   }
 }

@@ -58,6 +58,7 @@ final class PanelSettings {
     Arrays.fill(penalty, value + 1);
     Cover cover = new Cover(made, model.counts(), model.values(), penalty);
     Search<List<StripCut>> search = new Search<>(cover, model.pricing(barred), work);
+    search.aimFor(value);
     search.run(value);
     steps += work.spent();
     return search;

@@ -31,7 +31,7 @@ final class PatternTree<L> {
       unsure = false;
       branch(root, departures);
       if (!leftOut && !unsure && !isOver()) {
-        incumbent.atLeast(incumbent.total());
+        incumbent.atLeast(incumbent.limit());
       }
       if (!leftOut) {
         return;
@@ -40,7 +40,7 @@ final class PatternTree<L> {
   }
 
   private boolean isOver() {
-    return incumbent.isProved() || work.isOver() || work.spent() >= mostSteps;
+    return incumbent.isSettled() || work.isOver() || work.spent() >= mostSteps;
   }
 
   private void branch(Node<L> start, int departures) {

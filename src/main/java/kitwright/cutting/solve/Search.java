@@ -38,21 +38,26 @@ final class Search<L> {
     incumbent.consider(plan);
   }
 
+  /** Only plans that cost no more than this are of use. */
+  void aimFor(long dearest) {
+    incumbent.atMost(dearest);
+  }
+
   /** Searches until proved or out of work. */
   void run(long knownBound) {
     Node<L> root = Node.start(cover);
     incumbent.atLeast(knownBound);
-    if (!isProved()) {
+    if (!incumbent.isSettled()) {
       filling.plans(root, work.share(FILLING_PERCENT)).forEach(incumbent::consider);
       dive();
     }
-    if (!isProved() && !work.isOver()) {
+    if (!incumbent.isSettled() && !work.isOver()) {
       PatternTree<L> patterns = new PatternTree<>(cover, generation, incumbent, work);
       patterns.search(root, work.share(GLANCE_PERCENT));
       CountTree<L> counts = new CountTree<>(generation, dive, incumbent, work);
       counts.grow(root, work.share(COUNTING_PERCENT));
     }
-    if (!isProved() && !work.isOver()) {
+    if (!incumbent.isSettled() && !work.isOver()) {
       Renewal<L> renewal = new Renewal<>(cover, pricing, work);
       long most = work.share(RENEWAL_PERCENT);
       consider(renewal.better(best(), bound(), most, generation.known()));
@@ -62,7 +67,7 @@ final class Search<L> {
 
   /** Only the bound, and one dive from it. */
   void dive() {
-    if (!isProved() && !work.isOver()) {
+    if (!incumbent.isSettled() && !work.isOver()) {
       Node<L> root = Node.start(cover);
       Relaxed<L> relaxed = generation.relax(root, incumbent.target(root), Care.EXACT);
       incumbent.atLeast(relaxed.bound());
