@@ -28,19 +28,18 @@ public final class Recall {
     private final String[] texts = new String[PLACES];
     private final Object[] values = new Object[PLACES];
 
-    private static int place(String text) {
-      int hash = text.hashCode();
+    private static int place(int hash) {
       return (hash ^ (hash >>> 10) ^ (hash >>> 20)) & (PLACES - 1);
     }
 
     @SuppressWarnings("unchecked") // only put fills the places
     Optional<T> get(String text) {
-      int place = place(text);
+      int place = place(text.hashCode());
       return text.equals(texts[place]) ? Optional.of((T) values[place]) : Optional.empty();
     }
 
     T put(String text, T value) {
-      int place = place(text);
+      int place = place(text.hashCode());
       texts[place] = text;
       values[place] = value;
       return value;
@@ -50,6 +49,33 @@ public final class Recall {
   /** The same text, as it was held before where it was. */
   String text(String text) {
     return text.length() > LONGEST ? text : texts.get(text).orElseGet(() -> texts.put(text, text));
+  }
+
+  /** The text of a stretch of characters, as it was held before where it was. */
+  String text(char[] source, int from, int to) {
+    if (to - from > LONGEST) {
+      return new String(source, from, to - from);
+    }
+    int hash = 0;
+    for (int i = from; i < to; i++) {
+      hash = 31 * hash + source[i];
+    }
+    String known = texts.texts[Shelf.place(hash)];
+    return known != null && isStretch(known, source, from, to)
+        ? known
+        : text(new String(source, from, to - from));
+  }
+
+  private static boolean isStretch(String text, char[] source, int from, int to) {
+    if (text.length() != to - from) {
+      return false;
+    }
+    for (int i = from; i < to; i++) {
+      if (text.charAt(i - from) != source[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   LocalDate day(String text) throws Misread {

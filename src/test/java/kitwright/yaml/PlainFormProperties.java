@@ -1,0 +1,208 @@
+package kitwright.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import kitwright.finding.Findings;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.statistics.Statistics;
+
+/**
+ * What the plain form takes, the YAML library takes as well, as the same records at the same
+ * places, without a fault. The library (SnakeYAML, which follows YAML 1.1) is the judge.
+ */
+class PlainFormProperties {
+  private static final Lines LINES = new Lines("x.yaml", 3);
+
+  private static final List<String> PIECES =
+      List.of(
+          "a",
+          "b",
+          "key",
+          "12",
+          "-",
+          "- ",
+          "-5",
+          ":",
+          ": ",
+          " ",
+          "  ",
+          "#",
+          " # c",
+          "'",
+          "\"",
+          "[",
+          "]",
+          "{",
+          "}",
+          ",",
+          ", ",
+          "|",
+          ">",
+          "&x",
+          "*x",
+          "!t",
+          "%",
+          "@",
+          "`",
+          "?",
+          "? ",
+          "é",
+          "\u00a0",
+          "a: b",
+          "- a: 1",
+          "x y",
+          "''",
+          "\"\"",
+          "\\",
+          "~",
+          "null",
+          "<<",
+          "---",
+          "...",
+          "=",
+          "a:b",
+          "12:30",
+          "[a, b]",
+          "{a: 1}",
+          "{a: b, c: d}",
+          "[]",
+          "{}",
+          "\n",
+          "\n  ",
+          "\n    ",
+          "\n- ",
+          "\n  - ",
+          "\n\n",
+          "\nk: ",
+          "\n  k: ",
+          ",\n  ",
+          "\r\n",
+          "\t",
+          "\u0085",
+          "\u2028",
+          "\ufeff",
+          "\ud83d\ude00",
+          "_",
+          "/");
+
+  @Property(tries = 10_000)
+  void linesInAnyOrder(@ForAll("lines") String text, @ForAll boolean itemByItem) {
+    agrees(text, itemByItem);
+  }
+
+  @Property(tries = 5_000)
+  void piecesInAnyOrder(@ForAll("pieces") String text, @ForAll boolean itemByItem) {
+    agrees(text, itemByItem);
+  }
+
+  @Property(tries = 2_000)
+  void filesOfTheDemonstrationWithACharacterChanged(
+      @ForAll("damaged") String text, @ForAll boolean itemByItem) {
+    agrees(text, itemByItem);
+  }
+
+  @Example
+  void theDemonstrationIsReadInThePlainFormWhole() {
+    for (String text : demonstration()) {
+      assertThat(PlainForm.read(LINES, text, new Recall(), true, (key, value) -> {})).isEmpty();
+    }
+  }
+
+  private static void agrees(String text, boolean itemByItem) {
+    List<Node.Entry> plain = new ArrayList<>();
+    OptionalInt left =
+        PlainForm.read(
+            LINES,
+            text,
+            new Recall(),
+            itemByItem,
+            (key, value) -> plain.add(new Node.Entry(key, value)));
+    List<Node.Entry> library = new ArrayList<>();
+    Findings faults = new Findings();
+    YamlText.parse(
+        LINES,
+        text,
+        new Recall(),
+        itemByItem,
+        (key, value) -> library.add(new Node.Entry(key, value)),
+        faults);
+    if (left.isEmpty()) {
+      assertThat(plain).isEqualTo(library);
+      assertThat(faults.inOrder()).isEmpty();
+    } else {
+      assertThat(plain).hasSize(left.getAsInt());
+      assertThat(library.stream().limit(plain.size()).toList()).isEqualTo(plain);
+    }
+    Statistics.label("taken")
+        .collect(left.isEmpty() ? "whole" : plain.isEmpty() ? "none" : "in part")
+        .coverage(
+            each -> {
+              each.check("whole").percentage(share -> share > 5);
+              each.check("none").percentage(share -> share > 5);
+            });
+  }
+
+  @Provide
+  Arbitrary<String> pieces() {
+    return Arbitraries.of(PIECES).list().ofMaxSize(14).map(each -> String.join("", each));
+  }
+
+  @Provide
+  Arbitrary<String> lines() {
+    Arbitrary<String> before = Arbitraries.of("", "", "y:\n  - {a: 1}\n  - b: 2\nz: 1\n");
+    Arbitrary<String> indent = Arbitraries.of("", "", "", "  ", "  ", "    ", "   ");
+    Arbitrary<String> dash = Arbitraries.of("", "", "", "- ", "- ", "- - ");
+    Arbitrary<String> key = Arbitraries.of("a: ", "b: ", "c: ", "d: ", "e:", "f :", "g:", "");
+    Arbitrary<String> odd =
+        Arbitraries.of(PIECES).list().ofMaxSize(2).map(each -> String.join("", each));
+    Arbitrary<String> value =
+        Arbitraries.oneOf(Arbitraries.of("", "x y", "'q'", "[a, {b: 1}] # c"), odd);
+    Arbitrary<List<String>> lines =
+        Combinators.combine(indent, dash, key, value)
+            .as((a, b, c, d) -> a + b + c + d)
+            .list()
+            .ofMinSize(1)
+            .ofMaxSize(5);
+    return Combinators.combine(before, lines).as((a, b) -> a + String.join("\n", b).stripLeading());
+  }
+
+  @Provide
+  Arbitrary<String> damaged() {
+    Arbitrary<Character> put =
+        Arbitraries.of(
+            " \n:-#'\"[]{},|>&*!%@`?a1\\\t\u0085\r".chars().mapToObj(each -> (char) each).toList());
+    return Combinators.combine(
+            Arbitraries.of(demonstration()), Arbitraries.doubles().between(0, 1), put)
+        .as(
+            (text, where, with) -> {
+              int place = (int) (where * (text.length() - 1));
+              return text.substring(0, place) + with + text.substring(place + 1);
+            });
+  }
+
+  private static List<String> demonstration() {
+    try (Stream<Path> files = Files.walk(Path.of("ledger"))) {
+      List<String> texts = new ArrayList<>();
+      for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
+        texts.add(Files.readString(file));
+      }
+      return texts;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+}
