@@ -110,6 +110,7 @@ final class PlainForm {
       keys.add(new Node.Entry(key, key));
       top(key);
     }
+    // A line that stands under none of those before it ends every group and list, up to here.
     check(indent < 0);
   }
 
@@ -118,16 +119,15 @@ final class PlainForm {
     Node.Scalar nothing = empty();
     if (!lineEnds()) {
       check(!itemByItem || text[at] != '[');
-      handing.take(key, inLine(0, 2));
+      handing.take(key, inLine(2));
       return;
     }
     nextLine();
     if (itemByItem && indent >= 0 && isDash()) {
       int column = indent;
       while (indent == column && isDash()) {
-        handing.take(key, item(column, 3));
+        handing.take(key, item(3));
       }
-      check(indent <= 0);
     } else {
       handing.take(key, below(nothing, 0, 2));
     }
@@ -205,19 +205,17 @@ final class PlainForm {
     int column = at - lineStart;
     List<Node> items = new ArrayList<>();
     while (indent == column && isDash()) {
-      items.add(item(column, depth + 1));
+      items.add(item(depth + 1));
     }
-    check(indent <= column);
     return new Node.Listing(items, items.get(0).at());
   }
 
-  /** An item of a list whose hyphens stand in a column. */
-  private Node item(int column, int depth) {
+  /** An item of a list, from its hyphen. */
+  private Node item(int depth) {
     check(depth <= DEEPEST);
     at++;
     blanks();
-    check(!isDash());
-    return keyAhead() ? mapping(depth) : inLine(column, depth);
+    return keyAhead() ? mapping(depth) : inLine(depth);
   }
 
   private Node mapping(int depth) {
@@ -227,7 +225,6 @@ final class PlainForm {
       Node.Scalar key = key(entries);
       entries.add(new Node.Entry(key, value(column, depth + 1)));
     } while (indent == column);
-    check(indent < column);
     return new Node.Mapping(entries, entries.get(0).key().at());
   }
 
@@ -282,7 +279,7 @@ final class PlainForm {
   private Node value(int column, int depth) {
     Node.Scalar nothing = empty();
     if (!lineEnds()) {
-      return inLine(column, depth);
+      return inLine(depth);
     }
     nextLine();
     return below(nothing, column, depth);
@@ -300,8 +297,8 @@ final class PlainForm {
     return indent == column && isDash() ? listing(depth) : nothing;
   }
 
-  /** A value that begins and ends here, with nothing below it that could belong to it. */
-  private Node inLine(int column, int depth) {
+  /** A value that begins and ends on this line, or ends in a bracket further down. */
+  private Node inLine(int depth) {
     Node value =
         switch (text[at]) {
           case '[', '{' -> inBrackets(depth);
@@ -310,7 +307,6 @@ final class PlainForm {
         };
     check(lineEnds());
     nextLine();
-    check(indent <= column);
     return value;
   }
 
@@ -321,7 +317,6 @@ final class PlainForm {
       check(text[end] != '\n' && (text[end] != '\\' || quote == '\''));
       end++;
     }
-    check(text[end + 1] != quote);
     Node.Scalar value = scalar(at + 1, end, true, at, end + 1);
     at = end + 1;
     return value;

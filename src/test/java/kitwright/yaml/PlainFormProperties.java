@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kitwright.finding.Findings;
 import net.jqwik.api.Arbitraries;
@@ -122,6 +124,17 @@ class PlainFormProperties {
     }
   }
 
+  @Property(tries = 200)
+  void deepNesting(@ForAll("nests") String text, @ForAll boolean itemByItem) {
+    agrees(text, itemByItem);
+  }
+
+  /** What stands right behind a value, and below one that is finished. */
+  @Property
+  void edges(@ForAll("edges") String text, @ForAll boolean itemByItem) {
+    agrees(text, itemByItem);
+  }
+
   private static void agrees(String text, boolean itemByItem) {
     List<Node.Entry> plain = new ArrayList<>();
     OptionalInt left =
@@ -159,6 +172,36 @@ class PlainFormProperties {
   @Provide
   Arbitrary<String> pieces() {
     return Arbitraries.of(PIECES).list().ofMaxSize(14).map(each -> String.join("", each));
+  }
+
+  @Provide
+  Arbitrary<String> edges() {
+    Arbitrary<String> value = Arbitraries.of("'q'", "\"q\"", "[x]", "{x: y}", "[]", "x", "");
+    Arbitrary<String> behind =
+        Arbitraries.of("", "b: 1", " b: 1", "# c", " # c", ": 1", "'", "\n  b", "\n b: 1", "\n- b");
+    Arbitrary<String> before = Arbitraries.of("a: ", "- ", "a:\n  - ", "a:\n- b: ", "a: [1, ");
+    return Combinators.combine(before, value, behind).as((a, b, c) -> a + b + c);
+  }
+
+  @Provide
+  Arbitrary<String> nests() {
+    Arbitrary<Integer> depth = Arbitraries.integers().between(1, 40);
+    return Combinators.combine(depth, Arbitraries.integers().between(0, 3))
+        .as(
+            (deep, kind) ->
+                switch (kind) {
+                  case 0 -> "a: " + "[".repeat(deep) + "]".repeat(deep);
+                  case 1 -> "a: " + "{b: ".repeat(deep) + "c" + "}".repeat(deep);
+                  case 2 -> stairs(deep, "b:");
+                  default -> stairs(deep, "- b:");
+                });
+  }
+
+  private static String stairs(int deep, String step) {
+    return "a:\n"
+        + IntStream.rangeClosed(1, deep)
+            .mapToObj(each -> "    ".repeat(each) + step + "\n")
+            .collect(Collectors.joining());
   }
 
   @Provide
