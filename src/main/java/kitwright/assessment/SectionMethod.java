@@ -168,7 +168,7 @@ final class SectionMethod {
         new Step(
             "shear stiffness",
             "1/GA = ∫ (Σ E·S / EI)² / (Σ G·b) dz",
-            "numerically over " + part.beam().regions().size() + " pieces",
+            "numerically, piece by piece",
             Print.with(bending.shearStiffness(), "N")));
     capacity("moment, tension below", "N·m", sagging).ifPresent(steps::add);
     capacity("moment, tension above", "N·m", hogging).ifPresent(steps::add);

@@ -19,6 +19,7 @@ import kitwright.cutting.CutImpossible;
 import kitwright.cutting.CutUnfit;
 import kitwright.finding.Findings;
 import kitwright.kit.CountContradictory;
+import kitwright.kit.CountWithoutDay;
 import kitwright.kit.CountedTwice;
 import kitwright.kit.DeliveryUncounted;
 import kitwright.kit.KitUncounted;
@@ -163,6 +164,7 @@ public final class Check {
     return List.of(
         new UnitsApart(),
         new DeliveryUncounted(),
+        new CountWithoutDay(),
         new KitUncounted(facts.positions()),
         new CountContradictory(facts.positions()),
         new CountedTwice(),

@@ -66,7 +66,7 @@ public record Turning(
     return new Turning(
         way.name(),
         best.name(),
-        more.compareAmount(cash) <= 0 ? Optional.of(more) : Optional.empty(),
+        more.compareAmount(cash) < 0 ? Optional.of(more) : Optional.empty(),
         level(moreCash, hours).filter(worth -> hours.signum() > 0),
         level(moreCash, hours).filter(worth -> hours.signum() < 0),
         later.filter(days -> days > 0),

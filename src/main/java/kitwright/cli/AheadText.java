@@ -40,6 +40,9 @@ final class AheadText {
             + ", looking ahead to "
             + Pages.inText(outlook.last(), today));
     new AheadEnds(outlook, page).write();
+    outlook
+        .suppose()
+        .ifPresent(each -> page.line("All below is as the records say, without that supposition."));
     work();
     shortages();
     counts();

@@ -100,7 +100,7 @@ final class BudgetText {
       list.row(
           each.spend().on().toString(),
           each.spend().what(),
-          each.spend().to().orElse("–"),
+          each.spend().to().map(ledger::nameOf).orElse("–"),
           each.spend().state().name().toLowerCase(Locale.ROOT),
           each.spend().amount().toString(),
           amount(each.counted()));

@@ -76,7 +76,12 @@ final class ClaimCommand implements Command {
       return "not sent";
     }
     return each.daysLeft()
-        .map(days -> days < 0 ? -days + " days late" : "due in " + days + " days")
-        .orElse(each.promisedFor().map(day -> "promised for " + day).orElse("no day set"));
+        .map(ClaimCommand::due)
+        .orElse(each.promisedFor().map(day -> "promised for " + day).orElse("no day promised"));
+  }
+
+  private static String due(long days) {
+    String count = Math.abs(days) + (Math.abs(days) == 1 ? " day" : " days");
+    return days == 0 ? "due today" : days < 0 ? count + " late" : "due in " + count;
   }
 }

@@ -2,6 +2,7 @@ package kitwright.cli;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -22,7 +23,7 @@ final class CommandLineRun {
       return refuse(refusal.said());
     } catch (ParameterException misused) {
       return refuse(
-          sentence(misused)
+          Misuse.sentence(misused)
               + " See “kitwright "
               + misused.getCommandLine().getCommandName()
               + " --help”.");
@@ -46,7 +47,7 @@ final class CommandLineRun {
         return Command.CLEAN;
       }
       default -> {
-        Commands.Word word = Commands.named(first).orElseThrow(() -> unknown(first));
+        Commands.Word word = Commands.named(first).orElseThrow(() -> unknown(first, arguments));
         return call(word, Arrays.copyOfRange(arguments, 1, arguments.length));
       }
     }
@@ -88,17 +89,19 @@ final class CommandLineRun {
         .toString();
   }
 
-  private static Refusal unknown(String word) {
+  private static Refusal unknown(String word, String[] arguments) {
+    Optional<String> command =
+        Arrays.stream(arguments).filter(each -> Commands.named(each).isPresent()).findFirst();
+    if (word.startsWith("-") && command.isPresent()) {
+      return new Refusal(
+          "“" + word + "” stands before the command.",
+          "Options stand behind it: kitwright " + command.get() + " " + word + " ….");
+    }
     return Refusal.unknown(
         "There is no command “" + word + "”.",
         word,
         Commands.all().stream().map(Commands.Word::name).toList(),
         "“kitwright --help” lists them.");
-  }
-
-  private static String sentence(ParameterException misused) {
-    String said = String.valueOf(misused.getMessage()).replace("\n", " ");
-    return said.endsWith(".") ? said : said + ".";
   }
 
   private static String ourFault(Throwable fault) {

@@ -31,6 +31,10 @@ final class LedgerOptions {
                       "Name one with --ledger DIR, or begin one with “kitwright start DIR”."));
     }
     Path folder = path(session, ledger);
+    if (Files.isRegularFile(folder)) {
+      throw new Refusal(
+          "“" + ledger + "” is a file.", "Name the folder that it lies in after --ledger.");
+    }
     if (!Files.isDirectory(folder)) {
       throw new Refusal("There is no folder “" + ledger + "”.", "Check the path after --ledger.");
     }

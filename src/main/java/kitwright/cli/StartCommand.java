@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import kitwright.edit.NewFiles;
 import kitwright.edit.Starter;
@@ -30,6 +31,10 @@ final class StartCommand implements Command {
   @Override
   public int run(Session session) {
     Path root = LedgerOptions.path(session, folder);
+    if (Files.isRegularFile(root)) {
+      throw new Refusal(
+          "“" + folder + "” is a file.", "Name a folder, new or already there, to lay it out in.");
+    }
     try {
       NewFiles.Outcome outcome =
           NewFiles.start(root, Starter.files(name, day.today(session)), Starter.frame());

@@ -3,6 +3,7 @@ package kitwright.edit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -38,11 +39,18 @@ public final class NewRecord {
             .replace("IN-TWO-WEEKS", today.plusWeeks(2).toString())
             .replace("TODAY", today.toString())
             .replace(": ID\n", ": " + Scalar.of(id) + "\n")
-            .replace(": NAME ", ": " + Scalar.of(about.isBlank() ? "My boat" : about) + " ");
+            .replace(": NAME ", ": " + named(about) + " ");
     for (Map.Entry<String, String> value : values.entrySet()) {
       text = with(kind, text, value.getKey(), value.getValue());
     }
     return new NewFile(path(kind, id, values.getOrDefault("day", today.toString())), text);
+  }
+
+  /**
+   * The build's name, as wide as the values below it, so that the words on keys stand in a column.
+   */
+  private static String named(String about) {
+    return String.format(Locale.ROOT, "%-23s", Scalar.of(about.isBlank() ? "My boat" : about));
   }
 
   private static String idKey(Kind kind) {

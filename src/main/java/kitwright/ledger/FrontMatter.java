@@ -24,10 +24,18 @@ record FrontMatter(String path, String yaml, String body) {
   private static final Pattern CLOSING =
       Pattern.compile("(?m)^(?:---|\\.\\.\\.)[ \\t]*(?:\\R|\\z)");
 
+  /** Up to three lines, blank or of odd hyphens, then keys of which one is the day of a log. */
+  private static final Pattern HEADLESS =
+      Pattern.compile(
+          "(?:[ \\t\\p{Pd}]*\\R){0,3}(?:[ \\t]*[a-z]+:.*\\R){0,8}[ \\t]*day:[ \\t]*[0-9]{4}-.*\\R");
+
   /** The front matter of a file; empty for Markdown that has none, which is no log day. */
   static Optional<FrontMatter> of(SourceFile file, Findings out) {
     Matcher opening = OPENING.matcher(file.text());
     if (!opening.lookingAt()) {
+      if (HEADLESS.matcher(file.text()).lookingAt()) {
+        out.add(headless(file));
+      }
       return Optional.empty();
     }
     Matcher closing = CLOSING.matcher(file.text());
@@ -44,6 +52,17 @@ record FrontMatter(String path, String yaml, String body) {
 
   void read(Recall recall, BiConsumer<Node.Scalar, Node> key, Findings out) {
     YamlText.readOne(path, yaml, 1, recall, key, out);
+  }
+
+  private static Finding headless(SourceFile file) {
+    return new Finding(
+        "yaml-unreadable",
+        Severity.STOP,
+        new Place(file.path(), 1, 1, 1, 2),
+        "The keys of a log day stand here, but the first line is not three hyphens.",
+        "The whole file is passed over, so that the day is missing from the log.",
+        "Write a line of three hyphens, and nothing above it, as the first line of the file.",
+        List.of());
   }
 
   private static Finding unclosed(SourceFile file) {

@@ -175,6 +175,11 @@ public final class Ledger {
     return find(Kind.PARTIES, ref.id());
   }
 
+  /** The name of the party with that id; where there is none, the text itself. */
+  public String nameOf(String partyOrText) {
+    return this.<Party>find(Kind.PARTIES, partyOrText).map(Party::name).orElse(partyOrText);
+  }
+
   public Optional<BudgetLine> budgetLine(Ref ref) {
     return find(Kind.BUDGET, ref.id());
   }

@@ -159,7 +159,7 @@ final class WaitingMatters {
         spend.named(),
         spend.what() + ": ordered, not here",
         stops.of(tasks),
-        spend.to().orElse("the seller"),
+        spend.to().map(now.ledger()::nameOf).orElse("the seller"),
         expected.isBefore(now.today()) ? "ask where it is" : "see that it comes on " + expected,
         Optional.empty(),
         Optional.of(expected));

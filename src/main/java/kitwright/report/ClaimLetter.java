@@ -129,7 +129,7 @@ public final class ClaimLetter {
                         Row.row(
                             spend.on().toString(),
                             spend.what(),
-                            Cells.maybe(spend.to()),
+                            Cells.maybe(spend.to().map(ledger::nameOf)),
                             amounts.cell(Optional.of(spend.amount()))))
                 .toList());
     rows.add(Cells.total("All", "", "", amounts.total()));

@@ -53,7 +53,7 @@ final class WaitingCost {
                     Say.capital(what(line))
                         + " must be here by "
                         + Say.day(day)
-                        + ", or the launch moves."));
+                        + ", or the boat is ready for launching later."));
     return sentences;
   }
 
@@ -74,7 +74,7 @@ final class WaitingCost {
         way.timing()
             .launch()
             .filter(day -> day.later() > 0)
-            .map(day -> "the boat is launched " + days(day.later()) + " later")
+            .map(day -> "the boat is ready for launching " + days(day.later()) + " later")
             .orElse("");
     if (held.isEmpty() && launch.isEmpty()) {
       return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import kitwright.assessment.Print;
 import kitwright.assessment.Verdict;
 import kitwright.choice.Choice;
 import kitwright.choice.Dominated;
@@ -102,7 +103,7 @@ public final class WaysTold {
             strength ->
                 strength.verdict().map(WaysTold::verdict).orElse("not assessed")
                     + (strength.margin().isPresent()
-                        ? " " + percent(strength.margin().getAsDouble())
+                        ? " " + Print.margin(strength.margin().getAsDouble())
                         : ""))
         .orElse(way.option().substitution().isPresent() ? "not known" : "as drawn");
   }
@@ -113,10 +114,6 @@ public final class WaysTold {
       case FAIL -> "fails";
       case CANNOT_TELL -> "cannot be told";
     };
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%+.1f %%", share * 100).replace('-', '−');
   }
 
   private static String mass(WayOut way) {

@@ -49,14 +49,17 @@ public final class ShortageUnclaimed implements Rule {
         Severity.WARN,
         shortage.at().record(),
         "Found short "
-            + standing.age()
-            + (standing.age() == 1 ? " day" : " days")
-            + " ago and in no claim: "
+            + ago(standing.age())
+            + " and in no claim: "
             + shortage.qty().told(shortage.item().id())
             + worth
             + ".",
         "The supplier does not know, and the right to have it may run out." + notice,
         "Write a claim that names " + shortage.id() + ", or add it to one that is not sent yet.",
         List.of(shortage.named()));
+  }
+
+  private static String ago(long days) {
+    return days == 0 ? "today" : days + (days == 1 ? " day ago" : " days ago");
   }
 }

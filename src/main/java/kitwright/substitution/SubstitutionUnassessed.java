@@ -2,6 +2,7 @@ package kitwright.substitution;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -9,6 +10,7 @@ import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
+import kitwright.value.Ref;
 
 /** Fires where a structural or systems substitution has no engineering assessment. */
 public final class SubstitutionUnassessed implements Rule {
@@ -33,6 +35,7 @@ public final class SubstitutionUnassessed implements Rule {
   }
 
   private Finding finding(Substitution substitution) {
+    Optional<String> named = substitution.assessment().map(Ref::id);
     boolean structural = substitution.grade() == Grade.STRUCTURAL;
     return new Finding(
         name(),
@@ -42,11 +45,16 @@ public final class SubstitutionUnassessed implements Rule {
             + (structural ? "structural" : "systems")
             + " substitution "
             + substitution.id()
-            + " has no assessment.",
+            + (named.isPresent()
+                ? " has no assessment that can be read: “" + named.get() + "”."
+                : " has no assessment."),
         structural
             ? "Nobody has shown that it is as strong as what was drawn, and lives hang on it."
             : "Nobody has shown that it does what was drawn.",
-        "Have it worked out, and name the assessment under “assessment”; until then, do not build it in.",
+        (named.isPresent()
+                ? "Mend what is wrong with “" + named.get() + "”, or record it"
+                : "Have it worked out, and name the assessment under “assessment”")
+            + "; until then, do not build it in.",
         List.of(substitution.named()));
   }
 }

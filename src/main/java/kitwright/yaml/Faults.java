@@ -31,6 +31,12 @@ final class Faults {
           "A colon and a space stand inside a text.",
           "Put the text in quotes, or check the indentation of this line and the one above.");
     }
+    if (problem.contains("could not find expected ':'") && broken.getContextMark() != null) {
+      return fault(
+          lines.at(broken.getContextMark()),
+          "Behind the key on this line a colon and a space are missing.",
+          "Write the key, a colon, a space and the value; or indent the line if the text above goes on here.");
+    }
     if (problem.contains("end of stream") || problem.contains("stream end")) {
       return fault(
           at,

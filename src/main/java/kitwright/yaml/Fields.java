@@ -380,41 +380,11 @@ public final class Fields {
     for (int i = 0; i < asked.length; i++) {
       if (!asked[i]) {
         Node.Entry entry = entries.get(i);
-        boolean cut = i > 0 && isCutText(entries.get(i - 1), entry);
+        Optional<CutText> cut = i == 0 ? Optional.empty() : CutText.of(entries.get(i - 1), entry);
         sound = false;
-        out.add(cut ? cut(entries.get(i - 1), entry) : unknown(entry));
+        out.add(cut.map(text -> text.finding(owner, records())).orElseGet(() -> unknown(entry)));
       }
     }
-  }
-
-  /** In curly brackets a comma ends an unquoted text, and the rest of it looks like a key. */
-  private static boolean isCutText(Node.Entry before, Node.Entry entry) {
-    return entry.value() instanceof Node.Scalar rest
-        && rest.isEmpty()
-        && before.value() instanceof Node.Scalar text
-        && !text.quoted();
-  }
-
-  private Finding cut(Node.Entry before, Node.Entry entry) {
-    String first = before.value() instanceof Node.Scalar text ? text.text() : "";
-    return new Finding(
-        "text-cut-by-comma",
-        Severity.STOP,
-        entry.key().at(),
-        "The comma before “"
-            + entry.key().text()
-            + "” cuts the text of “"
-            + before.key().text()
-            + "” in two.",
-        "The " + owner + " is left out of every sum and report.",
-        "Put the text in quotes: "
-            + before.key().text()
-            + ": \""
-            + first
-            + ", "
-            + entry.key().text()
-            + "\"",
-        records());
   }
 
   private Finding unknown(Node.Entry entry) {

@@ -143,6 +143,13 @@ class ChoiceTest {
   }
 
   @Test
+  void whatIsDearerByItsWholePriceIsNeverAhead() {
+    Turning buy = choice(Spars.LEDGER.replace(", own-hour: 14", "")).turning().get(0);
+    assertThat(buy.way()).isEqualTo("buy");
+    assertThat(buy.lessCost()).as("310 dearer, and it costs 310").isEmpty();
+  }
+
+  @Test
   void anHourlyValueLevelsWorkAgainstCash() {
     Choice choice =
         choice(

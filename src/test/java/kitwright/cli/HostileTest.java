@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whatever a file holds, the answer is a finding with its place, never a trace, a hang or a loss.
@@ -84,6 +85,26 @@ class HostileTest {
             "invisible character"),
         Arguments.of("a file of words", "dear diary\n", "x.yaml:1:1"),
         Arguments.of("a list", "- {id: a}\n", "x.yaml:1:1"),
+        Arguments.of(
+            "a decimal comma in brackets",
+            "kit:\n  - {id: a, what: b, qty: 11,4 m}\n",
+            "Write a decimal with a full stop: qty: 11.4 m"),
+        Arguments.of(
+            "a comma for thousands in brackets",
+            "budget:\n  - {line: a, title: b, amount: 1,250 EUR}\n",
+            "amount: 1250 EUR; or a decimal"),
+        Arguments.of(
+            "a comma for thousands and a point in brackets",
+            "budget:\n  - {line: a, title: b, amount: 1,250.00 EUR}\n",
+            "nothing between: amount: 1250.00 EUR"),
+        Arguments.of(
+            "no colon",
+            "deliveries:\n  - id: a\n    received 2026-01-05\n    from: b\n",
+            "yaml-unreadable, at x.yaml:3:5"),
+        Arguments.of(
+            "no space behind a colon",
+            "deliveries:\n  - id: a\n    received:2026-01-05\n    from: b\n",
+            "a colon and a space are missing"),
         Arguments.of("an open bracket", "kit:\n  - {id: a, what: b\n", "yaml-unreadable"),
         Arguments.of("an open quote", "kit:\n  - {id: a, what: \"b\n", "yaml-unreadable"),
         Arguments.of("a list as key", "kit:\n  - {[a, b]: c}\n", "yaml-not-plain"),
@@ -103,6 +124,29 @@ class HostileTest {
     assertThat(run.code()).isBetween(1, 2);
     assertThat(run.out()).contains(expected).contains("Mend:");
     assertThatNothingBroke(run);
+  }
+
+  /** A day of the log that lost its first line must not vanish without a word. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "day: 2026-03-01\nhours: {}\n---\nwords\n",
+        "\n---\nday: 2026-03-01\n---\nwords\n",
+        "--\nhours: {}\nday: 2026-03-01\n---\nwords\n",
+        " ---\nday: 2026-03-01\n---\nwords\n",
+        "\u2014-\nday: 2026-03-01\n---\nwords\n"
+      })
+  void aLogDayWithoutItsFirstLineIsMissed(String text) throws IOException {
+    Files.writeString(ledger.resolve("day.md"), text);
+    Run run = check();
+    assertThat(run.out()).contains("yaml-unreadable, at day.md:1:1", "three hyphens");
+  }
+
+  @Test
+  void markdownThatIsNoLogDayIsLeftAlone() throws IOException {
+    Files.writeString(
+        ledger.resolve("notes.md"), "# Notes\n\nA log starts with\n\n---\nday: 2026-03-01\n---\n");
+    assertThat(check().out()).contains("Nothing found.");
   }
 
   @ParameterizedTest

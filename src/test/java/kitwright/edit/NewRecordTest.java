@@ -35,6 +35,19 @@ class NewRecordTest {
         .isEqualTo("kit/kolstave-e.yaml");
   }
 
+  /** What a key means stands in one column, whatever was filled in before it. */
+  @ParameterizedTest
+  @EnumSource(Kind.class)
+  void theWordsOnKeysStandInOneColumn(Kind kind) throws Misread {
+    NewFile file = NewRecord.of(kind, "keel thing", TODAY, Map.of(), id -> false);
+    assertThat(
+            file.text()
+                .lines()
+                .filter(line -> line.matches(" *(- )?[a-z-]+:.*[^ ] {2,}# .*"))
+                .map(line -> line.indexOf("# ")))
+        .allMatch(column -> column == 32);
+  }
+
   @Test
   void avoidsAnIdThatIsTaken() throws Misread {
     Set<String> taken = Set.of("claim-2026-03-02", "claim-2026-03-02-b");

@@ -45,6 +45,19 @@ class OpenMattersTest {
   }
 
   @Test
+  void anOrderWaitsForTheSellerByName() {
+    String order =
+        """
+        budget: [{line: l, title: l, amount: 9}]
+        spending: [{id: o, on: 2026-02-20, line: l, what: w, amount: 9, to: %s, state: ordered, expected: 2026-03-09}]
+        """;
+    assertThat(only(WORK + order.formatted("kit-maker"), OpenMatter.Sort.ORDER).waitsFor())
+        .isEqualTo("Redshank Kit Boats");
+    assertThat(only(WORK + order.formatted("Timber yard"), OpenMatter.Sort.ORDER).waitsFor())
+        .isEqualTo("Timber yard");
+  }
+
+  @Test
   void aShortageIsNeededByTheFirstTaskThatIsNotServed() {
     OpenMatter matter =
         only(

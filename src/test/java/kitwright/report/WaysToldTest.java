@@ -76,6 +76,27 @@ class WaysToldTest {
         .isEqualTo("not known");
   }
 
+  /** By hand 545·32·56 / (425·30·60) = 1.27665, which leaves 1.796 % of 1.3: not printed as 1.8. */
+  @Test
+  void aMarginIsRoundedDownAsOnTheSheet() {
+    String assessed =
+        SPARS.replace("    hold: close\n", "    hold: close\n    assessment: beam\n")
+            + """
+            sections:
+              - {id: drawn, width: 30 mm, layers: [{material: sitka-spruce, thickness: 60 mm, grain: along}]}
+              - {id: built, width: 32 mm, layers: [{material: douglas-fir, thickness: 56 mm, grain: along}]}
+            assessments:
+              - {id: beam, method: timber, on: 2026-02-01, designed: drawn, built: built, require: {stiffness: 1.0}, allow: {mass: 1.3}, sources: [invented]}
+            """;
+    assertThat(
+            told(assessed).lines().stream()
+                .filter(line -> line.name().equals("strength"))
+                .findFirst()
+                .orElseThrow()
+                .cells())
+        .contains("passes +1.7 %");
+  }
+
   @Test
   void aCostThatDoesNotRiseIsItsMiddle() {
     assertThat(told(SPARS.replace("[280, 310, 360]", "[360, 310, 280]")).lines().get(1).cells())

@@ -60,6 +60,18 @@ class StandingsTest {
   }
 
   @Test
+  void whatIsFoundTodayIsNotSoManyDaysOld() {
+    String found = FOUND.replace("2026-01-24", "2026-03-02");
+    assertThat(
+            Sample.findings(
+                new ShortageUnclaimed(standings(found, "2026-03-02")),
+                Sample.ledger(found),
+                Sample.TODAY))
+        .singleElement()
+        .satisfies(each -> assertThat(each.what()).startsWith("Found short today and in no claim"));
+  }
+
+  @Test
   void aDraftClaimsNothing() {
     assertThat(shortage(claim("reply-by: 2026-02-10")).state()).isEqualTo(Standing.State.FOUND);
     String later = claim("sent: 2026-02-01");

@@ -41,6 +41,18 @@ class StandingsTest {
   }
 
   @Test
+  void anAssessmentThatIsNamedButCannotBeReadIsNotCalledMissing() {
+    Ledger ledger =
+        Sample.ledger(
+            "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: structural, assessment: lost}]\n");
+    var unassessed =
+        new SubstitutionUnassessed(Standings.of(ledger, Judging.of(ledger), Sample.TODAY));
+    var finding = Sample.findings(unassessed, ledger, Sample.TODAY).get(0);
+    assertThat(finding.what()).endsWith("has no assessment that can be read: “lost”.");
+    assertThat(finding.mend()).startsWith("Mend what is wrong with “lost”, or record it");
+  }
+
+  @Test
   void aStructuralOneNeedsAnAssessmentAndASecondPersonEntitled() {
     Standing approved = structural("office", "2026-02-12", "");
     assertThat(approved.isApproved()).isTrue();
