@@ -18,14 +18,18 @@ public final class Bending {
   private final Moments weighted;
   private final double neutralAxis;
   private final double stiffness;
+  private final List<Bounds> boxes;
+  private final boolean solid;
   private final ShearFlow flow;
 
   private Bending(Section section) {
     this.section = section;
+    boxes = section.regions().stream().map(Region::bounds).toList();
+    solid = section.solidTimber();
     weighted = section.weighted();
     neutralAxis = weighted.z() / weighted.area();
     stiffness = weighted.zz() - weighted.area() * neutralAxis * neutralAxis;
-    flow = ShearFlow.of(section, neutralAxis, stiffness);
+    flow = ShearFlow.of(section, boxes, neutralAxis, stiffness);
   }
 
   /** For loads along z; give {@link Section#turned()} for loads along y. */
@@ -74,8 +78,9 @@ public final class Bending {
   /** Bending stress at the edges of every region under a moment in N·m (sagging positive). */
   public List<EdgeStress> stresses(double moment) {
     var list = new ArrayList<EdgeStress>(section.regions().size());
-    for (var region : section.regions()) {
-      var box = region.bounds();
+    for (int i = 0; i < boxes.size(); i++) {
+      var region = section.regions().get(i);
+      var box = boxes.get(i);
       double slope = stressSlope(region) * moment;
       list.add(
           new EdgeStress(
@@ -108,11 +113,11 @@ public final class Bending {
   public Capacity moment(Sense sense) {
     var limits = new ArrayList<Limit>();
     var missing = new ArrayList<Missing>();
-    boolean solid = section.solidTimber();
-    for (var region : section.regions()) {
+    for (int i = 0; i < boxes.size(); i++) {
+      var region = section.regions().get(i);
       double slope = stressSlope(region) * sense.sign();
-      double one = slope * (region.bounds().minZ() - neutralAxis);
-      double other = slope * (region.bounds().maxZ() - neutralAxis);
+      double one = slope * (boxes.get(i).minZ() - neutralAxis);
+      double other = slope * (boxes.get(i).maxZ() - neutralAxis);
       var strength = region.material().strength();
       if (solid) {
         double worst = Math.max(Math.abs(one), Math.abs(other));
@@ -136,7 +141,7 @@ public final class Bending {
   private void skin(Skin skin, Sense sense, List<Limit> limits, List<Missing> missing) {
     double strain = 0;
     for (int ply : skin.plies()) {
-      var box = section.regions().get(ply).bounds();
+      var box = boxes.get(ply);
       double bottom = sense.sign() * (box.minZ() - neutralAxis) / stiffness;
       double top = sense.sign() * (box.maxZ() - neutralAxis) / stiffness;
       strain = Math.max(strain, Math.max(bottom, top));

@@ -1,5 +1,6 @@
 package kitwright.mechanics.beam;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +14,19 @@ import java.util.OptionalDouble;
  */
 public record Capacity(List<Limit> limits, List<Missing> missing) {
   public Capacity {
-    limits = limits.stream().sorted(Comparator.comparingDouble(Limit::capacity)).toList();
-    missing = missing.stream().distinct().toList();
+    limits = inOrder(limits);
+    missing = missing.isEmpty() ? List.of() : missing.stream().distinct().toList();
+  }
+
+  private static List<Limit> inOrder(List<Limit> limits) {
+    Limit[] sorted = limits.toArray(new Limit[0]);
+    Arrays.sort(sorted, Comparator.comparingDouble(Limit::capacity));
+    return List.of(sorted);
   }
 
   /** The limit that comes first, if any could be checked. */
   public Optional<Limit> governing() {
-    return limits.stream().findFirst();
+    return limits.isEmpty() ? Optional.empty() : Optional.of(limits.get(0));
   }
 
   /** N·m, or N for shear; empty where nothing could be checked. */

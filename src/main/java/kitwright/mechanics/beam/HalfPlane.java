@@ -38,31 +38,11 @@ record HalfPlane(double ny, double nz, double offset) {
   }
 
   private static boolean degenerate(List<Point> points) {
-    double sum = 0;
-    for (int i = 0; i < points.size(); i++) {
-      var p = points.get(i);
-      var q = points.get((i + 1) % points.size());
-      sum += p.y() * q.z() - q.y() * p.z();
-    }
-    return Math.abs(sum) < 1e-14;
+    return Math.abs(2 * Loop.signedArea(points)) < 1e-14;
   }
 
   /** The loop with every side moved inwards by the depth, if anything is left; exact if convex. */
   static Optional<Loop> inset(Loop loop, double depth) {
-    var left = Optional.of(loop);
-    var points = loop.points();
-    for (int i = 0; i < points.size() && left.isPresent(); i++) {
-      var a = points.get(i);
-      var b = points.get((i + 1) % points.size());
-      double length = Math.hypot(b.y() - a.y(), b.z() - a.z());
-      if (length == 0) {
-        continue;
-      }
-      double ny = -(b.z() - a.z()) / length;
-      double nz = (b.y() - a.y()) / length;
-      var side = new HalfPlane(ny, nz, ny * a.y() + nz * a.z() + depth);
-      left = left.flatMap(side::clip);
-    }
-    return left;
+    return Clipped.inset(loop, depth);
   }
 }

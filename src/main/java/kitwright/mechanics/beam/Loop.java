@@ -22,36 +22,42 @@ public record Loop(List<Point> points) {
   /** m. */
   public double perimeter() {
     double sum = 0;
-    for (int i = 0; i < points.size(); i++) {
-      var a = points.get(i);
-      var b = points.get((i + 1) % points.size());
+    var a = points.get(points.size() - 1);
+    for (var b : points) {
       sum += Math.hypot(b.y() - a.y(), b.z() - a.z());
+      a = b;
     }
     return sum;
   }
 
   /** Whether every corner turns the same way. */
   public boolean convex() {
-    int n = points.size();
-    for (int i = 0; i < n; i++) {
-      var a = points.get(i);
-      var b = points.get((i + 1) % n);
-      var c = points.get((i + 2) % n);
+    double straight = -1e-9 * area();
+    var a = points.get(points.size() - 2);
+    var b = points.get(points.size() - 1);
+    for (var c : points) {
       double turn = (b.y() - a.y()) * (c.z() - b.z()) - (b.z() - a.z()) * (c.y() - b.y());
-      if (turn < -1e-9 * area()) {
+      if (turn < straight) {
         return false;
       }
+      a = b;
+      b = c;
     }
     return true;
   }
 
   Bounds bounds() {
-    var first = points.get(0);
-    var box = new Bounds(first.y(), first.y(), first.z(), first.z());
+    double minY = Double.POSITIVE_INFINITY;
+    double maxY = Double.NEGATIVE_INFINITY;
+    double minZ = Double.POSITIVE_INFINITY;
+    double maxZ = Double.NEGATIVE_INFINITY;
     for (var p : points) {
-      box = box.with(new Bounds(p.y(), p.y(), p.z(), p.z()));
+      minY = Math.min(minY, p.y());
+      maxY = Math.max(maxY, p.y());
+      minZ = Math.min(minZ, p.z());
+      maxZ = Math.max(maxZ, p.z());
     }
-    return box;
+    return new Bounds(minY, maxY, minZ, maxZ);
   }
 
   Moments moments() {
@@ -61,9 +67,8 @@ public record Loop(List<Point> points) {
     double yy = 0;
     double zz = 0;
     double yz = 0;
-    for (int i = 0; i < points.size(); i++) {
-      var p = points.get(i);
-      var q = points.get((i + 1) % points.size());
+    var p = points.get(points.size() - 1);
+    for (var q : points) {
       double cross = p.y() * q.z() - q.y() * p.z();
       a += cross / 2;
       y += cross * (p.y() + q.y()) / 6;
@@ -71,6 +76,7 @@ public record Loop(List<Point> points) {
       yy += cross * (p.y() * p.y() + p.y() * q.y() + q.y() * q.y()) / 12;
       zz += cross * (p.z() * p.z() + p.z() * q.z() + q.z() * q.z()) / 12;
       yz += cross * (p.y() * (2 * p.z() + q.z()) + q.y() * (p.z() + 2 * q.z())) / 24;
+      p = q;
     }
     return new Moments(a, y, z, yy, zz, yz);
   }
@@ -83,12 +89,12 @@ public record Loop(List<Point> points) {
     return new Loop(points.stream().map(p -> p.moved(byY, byZ)).toList());
   }
 
-  private static double signedArea(List<Point> points) {
+  static double signedArea(List<Point> points) {
     double sum = 0;
-    for (int i = 0; i < points.size(); i++) {
-      var p = points.get(i);
-      var q = points.get((i + 1) % points.size());
+    var p = points.get(points.size() - 1);
+    for (var q : points) {
       sum += p.y() * q.z() - q.y() * p.z();
+      p = q;
     }
     return sum / 2;
   }

@@ -43,14 +43,14 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
 
   private static void sides(Cut cut, Loop loop, int sign, double[] areas, double[] firsts) {
     var points = loop.points();
-    for (int i = 0; i < points.size(); i++) {
-      var a = points.get(i);
-      var b = points.get((i + 1) % points.size());
+    var a = points.get(points.size() - 1);
+    for (var b : points) {
       if (a.z() < b.z()) {
         side(cut, a, b, sign, areas, firsts);
       } else if (a.z() > b.z()) {
         side(cut, b, a, -sign, areas, firsts);
       }
+      a = b;
     }
   }
 

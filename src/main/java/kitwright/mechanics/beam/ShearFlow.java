@@ -33,11 +33,12 @@ final class ShearFlow {
   private final double[] shared;
   private final double stiffness;
 
-  private ShearFlow(Section section, double neutralAxis, double bendingStiffness) {
+  private ShearFlow(
+      Section section, List<Bounds> boxes, double neutralAxis, double bendingStiffness) {
     this.section = section;
     this.neutralAxis = neutralAxis;
     this.bendingStiffness = bendingStiffness;
-    double[] edges = edges(section, neutralAxis);
+    double[] edges = edges(section, boxes, neutralAxis);
     levels = looked(edges);
     perForce = new double[levels.length];
     shared = new double[levels.length];
@@ -46,8 +47,14 @@ final class ShearFlow {
     stiffness = 1 / compliance(edges);
   }
 
-  static ShearFlow of(Section section, double neutralAxis, double bendingStiffness) {
-    return new ShearFlow(section, neutralAxis, bendingStiffness);
+  /**
+   * The flow in a section.
+   *
+   * @param boxes round each of its regions
+   */
+  static ShearFlow of(
+      Section section, List<Bounds> boxes, double neutralAxis, double bendingStiffness) {
+    return new ShearFlow(section, boxes, neutralAxis, bendingStiffness);
   }
 
   private void fill(List<Region> regions) {
@@ -133,15 +140,18 @@ final class ShearFlow {
     return sum / bendingStiffness;
   }
 
-  private static double[] edges(Section section, double neutralAxis) {
-    var box = section.bounds();
+  private static double[] edges(Section section, List<Bounds> boxes, double neutralAxis) {
+    var box = boxes.get(0);
+    for (var other : boxes) {
+      box = box.with(other);
+    }
     boolean plain = section.regions().stream().allMatch(Rectangle.class::isInstance);
     int extra = plain ? 0 : FINE;
     double[] all = new double[2 * section.regions().size() + 1 + extra];
     int n = 0;
-    for (var region : section.regions()) {
-      all[n++] = region.bounds().minZ();
-      all[n++] = region.bounds().maxZ();
+    for (var one : boxes) {
+      all[n++] = one.minZ();
+      all[n++] = one.maxZ();
     }
     all[n++] = neutralAxis;
     for (int i = 0; i < extra; i++) {

@@ -10,10 +10,13 @@ final class Elimination {
     int n = work.length;
     for (int k = 0; k < n; k++) {
       Refuse.unless(work[k][k] > 0, "a plate has a positive stiffness");
+      double[] row = work[k];
+      // What stands below the diagonal is what stands above it, and is not carried along.
       for (int i = k + 1; i < n; i++) {
-        double factor = work[i][k] / work[k][k];
-        for (int j = k; j <= n; j++) {
-          work[i][j] -= factor * work[k][j];
+        double[] other = work[i];
+        double factor = row[i] / row[k];
+        for (int j = i; j <= n; j++) {
+          other[j] -= factor * row[j];
         }
       }
     }

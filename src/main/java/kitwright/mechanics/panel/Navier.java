@@ -28,9 +28,7 @@ final class Navier {
   static PlateResponse solve(Panel panel) {
     var sum = new Navier(panel);
     for (int m = 1; m <= TERMS; m += 2) {
-      for (int n = 1; n <= TERMS; n += 2) {
-        sum.add(m, n);
-      }
+      sum.add(m);
     }
     return new PlateResponse(
         sum.deflection,
@@ -49,33 +47,38 @@ final class Navier {
     return 2 * load / (Math.PI * Math.PI * (TERMS + 1));
   }
 
-  private void add(int m, int n) {
+  /** The terms of one m. */
+  private void add(int m) {
     double x = m * Math.PI / panel.a();
-    double y = n * Math.PI / panel.b();
-    double load = 16 * panel.pressure() / (Math.PI * Math.PI * m * n);
-    double s44 = d.d11() * x * x + d.d66() * y * y + d.shearX();
-    double s45 = (d.d12() + d.d66()) * x * y;
-    double s55 = d.d66() * x * x + d.d22() * y * y + d.shearY();
-    double det = s44 * s55 - s45 * s45;
-    // Turns of the normal for a deflection of one: eliminated from the last two rows.
-    double turnX = -(d.shearX() * x * s55 - d.shearY() * y * s45) / det;
-    double turnY = -(d.shearY() * y * s44 - d.shearX() * x * s45) / det;
-    double w =
-        load
-            / (d.shearX() * x * x
-                + d.shearY() * y * y
-                + d.shearX() * x * turnX
-                + d.shearY() * y * turnY);
-    double mixed = 2 * (d.d12() + 2 * d.d66()) * x * x * y * y;
+    double xx = x * x;
     double sinX = (m / 2) % 2 == 0 ? 1 : -1;
-    double sinY = (n / 2) % 2 == 0 ? 1 : -1;
-    double middle = sinX * sinY;
-    deflection += w * middle;
-    thin += load / (d.d11() * Math.pow(x, 4) + mixed + d.d22() * Math.pow(y, 4)) * middle;
-    mx -= (d.d11() * x * turnX + d.d12() * y * turnY) * w * middle;
-    my -= (d.d12() * x * turnX + d.d22() * y * turnY) * w * middle;
-    mxy += d.d66() * (y * turnX + x * turnY) * w;
-    qx += d.shearX() * (turnX + x) * w * sinY;
-    qy += d.shearY() * (turnY + y) * w * sinX;
+    double twist = d.d12() + d.d66();
+    double load = 16 * panel.pressure() / (Math.PI * Math.PI * m);
+    for (int n = 1; n <= TERMS; n += 2) {
+      double y = n * Math.PI / panel.b();
+      double yy = y * y;
+      double sinY = (n / 2) % 2 == 0 ? 1 : -1;
+      double bentX = d.d11() * xx + d.d66() * yy;
+      double bentY = d.d66() * xx + d.d22() * yy;
+      double s44 = bentX + d.shearX();
+      double s55 = bentY + d.shearY();
+      double mixed = twist * twist * xx * yy;
+      // Turns of the normal for a deflection of one are −x·turnX/det and −y·turnY/det: eliminated
+      // from the last two rows, and det carried into the load so that a term is divided once.
+      double turnX = d.shearX() * s55 - twist * d.shearY() * yy;
+      double turnY = d.shearY() * s44 - twist * d.shearX() * xx;
+      double slantX = bentX * s55 - mixed + twist * d.shearY() * yy;
+      double slantY = bentY * s44 - mixed + twist * d.shearX() * xx;
+      double share = load / n / (d.shearX() * xx * slantX + d.shearY() * yy * slantY);
+      double middle = sinX * sinY * share;
+      deflection += (s44 * s55 - mixed) * middle;
+      double bend = (d.d11() * xx + 2 * (twist + d.d66()) * yy) * xx + d.d22() * yy * yy;
+      thin += sinX * sinY * load / n / bend;
+      mx += (d.d11() * xx * turnX + d.d12() * yy * turnY) * middle;
+      my += (d.d12() * xx * turnX + d.d22() * yy * turnY) * middle;
+      mxy -= d.d66() * x * y * (turnX + turnY) * share;
+      qx += d.shearX() * x * slantX * share * sinY;
+      qy += d.shearY() * y * slantY * share * sinX;
+    }
   }
 }

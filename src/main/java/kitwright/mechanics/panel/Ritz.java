@@ -18,6 +18,14 @@ final class Ritz {
   /** ∫fᵢ⁽ᵖ⁾fⱼ⁽ʳ⁾dξ over −1…1 for (p, r) = (0,0), (1,1), (2,2), (0,2). */
   private static final double[][][] INTEGRALS = integrals();
 
+  /** ∫fᵢdξ over −1…1. */
+  private static final double[] LOADS = loads();
+
+  /** Each shape and its first two derivatives in the middle, and at the edge. */
+  private static final double[][] MIDDLE = shapes(0);
+
+  private static final double[][] EDGE = shapes(1);
+
   private Ritz() {}
 
   static PlateResponse solve(Panel panel) {
@@ -25,11 +33,11 @@ final class Ritz {
     double half = panel.a() / 2;
     double up = panel.b() / 2;
     var d = panel.stiffness();
-    double bent = sum(w, 0, 0, 0, 0);
-    double curveX = -sum(w, 0, 2, 0, 0) / (half * half);
-    double curveY = -sum(w, 0, 0, 0, 2) / (up * up);
-    double edgeX = -sum(w, 1, 2, 0, 0) / (half * half);
-    double edgeY = -sum(w, 0, 0, 1, 2) / (up * up);
+    double bent = sum(w, MIDDLE, 0, MIDDLE, 0);
+    double curveX = -sum(w, MIDDLE, 2, MIDDLE, 0) / (half * half);
+    double curveY = -sum(w, MIDDLE, 0, MIDDLE, 2) / (up * up);
+    double edgeX = -sum(w, EDGE, 2, MIDDLE, 0) / (half * half);
+    double edgeY = -sum(w, MIDDLE, 0, EDGE, 2) / (up * up);
     double shear = membrane(panel);
     double bound = panel.pressure() * Math.min(panel.a(), panel.b()) / 2;
     return new PlateResponse(
@@ -67,28 +75,38 @@ final class Ritz {
                 + 4 * d.d66() * rx * ry * one[i][k] * one[j][l]
                 + d.d22() * ry * ry * zero[i][k] * two[j][l];
       }
-      work[r][n] = panel.pressure() * load(i) * load(j);
+      work[r][n] = panel.pressure() * LOADS[i] * LOADS[j];
     }
     return Elimination.solve(work);
   }
 
-  private static double load(int i) {
-    double sum = 0;
+  private static double[] loads() {
+    double[] loads = new double[SHAPES];
     for (int p = 0; p < PIECES; p++) {
       for (int g = 0; g < PLACE.length; g++) {
-        double x = (2 * p + 1 + PLACE[g]) / PIECES - 1;
-        sum += WEIGHT[g] / PIECES * shape(i, x)[0];
+        double[][] at = shapes((2 * p + 1 + PLACE[g]) / PIECES - 1);
+        for (int i = 0; i < SHAPES; i++) {
+          loads[i] += WEIGHT[g] / PIECES * at[i][0];
+        }
       }
+    }
+    return loads;
+  }
+
+  private static double sum(double[] w, double[][] x, int orderX, double[][] y, int orderY) {
+    double sum = 0;
+    for (int r = 0; r < w.length; r++) {
+      sum += w[r] * x[r / SHAPES][orderX] * y[r % SHAPES][orderY];
     }
     return sum;
   }
 
-  private static double sum(double[] w, double x, int orderX, double y, int orderY) {
-    double sum = 0;
-    for (int r = 0; r < w.length; r++) {
-      sum += w[r] * shape(r / SHAPES, x)[orderX] * shape(r % SHAPES, y)[orderY];
+  private static double[][] shapes(double x) {
+    double[][] shapes = new double[SHAPES][];
+    for (int i = 0; i < SHAPES; i++) {
+      shapes[i] = shape(i, x);
     }
-    return sum;
+    return shapes;
   }
 
   /** The shape and its first two derivatives at ξ. */
@@ -124,12 +142,11 @@ final class Ritz {
     int[][] orders = {{0, 0}, {1, 1}, {2, 2}, {0, 2}};
     for (int p = 0; p < PIECES; p++) {
       for (int g = 0; g < PLACE.length; g++) {
-        double x = (2 * p + 1 + PLACE[g]) / PIECES - 1;
+        double[][] at = shapes((2 * p + 1 + PLACE[g]) / PIECES - 1);
         for (int i = 0; i < SHAPES; i++) {
           for (int j = 0; j < SHAPES; j++) {
             for (int k = 0; k < orders.length; k++) {
-              table[k][i][j] +=
-                  WEIGHT[g] / PIECES * shape(i, x)[orders[k][0]] * shape(j, x)[orders[k][1]];
+              table[k][i][j] += WEIGHT[g] / PIECES * at[i][orders[k][0]] * at[j][orders[k][1]];
             }
           }
         }
@@ -139,15 +156,22 @@ final class Ritz {
   }
 
   private static double membrane(Panel panel) {
+    double[] y = new double[TERMS + 1];
+    for (int n = 1; n <= TERMS; n += 2) {
+      double wave = n * Math.PI / panel.b();
+      y[n] = panel.stiffness().shearY() * wave * wave;
+    }
+    double load = 16 * panel.pressure() / (Math.PI * Math.PI);
     double sum = 0;
     for (int m = 1; m <= TERMS; m += 2) {
+      double wave = m * Math.PI / panel.a();
+      double x = panel.stiffness().shearX() * wave * wave;
+      double row = 0;
       for (int n = 1; n <= TERMS; n += 2) {
-        double x = m * Math.PI / panel.a();
-        double y = n * Math.PI / panel.b();
-        double stiff = panel.stiffness().shearX() * x * x + panel.stiffness().shearY() * y * y;
-        double sign = ((m / 2) + (n / 2)) % 2 == 0 ? 1 : -1;
-        sum += sign * 16 * panel.pressure() / (Math.PI * Math.PI * m * n) / stiff;
+        double sign = (n / 2) % 2 == 0 ? 1 : -1;
+        row += sign / (n * (x + y[n]));
       }
+      sum += ((m / 2) % 2 == 0 ? load : -load) / m * row;
     }
     return sum;
   }

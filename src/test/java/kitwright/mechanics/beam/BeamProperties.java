@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
@@ -17,6 +18,7 @@ import net.jqwik.api.From;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.assertj.core.data.Percentage;
 
@@ -152,6 +154,53 @@ class BeamProperties {
       assertThat(other.shearStiffness()).isCloseTo(whole.shearStiffness(), CLOSE);
       assertThat(other.shear().value().orElseThrow())
           .isCloseTo(whole.shear().value().orElseThrow(), CLOSE);
+    }
+  }
+
+  /** A regular polygon moved in is a regular polygon: area n·(a − d)²·tan(π/n), a its apothem. */
+  @Property
+  void aRegularPolygonMovedInIsOne(
+      @ForAll @IntRange(min = 3, max = 200) int sides,
+      @ForAll @DoubleRange(min = 0.01, max = 1.5) double share) {
+    var corners = new ArrayList<Point>();
+    for (int i = 0; i < sides; i++) {
+      double turn = 2 * Math.PI * i / sides;
+      corners.add(new Point(0.1 * Math.cos(turn), 0.1 * Math.sin(turn)));
+    }
+    double apothem = 0.1 * Math.cos(Math.PI / sides);
+    var left = HalfPlane.inset(new Loop(corners), share * apothem);
+    double side = (1 - share) * apothem;
+    if (side < 1e-5) {
+      assertThat(left.filter(some -> share > 1.001)).isEmpty();
+    } else {
+      assertThat(left.orElseThrow().area())
+          .isCloseTo(sides * side * side * Math.tan(Math.PI / sides), CLOSE);
+    }
+  }
+
+  /** Moving every side of a foil in leaves what cutting with each moved side in turn leaves. */
+  @Property(tries = 50)
+  void aFoilMovedInIsWhatItsMovedSidesLeave(
+      @ForAll @DoubleRange(min = 0.06, max = 0.3) double ratio,
+      @ForAll @DoubleRange(min = 0.01, max = 1.1) double share) {
+    var foil = new FoilShape(0.4, ratio).outline();
+    double depth = share * 0.2 * ratio;
+    Optional<Loop> cut = Optional.of(foil);
+    for (int i = 0; i < foil.points().size(); i++) {
+      var a = foil.points().get(i);
+      var b = foil.points().get((i + 1) % foil.points().size());
+      double length = Math.hypot(b.y() - a.y(), b.z() - a.z());
+      double ny = (a.z() - b.z()) / length;
+      double nz = (b.y() - a.y()) / length;
+      var side = new HalfPlane(ny, nz, ny * a.y() + nz * a.z() + depth);
+      cut = length > 0 ? cut.flatMap(side::clip) : cut;
+    }
+    var moved = HalfPlane.inset(foil, depth);
+    assertThat(moved.isPresent()).isEqualTo(cut.isPresent());
+    if (moved.isPresent()) {
+      assertThat(moved.get().area()).isCloseTo(cut.get().area(), CLOSE);
+      assertThat(moved.get().perimeter()).isCloseTo(cut.get().perimeter(), CLOSE);
+      assertThat(moved.get().moments().zz()).isCloseTo(cut.get().moments().zz(), CLOSE);
     }
   }
 }
