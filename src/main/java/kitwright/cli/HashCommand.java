@@ -19,6 +19,9 @@ final class HashCommand implements Command {
   public int run(Session session) {
     for (String file : files) {
       Path path = LedgerOptions.path(session, file);
+      if (Files.isDirectory(path)) {
+        throw new Refusal("“" + file + "” is a folder.", "Name the files in it.");
+      }
       if (!Files.isRegularFile(path)) {
         throw new Refusal("There is no file “" + file + "”.", "Check the path.");
       }

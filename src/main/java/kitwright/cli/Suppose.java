@@ -39,7 +39,9 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
     for (String each : said) {
       int equals = each.lastIndexOf('=');
       if (equals < 1) {
-        throw new Refusal("After --late: “" + each + "”.", "Please write ID=TIME, such as 14d.");
+        throw new Refusal(
+            "After --late: “" + each + "”.",
+            "Write what comes late and by how much: d-second=14d.");
       }
       String id = each.substring(0, equals);
       Quantity time = time(each.substring(equals + 1));
@@ -68,10 +70,14 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
   }
 
   private static Quantity time(String text) {
+    if (text.startsWith("-")) {
+      throw new Refusal(
+          "After --late: nothing can be late by “" + text + "”.", "Write a time such as 14d.");
+    }
     try {
       return Quantity.parse(text, Unit.DAY, Dimension.TIME);
     } catch (Misread misread) {
-      throw new Refusal("After --late: " + misread.what() + ".", "Please " + misread.mend() + ".");
+      throw Refusal.of(misread);
     }
   }
 

@@ -156,10 +156,20 @@ public final class BurnDown {
     svg.words(right, budgetAt, "budget", set);
     svg.words(right, endAt, "forecast", set.bold());
     svg.words(axes.x(last.day()) + 8, axes.y(last.paid()) + 20, "paid (thick)", set);
-    svg.words(
-        axes.x(last.day()) - 8,
-        axes.y(last.committed()) - 10,
-        "with ordered (thin)",
-        set.anchored(Lettering.Anchor.END));
+    ordered(svg, axes, last, set);
+  }
+
+  /**
+   * Above its line, left of today; where the build is too young for that, right of it and below.
+   */
+  private static void ordered(Svg svg, Axes axes, Reading last, Lettering set) {
+    String words = "with ordered (thin)";
+    double x = axes.x(last.day());
+    if (x - 8 - set.widthOf(words) >= LEFT) {
+      svg.words(x - 8, axes.y(last.committed()) - 10, words, set.anchored(Lettering.Anchor.END));
+    } else {
+      double below = axes.y(last.paid()) + 20 - (LETTER + 4);
+      svg.words(x + 8, Math.min(axes.y(last.committed()) + 20, below), words, set);
+    }
   }
 }

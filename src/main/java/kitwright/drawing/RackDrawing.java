@@ -104,10 +104,34 @@ public final class RackDrawing {
         Lettering.of(Math.min(12, big.size() * 0.75)).anchored(Lettering.Anchor.MIDDLE);
     boolean two = h >= big.size() + small.size() + 6;
     double middle = y + h / 2 + big.size() * 0.35 - (two ? small.size() * 0.6 : 0);
-    svg.words(x + w / 2, middle, big.fitted(each.mark(), w - 4), big);
+    label(svg, each, each.mark(), x + w / 2, middle, w - 4, big);
     if (two && each.becomes() != Becomes.FLAW) {
       String size = number(each.length()) + " x " + number(each.width());
-      svg.words(x + w / 2, middle + small.size() + 3, small.fitted(size, w - 4), small);
+      label(svg, each, size, x + w / 2, middle + small.size() + 3, w - 4, small);
+    }
+  }
+
+  private static void label(
+      Svg svg, Stretch on, String words, double middle, double foot, double room, Lettering set) {
+    if (on.becomes() == Becomes.REMNANT) {
+      onPlate(svg, words, middle, foot, room, set);
+    } else {
+      svg.words(middle, foot, set.fitted(words, room), set);
+    }
+  }
+
+  /** Words on white, so that dots do not run through them; none where they would be cut. */
+  private static void onPlate(
+      Svg svg, String words, double middle, double foot, double room, Lettering set) {
+    double width = set.widthOf(words);
+    if (width <= room) {
+      svg.rectangle(
+              middle - width / 2,
+              foot - set.size() * 0.85,
+              width,
+              set.size() * 1.1,
+              Look.filled(Shade.WHITE))
+          .words(middle, foot, words, set);
     }
   }
 

@@ -144,14 +144,13 @@ final class WaitingMatters {
     now.ledger().stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(here::add));
     return now.ledger().spending().stream()
         .filter(spend -> spend.state() == Spend.State.ORDERED)
-        .filter(spend -> spend.expected().isPresent() && !spend.on().isAfter(now.today()))
+        .filter(spend -> !spend.on().isAfter(now.today()))
         .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(now.today())).isEmpty())
         .filter(spend -> !here.contains(spend.id()))
         .map(this::order);
   }
 
   private OpenMatter order(Spend spend) {
-    LocalDate expected = spend.expected().orElseThrow();
     List<String> tasks = new ArrayList<>(leaning(spend.named()));
     spend.because().ifPresent(shortage -> tasks.addAll(leaning("shortage " + shortage.id())));
     return new OpenMatter(
@@ -160,9 +159,13 @@ final class WaitingMatters {
         spend.what() + ": ordered, not here",
         stops.of(tasks),
         spend.to().map(now.ledger()::nameOf).orElse("the seller"),
-        expected.isBefore(now.today()) ? "ask where it is" : "see that it comes on " + expected,
+        spend.expected().map(this::nextOfOrder).orElse("ask when it comes, and write “expected:”"),
         Optional.empty(),
-        Optional.of(expected));
+        spend.expected());
+  }
+
+  private String nextOfOrder(LocalDate expected) {
+    return expected.isBefore(now.today()) ? "ask where it is" : "see that it comes on " + expected;
   }
 
   Stream<OpenMatter> counts() {

@@ -75,8 +75,7 @@ public final class Writing {
     } catch (InTheWay e) {
       return refused(name, e.what, e.mend);
     } catch (FileAlreadyExistsException e) {
-      return refused(
-          name, e.getFile() + " is in the way.", "Move it, or name another folder with --out.");
+      return refused(name, e.getFile() + " is in the way.", "Move it, or write to another place.");
     } catch (IOException e) {
       return refused(
           name,
@@ -119,12 +118,12 @@ public final class Writing {
     }
     if (!Files.isRegularFile(file, NOFOLLOW_LINKS)) {
       throw new InTheWay(
-          "A folder of this name is in the way.", "Move it, or name another folder with --out.");
+          "A folder of this name is in the way.", "Move it, or write to another place.");
     }
     if (existing == Existing.KEEP_FOREIGN && !Mark.isOn(name, Files.readAllBytes(file))) {
       throw new InTheWay(
           "The file that stands there was not written by Kitwright.",
-          "Move it, name another folder with --out, or replace it with --force.");
+          "Move it, write to another place, or replace it with --force.");
     }
   }
 

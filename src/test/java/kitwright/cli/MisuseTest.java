@@ -41,6 +41,9 @@ class MisuseTest {
         "new|It is not said which: KIND is missing. See “kitwright new --help”.",
         "start build.yaml|“build.yaml” is a file. Name a folder, new or already there, to lay it out in.",
         "check --ledger build.yaml|“build.yaml” is a file. Name the folder that it lies in after --ledger.",
+        "ahead --late x|After --late: “x”. Write what comes late and by how much: d-second=14d.",
+        "ahead --late x=-5d|After --late: nothing can be late by “-5d”. Write a time such as 14d.",
+        "hash .|“.” is a folder. Name the files in it.",
         "check --ledger nowhere|There is no folder “nowhere”. Check the path after --ledger.",
       })
   void isAnsweredInPlainWords(String words, String answer) {

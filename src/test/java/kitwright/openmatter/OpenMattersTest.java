@@ -58,6 +58,20 @@ class OpenMattersTest {
   }
 
   @Test
+  void anOrderWithoutADayIsOpenToo() {
+    OpenMatter matter =
+        only(
+            WORK
+                + """
+                budget: [{line: l, title: l, amount: 9}]
+                spending: [{id: o, on: 2026-02-20, line: l, what: w, amount: 9, state: ordered}]
+                """,
+            OpenMatter.Sort.ORDER);
+    assertThat(matter.next()).isEqualTo("ask when it comes, and write “expected:”");
+    assertThat(matter.expected()).isEmpty();
+  }
+
+  @Test
   void aShortageIsNeededByTheFirstTaskThatIsNotServed() {
     OpenMatter matter =
         only(

@@ -12,6 +12,26 @@ import org.junit.jupiter.api.Test;
 
 /** The drawing says the same as the table beside it. */
 class BudgetPictureTest {
+  /** On the third day the words do not fit left of today, and would run over the axis. */
+  @Test
+  void theNamesOfAYoungBuildStandInsideTheDrawing() {
+    Ledger ledger =
+        Sample.ledger(
+            """
+            build: {name: Sample, currency: EUR, started: 2026-02-28, launch: 2026-09-26}
+            budget: [{line: a, title: A, amount: 1000}]
+            spending:
+              - {id: p, on: 2026-02-28, line: a, what: wood, amount: 300, state: paid}
+              - {id: o, on: 2026-03-01, line: a, what: glue, amount: 55, state: ordered}
+            """);
+    Account account = Situation.of(ledger, LocalDate.of(2026, 3, 2)).account();
+    String svg = BudgetPicture.of(ledger, account, CostRange.of(ledger, account)).text();
+    assertThat(svg.lines().filter(line -> line.contains("with ordered")))
+        .singleElement()
+        .asString()
+        .contains("text-anchor=\"start\"");
+  }
+
   @Test
   void theCurvesEndWhereTheAccountStands() {
     Ledger ledger =
