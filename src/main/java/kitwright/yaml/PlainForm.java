@@ -212,7 +212,6 @@ final class PlainForm {
 
   /** An item of a list, from its hyphen. */
   private Node item(int depth) {
-    check(depth <= DEEPEST);
     at++;
     blanks();
     return keyAhead() ? mapping(depth) : inLine(depth);
