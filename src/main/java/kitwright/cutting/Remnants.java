@@ -74,13 +74,22 @@ public final class Remnants {
             .toList());
   }
 
+  /** What each left-over is called, at the bench as in its record, in the order of the plan. */
+  static List<String> ids(CutPlan plan) {
+    List<String> ids = new ArrayList<>();
+    for (Cut cut : cuts(plan)) {
+      cut.remnants().forEach(size -> ids.add(id(plan, cut.stock(), ids.size() + 1)));
+    }
+    return ids;
+  }
+
+  private static String id(CutPlan plan, Stock from, int number) {
+    return from.id() + "-" + plan.cut().id() + "-" + number;
+  }
+
   private static String record(CutPlan plan, Stock from, int number, String size, LocalDate today) {
     return "  - id: "
-        + from.id()
-        + "-"
-        + plan.cut().id()
-        + "-"
-        + number
+        + id(plan, from, number)
         + "\n"
         + "    what: left of "
         + from.id()

@@ -1,6 +1,7 @@
 package kitwright.cutting;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,13 +29,16 @@ public record Steps(String heading, List<String> lines) {
   /** The steps of a plan. */
   public static List<Steps> of(CutPlan plan) {
     List<Steps> all = new ArrayList<>();
-    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> all.add(of(bar, plan.tape()))));
+    Iterator<String> marks = Remnants.ids(plan).iterator();
+    plan.lengths()
+        .ifPresent(bars -> bars.bars().forEach(bar -> all.add(of(bar, plan.tape(), marks))));
     plan.panels()
-        .ifPresent(panels -> panels.panels().forEach(panel -> all.add(of(panel, plan.tape()))));
+        .ifPresent(
+            panels -> panels.panels().forEach(panel -> all.add(of(panel, plan.tape(), marks))));
     return List.copyOf(all);
   }
 
-  private static Steps of(CutBar bar, Tape tape) {
+  private static Steps of(CutBar bar, Tape tape, Iterator<String> marks) {
     List<String> lines = new ArrayList<>();
     for (BarPiece piece : bar.pieces()) {
       lines.add(
@@ -49,7 +53,7 @@ public record Steps(String heading, List<String> lines) {
               + (piece.of() > 1 ? ", to be joined" : ""));
     }
     for (Span rest : bar.remnants()) {
-      lines.add("keep " + tape.told(rest.length()) + ", mark it " + bar.stock() + "-rest");
+      lines.add("keep " + tape.told(rest.length()) + ", mark it " + marks.next());
     }
     return new Steps(bar.stock() + ", piece " + bar.number(), lines);
   }
@@ -62,7 +66,7 @@ public record Steps(String heading, List<String> lines) {
         + (piece.of() > 1 ? ", piece " + piece.piece() + " of " + piece.of() : "");
   }
 
-  private static Steps of(CutPanel panel, Tape tape) {
+  private static Steps of(CutPanel panel, Tape tape, Iterator<String> marks) {
     List<String> lines = new ArrayList<>();
     int number = 1;
     for (CutStrip strip : panel.strips()) {
@@ -87,7 +91,7 @@ public record Steps(String heading, List<String> lines) {
       }
     }
     for (Area rest : panel.remnants()) {
-      lines.add("keep " + tape.told(rest) + ", mark it " + panel.stock() + "-rest");
+      lines.add("keep " + tape.told(rest) + ", mark it " + marks.next());
     }
     return new Steps(panel.stock() + ", piece " + panel.number(), lines);
   }

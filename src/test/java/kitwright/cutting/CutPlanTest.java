@@ -50,7 +50,8 @@ class CutPlanTest {
                 List.of("from 10 to 1190: side 1, 1180 mm", "from 1193 to 2373: side 2, 1180 mm")),
             new Steps(
                 "larch, piece 2",
-                List.of("from 10 to 1190: side 3, 1180 mm", "keep 1197 mm, mark it larch-rest")));
+                List.of(
+                    "from 10 to 1190: side 3, 1180 mm", "keep 1197 mm, mark it larch-staves-1")));
   }
 
   @Test
@@ -125,5 +126,26 @@ class CutPlanTest {
     assertThat(after.stock())
         .singleElement()
         .satisfies(rest -> assertThat(rest.size().orElseThrow()).hasToString("1217 x 110 x 32 mm"));
+  }
+
+  /** What is written on the wood is what its record is called. */
+  @Test
+  void everyRestIsMarkedWithTheIdOfItsRecord() {
+    CutPlan plan =
+        plan(
+            """
+            stock: [{id: ply, what: off-cut, size: 900 x 500 x 6 mm, pieces: 2}]
+            cuts: [{id: gussets, from: [ply], kerf: 3 mm, parts: [{mark: gusset, length: 200 mm, width: 150 mm, qty: 16}]}]
+            """);
+    List<String> marks =
+        Steps.of(plan).stream()
+            .flatMap(steps -> steps.lines().stream())
+            .filter(line -> line.startsWith("keep"))
+            .map(line -> line.substring(line.lastIndexOf(' ') + 1))
+            .toList();
+    assertThat(marks).hasSizeGreaterThan(1).doesNotHaveDuplicates();
+    assertThat(Sample.ledger(Remnants.yaml(plan, TODAY)).stock())
+        .extracting(stock -> stock.id())
+        .isEqualTo(marks);
   }
 }
