@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
@@ -46,17 +47,30 @@ public final class Assessments {
   }
 
   /**
-   * The verdict alone.
-   *
-   * @param stuffs empty as yet
+   * Tells of one built section after another whether the assessment passes with it, as {@link
+   * #result} would; what does not hang on the built section is worked out once.
    */
-  static Verdict verdict(
-      Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
+  static Predicate<Section> trials(Assessment assessment, Ledger ledger) {
     try {
-      return new Examiner(assessment, sections, stuffs).verdict();
+      Examiner ahead =
+          Examiner.ahead(assessment, ledger::section, Stuffs.of(assessment, ledger));
+      return built -> passes(ahead, replacing(built, ledger));
     } catch (IllegalArgumentException beyond) {
-      return beyond(beyond);
+      return built -> false;
     }
+  }
+
+  private static boolean passes(Examiner ahead, Function<Ref, Optional<Section>> sections) {
+    try {
+      return ahead.again(sections).passes();
+    } catch (IllegalArgumentException beyond) {
+      return false;
+    }
+  }
+
+  /** The sections of a ledger, one of them replaced. */
+  static Function<Ref, Optional<Section>> replacing(Section other, Ledger ledger) {
+    return ref -> ref.id().equals(other.id()) ? Optional.of(other) : ledger.section(ref);
   }
 
   /** Mechanics refuses numbers that cannot be, such as a span of a thousand kilometres. */

@@ -17,20 +17,49 @@ import kitwright.value.Quantity;
 /**
  * What a beam carries, without its safety factor.
  *
+ * @param stated as the ledger has it
  * @param span m
+ * @param force spread or at a point, N
+ * @param tip N
+ * @param own the weights that count
  * @param moment the greatest, N·m
  * @param shear the greatest, N
+ * @param arm where it is a cantilever
  * @param held loads of a beam held at both ends; all bend it most at the same place
- * @param how in words and formulas, a line each
  */
 record BeamLoad(
+    Load stated,
     double span,
+    double force,
+    double tip,
+    List<Own> own,
     double moment,
     double shear,
-    Optional<Cantilever> cantilever,
-    List<Held> held,
-    List<String> how) {
+    Optional<Arm> arm,
+    List<Held> held) {
   private static final double SEA_WATER = 1025;
+
+  /**
+   * A cantilever.
+   *
+   * @param give what its tip gives where EI is 1 N·m² and GA 1 N
+   */
+  record Arm(Cantilever beam, Deflection give) {
+    static Arm of(double span, List<SpanLoad> loads) {
+      Cantilever beam = new Cantilever(span, loads);
+      return new Arm(beam, beam.deflection(List.of(new Stretch(0, span, 1, 1)), span));
+    }
+
+    /** With more on it: what each brings is added. */
+    Arm with(List<SpanLoad> more) {
+      Deflection added = of(beam.length(), more).give;
+      List<SpanLoad> all = new ArrayList<>(more);
+      all.addAll(beam.loads());
+      return new Arm(
+          new Cantilever(beam.length(), all),
+          new Deflection(give.bending() + added.bending(), give.shear() + added.shear()));
+    }
+  }
 
   /** A load in N on a beam held at both ends. */
   record Held(BeamCase beam, double force) {}
@@ -73,8 +102,8 @@ record BeamLoad(
   }
 
   BeamLoad {
+    own = List.copyOf(own);
     held = List.copyOf(held);
-    how = List.copyOf(how);
   }
 
   /**
@@ -83,13 +112,17 @@ record BeamLoad(
    * @param own the parts whose weight counts where the load asks for it
    */
   static Optional<BeamLoad> of(Load load, List<Own> own, List<String> lacking) {
+    return of(load, lacking).map(bare -> bare.with(own));
+  }
+
+  /** The load without the weight of any part. */
+  static Optional<BeamLoad> of(Load load, List<String> lacking) {
     if (load.span().filter(span -> !span.isNone()).isEmpty()) {
       lacking.add("the load does not state its span");
       return Optional.empty();
     }
     double span = load.span().get().base();
-    List<String> how = new ArrayList<>();
-    Optional<Double> force = force(load, how);
+    Optional<Double> force = force(load);
     double tip = load.tipForce().map(Quantity::base).orElse(0.0);
     if (force.isEmpty() && tip == 0 && !load.selfWeight()) {
       lacking.add(
@@ -97,74 +130,55 @@ record BeamLoad(
               + " lift, or self-weight: yes");
       return Optional.empty();
     }
-    if (tip > 0) {
-      how.add("tip force " + Print.with(tip, "N"));
-    }
-    List<Own> weighing =
-        load.selfWeight()
-            ? own.stream().filter(part -> part.from() < Math.min(part.to(), span)).toList()
-            : List.of();
-    weighing.forEach(part -> how.add(part.how()));
     return switch (load.support().orElse(Support.CANTILEVER)) {
-      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip, weighing, how));
-      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, weighing, how, lacking);
+      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip));
+      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, tip, lacking);
     };
   }
 
-  private static String of(List<Own> weighing) {
-    return weighing.isEmpty()
-        ? ""
-        : String.join(" and ", weighing.stream().map(Own::part).toList()) + ": ";
-  }
-
-  private static Optional<Double> force(Load load, List<String> how) {
+  private static Optional<Double> force(Load load) {
     if (load.force().isPresent()) {
-      how.add("force " + load.force().get());
       return load.force().map(Quantity::base);
     }
-    if (load.speed().isPresent() && load.area().isPresent() && load.lift().isPresent()) {
-      double rho = load.density().map(Quantity::base).orElse(SEA_WATER);
-      double speed = load.speed().get().base();
+    if (isFlow(load)) {
+      double rho = density(load);
       double area = load.area().get().base();
-      double lift = load.lift().get().doubleValue();
-      if (!(rho > 0) || !(area > 0)) {
-        return Optional.empty();
-      }
-      double force = new SideForce(rho, speed, area, lift).force();
-      how.add(
-          "F = ½·ρ·V²·A·C_L = ½ · "
-              + Print.number(rho)
-              + " · "
-              + Print.number(speed)
-              + "² · "
-              + Print.number(area)
-              + " · "
-              + Print.number(lift)
-              + " = "
-              + Print.with(force, "N"));
-      return Optional.of(force).filter(some -> some > 0);
+      return rho > 0 && area > 0
+          ? Optional.of(sideForce(load)).filter(some -> some > 0)
+          : Optional.empty();
     }
-    if (load.pressure().isPresent() && load.breadth().isPresent() && load.span().isPresent()) {
-      double force =
-          load.pressure().get().base() * load.breadth().get().base() * load.span().get().base();
-      how.add(
-          "F = p·b·L = "
-              + load.pressure().get()
-              + " · "
-              + load.breadth().get()
-              + " · "
-              + load.span().get()
-              + " = "
-              + Print.with(force, "N"));
-      return Optional.of(force).filter(some -> some > 0);
-    }
-    return Optional.empty();
+    return isPressed(load) ? Optional.of(pressed(load)).filter(some -> some > 0) : Optional.empty();
   }
 
-  private static BeamLoad cantilever(
-      Load load, double span, double force, double tip, List<Own> weighing, List<String> how) {
+  private static boolean isFlow(Load load) {
+    return load.speed().isPresent() && load.area().isPresent() && load.lift().isPresent();
+  }
+
+  private static double density(Load load) {
+    return load.density().map(Quantity::base).orElse(SEA_WATER);
+  }
+
+  private static double sideForce(Load load) {
+    return new SideForce(
+            density(load),
+            load.speed().orElseThrow().base(),
+            load.area().orElseThrow().base(),
+            load.lift().orElseThrow().doubleValue())
+        .force();
+  }
+
+  private static boolean isPressed(Load load) {
+    return load.pressure().isPresent() && load.breadth().isPresent() && load.span().isPresent();
+  }
+
+  private static double pressed(Load load) {
+    return load.pressure().orElseThrow().base()
+        * load.breadth().orElseThrow().base()
+        * load.span().orElseThrow().base();
+  }
+
+  private static BeamLoad cantilever(Load load, double span, double force, double tip) {
     List<SpanLoad> loads = new ArrayList<>();
-    weighing.forEach(part -> loads.add(part.weight(span)));
     if (tip > 0) {
       loads.add(new SpanLoad.Point(span, tip));
     }
@@ -176,19 +190,126 @@ record BeamLoad(
             case ELLIPTIC -> new SpanLoad.Elliptic(span, force);
           });
     }
-    Cantilever beam = new Cantilever(span, loads);
-    var root = beam.at(0);
-    how.add(
-        of(weighing)
-            + "cantilever of "
-            + Print.with(span, "m")
-            + (force > 0 ? ", the force " + shape(load) : "")
-            + ": M = "
-            + Print.with(root.moment(), "N·m")
-            + " and V = "
-            + Print.with(root.shear(), "N")
-            + " at the support");
-    return new BeamLoad(span, root.moment(), root.shear(), Optional.of(beam), List.of(), how);
+    return on(load, span, force, tip, List.of(), Arm.of(span, loads));
+  }
+
+  private static BeamLoad on(
+      Load load, double span, double force, double tip, List<Own> own, Arm arm) {
+    var root = arm.beam().at(0);
+    return new BeamLoad(
+        load, span, force, tip, own, root.moment(), root.shear(), Optional.of(arm), List.of());
+  }
+
+  private static Optional<BeamLoad> held(
+      Load load, double span, double force, double tip, List<String> lacking) {
+    Shape shape = load.shape().orElse(Shape.UNIFORM);
+    if (shape == Shape.ELLIPTIC) {
+      lacking.add("an elliptic load is worked out on a cantilever only");
+      return Optional.empty();
+    }
+    BeamCase middle = isSimple(load) ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE;
+    List<Held> held =
+        force > 0
+            ? List.of(new Held(shape == Shape.POINT ? middle : even(load), force))
+            : List.of();
+    return Optional.of(between(load, span, force, tip, List.of(), held));
+  }
+
+  private static BeamLoad between(
+      Load load, double span, double force, double tip, List<Own> own, List<Held> held) {
+    double moment = held.stream().mapToDouble(one -> one.beam().moment(one.force(), span)).sum();
+    double shear = held.stream().mapToDouble(one -> one.beam().shear(one.force())).sum();
+    return new BeamLoad(load, span, force, tip, own, moment, shear, Optional.empty(), held);
+  }
+
+  private static boolean isSimple(Load load) {
+    return load.support().orElse(Support.SIMPLE) == Support.SIMPLE;
+  }
+
+  private static BeamCase even(Load load) {
+    return isSimple(load) ? BeamCase.SIMPLE_EVEN : BeamCase.FIXED_EVEN;
+  }
+
+  /** The same with the own weight of so many parts, where the load asks for that. */
+  BeamLoad with(List<Own> parts) {
+    if (!stated.selfWeight()) {
+      return this;
+    }
+    List<Own> weighing =
+        parts.stream().filter(part -> part.from() < Math.min(part.to(), span)).toList();
+    if (arm.isPresent()) {
+      List<SpanLoad> weights = new ArrayList<>();
+      weighing.forEach(part -> weights.add(part.weight(span)));
+      return on(stated, span, force, tip, weighing, arm.get().with(weights));
+    }
+    List<Held> all = new ArrayList<>(held);
+    weighing.forEach(part -> all.add(new Held(even(stated), part.weight(span).total())));
+    return between(stated, span, force, tip, weighing, all);
+  }
+
+  Optional<Cantilever> cantilever() {
+    return arm.map(Arm::beam);
+  }
+
+  /** How it came about, in words and formulas, a line each. */
+  List<String> how() {
+    List<String> how = new ArrayList<>();
+    howForced().ifPresent(how::add);
+    if (tip > 0) {
+      how.add("tip force " + Print.with(tip, "N"));
+    }
+    own.forEach(part -> how.add(part.how()));
+    String weighing =
+        own.isEmpty()
+            ? ""
+            : String.join(" and ", own.stream().map(Own::part).toList()) + ": ";
+    how.add(weighing + (arm.isPresent() ? howHanging() : howHeld()));
+    return how;
+  }
+
+  private Optional<String> howForced() {
+    if (stated.force().isPresent()) {
+      return Optional.of("force " + stated.force().get());
+    }
+    if (isFlow(stated)) {
+      double rho = density(stated);
+      double area = stated.area().get().base();
+      return rho > 0 && area > 0
+          ? Optional.of(
+              "F = ½·ρ·V²·A·C_L = ½ · "
+                  + Print.number(rho)
+                  + " · "
+                  + Print.number(stated.speed().get().base())
+                  + "² · "
+                  + Print.number(area)
+                  + " · "
+                  + Print.number(stated.lift().get().doubleValue())
+                  + " = "
+                  + Print.with(sideForce(stated), "N"))
+          : Optional.empty();
+    }
+    return isPressed(stated)
+        ? Optional.of(
+            "F = p·b·L = "
+                + stated.pressure().get()
+                + " · "
+                + stated.breadth().get()
+                + " · "
+                + stated.span().get()
+                + " = "
+                + Print.with(pressed(stated), "N"))
+        : Optional.empty();
+  }
+
+  private String howHanging() {
+    return "cantilever of "
+        + Print.with(span, "m")
+        + (force > 0 ? ", the force " + shape(stated) : "")
+        + ": M = "
+        + Print.with(moment, "N·m")
+        + " and V = "
+        + Print.with(shear, "N")
+        + " at the support";
   }
 
   private static String shape(Load load) {
@@ -199,47 +320,25 @@ record BeamLoad(
     };
   }
 
-  private static Optional<BeamLoad> held(
-      Load load,
-      double span,
-      double force,
-      List<Own> weighing,
-      List<String> how,
-      List<String> lacking) {
-    Shape shape = load.shape().orElse(Shape.UNIFORM);
-    if (shape == Shape.ELLIPTIC) {
-      lacking.add("an elliptic load is worked out on a cantilever only");
-      return Optional.empty();
-    }
-    boolean simple = load.support().orElse(Support.SIMPLE) == Support.SIMPLE;
-    BeamCase even = simple ? BeamCase.SIMPLE_EVEN : BeamCase.FIXED_EVEN;
-    BeamCase middle = simple ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE;
-    List<Held> held = new ArrayList<>();
-    if (force > 0) {
-      held.add(new Held(shape == Shape.POINT ? middle : even, force));
-    }
-    weighing.forEach(part -> held.add(new Held(even, part.weight(span).total())));
-    double moment = held.stream().mapToDouble(one -> one.beam().moment(one.force(), span)).sum();
-    double shear = held.stream().mapToDouble(one -> one.beam().shear(one.force())).sum();
-    how.add(
-        of(weighing)
-            + (simple ? "simply supported" : "clamped at both ends")
-            + " over "
-            + Print.with(span, "m")
-            + (force > 0
-                ? (shape == Shape.POINT ? ", the force at the middle" : ", the force spread evenly")
-                : "")
-            + ": M = "
-            + Print.with(moment, "N·m")
-            + ", V = "
-            + Print.with(shear, "N"));
-    return Optional.of(new BeamLoad(span, moment, shear, Optional.empty(), held, how));
+  private String howHeld() {
+    boolean point = stated.shape().orElse(Shape.UNIFORM) == Shape.POINT;
+    return (isSimple(stated) ? "simply supported" : "clamped at both ends")
+        + " over "
+        + Print.with(span, "m")
+        + (force > 0
+            ? (point ? ", the force at the middle" : ", the force spread evenly")
+            : "")
+        + ": M = "
+        + Print.with(moment, "N·m")
+        + ", V = "
+        + Print.with(shear, "N");
   }
 
   /** The greatest deflection of a beam of one section. */
   Deflection deflection(double bending, double shearing) {
-    if (cantilever.isPresent()) {
-      return cantilever.get().deflection(List.of(new Stretch(0, span, bending, shearing)), span);
+    if (arm.isPresent()) {
+      Deflection give = arm.get().give();
+      return new Deflection(give.bending() / bending, give.shear() / shearing);
     }
     double bent = 0;
     double sheared = 0;

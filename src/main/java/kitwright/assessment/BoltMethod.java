@@ -1,5 +1,6 @@
 package kitwright.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,11 +75,38 @@ final class BoltMethod {
       Section section, MetricThread thread, Material material, double count, Stuffs stuffs) {
     Figures figures = new Figures();
     double area = thread.stressArea();
-    String mm2 = Print.with(area * 1e6, "mm²");
     OptionalDouble pull = stuffs.needed(material, MaterialProperty.TENSILE_STRENGTH);
     OptionalDouble proof = stuffs.value(material, MaterialProperty.PROOF_STRESS);
     OptionalDouble shear = stuffs.value(material, MaterialProperty.SHEAR_STRENGTH);
-    List<Step> steps = new java.util.ArrayList<>();
+    List<Borne> all = new ArrayList<>();
+    pull.ifPresent(
+        rm -> {
+          all.add(new Borne(Measure.BOLT_TENSION, "n·R_m·A_s", OptionalDouble.empty(), count, rm, area));
+          if (shear.isPresent()) {
+            all.add(new Borne(Measure.BOLT_SHEAR, "n·τ·A_s", OptionalDouble.empty(), count, shear.getAsDouble(), area));
+            return;
+          }
+          shearFactor(material)
+              .ifPresentOrElse(
+                  factor -> all.add(new Borne(Measure.BOLT_SHEAR, "·R_m·A_s", OptionalDouble.of(factor), count, factor * rm, area)),
+                  () ->
+                      figures.lacks(
+                          Measure.BOLT_SHEAR,
+                          material.id() + " does not state its shear-strength"));
+        });
+    proof.ifPresent(rp -> all.add(new Borne(Measure.BOLT_PROOF, "n·R_p·A_s", OptionalDouble.empty(), count, rp, area)));
+    if (proof.isEmpty()) {
+      figures.lacks(Measure.BOLT_PROOF, material.id() + " does not state its proof-stress");
+    }
+    all.forEach(borne -> figures.put(borne.measure(), borne.load()));
+    stuffs.note(
+        "bolts by the least values of their class; shear through the thread; no bearing, no prying,"
+            + " no preload");
+    return new Outcome(figures, () -> List.of(working(section, thread, all)));
+  }
+
+  private static Working working(Section section, MetricThread thread, List<Borne> all) {
+    List<Step> steps = new ArrayList<>();
     steps.add(
         new Step(
             "stress area",
@@ -87,41 +115,42 @@ final class BoltMethod {
                 + Print.number(thread.diameter() * 1000)
                 + ", pitch "
                 + Print.with(thread.pitch() * 1000, "mm"),
-            mm2));
-    pull.ifPresent(
-        rm -> {
-          put(figures, steps, Measure.BOLT_TENSION, "n·R_m·A_s", count, rm, area);
-          if (shear.isPresent()) {
-            put(figures, steps, Measure.BOLT_SHEAR, "n·τ·A_s", count, shear.getAsDouble(), area);
-            return;
-          }
-          shearFactor(material)
-              .ifPresentOrElse(
-                  factor ->
-                      put(
-                          figures,
-                          steps,
-                          Measure.BOLT_SHEAR,
-                          "n·" + Print.number(factor) + "·R_m·A_s",
-                          count,
-                          factor * rm,
-                          area),
-                  () ->
-                      figures.lacks(
-                          Measure.BOLT_SHEAR,
-                          material.id() + " does not state its shear-strength"));
-        });
-    proof.ifPresent(rp -> put(figures, steps, Measure.BOLT_PROOF, "n·R_p·A_s", count, rp, area));
-    if (proof.isEmpty()) {
-      figures.lacks(Measure.BOLT_PROOF, material.id() + " does not state its proof-stress");
+            Print.with(thread.stressArea() * 1e6, "mm²")));
+    all.forEach(borne -> steps.add(borne.step()));
+    return new Working(section.what().orElse(section.id()), List.of(), List.of(), steps);
+  }
+
+  /**
+   * What so many bolts bear in one way.
+   *
+   * @param formula what stands behind the factor, where there is one
+   * @param factor of shear strength on tensile strength
+   * @param stress Pa
+   * @param area m²
+   */
+  private record Borne(
+      Measure measure,
+      String formula,
+      OptionalDouble factor,
+      double count,
+      double stress,
+      double area) {
+    /** kN. */
+    double load() {
+      return count * stress * area / 1000;
     }
-    stuffs.note(
-        "bolts by the least values of their class; shear through the thread; no bearing, no prying,"
-            + " no preload");
-    return new Outcome(
-        figures,
-        () ->
-            List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
+
+    Step step() {
+      return new Step(
+          measure.words(),
+          factor.isPresent() ? "n·" + Print.number(factor.getAsDouble()) + formula : formula,
+          Print.number(count)
+              + " · "
+              + Print.with(stress / 1e6, "MPa")
+              + " · "
+              + Print.with(area * 1e6, "mm²"),
+          Print.with(load(), "kN"));
+    }
   }
 
   /**
@@ -134,27 +163,5 @@ final class BoltMethod {
         ? BoltClass.marked(marked.group(1).toUpperCase(Locale.ROOT).replaceFirst("^(\\d+)-", "$1."))
             .map(BoltClass::shearFactor)
         : Optional.empty();
-  }
-
-  private static void put(
-      Figures figures,
-      List<Step> steps,
-      Measure measure,
-      String formula,
-      double count,
-      double stress,
-      double area) {
-    double load = count * stress * area / 1000;
-    figures.put(measure, load);
-    steps.add(
-        new Step(
-            measure.words(),
-            formula,
-            Print.number(count)
-                + " · "
-                + Print.with(stress / 1e6, "MPa")
-                + " · "
-                + Print.with(area * 1e6, "mm²"),
-            Print.with(load, "kN")));
   }
 }

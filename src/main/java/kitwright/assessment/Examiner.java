@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,12 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import kitwright.assessment.BeamLoad.Own;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
+import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.load.Cantilever;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -30,7 +33,10 @@ final class Examiner {
   private final List<String> lacking = new ArrayList<>();
   private final List<String> failing = new ArrayList<>();
   private final Map<String, Optional<Part>> parts = new LinkedHashMap<>();
-  private final Set<String> loadLines = new LinkedHashSet<>();
+  private final Map<String, Bending> bendings = new HashMap<>();
+  private final List<BeamLoad> loads = new ArrayList<>();
+  private Optional<BeamLoad> bare = Optional.empty();
+  private Optional<Outcome> drawn = Optional.empty();
 
   /**
    * @param stuffs of this assessment, empty as yet
@@ -42,30 +48,91 @@ final class Examiner {
   }
 
   /** What both sides come to. */
-  private record Compared(Outcome designed, Outcome built, List<Row> rows, WeakLinks links) {}
+  private record Compared(Outcome designed, Outcome built, List<Row> rows) {}
+
+  /**
+   * One that has worked out whatever does not hang on the built section: many an {@link #again} may
+   * follow. None of them notes anything here.
+   */
+  static Examiner ahead(
+      Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
+    Examiner ahead = new Examiner(assessment, sections, stuffs);
+    ahead.start();
+    if (!ahead.isBuilt(assessment.designed())) {
+      ahead.drawn = Optional.of(ahead.side(assessment.designed(), "designed"));
+    }
+    assessment
+        .weakLink()
+        .filter(link -> ahead.isBeam())
+        .ifPresent(
+            link ->
+                Stream.of(link.sacrificial(), link.protectedPart())
+                    .filter(ref -> !ahead.isBuilt(Optional.of(ref)))
+                    .flatMap(ref -> sections.apply(ref).stream())
+                    .filter(section -> !isBolt(section))
+                    .forEach(section -> ahead.part(section).ifPresent(ahead::bending)));
+    return ahead;
+  }
+
+  /** The same assessment with another built section. */
+  Examiner again(Function<Ref, Optional<Section>> other) {
+    Examiner again = new Examiner(assessment, other, stuffs.branch());
+    again.lacking.addAll(lacking);
+    again.parts.putAll(parts);
+    again.bendings.putAll(bendings);
+    again.bare = bare;
+    again.drawn = drawn;
+    return again;
+  }
+
+  private boolean isBuilt(Optional<Ref> ref) {
+    return ref.map(Ref::id).equals(assessment.built().map(Ref::id));
+  }
+
+  private void start() {
+    checkFactors();
+    if (isBeam()) {
+      bare = assessment.load().flatMap(some -> BeamLoad.of(some, lacking));
+      load(List.of());
+    }
+  }
 
   private Compared compared() {
-    checkFactors();
-    loaded();
-    Outcome designed = side(assessment.designed(), "designed");
+    Outcome designed = drawn.orElseGet(() -> side(assessment.designed(), "designed"));
     Outcome built = side(assessment.built(), "built");
     if (assessment.built().isEmpty()) {
       lacking.add("it does not name the section as built (“built”)");
     }
-    List<Row> rows = new ArrayList<>(new Comparison(assessment, designed, built, lacking).rows());
-    return new Compared(designed, built, rows, links(rows));
+    return new Compared(
+        designed, built, new Comparison(assessment, designed, built, lacking).rows());
   }
 
-  /** The verdict alone, as a search asks for it many times over. */
-  Verdict verdict() {
-    List<Row> rows = compared().rows();
-    return verdict(rows, leaning(rows));
+  /**
+   * Whether the verdict is a pass, as a search asks many times over: no more is worked out once
+   * something that is asked does not hold, and nothing is put into words.
+   */
+  boolean passes() {
+    List<Row> rows = new ArrayList<>(compared().rows());
+    if (!rows.stream().allMatch(Examiner::holds)) {
+      return false;
+    }
+    links(rows);
+    return failing.isEmpty()
+        && rows.stream().allMatch(Examiner::holds)
+        && open(rows, leaning(rows)).isEmpty()
+        && untold(rows).isEmpty();
+  }
+
+  private static boolean holds(Row row) {
+    return row.limit().isEmpty()
+        || row.outcome().filter(Verdict.Outcome.PASS::equals).isPresent();
   }
 
   Result result() {
+    start();
     Compared compared = compared();
-    List<Row> rows = compared.rows();
-    WeakLinks links = compared.links();
+    List<Row> rows = new ArrayList<>(compared.rows());
+    WeakLinks links = links(rows);
     List<Input> leaning = leaning(rows);
     List<Working> working = new ArrayList<>(stuffs.cured());
     working.addAll(compared.designed().working().get());
@@ -78,7 +145,7 @@ final class Examiner {
         stuffs.inputs(),
         leaning,
         Factors.of(assessment).lines(),
-        List.copyOf(loadLines),
+        List.copyOf(loadLines()),
         working,
         links.stations(),
         stuffs.notes(),
@@ -101,10 +168,10 @@ final class Examiner {
   }
 
   /** The load is told even where a section cannot be worked out. */
-  private void loaded() {
-    if (isBeam()) {
-      load(List.of());
-    }
+  private Set<String> loadLines() {
+    Set<String> lines = new LinkedHashSet<>();
+    loads.forEach(load -> lines.addAll(load.how()));
+    return lines;
   }
 
   private boolean isBeam() {
@@ -113,9 +180,8 @@ final class Examiner {
 
   /** The load with the own weight of so many parts, where it asks for that. */
   private Optional<BeamLoad> load(List<Own> own) {
-    Optional<BeamLoad> load = assessment.load().flatMap(some -> BeamLoad.of(some, own, lacking));
-    boolean whole = assessment.load().filter(Assessment.Load::selfWeight).isEmpty();
-    load.filter(any -> whole || !own.isEmpty()).ifPresent(some -> loadLines.addAll(some.how()));
+    Optional<BeamLoad> load = bare.map(some -> some.with(own));
+    load.filter(some -> !some.stated().selfWeight() || !own.isEmpty()).ifPresent(loads::add);
     return load;
   }
 
@@ -131,7 +197,7 @@ final class Examiner {
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
           part(section.get())
-              .map(part -> SectionMethod.of(part, load(List.of(Own.of(part))), factor()))
+              .map(part -> SectionMethod.of(part, bending(part), load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get());
       case LAMINATE -> stack(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
@@ -221,6 +287,10 @@ final class Examiner {
     return parts.computeIfAbsent(section.id(), id -> new Parts(stuffs, new Findings()).of(section));
   }
 
+  private Bending bending(Part part) {
+    return bendings.computeIfAbsent(part.id(), id -> Bending.of(part.beam()));
+  }
+
   private WeakLinks links(List<Row> rows) {
     if (assessment.weakLink().isEmpty()) {
       return WeakLinks.lacking(List.of());
@@ -273,14 +343,14 @@ final class Examiner {
     Optional<Part> kept = part(safe.get());
     if (isBolt(weak.get())) {
       return kept.map(
-              one -> PinLink.of(weak.get(), one, cantilever(List.of(Own.of(one))), at, stuffs))
+              one -> PinLink.of(weak.get(), one, bending(one), cantilever(List.of(Own.of(one))), at, stuffs))
           .orElseGet(() -> WeakLinks.lacking(List.of()));
     }
     return part(weak.get())
         .flatMap(
             one ->
                 kept.map(
-                    other -> WeakLinks.of(one, other, cantilever(Own.joined(other, one, at)), at)))
+                    other -> WeakLinks.of(one, other, this::bending, cantilever(Own.joined(other, one, at)), at)))
         .orElseGet(() -> WeakLinks.lacking(List.of()));
   }
 
@@ -315,9 +385,20 @@ final class Examiner {
     rows.stream()
         .filter(row -> row.outcome().filter(Verdict.Outcome.FAIL::equals).isPresent())
         .forEach(row -> failing.add(missed(row)));
+    Set<String> open = open(rows, leaning);
     if (!failing.isEmpty()) {
-      return Verdict.fail(failing);
+      List<String> reasons = new ArrayList<>(failing);
+      open.forEach(unknown -> reasons.add("not known: " + unknown));
+      return Verdict.fail(reasons);
     }
+    if (open.isEmpty()) {
+      open.addAll(untold(rows));
+    }
+    return open.isEmpty() ? Verdict.pass() : Verdict.cannotTell(List.copyOf(open));
+  }
+
+  /** What is lacking for a verdict, each a clause. */
+  private Set<String> open(List<Row> rows, List<Input> leaning) {
     Set<String> open = new LinkedHashSet<>(stuffs.lacking());
     open.addAll(lacking);
     rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
@@ -336,10 +417,7 @@ final class Examiner {
         && assessment.weakLink().isEmpty()) {
       open.add("it requires nothing (“require”)");
     }
-    if (open.isEmpty()) {
-      untold(rows).forEach(open::add);
-    }
-    return open.isEmpty() ? Verdict.pass() : Verdict.cannotTell(List.copyOf(open));
+    return open;
   }
 
   /** What is asked and has no number: nothing passes by not being there. */

@@ -45,7 +45,8 @@ final class Figures {
   }
 
   List<String> lacking(Measure measure) {
-    return lacking.getOrDefault(measure, List.of()).stream().distinct().toList();
+    List<String> lacks = lacking.get(measure);
+    return lacks == null ? List.of() : lacks.stream().distinct().toList();
   }
 
   Set<Measure> known() {

@@ -25,6 +25,35 @@ final class LaminateMethod {
     figures.put(Measure.PLATE_MASS, laminate.arealMass());
     figures.put(Measure.THICKNESS, laminate.thickness() * 1000);
     Laminate turned = laminate.rotated(90);
+    List<Strength> strengths = new ArrayList<>();
+    strength(figures, Measure.TENSION, part, laminate::tension, laminate.thickness(), strengths);
+    strength(
+        figures, Measure.COMPRESSION, part, laminate::compression, laminate.thickness(), strengths);
+    strength(figures, Measure.TENSION_ACROSS, part, turned::tension, turned.thickness(), strengths);
+    strength(
+        figures,
+        Measure.COMPRESSION_ACROSS,
+        part,
+        turned::compression,
+        turned.thickness(),
+        strengths);
+    strength(
+        figures, Measure.SHEAR_STRENGTH, part, laminate::shear, laminate.thickness(), strengths);
+    return new Outcome(figures, () -> List.of(working(part, steps(free, strengths))));
+  }
+
+  /** In kN/m, by maximum strain and by Tsai and Wu. */
+  private record Strength(Measure measure, double one, double other) {
+    Step step() {
+      return new Step(
+          measure.words(),
+          "lower of maximum strain and Tsai–Wu, times thickness",
+          Print.with(one, "kN/m") + " and " + Print.with(other, "kN/m"),
+          Print.with(Math.min(one, other), "kN/m"));
+    }
+  }
+
+  private static List<Step> steps(double free, List<Strength> strengths) {
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step(
@@ -32,14 +61,8 @@ final class LaminateMethod {
             "E_x·t = 1/a₁₁, a = A⁻¹",
             "1 / " + Print.with(1e9 / free, "m/GN"),
             Print.with(free / 1e6, "MN/m")));
-    strength(figures, Measure.TENSION, part, laminate::tension, laminate.thickness(), steps);
-    strength(
-        figures, Measure.COMPRESSION, part, laminate::compression, laminate.thickness(), steps);
-    strength(figures, Measure.TENSION_ACROSS, part, turned::tension, turned.thickness(), steps);
-    strength(
-        figures, Measure.COMPRESSION_ACROSS, part, turned::compression, turned.thickness(), steps);
-    strength(figures, Measure.SHEAR_STRENGTH, part, laminate::shear, laminate.thickness(), steps);
-    return new Outcome(figures, () -> List.of(working(part, steps)));
+    strengths.forEach(strength -> steps.add(strength.step()));
+    return steps;
   }
 
   /** By maximum strain and by Tsai and Wu; the lower counts. */
@@ -49,7 +72,7 @@ final class LaminateMethod {
       Part part,
       Function<Criterion, OptionalDouble> stress,
       double thickness,
-      List<Step> steps) {
+      List<Strength> strengths) {
     OptionalDouble strain = stress.apply(Criterion.MAXIMUM_STRAIN);
     OptionalDouble quadratic = stress.apply(Criterion.TSAI_WU);
     if (strain.isEmpty() || quadratic.isEmpty()) {
@@ -70,12 +93,7 @@ final class LaminateMethod {
     double other = quadratic.getAsDouble() * thickness / 1000;
     String by = one <= other ? "by maximum strain" : "by Tsai and Wu";
     figures.put(measure, Figure.of(Math.min(one, other), "first ply failure " + by));
-    steps.add(
-        new Step(
-            measure.words(),
-            "lower of maximum strain and Tsai–Wu, times thickness",
-            Print.with(one, "kN/m") + " and " + Print.with(other, "kN/m"),
-            Print.with(Math.min(one, other), "kN/m")));
+    strengths.add(new Strength(measure, one, other));
   }
 
   /** The plies as a table, then A, B and D. */

@@ -1,6 +1,7 @@
 package kitwright.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
@@ -71,39 +72,37 @@ final class PanelMethod {
       return new Pressed(span, breadth, total, support, factor, selfWeight);
     }
 
-    /** With the own weight of a panel of so many kg/m² where that is asked, and how. */
-    private Pressed with(double mass, List<Step> steps) {
-      if (!selfWeight) {
-        return this;
-      }
-      double total = pressure + mass * SpanLoad.STANDARD_GRAVITY;
-      steps.add(
-          new Step(
-              "pressure with its own weight, as if level",
-              "p + m·g",
-              Print.number(pressure) + " + " + Print.number(mass) + " · 9.80665",
-              Print.with(total, "Pa")));
-      return under(total);
+    /** With the own weight of a panel of so many kg/m² where that is asked. */
+    private Pressed with(double mass) {
+      return selfWeight ? under(pressure + mass * SpanLoad.STANDARD_GRAVITY) : this;
+    }
+
+    private Step step(double mass, double total) {
+      return new Step(
+          "pressure with its own weight, as if level",
+          "p + m·g",
+          Print.number(pressure) + " + " + Print.number(mass) + " · 9.80665",
+          Print.with(total, "Pa"));
     }
   }
 
   static Outcome of(Part part, Pressed given) {
     Figures figures = new Figures();
     Laminate laminate = part.laminate();
-    List<Step> steps = new ArrayList<>();
-    Pressed asked = given.with(laminate.arealMass(), steps);
+    double mass = laminate.arealMass();
+    Pressed asked = given.with(mass);
     Bending along = strip(part, 0);
     Bending across = strip(part, QUARTER);
-    PlateStiffness plate =
-        plate(laminate.stiffness(), along.shearStiffness(), across.shearStiffness());
+    Stiffness give = laminate.stiffness().inverse();
+    PlateStiffness plate = plate(give, along.shearStiffness(), across.shearStiffness());
     Panel panel = new Panel(asked.span(), asked.breadth(), asked.pressure(), plate);
     PlateResponse response =
         asked.support() == Support.SIMPLE ? panel.simplySupported() : panel.clamped();
     figures.put(Measure.PLATE_STIFFNESS, asked.pressure() / (response.deflection() * 1000));
     figures.put(Measure.DEFLECTION, response.deflection() * 1000);
-    figures.put(Measure.PLATE_MASS, laminate.arealMass());
+    figures.put(Measure.PLATE_MASS, mass);
     figures.put(Measure.THICKNESS, laminate.thickness() * 1000);
-    if (coupled(laminate.stiffness().inverse())) {
+    if (coupled(give)) {
       figures.lacks(
           Measure.PLATE_STIFFNESS, part.id() + " couples bend and twist, which is left out here");
     }
@@ -117,26 +116,18 @@ final class PanelMethod {
     figures.put(Measure.PLATE_SHEAR_ACROSS, qy, 1);
     double momentX = Math.max(Math.abs(response.mx()), Math.abs(response.edgeMx()));
     double momentY = Math.max(Math.abs(response.my()), Math.abs(response.edgeMy()));
-    stiffness(plate, asked, response, steps);
-    thin(part, plate, steps);
-    Optional<Figure> least = Optional.empty();
-    least = least(least, mx, momentX, "along the span", steps, "m_x", "N");
-    least = least(least, my, momentY, "across the span", steps, "m_y", "N");
-    least = least(least, qx, Math.abs(response.qx()), "along the span", steps, "q_x", "N/m");
-    least = least(least, qy, Math.abs(response.qy()), "across the span", steps, "q_y", "N/m");
+    List<Share> shares = new ArrayList<>();
+    share(mx, momentX, "along the span", "m_x", "N", shares);
+    share(my, momentY, "across the span", "m_y", "N", shares);
+    share(qx, Math.abs(response.qx()), "along the span", "q_x", "N/m", shares);
+    share(qy, Math.abs(response.qy()), "across the span", "q_y", "N/m", shares);
+    Optional<Share> least = shares.stream().min(Comparator.comparingDouble(Share::value));
     least.ifPresent(
         first -> {
+          Optional<String> how = Optional.of(first.how());
           figures.put(
-              Measure.PLATE_STRENGTH,
-              new Figure(first.value() * asked.pressure() / 1000, first.governing()));
-          figures.put(
-              Measure.RESERVE, new Figure(first.value() / asked.factor(), first.governing()));
-          steps.add(
-              new Step(
-                  "reserve factor",
-                  "least of these / γ",
-                  Print.number(first.value()) + " / " + Print.number(asked.factor()),
-                  Print.number(first.value() / asked.factor())));
+              Measure.PLATE_STRENGTH, new Figure(first.value() * asked.pressure() / 1000, how));
+          figures.put(Measure.RESERVE, new Figure(first.value() / asked.factor(), how));
         });
     for (Measure measure :
         List.of(
@@ -149,7 +140,27 @@ final class PanelMethod {
           .forEach(
               what -> figures.lacks(Measure.PLATE_STRENGTH, what).lacks(Measure.RESERVE, what));
     }
-    return new Outcome(figures, () -> List.of(LaminateMethod.working(part, steps)));
+    return new Outcome(
+        figures,
+        () -> {
+          List<Step> steps = new ArrayList<>();
+          if (asked.selfWeight()) {
+            steps.add(given.step(mass, asked.pressure()));
+          }
+          stiffness(plate, asked, response, steps);
+          thin(part, plate, steps);
+          shares.forEach(share -> steps.add(share.step()));
+          least.ifPresent(first -> steps.add(reserve(first, asked)));
+          return List.of(LaminateMethod.working(part, steps));
+        });
+  }
+
+  private static Step reserve(Share least, Pressed asked) {
+    return new Step(
+        "reserve factor",
+        "least of these / γ",
+        Print.number(least.value()) + " / " + Print.number(asked.factor()),
+        Print.number(least.value() / asked.factor()));
   }
 
   /**
@@ -219,9 +230,8 @@ final class PanelMethod {
     return sagging.value().orElse(0) <= hogging.value().orElse(0) ? sagging : hogging;
   }
 
-  /** D of a stack that is free to stretch: the inverse of the bending part of the inverse. */
-  private static PlateStiffness plate(Stiffness stack, double shearX, double shearY) {
-    Stiffness give = stack.inverse();
+  /** D of a stack that is free to stretch: the inverse of the bending part of its inverse. */
+  private static PlateStiffness plate(Stiffness give, double shearX, double shearY) {
     double det = give.d(1, 1) * give.d(2, 2) - give.d(1, 2) * give.d(1, 2);
     return new PlateStiffness(
         give.d(2, 2) / det,
@@ -238,29 +248,36 @@ final class PanelMethod {
     return Math.max(one, other) > COUPLED;
   }
 
-  private static Optional<Figure> least(
-      Optional<Figure> least,
+  /** What a strip bears in one way over what the plate asks of it. */
+  private record Share(Limit limit, double asked, String way, String symbol, String unit) {
+    double value() {
+      return limit.capacity() / asked;
+    }
+
+    String how() {
+      return Figures.words(limit) + ", " + way;
+    }
+
+    Step step() {
+      return new Step(
+          "first failure by " + how(),
+          symbol + " at first failure over " + symbol + " asked",
+          Print.with(limit.capacity(), unit) + " / " + Print.with(asked, unit),
+          Print.number(value()));
+    }
+  }
+
+  private static void share(
       Capacity capacity,
       double asked,
       String way,
-      List<Step> steps,
       String symbol,
-      String unit) {
-    Optional<Limit> limit = capacity.governing();
-    if (limit.isEmpty() || !(asked > 0)) {
-      return least;
-    }
-    double share = limit.get().capacity() / asked;
-    String how = Figures.words(limit.get()) + ", " + way;
-    steps.add(
-        new Step(
-            "first failure by " + how,
-            symbol + " at first failure over " + symbol + " asked",
-            Print.with(limit.get().capacity(), unit) + " / " + Print.with(asked, unit),
-            Print.number(share)));
-    return least.isPresent() && least.get().value() <= share
-        ? least
-        : Optional.of(Figure.of(share, how));
+      String unit,
+      List<Share> shares) {
+    capacity
+        .governing()
+        .filter(any -> asked > 0)
+        .ifPresent(limit -> shares.add(new Share(limit, asked, way, symbol, unit)));
   }
 
   private static void stiffness(

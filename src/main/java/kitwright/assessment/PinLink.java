@@ -7,6 +7,7 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Basis;
 import kitwright.ledger.Section;
+import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.load.Break;
 import kitwright.mechanics.load.BreakOrder;
 import kitwright.mechanics.load.Cantilever;
@@ -25,7 +26,13 @@ final class PinLink {
 
   private PinLink() {}
 
-  static WeakLinks of(Section pin, Part protectedPart, Cantilever load, double at, Stuffs stuffs) {
+  static WeakLinks of(
+      Section pin,
+      Part protectedPart,
+      Bending bending,
+      Cantilever load,
+      double at,
+      Stuffs stuffs) {
     Optional<Figure> stated =
         BoltMethod.of(pin, stuffs, new Findings()).figures().of(Measure.BOLT_SHEAR);
     Optional<Material> material = pin.material().flatMap(stuffs::material);
@@ -38,7 +45,7 @@ final class PinLink {
                   + " does not state how its strength scatters, and only its least is known"));
     }
     List<String> lacking = new ArrayList<>();
-    Optional<Strong> strong = WeakLinks.strong(protectedPart, lacking);
+    Optional<Strong> strong = WeakLinks.strong(bending, lacking);
     if (strong.isEmpty()) {
       return WeakLinks.lacking(lacking);
     }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.mechanics.remedy.Addition;
 import kitwright.mechanics.remedy.Remedy;
-import kitwright.value.Ref;
 
 /**
  * Searches the menu of an assessment for what makes the built section meet everything that is
@@ -64,11 +64,17 @@ public final class Remedies {
   private static Answer search(
       Assessment assessment, Ledger ledger, Section built, Result asIs, Least least) {
     Variant variant = new Variant(ref -> ledger.material(ref).map(Material::sort));
-    Stuffs shelf = Stuffs.of(assessment, ledger);
+    Optional<String> misfit =
+        assessment.menu().stream().flatMap(line -> variant.misfit(built, line).stream()).findFirst();
+    if (misfit.isPresent()) {
+      return none(misfit.get());
+    }
     Function<int[], Result> worked =
         counts ->
             Assessments.result(
-                assessment, ledger, sections(assessment, ledger, built, variant, counts));
+                assessment,
+                ledger,
+                Assessments.replacing(with(assessment, built, variant, counts), ledger));
     List<Addition> menu = new ArrayList<>();
     for (int i = 0; i < assessment.menu().size(); i++) {
       Assessment.Addition line = assessment.menu().get(i);
@@ -81,6 +87,7 @@ public final class Remedies {
       menu.add(new Addition(words(line, 1), line.most().orElse(MOST), price));
     }
     int[] tried = {0};
+    Predicate<Section> trials = Assessments.trials(assessment, ledger);
     Optional<Remedy.Found> found;
     try {
       found =
@@ -88,11 +95,7 @@ public final class Remedies {
               .cheapest(
                   counts -> {
                     tried[0]++;
-                    return Assessments.verdict(
-                            assessment,
-                            sections(assessment, ledger, built, variant, counts),
-                            shelf.afresh())
-                        .passes();
+                    return trials.test(with(assessment, built, variant, counts));
                   });
     } catch (IllegalArgumentException tooMany) {
       return none("The menu allows " + tooMany.getMessage() + ".");
@@ -121,14 +124,13 @@ public final class Remedies {
         : "every combination misses something that is asked.";
   }
 
-  private static Function<Ref, Optional<Section>> sections(
-      Assessment assessment, Ledger ledger, Section built, Variant variant, int[] counts) {
+  private static Section with(
+      Assessment assessment, Section built, Variant variant, int[] counts) {
     Section mended = built;
     for (int i = 0; i < counts.length; i++) {
       mended = variant.with(mended, assessment.menu().get(i), counts[i]);
     }
-    Section as = mended;
-    return ref -> ref.id().equals(as.id()) ? Optional.of(as) : ledger.section(ref);
+    return mended;
   }
 
   private static double mass(Result result) {

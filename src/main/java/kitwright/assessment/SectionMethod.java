@@ -15,8 +15,13 @@ import kitwright.mechanics.load.Deflection;
 final class SectionMethod {
   private SectionMethod() {}
 
-  static Outcome of(Part part, Optional<BeamLoad> load, double factor) {
-    Bending bending = Bending.of(part.beam());
+  /**
+   * The figures of a part.
+   *
+   * @param bending of the part, along its height
+   * @param load without its factor
+   */
+  static Outcome of(Part part, Bending bending, Optional<BeamLoad> load, double factor) {
     Bending across = Bending.of(part.beam().turned());
     Figures figures = new Figures();
     figures.put(Measure.STIFFNESS, bending.stiffness());
@@ -39,14 +44,39 @@ final class SectionMethod {
     figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
     figures.put(Measure.MASS, part.beam().massPerLength());
     figures.put(Measure.THICKNESS, part.thickness() * 1000);
-    List<Step> steps = new ArrayList<>();
-    load.ifPresent(some -> loaded(figures, some, factor, bending, steps));
+    Optional<Loaded> loaded = load.map(some -> loaded(figures, some, factor, bending));
     return new Outcome(
-        figures, () -> List.of(working(part, bending, shear, sagging, hogging, steps)));
+        figures,
+        () ->
+            List.of(
+                working(
+                    part,
+                    bending,
+                    shear,
+                    sagging,
+                    hogging,
+                    loaded.map(Loaded::steps).orElse(List.of()))));
   }
 
-  private static void loaded(
-      Figures figures, BeamLoad load, double factor, Bending bending, List<Step> steps) {
+  /** What a load does to the part. */
+  private record Loaded(BeamLoad load, double factor, Reserve reserve, Deflection deflection) {
+    List<Step> steps() {
+      List<Step> steps = new ArrayList<>();
+      reserve.step(load, factor).ifPresent(steps::add);
+      steps.add(
+          new Step(
+              "deflection under the load, no safety factor",
+              "w = ∫ M·m/EI dx + ∫ V·v/GA dx",
+              "bending "
+                  + Print.with(deflection.bending() * 1000, "mm")
+                  + " + shear "
+                  + Print.with(deflection.shear() * 1000, "mm"),
+              Print.with(deflection.total() * 1000, "mm")));
+      return steps;
+    }
+  }
+
+  private static Loaded loaded(Figures figures, BeamLoad load, double factor, Bending bending) {
     Reserve reserve = Reserve.of(figures, load, factor);
     reserve
         .figure()
@@ -64,16 +94,7 @@ final class SectionMethod {
             });
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
     figures.put(Measure.DEFLECTION, 1000 * deflection.total());
-    reserve.step(load, factor).ifPresent(steps::add);
-    steps.add(
-        new Step(
-            "deflection under the load, no safety factor",
-            "w = ∫ M·m/EI dx + ∫ V·v/GA dx",
-            "bending "
-                + Print.with(deflection.bending() * 1000, "mm")
-                + " + shear "
-                + Print.with(deflection.shear() * 1000, "mm"),
-            Print.with(deflection.total() * 1000, "mm")));
+    return new Loaded(load, factor, reserve, deflection);
   }
 
   /** The least of moment and shear capacity over what the load asks. */

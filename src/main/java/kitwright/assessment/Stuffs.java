@@ -68,6 +68,21 @@ final class Stuffs {
     return new Stuffs(table, factors, sources, shelf);
   }
 
+  /** The same, with all that was noted already: what follows is noted here only. */
+  Stuffs branch() {
+    Stuffs branch = afresh();
+    branch.known.putAll(known);
+    branch.takeOver(this);
+    return branch;
+  }
+
+  private void takeOver(Stuffs other) {
+    other.inputs.forEach(inputs::putIfAbsent);
+    lacking.addAll(other.lacking);
+    notes.addAll(other.notes);
+    cured.addAll(other.cured);
+  }
+
   List<Input> inputs() {
     return List.copyOf(inputs.values());
   }
@@ -102,10 +117,7 @@ final class Stuffs {
 
   private Optional<Stuff> taken(Ref ref) {
     Made made = shelf.computeIfAbsent(ref.id(), id -> made(ref));
-    made.noted().inputs.forEach(inputs::putIfAbsent);
-    lacking.addAll(made.noted().lacking);
-    notes.addAll(made.noted().notes);
-    cured.addAll(made.noted().cured);
+    takeOver(made.noted());
     return made.stuff();
   }
 

@@ -40,6 +40,26 @@ final class Variant {
     return grown(section, addition.dimension().get(), more);
   }
 
+  /** Why a line of the menu cannot be added to the section, where it measures something else. */
+  Optional<String> misfit(Section section, Addition addition) {
+    return section.dimensions().entrySet().stream()
+        .filter(one -> addition.material().isEmpty())
+        .filter(one -> addition.dimension().filter(one.getKey().id()::equals).isPresent())
+        .filter(one -> addition.step().filter(one.getValue()::convertsTo).isEmpty())
+        .map(
+            one ->
+                "The menu adds "
+                    + addition.step().map(Quantity::toString).orElse("no step")
+                    + " to the "
+                    + one.getKey()
+                    + " of "
+                    + section.named()
+                    + ", which is "
+                    + one.getValue()
+                    + ": name a dimension that is a length, and a step.")
+        .findFirst();
+  }
+
   /** Plies on the upper face, or on both; on a foil, outermost of the skin. */
   private static Section plied(Section section, Ref cloth, int faces, int count) {
     if (section.layers().isEmpty()) {

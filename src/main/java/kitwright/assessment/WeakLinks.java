@@ -3,6 +3,7 @@ package kitwright.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Sense;
@@ -41,10 +42,20 @@ record WeakLinks(
     return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why, List.of());
   }
 
-  static WeakLinks of(Part sacrificial, Part protectedPart, Cantilever load, double breaksAt) {
+  /**
+   * The order of two parts.
+   *
+   * @param bending of a part
+   */
+  static WeakLinks of(
+      Part sacrificial,
+      Part protectedPart,
+      Function<Part, Bending> bending,
+      Cantilever load,
+      double breaksAt) {
     List<String> lacking = new ArrayList<>();
-    Optional<Strong> weak = strong(sacrificial, lacking);
-    Optional<Strong> safe = strong(protectedPart, lacking);
+    Optional<Strong> weak = strong(bending.apply(sacrificial), lacking);
+    Optional<Strong> safe = strong(bending.apply(protectedPart), lacking);
     if (weak.isEmpty() || safe.isEmpty() || !(breaksAt < load.length())) {
       if (!(breaksAt < load.length())) {
         lacking.add("the break is meant beyond the tip");
@@ -112,8 +123,7 @@ record WeakLinks(
   }
 
   /** The weaker way of bending, since nobody knows from which side she takes the ground. */
-  static Optional<Strong> strong(Part part, List<String> lacking) {
-    Bending bending = Bending.of(part.beam());
+  static Optional<Strong> strong(Bending bending, List<String> lacking) {
     Capacity sagging = bending.moment(Sense.SAGGING);
     Capacity hogging = bending.moment(Sense.HOGGING);
     Capacity shear = bending.shear();
