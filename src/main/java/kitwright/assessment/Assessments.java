@@ -47,22 +47,22 @@ public final class Assessments {
   }
 
   /**
-   * Tells of one built section after another whether the assessment passes with it, as {@link
-   * #result} would; what does not hang on the built section is worked out once.
+   * Tells of one built section after another whether the assessment may pass with it: where it says
+   * no, {@link #result} does not. What does not hang on the built section is worked out once.
    */
   static Predicate<Section> trials(Assessment assessment, Ledger ledger) {
     try {
       Examiner ahead =
           Examiner.ahead(assessment, ledger::section, Stuffs.of(assessment, ledger));
-      return built -> passes(ahead, replacing(built, ledger));
+      return built -> mayPass(ahead, replacing(built, ledger));
     } catch (IllegalArgumentException beyond) {
       return built -> false;
     }
   }
 
-  private static boolean passes(Examiner ahead, Function<Ref, Optional<Section>> sections) {
+  private static boolean mayPass(Examiner ahead, Function<Ref, Optional<Section>> sections) {
     try {
-      return ahead.again(sections).passes();
+      return ahead.again(sections).mayPass();
     } catch (IllegalArgumentException beyond) {
       return false;
     }

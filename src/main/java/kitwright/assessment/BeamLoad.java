@@ -42,22 +42,36 @@ record BeamLoad(
   /**
    * A cantilever.
    *
-   * @param give what its tip gives where EI is 1 N·m² and GA 1 N
+   * @param give what its tip gives under all but its own weight, where EI is 1 N·m² and GA 1 N
+   * @param weights among the loads
    */
-  record Arm(Cantilever beam, Deflection give) {
-    static Arm of(double span, List<SpanLoad> loads) {
-      Cantilever beam = new Cantilever(span, loads);
-      return new Arm(beam, beam.deflection(List.of(new Stretch(0, span, 1, 1)), span));
+  record Arm(Cantilever beam, Deflection give, List<SpanLoad> weights) {
+    Arm {
+      weights = List.copyOf(weights);
     }
 
-    /** With more on it: what each brings is added. */
+    static Arm of(double span, List<SpanLoad> loads) {
+      Cantilever beam = new Cantilever(span, loads);
+      return new Arm(beam, give(beam), List.of());
+    }
+
+    private static Deflection give(Cantilever beam) {
+      return beam.deflection(List.of(new Stretch(0, beam.length(), 1, 1)), beam.length());
+    }
+
+    /** With weights on it. */
     Arm with(List<SpanLoad> more) {
-      Deflection added = of(beam.length(), more).give;
       List<SpanLoad> all = new ArrayList<>(more);
       all.addAll(beam.loads());
-      return new Arm(
-          new Cantilever(beam.length(), all),
-          new Deflection(give.bending() + added.bending(), give.shear() + added.shear()));
+      return new Arm(new Cantilever(beam.length(), all), give, more);
+    }
+
+    /** What each load brings is added. */
+    Deflection deflection(double bending, double shearing) {
+      Deflection own =
+          weights.isEmpty() ? new Deflection(0, 0) : give(new Cantilever(beam.length(), weights));
+      return new Deflection(
+          (give.bending() + own.bending()) / bending, (give.shear() + own.shear()) / shearing);
     }
   }
 
@@ -67,36 +81,36 @@ record BeamLoad(
   /**
    * The own weight of a part that reaches along the span.
    *
-   * @param mass kg/m
    * @param from m from the support
    * @param to m; cut off where the span ends
    */
-  record Own(String part, double mass, double from, double to) {
+  record Own(Part part, double from, double to) {
     /** Of a part that reaches over the whole span. */
     static Own of(Part part) {
-      return between(part, 0, Double.POSITIVE_INFINITY);
+      return new Own(part, 0, Double.POSITIVE_INFINITY);
     }
 
-    static Own between(Part part, double from, double to) {
-      return new Own(part.id(), part.beam().massPerLength(), from, to);
+    /** kg/m. */
+    private double mass() {
+      return part.beam().massPerLength();
     }
 
     /** One part up to a place, another from there to the tip. */
     static List<Own> joined(Part inner, Part outer, double at) {
-      return List.of(between(inner, 0, at), between(outer, at, Double.POSITIVE_INFINITY));
+      return List.of(new Own(inner, 0, at), new Own(outer, at, Double.POSITIVE_INFINITY));
     }
 
     private SpanLoad.Even weight(double span) {
-      return SpanLoad.Even.weight(from, Math.min(to, span), mass);
+      return SpanLoad.Even.weight(from, Math.min(to, span), mass());
     }
 
     private String how() {
       return "self-weight of "
-          + part
+          + part.id()
           + ": w = m·g = "
-          + Print.with(mass, "kg/m")
+          + Print.with(mass(), "kg/m")
           + " · 9.80665 m/s² = "
-          + Print.with(mass * SpanLoad.STANDARD_GRAVITY, "N/m")
+          + Print.with(mass() * SpanLoad.STANDARD_GRAVITY, "N/m")
           + ", as if level";
     }
   }
@@ -262,7 +276,7 @@ record BeamLoad(
     String weighing =
         own.isEmpty()
             ? ""
-            : String.join(" and ", own.stream().map(Own::part).toList()) + ": ";
+            : String.join(" and ", own.stream().map(one -> one.part().id()).toList()) + ": ";
     how.add(weighing + (arm.isPresent() ? howHanging() : howHeld()));
     return how;
   }
@@ -337,8 +351,7 @@ record BeamLoad(
   /** The greatest deflection of a beam of one section. */
   Deflection deflection(double bending, double shearing) {
     if (arm.isPresent()) {
-      Deflection give = arm.get().give();
-      return new Deflection(give.bending() / bending, give.shear() / shearing);
+      return arm.get().deflection(bending, shearing);
     }
     double bent = 0;
     double sheared = 0;

@@ -37,6 +37,7 @@ final class Examiner {
   private final List<BeamLoad> loads = new ArrayList<>();
   private Optional<BeamLoad> bare = Optional.empty();
   private Optional<Outcome> drawn = Optional.empty();
+  private boolean sideways = true;
 
   /**
    * @param stuffs of this assessment, empty as yet
@@ -58,6 +59,9 @@ final class Examiner {
       Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
     Examiner ahead = new Examiner(assessment, sections, stuffs);
     ahead.start();
+    ahead.sideways =
+        Stream.concat(assessment.require().keySet().stream(), assessment.allow().keySet().stream())
+            .anyMatch(name -> name.id().endsWith("-across"));
     if (!ahead.isBuilt(assessment.designed())) {
       ahead.drawn = Optional.of(ahead.side(assessment.designed(), "designed"));
     }
@@ -82,6 +86,7 @@ final class Examiner {
     again.bendings.putAll(bendings);
     again.bare = bare;
     again.drawn = drawn;
+    again.sideways = sideways;
     return again;
   }
 
@@ -108,10 +113,11 @@ final class Examiner {
   }
 
   /**
-   * Whether the verdict is a pass, as a search asks many times over: no more is worked out once
-   * something that is asked does not hold, and nothing is put into words.
+   * Whether the verdict may be a pass, as a search asks many times over: nothing that nobody asks
+   * for is worked out, no more once something that is asked does not hold, and nothing is put into
+   * words. Where it says no, {@link #result} does not pass.
    */
-  boolean passes() {
+  boolean mayPass() {
     List<Row> rows = new ArrayList<>(compared().rows());
     if (!rows.stream().allMatch(Examiner::holds)) {
       return false;
@@ -197,7 +203,7 @@ final class Examiner {
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
           part(section.get())
-              .map(part -> SectionMethod.of(part, bending(part), load(List.of(Own.of(part))), factor()))
+              .map(part -> SectionMethod.of(part, bending(part), sideways, load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get());
       case LAMINATE -> stack(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
@@ -219,7 +225,7 @@ final class Examiner {
   }
 
   private List<String> cautions(List<Row> rows, WeakLinks links) {
-    List<String> all = new ArrayList<>(links.cautions());
+    List<String> all = new ArrayList<>(links.cautions().get());
     rows.stream()
         .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
         .forEach(

@@ -72,7 +72,7 @@ final class PinLink {
         order.first(),
         order.breaks(),
         List.of(),
-        List.of());
+        List::of);
   }
 
   /** The most over the value stated, which is a mean or the least. */

@@ -86,17 +86,15 @@ public final class Remedies {
               : Math.max(0, mass(worked.apply(one)) - mass(asIs));
       menu.add(new Addition(words(line, 1), line.most().orElse(MOST), price));
     }
-    int[] tried = {0};
     Predicate<Section> trials = Assessments.trials(assessment, ledger);
     Optional<Remedy.Found> found;
     try {
       found =
           new Remedy(menu)
               .cheapest(
-                  counts -> {
-                    tried[0]++;
-                    return trials.test(with(assessment, built, variant, counts));
-                  });
+                  counts ->
+                      trials.test(with(assessment, built, variant, counts))
+                          && worked.apply(counts).verdict().passes());
     } catch (IllegalArgumentException tooMany) {
       return none("The menu allows " + tooMany.getMessage() + ".");
     }
@@ -104,7 +102,7 @@ public final class Remedies {
       return new Answer(
           List.of(),
           Optional.empty(),
-          tried[0],
+          new Remedy(menu).combinations(),
           Optional.of("Nothing on the menu will do: " + open(asIs)));
     }
     int[] counts = found.get().counts().stream().mapToInt(Integer::intValue).toArray();
@@ -114,7 +112,7 @@ public final class Remedies {
         additions.add(words(assessment.menu().get(i), counts[i]));
       }
     }
-    return new Answer(additions, Optional.of(worked.apply(counts)), tried[0], Optional.empty());
+    return new Answer(additions, Optional.of(worked.apply(counts)), found.get().tried(), Optional.empty());
   }
 
   /** What cannot be told is not mended by plies. */

@@ -19,13 +19,13 @@ final class SectionMethod {
    * The figures of a part.
    *
    * @param bending of the part, along its height
+   * @param sideways whether figures across are asked for
    * @param load without its factor
    */
-  static Outcome of(Part part, Bending bending, Optional<BeamLoad> load, double factor) {
-    Bending across = Bending.of(part.beam().turned());
+  static Outcome of(
+      Part part, Bending bending, boolean sideways, Optional<BeamLoad> load, double factor) {
     Figures figures = new Figures();
     figures.put(Measure.STIFFNESS, bending.stiffness());
-    figures.put(Measure.STIFFNESS_ACROSS, across.stiffness());
     figures.put(Measure.SHEAR_STIFFNESS, bending.shearStiffness());
     part.beam().torsion().ifPresent(gj -> figures.put(Measure.TORSION, gj));
     if (part.beam().torsion().isEmpty()) {
@@ -36,12 +36,10 @@ final class SectionMethod {
     Capacity shear = bending.shear();
     figures.put(Measure.MOMENT_SAGGING, sagging, 1);
     figures.put(Measure.MOMENT_HOGGING, hogging, 1);
-    Capacity left = across.moment(Sense.SAGGING);
-    Capacity right = across.moment(Sense.HOGGING);
-    figures.put(
-        Measure.MOMENT_ACROSS, left.value().orElse(0) <= right.value().orElse(0) ? left : right, 1);
     figures.put(Measure.SHEAR, shear, 1);
-    figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
+    if (sideways) {
+      across(figures, Bending.of(part.beam().turned()));
+    }
     figures.put(Measure.MASS, part.beam().massPerLength());
     figures.put(Measure.THICKNESS, part.thickness() * 1000);
     Optional<Loaded> loaded = load.map(some -> loaded(figures, some, factor, bending));
@@ -56,6 +54,15 @@ final class SectionMethod {
                     sagging,
                     hogging,
                     loaded.map(Loaded::steps).orElse(List.of()))));
+  }
+
+  private static void across(Figures figures, Bending across) {
+    figures.put(Measure.STIFFNESS_ACROSS, across.stiffness());
+    Capacity left = across.moment(Sense.SAGGING);
+    Capacity right = across.moment(Sense.HOGGING);
+    figures.put(
+        Measure.MOMENT_ACROSS, left.value().orElse(0) <= right.value().orElse(0) ? left : right, 1);
+    figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
   }
 
   /** What a load does to the part. */

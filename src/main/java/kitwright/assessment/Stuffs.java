@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import kitwright.ledger.Assessment;
@@ -22,7 +24,8 @@ import kitwright.value.Ref;
 
 /**
  * Turns materials of the ledger into what mechanics wants, noting each value that was leaned on.
- * Local to one assessment: it only gathers.
+ * Local to one assessment: it only gathers. What was made once lies on a shelf that branches share,
+ * also those of other threads.
  */
 final class Stuffs {
   /** EN 384 and EN 338: mean shear modulus of timber (from memory, not verified). */
@@ -39,17 +42,17 @@ final class Stuffs {
   private final Set<String> lacking = new LinkedHashSet<>();
   private final Set<String> notes = new LinkedHashSet<>();
   private final List<Supplier<Working>> cured = new ArrayList<>();
-  private final Map<String, Made> shelf;
+  private final ConcurrentMap<String, Made> shelf;
 
   Stuffs(Ledger ledger, Factors factors, List<String> sources) {
-    this(ledger::material, factors, sources, new HashMap<>());
+    this(ledger::material, factors, sources, new ConcurrentHashMap<>());
   }
 
   private Stuffs(
       Function<Ref, Optional<Material>> table,
       Factors factors,
       List<String> sources,
-      Map<String, Made> shelf) {
+      ConcurrentMap<String, Made> shelf) {
     this.table = table;
     this.factors = factors;
     this.sources = sources;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Sense;
@@ -21,25 +22,24 @@ import kitwright.mechanics.load.Strong;
  * @param first what breaks first of all
  * @param stations capacity over demand along the length
  * @param lacking what could not be told
- * @param cautions where the two parts are not judged alike
+ * @param cautions where the two parts are not judged alike, written down only when asked for
  */
 record WeakLinks(
     Optional<Double> margin,
     Optional<Break> first,
     List<Break> stations,
     List<String> lacking,
-    List<String> cautions) {
+    Supplier<List<String>> cautions) {
   private static final int STATIONS = 11;
 
   WeakLinks {
     stations = List.copyOf(stations);
     lacking = List.copyOf(lacking);
-    cautions = List.copyOf(cautions);
   }
 
   /** Nothing known, and why. */
   static WeakLinks lacking(List<String> why) {
-    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why, List.of());
+    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why, List::of);
   }
 
   /**
@@ -63,28 +63,16 @@ record WeakLinks(
       return lacking(lacking);
     }
     BreakOrder order = order(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt);
-    List<String> cautions = new ArrayList<>();
-    if (Unlike.are(sacrificial, protectedPart)) {
-      BreakOrder alike =
-          order(
-              sacrificial,
-              alike(sacrificial, weak.get()),
-              protectedPart,
-              alike(protectedPart, safe.get()),
-              load,
-              breaksAt);
-      cautions.add(
-          caution(
-              sacrificial,
-              protectedPart,
-              alike.margin(protectedPart.id(), sacrificial.id()).orElse(0.0)));
-    }
     return new WeakLinks(
         order.margin(protectedPart.id(), sacrificial.id()),
         order.first(),
         order.breaks(),
         lacking,
-        cautions);
+        () ->
+            Unlike.are(sacrificial, protectedPart)
+                ? List.of(
+                    caution(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt))
+                : List.of());
   }
 
   private static BreakOrder order(
@@ -113,7 +101,22 @@ record WeakLinks(
         strong.moment() * share, strong.momentMode(), strong.shear(), strong.shearMode());
   }
 
-  private static String caution(Part sacrificial, Part protectedPart, double margin) {
+  private static String caution(
+      Part sacrificial,
+      Strong weak,
+      Part protectedPart,
+      Strong strong,
+      Cantilever load,
+      double breaksAt) {
+    BreakOrder alike =
+        order(
+            sacrificial,
+            alike(sacrificial, weak),
+            protectedPart,
+            alike(protectedPart, strong),
+            load,
+            breaksAt);
+    double margin = alike.margin(protectedPart.id(), sacrificial.id()).orElse(0.0);
     boolean safe = protectedPart.beam().solidTimber();
     Part solid = safe ? protectedPart : sacrificial;
     return Unlike.words(solid, safe ? sacrificial : protectedPart)

@@ -1,5 +1,7 @@
 package kitwright.mechanics;
 
+import java.util.function.Supplier;
+
 /** Refuses numbers that cannot be: the gate that keeps NaN and infinity out of every result. */
 public final class Refuse {
   private Refuse() {}
@@ -41,6 +43,13 @@ public final class Refuse {
   public static void unless(boolean holds, String message) {
     if (!holds) {
       throw new IllegalArgumentException(message);
+    }
+  }
+
+  /** The same; the message is put together only where it is needed. */
+  public static void unless(boolean holds, Supplier<String> message) {
+    if (!holds) {
+      throw new IllegalArgumentException(message.get());
     }
   }
 }

@@ -30,7 +30,7 @@ public record FoilSection(
   /** An upright member from one y to another, m. */
   public record Member(String where, BeamMaterial material, double fromY, double toY) {
     public Member {
-      Refuse.unless(fromY < toY, where + " has a width");
+      Refuse.unless(fromY < toY, () -> where + " has a width");
     }
   }
 
@@ -41,8 +41,8 @@ public record FoilSection(
     var box = outline.bounds();
     double end = box.minY();
     for (var member : members) {
-      Refuse.unless(member.fromY() >= end, member.where() + " overlaps, or starts outside");
-      Refuse.unless(member.toY() <= box.maxY(), member.where() + " is wider than the chord");
+      Refuse.unless(member.fromY() >= end, () -> member.where() + " overlaps, or starts outside");
+      Refuse.unless(member.toY() <= box.maxY(), () -> member.where() + " is wider than the chord");
       end = member.toY();
     }
   }

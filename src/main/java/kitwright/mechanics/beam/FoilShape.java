@@ -23,7 +23,7 @@ public record FoilShape(double chord, double thicknessRatio) {
   /** Half the thickness in m at a distance from the leading edge in m. */
   public double halfThickness(double fromLeadingEdge) {
     double x = fromLeadingEdge / chord;
-    Refuse.unless(x >= 0 && x <= 1, "on the chord: " + fromLeadingEdge);
+    Refuse.unless(x >= 0 && x <= 1, () -> "on the chord: " + fromLeadingEdge);
     double p = 0.2969 * Math.sqrt(x) + x * (-0.1260 + x * (-0.3516 + x * (0.2843 - x * 0.1015)));
     return 5 * thicknessRatio * chord * p;
   }

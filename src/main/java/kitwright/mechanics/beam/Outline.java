@@ -44,21 +44,29 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
   private static void sides(Cut cut, Loop loop, int sign, double[] areas, double[] firsts) {
     var points = loop.points();
     var a = points.get(points.size() - 1);
+    int from = cut.from(a.z());
     for (var b : points) {
+      int to = cut.from(b.z());
       if (a.z() < b.z()) {
-        side(cut, a, b, sign, areas, firsts);
+        side(cut, a, from, b, to, sign, areas, firsts);
       } else if (a.z() > b.z()) {
-        side(cut, b, a, -sign, areas, firsts);
+        side(cut, b, to, a, from, -sign, areas, firsts);
       }
       a = b;
+      from = to;
     }
   }
 
   /** One side from low to high: the strip between it and the z axis, counted with its sign. */
   private static void side(
-      Cut cut, Point low, Point high, int sign, double[] areas, double[] firsts) {
-    int from = cut.from(low.z());
-    int to = cut.from(high.z());
+      Cut cut,
+      Point low,
+      int from,
+      Point high,
+      int to,
+      int sign,
+      double[] areas,
+      double[] firsts) {
     double slope = (high.y() - low.y()) / (high.z() - low.z());
     for (int i = from; i < to; i++) {
       double z = cut.levels[i];

@@ -18,7 +18,7 @@ public record Ring(
     Refuse.unlessFinite("z", z);
     Refuse.unlessPositive("outer radius", outer);
     Refuse.ifNegative("inner radius", inner);
-    Refuse.unless(inner < outer, "a tube has a wall: inner " + inner + ", outer " + outer);
+    Refuse.unless(inner < outer, () -> "a tube has a wall: inner " + inner + ", outer " + outer);
   }
 
   @Override

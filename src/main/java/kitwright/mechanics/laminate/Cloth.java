@@ -32,7 +32,7 @@ public record Cloth(Weave weave, double arealMass, Fibre fibre, double crimp) {
 
   public Cloth {
     Refuse.unlessPositive("areal mass", arealMass);
-    Refuse.unless(crimp > 0 && crimp <= 1, "crimp leaves between nothing and all: " + crimp);
+    Refuse.unless(crimp > 0 && crimp <= 1, () -> "crimp leaves between nothing and all: " + crimp);
   }
 
   /** A cloth whose fibre lies straight. */

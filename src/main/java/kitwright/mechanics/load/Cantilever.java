@@ -20,7 +20,7 @@ public record Cantilever(double length, List<SpanLoad> loads) {
     loads = List.copyOf(loads);
     for (var load : loads) {
       Refuse.unless(
-          load.reach() <= length * (1 + 1e-9), "a load lies beyond the tip: " + load.reach());
+          load.reach() <= length * (1 + 1e-9), () -> "a load lies beyond the tip: " + load.reach());
     }
   }
 

@@ -54,31 +54,52 @@ final class Navier {
     double sinX = (m / 2) % 2 == 0 ? 1 : -1;
     double twist = d.d12() + d.d66();
     double load = 16 * panel.pressure() / (Math.PI * Math.PI * m);
+    double d11 = d.d11();
+    double d12 = d.d12();
+    double d22 = d.d22();
+    double d66 = d.d66();
+    double shearX = d.shearX();
+    double shearY = d.shearY();
+    double wave = Math.PI / panel.b();
+    double sumDeflection = 0;
+    double sumThin = 0;
+    double sumX = 0;
+    double sumY = 0;
+    double sumTwist = 0;
+    double sumShearX = 0;
+    double sumShearY = 0;
     for (int n = 1; n <= TERMS; n += 2) {
-      double y = n * Math.PI / panel.b();
+      double y = n * wave;
       double yy = y * y;
       double sinY = (n / 2) % 2 == 0 ? 1 : -1;
-      double bentX = d.d11() * xx + d.d66() * yy;
-      double bentY = d.d66() * xx + d.d22() * yy;
-      double s44 = bentX + d.shearX();
-      double s55 = bentY + d.shearY();
+      double bentX = d11 * xx + d66 * yy;
+      double bentY = d66 * xx + d22 * yy;
+      double s44 = bentX + shearX;
+      double s55 = bentY + shearY;
       double mixed = twist * twist * xx * yy;
       // Turns of the normal for a deflection of one are −x·turnX/det and −y·turnY/det: eliminated
       // from the last two rows, and det carried into the load so that a term is divided once.
-      double turnX = d.shearX() * s55 - twist * d.shearY() * yy;
-      double turnY = d.shearY() * s44 - twist * d.shearX() * xx;
-      double slantX = bentX * s55 - mixed + twist * d.shearY() * yy;
-      double slantY = bentY * s44 - mixed + twist * d.shearX() * xx;
-      double share = load / n / (d.shearX() * xx * slantX + d.shearY() * yy * slantY);
+      double turnX = shearX * s55 - twist * shearY * yy;
+      double turnY = shearY * s44 - twist * shearX * xx;
+      double slantX = bentX * s55 - mixed + twist * shearY * yy;
+      double slantY = bentY * s44 - mixed + twist * shearX * xx;
+      double share = load / (n * (shearX * xx * slantX + shearY * yy * slantY));
       double middle = sinX * sinY * share;
-      deflection += (s44 * s55 - mixed) * middle;
-      double bend = (d.d11() * xx + 2 * (twist + d.d66()) * yy) * xx + d.d22() * yy * yy;
-      thin += sinX * sinY * load / n / bend;
-      mx += (d.d11() * xx * turnX + d.d12() * yy * turnY) * middle;
-      my += (d.d12() * xx * turnX + d.d22() * yy * turnY) * middle;
-      mxy -= d.d66() * x * y * (turnX + turnY) * share;
-      qx += d.shearX() * x * slantX * share * sinY;
-      qy += d.shearY() * y * slantY * share * sinX;
+      sumDeflection += (s44 * s55 - mixed) * middle;
+      double bend = (d11 * xx + 2 * (twist + d66) * yy) * xx + d22 * yy * yy;
+      sumThin += sinX * sinY * load / (n * bend);
+      sumX += (d11 * xx * turnX + d12 * yy * turnY) * middle;
+      sumY += (d12 * xx * turnX + d22 * yy * turnY) * middle;
+      sumTwist -= d66 * x * y * (turnX + turnY) * share;
+      sumShearX += shearX * x * slantX * share * sinY;
+      sumShearY += shearY * y * slantY * share * sinX;
     }
+    deflection += sumDeflection;
+    thin += sumThin;
+    mx += sumX;
+    my += sumY;
+    mxy += sumTwist;
+    qx += sumShearX;
+    qy += sumShearY;
   }
 }

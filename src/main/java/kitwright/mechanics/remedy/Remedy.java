@@ -25,7 +25,7 @@ public record Remedy(List<Addition> menu) {
    *
    * @param counts how many of each, in the order of the menu
    * @param price of all together
-   * @param tried how many combinations were looked at
+   * @param tried how many combinations were looked at, up to the answer
    */
   public record Found(List<Integer> counts, double price, int tried) {}
 
@@ -35,7 +35,7 @@ public record Remedy(List<Addition> menu) {
     long all = 1;
     for (var line : menu) {
       all *= line.most() + 1;
-      Refuse.unless(all <= MOST, "more than " + MOST + " combinations: shorten the menu");
+      Refuse.unless(all <= MOST, () -> "more than " + MOST + " combinations: shorten the menu");
     }
   }
 
@@ -44,17 +44,27 @@ public record Remedy(List<Addition> menu) {
     return menu.stream().mapToInt(l -> l.most() + 1).reduce(1, (a, b) -> a * b);
   }
 
-  /** The cheapest that serves; of equal price the one that adds fewer, then earlier lines. */
+  /**
+   * The cheapest that serves; of equal price the one that adds fewer, then earlier lines. Dearer
+   * ones may be looked at meanwhile, on other cores, and change nothing.
+   *
+   * @param serves asked from several threads at once
+   */
   public Optional<Found> cheapest(Predicate<int[]> serves) {
-    int tried = 0;
-    for (var candidate : candidates()) {
-      tried++;
-      if (serves.test(counts(candidate.number()))) {
-        var counts = Arrays.stream(counts(candidate.number())).boxed().toList();
-        return Optional.of(new Found(counts, candidate.price(), tried));
-      }
-    }
-    return Optional.empty();
+    List<Candidate> candidates = candidates();
+    var first =
+        IntStream.range(0, candidates.size())
+            .parallel()
+            .filter(i -> serves.test(counts(candidates.get(i).number())))
+            .findFirst();
+    return first.stream()
+        .mapToObj(i -> found(candidates.get(i), i + 1))
+        .findFirst();
+  }
+
+  private Found found(Candidate candidate, int tried) {
+    var counts = Arrays.stream(counts(candidate.number())).boxed().toList();
+    return new Found(counts, candidate.price(), tried);
   }
 
   /** A combination by its number: the counts are its digits, the last line the highest. */

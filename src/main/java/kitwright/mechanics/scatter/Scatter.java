@@ -20,7 +20,7 @@ public record Scatter(List<Scattered> properties, int samples, long seed) {
 
   public Scatter {
     properties = List.copyOf(properties);
-    Refuse.unless(samples >= 100, "a hundred samples or more: " + samples);
+    Refuse.unless(samples >= 100, () -> "a hundred samples or more: " + samples);
   }
 
   /**

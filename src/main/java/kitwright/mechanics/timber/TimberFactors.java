@@ -92,7 +92,7 @@ public final class TimberFactors {
    *     10: 1 in 12 or flatter gives the highest strength"
    */
   public static Factor scarf(double length) {
-    Refuse.unless(length >= 4, "a scarf of less than 4 to 1 is not trusted: " + length);
+    Refuse.unless(length >= 4, () -> "a scarf of less than 4 to 1 is not trusted: " + length);
     Refuse.unlessFinite("scarf", length);
     double share = Math.log(Math.min(length, 20) / 4) / Math.log(5);
     var name = "scarf " + plain(length) + " to 1";
