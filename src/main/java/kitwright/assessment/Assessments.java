@@ -52,8 +52,7 @@ public final class Assessments {
    */
   static Predicate<Section> trials(Assessment assessment, Ledger ledger) {
     try {
-      Examiner ahead =
-          Examiner.ahead(assessment, ledger::section, Stuffs.of(assessment, ledger));
+      Examiner ahead = Examiner.ahead(assessment, ledger::section, Stuffs.of(assessment, ledger));
       return built -> mayPass(ahead, replacing(built, ledger));
     } catch (IllegalArgumentException beyond) {
       return built -> false;

@@ -339,9 +339,7 @@ record BeamLoad(
     return (isSimple(stated) ? "simply supported" : "clamped at both ends")
         + " over "
         + Print.with(span, "m")
-        + (force > 0
-            ? (point ? ", the force at the middle" : ", the force spread evenly")
-            : "")
+        + (force > 0 ? (point ? ", the force at the middle" : ", the force spread evenly") : "")
         + ": M = "
         + Print.with(moment, "N·m")
         + ", V = "

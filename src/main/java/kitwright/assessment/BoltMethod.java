@@ -81,20 +81,41 @@ final class BoltMethod {
     List<Borne> all = new ArrayList<>();
     pull.ifPresent(
         rm -> {
-          all.add(new Borne(Measure.BOLT_TENSION, "n·R_m·A_s", OptionalDouble.empty(), count, rm, area));
+          all.add(
+              new Borne(
+                  Measure.BOLT_TENSION, "n·R_m·A_s", OptionalDouble.empty(), count, rm, area));
           if (shear.isPresent()) {
-            all.add(new Borne(Measure.BOLT_SHEAR, "n·τ·A_s", OptionalDouble.empty(), count, shear.getAsDouble(), area));
+            all.add(
+                new Borne(
+                    Measure.BOLT_SHEAR,
+                    "n·τ·A_s",
+                    OptionalDouble.empty(),
+                    count,
+                    shear.getAsDouble(),
+                    area));
             return;
           }
           shearFactor(material)
               .ifPresentOrElse(
-                  factor -> all.add(new Borne(Measure.BOLT_SHEAR, "·R_m·A_s", OptionalDouble.of(factor), count, factor * rm, area)),
+                  factor ->
+                      all.add(
+                          new Borne(
+                              Measure.BOLT_SHEAR,
+                              "·R_m·A_s",
+                              OptionalDouble.of(factor),
+                              count,
+                              factor * rm,
+                              area)),
                   () ->
                       figures.lacks(
                           Measure.BOLT_SHEAR,
                           material.id() + " does not state its shear-strength"));
         });
-    proof.ifPresent(rp -> all.add(new Borne(Measure.BOLT_PROOF, "n·R_p·A_s", OptionalDouble.empty(), count, rp, area)));
+    proof.ifPresent(
+        rp ->
+            all.add(
+                new Borne(
+                    Measure.BOLT_PROOF, "n·R_p·A_s", OptionalDouble.empty(), count, rp, area)));
     if (proof.isEmpty()) {
       figures.lacks(Measure.BOLT_PROOF, material.id() + " does not state its proof-stress");
     }

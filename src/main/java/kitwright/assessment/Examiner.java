@@ -130,8 +130,7 @@ final class Examiner {
   }
 
   private static boolean holds(Row row) {
-    return row.limit().isEmpty()
-        || row.outcome().filter(Verdict.Outcome.PASS::equals).isPresent();
+    return row.limit().isEmpty() || row.outcome().filter(Verdict.Outcome.PASS::equals).isPresent();
   }
 
   Result result() {
@@ -203,7 +202,10 @@ final class Examiner {
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
           part(section.get())
-              .map(part -> SectionMethod.of(part, bending(part), sideways, load(List.of(Own.of(part))), factor()))
+              .map(
+                  part ->
+                      SectionMethod.of(
+                          part, bending(part), sideways, load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get());
       case LAMINATE -> stack(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
@@ -349,14 +351,18 @@ final class Examiner {
     Optional<Part> kept = part(safe.get());
     if (isBolt(weak.get())) {
       return kept.map(
-              one -> PinLink.of(weak.get(), one, bending(one), cantilever(List.of(Own.of(one))), at, stuffs))
+              one ->
+                  PinLink.of(
+                      weak.get(), one, bending(one), cantilever(List.of(Own.of(one))), at, stuffs))
           .orElseGet(() -> WeakLinks.lacking(List.of()));
     }
     return part(weak.get())
         .flatMap(
             one ->
                 kept.map(
-                    other -> WeakLinks.of(one, other, this::bending, cantilever(Own.joined(other, one, at)), at)))
+                    other ->
+                        WeakLinks.of(
+                            one, other, this::bending, cantilever(Own.joined(other, one, at)), at)))
         .orElseGet(() -> WeakLinks.lacking(List.of()));
   }
 

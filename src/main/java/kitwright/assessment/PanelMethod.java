@@ -268,12 +268,7 @@ final class PanelMethod {
   }
 
   private static void share(
-      Capacity capacity,
-      double asked,
-      String way,
-      String symbol,
-      String unit,
-      List<Share> shares) {
+      Capacity capacity, double asked, String way, String symbol, String unit, List<Share> shares) {
     capacity
         .governing()
         .filter(any -> asked > 0)

@@ -27,12 +27,7 @@ final class PinLink {
   private PinLink() {}
 
   static WeakLinks of(
-      Section pin,
-      Part protectedPart,
-      Bending bending,
-      Cantilever load,
-      double at,
-      Stuffs stuffs) {
+      Section pin, Part protectedPart, Bending bending, Cantilever load, double at, Stuffs stuffs) {
     Optional<Figure> stated =
         BoltMethod.of(pin, stuffs, new Findings()).figures().of(Measure.BOLT_SHEAR);
     Optional<Material> material = pin.material().flatMap(stuffs::material);

@@ -65,7 +65,9 @@ public final class Remedies {
       Assessment assessment, Ledger ledger, Section built, Result asIs, Least least) {
     Variant variant = new Variant(ref -> ledger.material(ref).map(Material::sort));
     Optional<String> misfit =
-        assessment.menu().stream().flatMap(line -> variant.misfit(built, line).stream()).findFirst();
+        assessment.menu().stream()
+            .flatMap(line -> variant.misfit(built, line).stream())
+            .findFirst();
     if (misfit.isPresent()) {
       return none(misfit.get());
     }
@@ -112,7 +114,8 @@ public final class Remedies {
         additions.add(words(assessment.menu().get(i), counts[i]));
       }
     }
-    return new Answer(additions, Optional.of(worked.apply(counts)), found.get().tried(), Optional.empty());
+    return new Answer(
+        additions, Optional.of(worked.apply(counts)), found.get().tried(), Optional.empty());
   }
 
   /** What cannot be told is not mended by plies. */
@@ -122,8 +125,7 @@ public final class Remedies {
         : "every combination misses something that is asked.";
   }
 
-  private static Section with(
-      Assessment assessment, Section built, Variant variant, int[] counts) {
+  private static Section with(Assessment assessment, Section built, Variant variant, int[] counts) {
     Section mended = built;
     for (int i = 0; i < counts.length; i++) {
       mended = variant.with(mended, assessment.menu().get(i), counts[i]);

@@ -255,6 +255,42 @@ class AssessmentsTest {
   }
 
   @Test
+  void whatFailsIsToldFirstAndThenWhatIsNotKnown() {
+    Result result =
+        result(
+            """
+              - {id: rumour, kind: timber, density: 500 kg/m3, E: 9 GPa, G: 0.6 GPa, bending-strength: 40 MPa, compressive-strength: 30 MPa, shear-strength: 6 MPa}
+            sections:
+              - {id: drawn, width: 100 mm, layers: [{material: wood, thickness: 20 mm}]}
+              - {id: made, width: 100 mm, layers: [{material: rumour, thickness: 18 mm}]}
+            assessments:
+              - {id: a, method: section, designed: drawn, built: made, require: {stiffness: 1.0}}
+            """);
+    assertThat(result.verdict().fails()).isTrue();
+    assertThat(result.verdict().reasons().get(0)).startsWith("bending stiffness EI is 0.54");
+    assertThat(result.verdict().reasons().get(1))
+        .startsWith("not known: the E of rumour has no source");
+  }
+
+  @Test
+  void aRemedyThatAddsALengthToACountIsRefusedInWords() {
+    Ledger ledger =
+        ledger(
+            """
+            sections:
+              - {id: drawn, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 4}}
+              - {id: made, shape: bolt, material: bolt-8-8, dimensions: {diameter: 8 mm, count: 4}}
+            assessments:
+              - {id: a, method: bolt, designed: drawn, built: made, require: {strength: 1}, menu: [{step: 1 mm, dimension: count}]}
+            """);
+    assertThat(
+            Remedies.of(ledger.assessments().get(0), ledger, Remedies.Least.MASS)
+                .none()
+                .orElseThrow())
+        .startsWith("The menu adds 1 mm to the count of section made, which is 4");
+  }
+
+  @Test
   void twoOfOneKindAreEachWeakerHalfTheTime() {
     Ledger ledger =
         ledger(

@@ -134,8 +134,7 @@ class RemedySearchProperties {
       for (int i = 0; i < counts.length; i++) {
         section = variant.with(section, assessment.menu().get(i), counts[i]);
       }
-      Result whole =
-          Assessments.result(assessment, ledger, Assessments.replacing(section, ledger));
+      Result whole = Assessments.result(assessment, ledger, Assessments.replacing(section, ledger));
       assertThat(trials.test(section)).isEqualTo(whole.verdict().passes());
       if (whole.verdict().passes()) {
         passing.add(whole);
@@ -175,7 +174,9 @@ class RemedySearchProperties {
                   before ->
                       IntStream.rangeClosed(0, line.most().orElseThrow())
                           .mapToObj(
-                              n -> IntStream.concat(IntStream.of(before), IntStream.of(n)).toArray()))
+                              n ->
+                                  IntStream.concat(IntStream.of(before), IntStream.of(n))
+                                      .toArray()))
               .toList();
     }
     return all;

@@ -45,9 +45,17 @@ public final class LayeredSection {
   /** Adds a layer. */
   public LayeredSection add(Layer layer) {
     Refuse.unless(
-        Math.abs(layer.width() - width) <= FIT * width, () -> layer.where() + ": strips " + layer.width() + " m wide in a section of " + width + " m");
+        Math.abs(layer.width() - width) <= FIT * width,
+        () ->
+            layer.where()
+                + ": strips "
+                + layer.width()
+                + " m wide in a section of "
+                + width
+                + " m");
     Refuse.unless(
-        layer.strips().stream().anyMatch(s -> s.material().isPresent()), () -> layer.where() + " is all void");
+        layer.strips().stream().anyMatch(s -> s.material().isPresent()),
+        () -> layer.where() + " is all void");
     layers.add(layer);
     return this;
   }

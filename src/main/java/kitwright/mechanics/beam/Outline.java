@@ -59,14 +59,7 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
 
   /** One side from low to high: the strip between it and the z axis, counted with its sign. */
   private static void side(
-      Cut cut,
-      Point low,
-      int from,
-      Point high,
-      int to,
-      int sign,
-      double[] areas,
-      double[] firsts) {
+      Cut cut, Point low, int from, Point high, int to, int sign, double[] areas, double[] firsts) {
     double slope = (high.y() - low.y()) / (high.z() - low.z());
     for (int i = from; i < to; i++) {
       double z = cut.levels[i];

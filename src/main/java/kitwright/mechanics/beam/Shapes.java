@@ -21,7 +21,8 @@ public final class Shapes {
   /** A round tube of an outer diameter and a wall. */
   public static Section tube(BeamMaterial material, double diameter, double wall) {
     Refuse.unlessPositive("wall", wall);
-    Refuse.unless(2 * wall < diameter, () -> "a tube has a bore: wall " + wall + ", over " + diameter);
+    Refuse.unless(
+        2 * wall < diameter, () -> "a tube has a bore: wall " + wall + ", over " + diameter);
     return ring("tube", material, diameter, diameter / 2 - wall);
   }
 

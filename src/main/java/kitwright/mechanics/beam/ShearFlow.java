@@ -77,7 +77,8 @@ final class ShearFlow {
       double height = edges[slab + 1] - edges[slab];
       for (int k = 1; k <= 3; k++) {
         int i = slab * PLACE.length + k;
-        Refuse.unless(shared[i] > 0, () -> "a section holds together: nothing at " + levels[i] + " m");
+        Refuse.unless(
+            shared[i] > 0, () -> "a section holds together: nothing at " + levels[i] + " m");
         sum += WEIGHT[k] * height * perForce[i] * perForce[i] / shared[i];
       }
     }

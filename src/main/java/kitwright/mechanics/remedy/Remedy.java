@@ -57,9 +57,7 @@ public record Remedy(List<Addition> menu) {
             .parallel()
             .filter(i -> serves.test(counts(candidates.get(i).number())))
             .findFirst();
-    return first.stream()
-        .mapToObj(i -> found(candidates.get(i), i + 1))
-        .findFirst();
+    return first.stream().mapToObj(i -> found(candidates.get(i), i + 1)).findFirst();
   }
 
   private Found found(Candidate candidate, int tried) {

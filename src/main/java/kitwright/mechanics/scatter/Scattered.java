@@ -22,7 +22,8 @@ public record Scattered(double mean, double variation, Shape shape) {
 
   public Scattered {
     Refuse.unlessPositive("mean", mean);
-    Refuse.unless(variation >= 0 && variation < 1, () -> "variation from 0 to below 1: " + variation);
+    Refuse.unless(
+        variation >= 0 && variation < 1, () -> "variation from 0 to below 1: " + variation);
   }
 
   double draw(SplittableRandom random) {
