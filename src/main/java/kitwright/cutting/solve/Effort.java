@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
  * @param enough asked now and then; true ends the search early. A clock belongs here, if anywhere
  */
 public record Effort(long steps, BooleanSupplier enough) {
-  private static final long USUAL = 400_000_000L;
+  private static final long USUAL = 200_000_000L;
 
   public Effort {
     if (steps < 0) {
@@ -17,7 +17,7 @@ public record Effort(long steps, BooleanSupplier enough) {
     }
   }
 
-  /** Enough for the lists a build has: some seconds on a small machine. */
+  /** Enough for the lists a build has: a second or two on a small machine. */
   public static Effort usual() {
     return steps(USUAL);
   }

@@ -12,8 +12,11 @@ import java.util.stream.IntStream;
  * pseudo-random from a fixed seed, leaning to those that yield least for their cost.
  */
 final class Renewal<L> {
-  private static final int PIECES = 9;
-  private static final int MOST_VAIN = 40;
+  private static final int PIECES = 7;
+  private static final int MOST_VAIN = 120;
+
+  /** So far chance may lift a piece over a dearer one. */
+  private static final double SPREAD = 0.12;
 
   private final Cover cover;
   private final Pricing<L> pricing;
@@ -26,7 +29,10 @@ final class Renewal<L> {
     this.work = work;
   }
 
-  /** The plan bettered as long as that goes on, down to {@code bound} at best. */
+  /**
+   * The plan bettered as long as that goes on, down to {@code bound} at best. One that costs the
+   * same is taken too: it opens ways that the old one did not.
+   */
   Node<L> better(Node<L> start, long bound, long mostSteps, List<Column<L>> known) {
     Node<L> plan = start;
     int vain = 0;
@@ -37,14 +43,14 @@ final class Renewal<L> {
       }
       Node<L> next = renewed(plan, all, known);
       vain = next.total(cover) < plan.total(cover) ? 0 : vain + 1;
-      plan = next.total(cover) < plan.total(cover) ? next : plan;
+      plan = next.total(cover) <= plan.total(cover) ? next : plan;
     }
     return plan;
   }
 
   private Node<L> renewed(Node<L> plan, List<Column<L>> all, List<Column<L>> known) {
     double[] key =
-        all.stream().mapToDouble(c -> -dearness(c) * (0.97 + 0.06 * random.nextDouble())).toArray();
+        all.stream().mapToDouble(c -> -dearness(c) * (1 + SPREAD * random.nextDouble())).toArray();
     List<Column<L>> order =
         IntStream.range(0, key.length)
             .boxed()

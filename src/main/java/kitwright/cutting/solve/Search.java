@@ -7,7 +7,7 @@ package kitwright.cutting.solve;
 final class Search<L> {
   private static final int FILLING_PERCENT = 10;
   private static final int GLANCE_PERCENT = 10;
-  private static final int RENEWAL_PERCENT = 30;
+  private static final int RENEWAL_PERCENT = 45;
   private static final int COUNTING_PERCENT = 60;
 
   private final Cover cover;
@@ -54,13 +54,15 @@ final class Search<L> {
     if (!incumbent.isSettled() && !work.isOver()) {
       PatternTree<L> patterns = new PatternTree<>(cover, generation, incumbent, work);
       patterns.search(root, work.share(GLANCE_PERCENT));
-      CountTree<L> counts = new CountTree<>(generation, dive, incumbent, work);
-      counts.grow(root, work.share(COUNTING_PERCENT));
     }
     if (!incumbent.isSettled() && !work.isOver()) {
       Renewal<L> renewal = new Renewal<>(cover, pricing, work);
       long most = work.share(RENEWAL_PERCENT);
       consider(renewal.better(best(), bound(), most, generation.known()));
+    }
+    if (!incumbent.isSettled() && !work.isOver()) {
+      CountTree<L> counts = new CountTree<>(generation, dive, incumbent, work);
+      counts.grow(root, work.share(COUNTING_PERCENT));
       new PatternTree<>(cover, generation, incumbent, work).search(root, Long.MAX_VALUE);
     }
   }

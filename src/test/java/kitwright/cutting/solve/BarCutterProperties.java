@@ -62,6 +62,45 @@ class BarCutterProperties {
         .isEqualTo(BarCutter.plan(task, EFFORT).outcome().value());
   }
 
+  @Property(tries = 300, seed = "3512")
+  void onePieceMoreOfAKindNeverMakesFewerParts(@ForAll("tasks") BarTask task, @ForAll int which) {
+    List<Bar> more = new ArrayList<>(task.stock());
+    int k = Math.floorMod(which, more.size());
+    Bar bar = more.get(k);
+    more.set(k, new Bar(bar.id(), bar.length(), bar.count() + 1, bar.value(), bar.defects()));
+    assertMakesNoFewer(task, more);
+  }
+
+  @Property(tries = 300, seed = "3513")
+  void anotherLotLikeOneThatIsThereNeverMakesFewerParts(
+      @ForAll("tasks") BarTask task, @ForAll int which) {
+    List<Bar> more = new ArrayList<>(task.stock());
+    Bar bar = more.get(Math.floorMod(which, more.size()));
+    more.add(0, new Bar("more", bar.length(), 1, bar.value(), bar.defects()));
+    assertMakesNoFewer(task, more);
+  }
+
+  private static void assertMakesNoFewer(BarTask task, List<Bar> more) {
+    BarTask richer = new BarTask(task.parts(), more, task.kerf(), task.trim(), task.remnant());
+    assertThat(missing(richer)).isLessThanOrEqualTo(missing(task));
+  }
+
+  /**
+   * Parts missing of priority 1 first; no number of priority 2 here weighs as much as one of them.
+   */
+  private static long missing(BarTask task) {
+    BarPlan plan = BarCutter.plan(task, EFFORT);
+    return task.parts().stream()
+        .mapToLong(
+            part ->
+                (part.priority() == 1 ? 1000 : 1)
+                    * plan.missing().stream()
+                        .filter(s -> s.mark().equals(part.mark()))
+                        .mapToLong(Shortfall::missing)
+                        .sum())
+        .sum();
+  }
+
   @Provide
   Arbitrary<BarTask> tasks() {
     return tasks(12, 30, true, false);

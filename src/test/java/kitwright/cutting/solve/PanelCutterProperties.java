@@ -39,6 +39,46 @@ class PanelCutterProperties {
     }
   }
 
+  @Property(tries = 200, seed = "4510")
+  void onePanelMoreOfAKindNeverMakesFewerParts(@ForAll("tasks") PanelTask task, @ForAll int which) {
+    List<Panel> more = new ArrayList<>(task.stock());
+    int k = Math.floorMod(which, more.size());
+    Panel p = more.get(k);
+    more.set(k, new Panel(p.id(), p.length(), p.width(), p.count() + 1, p.value(), p.spoilt()));
+    assertMakesNoFewer(task, more);
+  }
+
+  @Property(tries = 200, seed = "4511")
+  void anotherLotLikeOneThatIsThereNeverMakesFewerParts(
+      @ForAll("tasks") PanelTask task, @ForAll int which) {
+    List<Panel> more = new ArrayList<>(task.stock());
+    Panel p = more.get(Math.floorMod(which, more.size()));
+    more.add(0, new Panel("more", p.length(), p.width(), 1, p.value(), p.spoilt()));
+    assertMakesNoFewer(task, more);
+  }
+
+  private static void assertMakesNoFewer(PanelTask task, List<Panel> more) {
+    PanelTask richer =
+        new PanelTask(task.parts(), more, task.saw(), task.remnantLong(), task.remnantShort());
+    assertThat(missing(richer)).isLessThanOrEqualTo(missing(task));
+  }
+
+  /**
+   * Parts missing of priority 1 first; no number of priority 2 here weighs as much as one of them.
+   */
+  private static long missing(PanelTask task) {
+    PanelPlan plan = PanelCutter.plan(task, EFFORT);
+    return task.parts().stream()
+        .mapToLong(
+            part ->
+                (part.priority() == 1 ? 1000 : 1)
+                    * plan.missing().stream()
+                        .filter(s -> s.mark().equals(part.mark()))
+                        .mapToLong(Shortfall::missing)
+                        .sum())
+        .sum();
+  }
+
   @Provide
   Arbitrary<PanelTask> tasks() {
     return tasks(8, 12);
