@@ -74,7 +74,10 @@ final class CutCommand implements Command {
       CutFaults.Fault first = faults.get(0);
       throw new Refusal(first.at() + ": " + first.what(), first.mend());
     }
-    CutPlan plan = CutPlan.of(cut, ledger, positions, effort());
+    CutPlan plan =
+        seconds > 0
+            ? CutPlan.of(cut, ledger, positions, untilTheTimeIsUp())
+            : CutPlan.of(cut, ledger, positions);
     session.out().print(text(plan, opened));
     picture.draw(() -> CutPicture.of(plan), session);
     return plan.missing().isEmpty() ? CLEAN : FOUND;
@@ -90,10 +93,7 @@ final class CutCommand implements Command {
     return format == Format.JSON ? CutJson.of(plan) : CutText.of(plan);
   }
 
-  private Effort effort() {
-    if (seconds <= 0) {
-      return Effort.usual();
-    }
+  private Effort untilTheTimeIsUp() {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
     return new Effort(Long.MAX_VALUE / 1000, () -> System.nanoTime() - end > 0);
   }

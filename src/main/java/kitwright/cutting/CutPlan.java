@@ -26,6 +26,12 @@ import kitwright.ledger.Stock;
 public record CutPlan(
     Cut cut, Rack rack, Tape tape, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
 
+  /** Plans with the effort that is usual for lengths or for panels. */
+  public static CutPlan of(Cut cut, Ledger ledger, Positions positions) {
+    boolean isLengths = Wanted.isLengths(cut, Rack.of(cut, ledger, positions));
+    return of(cut, ledger, positions, isLengths ? Effort.usual() : Effort.usualForPanels());
+  }
+
   /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
   public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
     Rack rack = Rack.of(cut, ledger, positions);

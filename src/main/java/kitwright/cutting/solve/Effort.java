@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
  */
 public record Effort(long steps, BooleanSupplier enough) {
   private static final long USUAL = 200_000_000L;
+  private static final long USUAL_FOR_PANELS = 400_000_000L;
 
   public Effort {
     if (steps < 0) {
@@ -20,6 +21,11 @@ public record Effort(long steps, BooleanSupplier enough) {
   /** Enough for the lists a build has: a second or two on a small machine. */
   public static Effort usual() {
     return steps(USUAL);
+  }
+
+  /** Enough for the panels a build has: some seconds; they gain more from a longer search. */
+  public static Effort usualForPanels() {
+    return steps(USUAL_FOR_PANELS);
   }
 
   /** So many steps and no clock. */
