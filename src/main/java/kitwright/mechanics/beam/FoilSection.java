@@ -56,7 +56,7 @@ public record FoilSection(
       depth += skins.get(i).thickness();
       int at = i;
       var inner =
-          HalfPlane.inset(outline, depth)
+          Inset.of(outline, depth)
               .orElseThrow(
                   () -> new IllegalArgumentException("skin " + (at + 1) + " does not fit"));
       var where = skins.size() == 1 ? "skin" : "skin " + (i + 1);
@@ -128,7 +128,7 @@ public record FoilSection(
       return OptionalDouble.empty();
     }
     double thickness = skins.stream().mapToDouble(Ply::thickness).sum();
-    var middle = HalfPlane.inset(outline, thickness / 2);
+    var middle = Inset.of(outline, thickness / 2);
     if (middle.isEmpty()) {
       return OptionalDouble.empty();
     }

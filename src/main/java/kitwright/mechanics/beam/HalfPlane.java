@@ -40,9 +40,4 @@ record HalfPlane(double ny, double nz, double offset) {
   private static boolean degenerate(List<Point> points) {
     return Math.abs(2 * Loop.signedArea(points)) < 1e-14;
   }
-
-  /** The loop with every side moved inwards by the depth, if anything is left; exact if convex. */
-  static Optional<Loop> inset(Loop loop, double depth) {
-    return Clipped.inset(loop, depth);
-  }
 }

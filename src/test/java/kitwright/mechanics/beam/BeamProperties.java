@@ -12,6 +12,7 @@ import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.From;
@@ -19,6 +20,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import org.assertj.core.data.Percentage;
 
@@ -168,7 +170,7 @@ class BeamProperties {
       corners.add(new Point(0.1 * Math.cos(turn), 0.1 * Math.sin(turn)));
     }
     double apothem = 0.1 * Math.cos(Math.PI / sides);
-    var left = HalfPlane.inset(new Loop(corners), share * apothem);
+    var left = Inset.of(new Loop(corners), share * apothem);
     double side = (1 - share) * apothem;
     if (side < 1e-5) {
       assertThat(left.filter(some -> share > 1.001)).isEmpty();
@@ -183,24 +185,43 @@ class BeamProperties {
   void aFoilMovedInIsWhatItsMovedSidesLeave(
       @ForAll @DoubleRange(min = 0.06, max = 0.3) double ratio,
       @ForAll @DoubleRange(min = 0.01, max = 1.1) double share) {
-    var foil = new FoilShape(0.4, ratio).outline();
-    double depth = share * 0.2 * ratio;
-    Optional<Loop> cut = Optional.of(foil);
-    for (int i = 0; i < foil.points().size(); i++) {
-      var a = foil.points().get(i);
-      var b = foil.points().get((i + 1) % foil.points().size());
+    leavesWhatItsMovedSidesLeave(new FoilShape(0.4, ratio).outline(), share * 0.2 * ratio);
+  }
+
+  /** The same of outlines with few or many corners anywhere on an oval. */
+  @Property
+  void aConvexOutlineMovedInIsWhatItsMovedSidesLeave(
+      @ForAll @Size(min = 3, max = 40)
+          List<@DoubleRange(min = 0, max = 6.28) @Scale(4) Double> turns,
+      @ForAll @DoubleRange(min = 0.001, max = 0.12) @Scale(4) double depth) {
+    var corners =
+        turns.stream()
+            .sorted()
+            .distinct()
+            .map(turn -> new Point(0.2 * Math.cos(turn), 0.1 * Math.sin(turn)))
+            .toList();
+    Assume.that(corners.size() >= 3 && Math.abs(Loop.signedArea(corners)) > 1e-6);
+    leavesWhatItsMovedSidesLeave(new Loop(corners), depth);
+  }
+
+  private static void leavesWhatItsMovedSidesLeave(Loop whole, double depth) {
+    Optional<Loop> cut = Optional.of(whole);
+    for (int i = 0; i < whole.points().size(); i++) {
+      var a = whole.points().get(i);
+      var b = whole.points().get((i + 1) % whole.points().size());
       double length = Math.hypot(b.y() - a.y(), b.z() - a.z());
       double ny = (a.z() - b.z()) / length;
       double nz = (b.y() - a.y()) / length;
       var side = new HalfPlane(ny, nz, ny * a.y() + nz * a.z() + depth);
       cut = length > 0 ? cut.flatMap(side::clip) : cut;
     }
-    var moved = HalfPlane.inset(foil, depth);
-    assertThat(moved.isPresent()).isEqualTo(cut.isPresent());
-    if (moved.isPresent()) {
-      assertThat(moved.get().area()).isCloseTo(cut.get().area(), CLOSE);
+    var moved = Inset.of(whole, depth);
+    if (cut.map(Loop::area).orElse(0.0) > 1e-9) {
+      assertThat(moved.orElseThrow().area()).isCloseTo(cut.get().area(), CLOSE);
       assertThat(moved.get().perimeter()).isCloseTo(cut.get().perimeter(), CLOSE);
       assertThat(moved.get().moments().zz()).isCloseTo(cut.get().moments().zz(), CLOSE);
+    } else {
+      assertThat(moved.map(Loop::area).orElse(0.0)).isLessThan(2e-9);
     }
   }
 }
