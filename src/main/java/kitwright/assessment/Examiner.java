@@ -122,6 +122,7 @@ final class Examiner {
     if (!rows.stream().allMatch(Examiner::holds)) {
       return false;
     }
+    judgeAlike(rows);
     links(rows);
     return failing.isEmpty()
         && rows.stream().allMatch(Examiner::holds)
@@ -137,6 +138,7 @@ final class Examiner {
     start();
     Compared compared = compared();
     List<Row> rows = new ArrayList<>(compared.rows());
+    judgeAlike(rows);
     WeakLinks links = links(rows);
     List<Input> leaning = leaning(rows);
     List<Working> working = new ArrayList<>(stuffs.cured());
@@ -299,6 +301,16 @@ final class Examiner {
     return bendings.computeIfAbsent(part.id(), id -> Bending.of(part.beam()));
   }
 
+  private void judgeAlike(List<Row> rows) {
+    if (isBeam()) {
+      drawn(assessment.designed())
+          .ifPresent(
+              one ->
+                  drawn(assessment.built())
+                      .ifPresent(other -> Unlike.judge(one, other, rows, failing, lacking)));
+    }
+  }
+
   private WeakLinks links(List<Row> rows) {
     if (assessment.weakLink().isEmpty()) {
       return WeakLinks.lacking(List.of());
@@ -306,13 +318,24 @@ final class Examiner {
     Assessment.WeakLink link = assessment.weakLink().get();
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
+    double least = link.margin().doubleValue();
     rows.add(
         new Row(
             Measure.LINK,
             Optional.empty(),
             worked.margin().map(Figure::of),
-            Optional.of(new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue())),
+            Optional.of(new Row.Limit(Row.Limit.Side.AT_LEAST, least)),
             worked.lacking()));
+    worked
+        .alike()
+        .filter(alike -> alike < least && worked.margin().orElse(0.0) >= least)
+        .ifPresent(
+            alike ->
+                failing.add(
+                    "protected over sacrificial part is "
+                        + Print.ratio(alike)
+                        + " with both judged by tension and compression, not at least "
+                        + Print.number(least)));
     double meant = link.breaksAt().map(Quantity::base).orElse(0.0);
     worked
         .first()

@@ -67,6 +67,7 @@ final class PinLink {
         order.first(),
         order.breaks(),
         List.of(),
+        Optional.empty(),
         List::of);
   }
 

@@ -1,17 +1,28 @@
 package kitwright.assessment;
 
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import kitwright.mechanics.beam.BeamMaterial;
 
 /**
  * Solid timber is judged by its modulus of rupture, a mixed or hollow part by tension and
  * compression of each piece at its edge, which comes out lower for the same wood. Two parts judged
- * unlike are told, with what the solid one bears when it is judged like the other.
+ * unlike are told, with what the solid one bears when it is judged like the other; where the solid
+ * one is the part that must be strong enough, both ways must reach what is asked.
  *
  * @see "Wood Handbook, chapter 5: modulus of rupture is no true stress"
  */
 final class Unlike {
+  private static final Set<Measure> BENT =
+      EnumSet.of(
+          Measure.MOMENT_SAGGING,
+          Measure.MOMENT_HOGGING,
+          Measure.MOMENT_ACROSS,
+          Measure.FIRST_FAILURE);
+
   private Unlike() {}
 
   /** Whether one of them is solid timber and the other is not. */
@@ -30,6 +41,49 @@ final class Unlike {
     }
     return OptionalDouble.of(
         Math.min(push.getAsDouble(), pull.getAsDouble()) / rupture.getAsDouble());
+  }
+
+  /** Why a solid part cannot be set beside a mixed one that it must be as strong as. */
+  static Optional<String> untold(Part measure, Part solid) {
+    return are(measure, solid) && solid.beam().solidTimber() && share(solid).isEmpty()
+        ? Optional.of(
+            solid.id()
+                + " has no known strength in tension and compression, by which "
+                + measure.id()
+                + " is judged")
+        : Optional.empty();
+  }
+
+  /**
+   * Holds a part built of solid timber, for a mixed or hollow one, to what is asked of it with both
+   * judged alike. A load at first failure may be set by shear, and so is left open.
+   */
+  static void judge(
+      Part designed, Part built, List<Row> rows, List<String> failing, List<String> lacking) {
+    if (!are(designed, built) || !built.beam().solidTimber()) {
+      return;
+    }
+    OptionalDouble share = share(built);
+    for (Row row : rows) {
+      if (BENT.contains(row.measure()) && row.ratio().isPresent() && asksForMore(row)) {
+        untold(designed, built).ifPresent(lacking::add);
+        double alike = row.ratio().getAsDouble() * share.orElse(1);
+        double least = row.limit().orElseThrow().value();
+        if (alike < least && row.ratio().getAsDouble() >= least) {
+          (row.measure() == Measure.FIRST_FAILURE ? lacking : failing)
+              .add(
+                  row.measure().words()
+                      + " is "
+                      + Print.ratio(alike)
+                      + " of the designed with both judged by tension and compression, not at least "
+                      + Print.number(least));
+        }
+      }
+    }
+  }
+
+  private static boolean asksForMore(Row row) {
+    return row.limit().filter(limit -> limit.side() == Row.Limit.Side.AT_LEAST).isPresent();
   }
 
   /** The caution about a part as designed and as built. */

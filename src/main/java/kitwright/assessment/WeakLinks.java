@@ -22,6 +22,7 @@ import kitwright.mechanics.load.Strong;
  * @param first what breaks first of all
  * @param stations capacity over demand along the length
  * @param lacking what could not be told
+ * @param alike the margin with both judged by tension and compression, where they are judged unlike
  * @param cautions where the two parts are not judged alike, written down only when asked for
  */
 record WeakLinks(
@@ -29,6 +30,7 @@ record WeakLinks(
     Optional<Break> first,
     List<Break> stations,
     List<String> lacking,
+    Optional<Double> alike,
     Supplier<List<String>> cautions) {
   private static final int STATIONS = 11;
 
@@ -39,7 +41,8 @@ record WeakLinks(
 
   /** Nothing known, and why. */
   static WeakLinks lacking(List<String> why) {
-    return new WeakLinks(Optional.empty(), Optional.empty(), List.of(), why, List::of);
+    return new WeakLinks(
+        Optional.empty(), Optional.empty(), List.of(), why, Optional.empty(), List::of);
   }
 
   /**
@@ -63,16 +66,27 @@ record WeakLinks(
       return lacking(lacking);
     }
     BreakOrder order = order(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt);
+    Optional<Double> alike = Optional.empty();
+    if (Unlike.are(sacrificial, protectedPart)) {
+      alike =
+          order(
+                  sacrificial,
+                  alike(sacrificial, weak.get()),
+                  protectedPart,
+                  alike(protectedPart, safe.get()),
+                  load,
+                  breaksAt)
+              .margin(protectedPart.id(), sacrificial.id());
+      Unlike.untold(sacrificial, protectedPart).ifPresent(lacking::add);
+    }
+    Optional<Double> judged = alike;
     return new WeakLinks(
         order.margin(protectedPart.id(), sacrificial.id()),
         order.first(),
         order.breaks(),
         lacking,
-        () ->
-            Unlike.are(sacrificial, protectedPart)
-                ? List.of(
-                    caution(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt))
-                : List.of());
+        alike,
+        () -> judged.map(margin -> caution(sacrificial, protectedPart, margin)).stream().toList());
   }
 
   private static BreakOrder order(
@@ -101,22 +115,7 @@ record WeakLinks(
         strong.moment() * share, strong.momentMode(), strong.shear(), strong.shearMode());
   }
 
-  private static String caution(
-      Part sacrificial,
-      Strong weak,
-      Part protectedPart,
-      Strong strong,
-      Cantilever load,
-      double breaksAt) {
-    BreakOrder alike =
-        order(
-            sacrificial,
-            alike(sacrificial, weak),
-            protectedPart,
-            alike(protectedPart, strong),
-            load,
-            breaksAt);
-    double margin = alike.margin(protectedPart.id(), sacrificial.id()).orElse(0.0);
+  private static String caution(Part sacrificial, Part protectedPart, double margin) {
     boolean safe = protectedPart.beam().solidTimber();
     Part solid = safe ? protectedPart : sacrificial;
     return Unlike.words(solid, safe ? sacrificial : protectedPart)

@@ -1,0 +1,87 @@
+package kitwright.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import kitwright.Sample;
+import kitwright.finding.Findings;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Solid timber bears more by its modulus of rupture than by its compression, by which a hollow part
+ * of the same wood is judged (Wood Handbook, chapter 5: modulus of rupture is no true stress). Here
+ * rupture is 60 MPa and compression 40. The hollow beam bears 40·(40·60³ − 20·30³)/12/30 = 900 N·m;
+ * the solid one 60·40·54²/6 = 1166 N·m, or 778 N·m judged like it.
+ */
+class UnlikeTest {
+  private static final String BEAMS =
+      """
+      build: {name: Sample, currency: EUR, started: 2026-01-05}
+      materials:
+        - {id: wood, kind: timber, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, tensile-strength: 60 MPa, compressive-strength: 40 MPa, shear-strength: 8 MPa, source: test}
+        - {id: half-known, kind: timber, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, shear-strength: 8 MPa, source: test}
+      sections:
+        - {id: solid, width: 40 mm, layers: [{material: wood, thickness: 54 mm}]}
+        - {id: solid-half-known, width: 40 mm, layers: [{material: half-known, thickness: 54 mm}]}
+        - id: hollow
+          width: 40 mm
+          layers:
+            - {material: wood, thickness: 15 mm}
+            - {thickness: 30 mm, strips: [{material: wood, width: 10 mm}, {void: 20 mm}, {material: wood, width: 10 mm}]}
+            - {material: wood, thickness: 15 mm}
+      """;
+
+  @Test
+  void aSolidPartForAHollowOneMustAlsoBeAsStrongJudgedLikeIt() {
+    Verdict verdict = verdict("designed: hollow, built: solid, require: {moment: 1.0}");
+    assertThat(verdict.fails()).isTrue();
+    assertThat(verdict.reasons())
+        .containsExactly(
+            "moment at first failure, tension below is 0.864 of the designed with both judged by"
+                + " tension and compression, not at least 1",
+            "moment at first failure, tension above is 0.864 of the designed with both judged by"
+                + " tension and compression, not at least 1");
+    assertThat(verdict("designed: hollow, built: solid, require: {moment: 0.86}").passes())
+        .isTrue();
+  }
+
+  @Test
+  void aHollowPartForASolidOneIsJudgedLowAlready() {
+    assertThat(verdict("designed: solid, built: hollow, require: {moment: 0.77}").passes())
+        .isTrue();
+    assertThat(verdict("designed: solid, built: hollow, require: {moment: 0.78}").fails()).isTrue();
+  }
+
+  @Test
+  void withoutItsCompressionASolidPartIsNotSetBesideAHollowOne() {
+    Verdict verdict = verdict("designed: hollow, built: solid-half-known, require: {moment: 1.0}");
+    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
+    assertThat(verdict.because())
+        .isEqualTo(
+            "solid-half-known has no known strength in tension and compression, by which hollow is"
+                + " judged");
+  }
+
+  @Test
+  void aSolidPartThatIsProtectedMustOutlastTheHollowOneJudgedLikeIt() {
+    String asked =
+        "designed: hollow, built: hollow, require: {moment: 1.0}, load: {tip-force: 3 N, span: 1 m,"
+            + " source: test}, weak-link: {sacrificial: hollow, protected: %s, margin: %s}";
+    assertThat(verdict(asked.formatted("solid", "1.1")).reasons())
+        .containsExactly(
+            "protected over sacrificial part is 0.864 with both judged by tension and compression,"
+                + " not at least 1.1");
+    assertThat(verdict(asked.formatted("solid", "0.86")).passes()).isTrue();
+    assertThat(verdict(asked.formatted("solid-half-known", "1.1")).outcome())
+        .isEqualTo(Verdict.Outcome.CANNOT_TELL);
+  }
+
+  private static Verdict verdict(String asked) {
+    String text = BEAMS + "assessments:\n  - {id: a, method: section, " + asked + "}\n";
+    Findings faults = new Findings();
+    Ledger ledger = Sample.read(Map.of("kitwright.yaml", text), faults).orElseThrow();
+    assertThat(faults.inOrder()).isEmpty();
+    return Assessments.result(ledger.assessments().get(0), ledger).verdict();
+  }
+}
