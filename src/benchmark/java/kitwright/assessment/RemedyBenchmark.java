@@ -26,8 +26,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 3)
-@Measurement(iterations = 3, time = 2)
+@Warmup(iterations = 6, time = 3)
+@Measurement(iterations = 5, time = 3)
 @Fork(value = 1, jvmArgs = {"-Xms1g", "-Xmx1g"})
 public class RemedyBenchmark {
   private static final String STUFF =

@@ -10,10 +10,8 @@ import java.util.regex.Pattern;
  *     GitHub Flavored Markdown Spec 0.29, sections 4.10 (tables) and 6.5 (strikethrough)"
  */
 final class Escape {
-  // Left alone, since they start nothing: an underscore inside a word; an ampersand with no
-  // semicolon
-  // to end its reference; an asterisk between spaces; a less-than sign before a space or a number;
-  // a
+  // These start nothing and are left alone: an underscore inside a word, an ampersand that no
+  // semicolon ends, an asterisk between spaces, a less-than sign before a space or a number, a
   // backslash before a letter. What stands at the end of the text may go on in the next one.
   private static final Pattern ANYWHERE =
       Pattern.compile(
