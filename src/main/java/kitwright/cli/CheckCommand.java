@@ -29,6 +29,18 @@ final class CheckCommand implements Command {
     SARIF
   }
 
+  /** From which severity on the command ends with 1. */
+  enum FailOn {
+    STOP,
+    WARN,
+    NOTE,
+    NEVER;
+
+    boolean by(Severity severity) {
+      return this != NEVER && severity.atLeast(Severity.valueOf(name()));
+    }
+  }
+
   @Mixin private LedgerOptions options = new LedgerOptions();
 
   @Option(
@@ -40,8 +52,9 @@ final class CheckCommand implements Command {
   @Option(
       names = "--fail-on",
       paramLabel = "SEVERITY",
-      description = "End with 1 from this severity on: stop, warn or note; warn where not said.")
-  private Severity failOn = Severity.WARN;
+      description =
+          "End with 1 from this severity on: stop, warn, note or never; warn where not said.")
+  private FailOn failOn = FailOn.WARN;
 
   @Option(
       names = "--explain",
@@ -67,7 +80,7 @@ final class CheckCommand implements Command {
     if (opened.read().isEmpty()) {
       return UNREADABLE;
     }
-    return findings.stream().anyMatch(f -> f.severity().atLeast(failOn)) ? FOUND : CLEAN;
+    return findings.stream().anyMatch(f -> failOn.by(f.severity())) ? FOUND : CLEAN;
   }
 
   private String render(Session session, Opened opened, List<Finding> findings) {

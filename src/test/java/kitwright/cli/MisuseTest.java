@@ -32,7 +32,7 @@ class MisuseTest {
         "check --xyzzy|There is no option “--xyzzy” here. See “kitwright check --help”.",
         "check extra|“extra” is a word too many. See “kitwright check --help”.",
         "check --format yaml|“yaml” cannot stand behind “--format”. Write text or json or sarif. See “kitwright check --help”.",
-        "check --fail-on nothing|“nothing” cannot stand behind “--fail-on”. Write stop or warn or note. See “kitwright check --help”.",
+        "check --fail-on nothing|“nothing” cannot stand behind “--fail-on”. Write stop or warn or note or never. See “kitwright check --help”.",
         "week --audience all|“all” cannot stand behind “--audience”. Write public or crew. See “kitwright week --help”.",
         "cut --seconds x|“x” cannot stand behind “--seconds”. Write a whole number. See “kitwright cut --help”.",
         "check --today|Behind “--today” stands nothing. Write --today DATE. See “kitwright check --help”.",
