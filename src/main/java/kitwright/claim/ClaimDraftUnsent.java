@@ -3,6 +3,7 @@ package kitwright.claim;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -42,24 +43,27 @@ public final class ClaimDraftUnsent implements Rule {
         standing.lines().stream()
             .flatMap(line -> Notice.of(line.shortage().shortage(), shortages, ledger).stream())
             .reduce((one, two) -> two.last().isBefore(one.last()) ? two : one);
-    long oldest =
-        standing.lines().stream().mapToLong(line -> line.shortage().age()).max().orElse(0);
-    boolean urgent = notice.map(each -> each.daysLeft(today) <= SOON).orElse(oldest >= WEEK);
+    OptionalLong oldest = standing.lines().stream().mapToLong(line -> line.shortage().age()).max();
+    boolean urgent =
+        notice.map(each -> each.daysLeft(today) <= SOON).orElse(oldest.orElse(0) >= WEEK);
     return new Finding(
         name(),
         urgent ? Severity.WARN : Severity.NOTE,
         standing.claim().at().record(),
         "The claim "
             + standing.claim().id()
-            + " is written but not sent; its oldest shortage was found "
-            + oldest
-            + (oldest == 1 ? " day" : " days")
-            + " ago.",
+            + " is written but not sent"
+            + (oldest.isEmpty() ? "" : "; its oldest shortage was found " + ago(oldest.getAsLong()))
+            + ".",
         notice
             .map(each -> each.told(today) + ".")
             .orElse(
                 "The supplier knows nothing yet; how long that may wait depends on contract and country."),
         "Send it, and write the day under “sent” and how under “by”.",
         List.of(standing.claim().named()));
+  }
+
+  private static String ago(long days) {
+    return days == 0 ? "today" : days + (days == 1 ? " day ago" : " days ago");
   }
 }

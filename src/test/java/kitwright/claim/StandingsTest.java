@@ -119,4 +119,31 @@ class StandingsTest {
                 .all())
         .isEmpty();
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2026-01-24 | s1 | is written but not sent; its oldest shortage was found today.",
+        "2026-01-25 | s1 | is written but not sent; its oldest shortage was found 1 day ago.",
+        "2026-02-24 | s1 | is written but not sent; its oldest shortage was found 31 days ago.",
+        "2026-02-24 | gone | is written but not sent.",
+      })
+  void aDraftIsToldWithTheAgeOfWhatItClaims(String today, String shortage, String told) {
+    Ledger ledger =
+        Sample.ledger(
+            RECORDS
+                + "claims: [{id: c1, against: kit-maker, shortages: [%s], remedy: credit}]"
+                    .formatted(shortage));
+    LocalDate day = LocalDate.parse(today);
+    kitwright.shortage.Standings shortages =
+        kitwright.shortage.Standings.of(
+            ledger,
+            Positions.of(ledger, day),
+            kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day));
+    Standings claims = Standings.of(ledger, shortages, day);
+    assertThat(Sample.findings(new ClaimDraftUnsent(claims, shortages), ledger, day))
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.what()).isEqualTo("The claim c1 " + told));
+  }
 }
