@@ -1,5 +1,7 @@
 package kitwright.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -66,5 +68,22 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
     int most = Math.max(1, (int) (room / (size * SET)) - 1);
     int end = words.offsetByCodePoints(0, Math.min(most, words.codePointCount(0, words.length())));
     return words.substring(0, end).stripTrailing() + "…";
+  }
+
+  /** The words in no more than so many lines, broken between words; the last is cut to fit. */
+  public List<String> lines(String words, double room, int most) {
+    List<String> lines = new ArrayList<>();
+    String rest = words;
+    while (lines.size() + 1 < most && widthOf(rest) > room) {
+      int fits = rest.offsetByCodePoints(0, Math.max(1, (int) (room / (size * SET))));
+      int end = rest.lastIndexOf(' ', fits);
+      if (end <= 0) {
+        break;
+      }
+      lines.add(rest.substring(0, end));
+      rest = rest.substring(end + 1);
+    }
+    lines.add(fitted(rest, room));
+    return lines;
   }
 }

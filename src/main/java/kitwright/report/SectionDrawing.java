@@ -18,6 +18,7 @@ final class SectionDrawing {
   private static final double ROOM = 340;
   private static final double TALL = 250;
   private static final double TOP = 60;
+  private static final double TITLE = 16;
 
   /** A plate is far wider than thick: no more of its width is drawn than this times thickness. */
   private static final double WIDTHS = 12;
@@ -30,6 +31,9 @@ final class SectionDrawing {
   private final Map<String, Shade> hatch = new LinkedHashMap<>();
   private final double scale;
 
+  /** How many lines the longest title takes, two at most. */
+  private final int titleLines;
+
   private SectionDrawing(List<Sketch> sketches) {
     this.sketches = sketches;
     for (Sketch sketch : sketches) {
@@ -40,6 +44,7 @@ final class SectionDrawing {
     double widest = sketches.stream().mapToDouble(this::shownWidth).max().orElse(1);
     double tallest = sketches.stream().mapToDouble(Sketch::height).max().orElse(1);
     scale = Math.min(ROOM / widest, TALL / tallest);
+    titleLines = sketches.stream().mapToInt(each -> title(each).size()).max().orElse(1);
   }
 
   /** The drawing as SVG text. */
@@ -55,7 +60,7 @@ final class SectionDrawing {
 
   private String draw(String id) {
     int rows = (sketches.size() + 1) / 2;
-    double band = rowHeight() + 78;
+    double band = rowHeight() + 62 + TITLE * titleLines;
     double height = TOP + rows * band + 26 * hatch.size() + 24;
     Svg svg =
         Svg.sheet(
@@ -91,8 +96,12 @@ final class SectionDrawing {
   }
 
   private void place(Svg svg, Sketch sketch, double x, double y) {
-    svg.words(x, y + 14, fitted(sketch.title()), Lettering.of(13).bold());
-    double base = y + 26 + rowHeight();
+    double line = y - 2;
+    for (String words : title(sketch)) {
+      line += TITLE;
+      svg.words(x, line, words, Lettering.of(13).bold());
+    }
+    double base = y + 10 + TITLE * titleLines + rowHeight();
     boolean cut = shownWidth(sketch) < sketch.width();
     for (Sketch.Piece piece : sketch.pieces()) {
       piece(svg, piece, sketch, x, base);
@@ -108,8 +117,8 @@ final class SectionDrawing {
         Lettering.of(12));
   }
 
-  private static String fitted(String title) {
-    return Lettering.of(13).bold().fitted(title, ROOM);
+  private static List<String> title(Sketch sketch) {
+    return Lettering.of(13).bold().lines(sketch.title(), ROOM, 2);
   }
 
   private void piece(Svg svg, Sketch.Piece piece, Sketch sketch, double x, double base) {
