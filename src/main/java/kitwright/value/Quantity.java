@@ -65,10 +65,9 @@ public record Quantity(BigDecimal amount, Unit unit) {
     if (quantity.unit.dimension() != wanted) {
       throw new Misread(
           Decimal.quoted(text)
-              + " is "
-              + quantity.unit.dimension().word()
-              + ", not "
-              + wanted.word(),
+              + (quantity.unit == Unit.ONE
+                  ? " has no unit"
+                  : " is " + quantity.unit.dimension().word() + ", not " + wanted.word()),
           "write it in one of: " + Unit.symbolsOf(wanted));
     }
     return quantity;
