@@ -318,24 +318,19 @@ final class Examiner {
     Assessment.WeakLink link = assessment.weakLink().get();
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
-    double least = link.margin().doubleValue();
-    rows.add(
-        new Row(
-            Measure.LINK,
-            Optional.empty(),
-            worked.margin().map(Figure::of),
-            Optional.of(new Row.Limit(Row.Limit.Side.AT_LEAST, least)),
-            worked.lacking()));
+    Row.Limit least = new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue());
+    Row row = link(worked.margin(), least, worked.lacking());
+    rows.add(row);
     worked
         .alike()
-        .filter(alike -> alike < least && worked.margin().orElse(0.0) >= least)
+        .filter(alike -> link(Optional.of(alike), least, List.of()).fails() && !row.fails())
         .ifPresent(
             alike ->
                 failing.add(
                     "protected over sacrificial part is "
                         + Print.ratio(alike)
                         + " with both judged by tension and compression, not at least "
-                        + Print.number(least)));
+                        + Print.number(least.value())));
     double meant = link.breaksAt().map(Quantity::base).orElse(0.0);
     worked
         .first()
@@ -352,6 +347,11 @@ final class Examiner {
                         + "), not in "
                         + link.sacrificial()));
     return worked;
+  }
+
+  private static Row link(Optional<Double> margin, Row.Limit least, List<String> lacking) {
+    return new Row(
+        Measure.LINK, Optional.empty(), margin.map(Figure::of), Optional.of(least), lacking);
   }
 
   private static boolean far(double at, double meant) {
@@ -417,9 +417,7 @@ final class Examiner {
   }
 
   private Verdict verdict(List<Row> rows, List<Input> leaning) {
-    rows.stream()
-        .filter(row -> row.outcome().filter(Verdict.Outcome.FAIL::equals).isPresent())
-        .forEach(row -> failing.add(missed(row)));
+    rows.stream().filter(Row::fails).forEach(row -> failing.add(missed(row)));
     Set<String> open = open(rows, leaning);
     if (!failing.isEmpty()) {
       List<String> reasons = new ArrayList<>(failing);

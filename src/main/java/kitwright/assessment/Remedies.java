@@ -125,7 +125,8 @@ public final class Remedies {
         : "every combination misses something that is asked.";
   }
 
-  private static Section with(Assessment assessment, Section built, Variant variant, int[] counts) {
+  /** The built section with so many of each line of the menu. */
+  static Section with(Assessment assessment, Section built, Variant variant, int[] counts) {
     Section mended = built;
     for (int i = 0; i < counts.length; i++) {
       mended = variant.with(mended, assessment.menu().get(i), counts[i]);

@@ -42,6 +42,21 @@ public record Row(
     lacking = List.copyOf(lacking);
   }
 
+  /** The same with so much of what is built. */
+  Row scaled(double share) {
+    return new Row(
+        measure,
+        designed,
+        built.map(figure -> new Figure(figure.value() * share, figure.governing())),
+        limit,
+        lacking);
+  }
+
+  /** Whether something is asked and not met. */
+  boolean fails() {
+    return outcome().filter(Verdict.Outcome.FAIL::equals).isPresent();
+  }
+
   /** Built over designed. */
   public OptionalDouble ratio() {
     if (designed.isEmpty() || built.isEmpty() || !(designed.get().value() > 0)) {

@@ -63,20 +63,19 @@ final class Unlike {
     if (!are(designed, built) || !built.beam().solidTimber()) {
       return;
     }
-    OptionalDouble share = share(built);
+    double share = share(built).orElse(1);
     for (Row row : rows) {
       if (BENT.contains(row.measure()) && row.ratio().isPresent() && asksForMore(row)) {
         untold(designed, built).ifPresent(lacking::add);
-        double alike = row.ratio().getAsDouble() * share.orElse(1);
-        double least = row.limit().orElseThrow().value();
-        if (alike < least && row.ratio().getAsDouble() >= least) {
+        Row alike = row.scaled(share);
+        if (alike.fails() && !row.fails()) {
           (row.measure() == Measure.FIRST_FAILURE ? lacking : failing)
               .add(
                   row.measure().words()
                       + " is "
-                      + Print.ratio(alike)
+                      + Print.ratio(alike.ratio().orElseThrow())
                       + " of the designed with both judged by tension and compression, not at least "
-                      + Print.number(least));
+                      + Print.number(row.limit().orElseThrow().value()));
         }
       }
     }

@@ -66,27 +66,25 @@ record WeakLinks(
       return lacking(lacking);
     }
     BreakOrder order = order(sacrificial, weak.get(), protectedPart, safe.get(), load, breaksAt);
-    Optional<Double> alike = Optional.empty();
-    if (Unlike.are(sacrificial, protectedPart)) {
-      alike =
-          order(
-                  sacrificial,
-                  alike(sacrificial, weak.get()),
-                  protectedPart,
-                  alike(protectedPart, safe.get()),
-                  load,
-                  breaksAt)
-              .margin(protectedPart.id(), sacrificial.id());
-      Unlike.untold(sacrificial, protectedPart).ifPresent(lacking::add);
-    }
-    Optional<Double> judged = alike;
+    Optional<Double> alike =
+        Unlike.are(sacrificial, protectedPart)
+            ? order(
+                    sacrificial,
+                    alike(sacrificial, weak.get()),
+                    protectedPart,
+                    alike(protectedPart, safe.get()),
+                    load,
+                    breaksAt)
+                .margin(protectedPart.id(), sacrificial.id())
+            : Optional.empty();
+    Unlike.untold(sacrificial, protectedPart).ifPresent(lacking::add);
     return new WeakLinks(
         order.margin(protectedPart.id(), sacrificial.id()),
         order.first(),
         order.breaks(),
         lacking,
         alike,
-        () -> judged.map(margin -> caution(sacrificial, protectedPart, margin)).stream().toList());
+        () -> alike.map(margin -> caution(sacrificial, protectedPart, margin)).stream().toList());
   }
 
   private static BreakOrder order(

@@ -10,6 +10,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.shortage.Notice;
+import kitwright.value.Days;
 
 /** Fires where a claim is written but not sent: weighs more once time has gone by. */
 public final class ClaimDraftUnsent implements Rule {
@@ -53,7 +54,9 @@ public final class ClaimDraftUnsent implements Rule {
         "The claim "
             + standing.claim().id()
             + " is written but not sent"
-            + (oldest.isEmpty() ? "" : "; its oldest shortage was found " + ago(oldest.getAsLong()))
+            + (oldest.isEmpty()
+                ? ""
+                : "; its oldest shortage was found " + Days.ago(oldest.getAsLong()))
             + ".",
         notice
             .map(each -> each.told(today) + ".")
@@ -61,9 +64,5 @@ public final class ClaimDraftUnsent implements Rule {
                 "The supplier knows nothing yet; how long that may wait depends on contract and country."),
         "Send it, and write the day under “sent” and how under “by”.",
         List.of(standing.claim().named()));
-  }
-
-  private static String ago(long days) {
-    return days == 0 ? "today" : days + (days == 1 ? " day ago" : " days ago");
   }
 }

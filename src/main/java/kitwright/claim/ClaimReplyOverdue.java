@@ -7,6 +7,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where the day by which a claim asked for an answer has passed without one. */
 public final class ClaimReplyOverdue implements Rule {
@@ -45,8 +46,7 @@ public final class ClaimReplyOverdue implements Rule {
             + "; the day asked for was "
             + standing.claim().replyBy().orElseThrow()
             + ", "
-            + late
-            + (late == 1 ? " day" : " days")
+            + Days.told(late)
             + " ago.",
         "What it claims stays open, and an unanswered claim grows weaker with time.",
         "Remind them in writing and record it under “events”; then choose between waiting and another way.",

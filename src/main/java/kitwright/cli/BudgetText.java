@@ -275,7 +275,7 @@ final class BudgetText {
           .append(" (")
           .append(figure.abbreviation())
           .append("): ")
-          .append(figure.value().replaceFirst("^-", "−"))
+          .append(figure.shown())
           .append('\n');
       Wrapping.at(width - 6, figure.says())
           .forEach(line -> out.append("      ").append(line).append('\n'));

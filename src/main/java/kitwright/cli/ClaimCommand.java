@@ -9,6 +9,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.ClaimLetter;
 import kitwright.report.Situation;
+import kitwright.value.Days;
 import kitwright.value.Money;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -81,7 +82,7 @@ final class ClaimCommand implements Command {
   }
 
   private static String due(long days) {
-    String count = Math.abs(days) + (Math.abs(days) == 1 ? " day" : " days");
+    String count = Days.told(Math.abs(days));
     return days == 0 ? "due today" : days < 0 ? count + " late" : "due in " + count;
   }
 }

@@ -28,13 +28,17 @@ public record CutPlan(
 
   /** Plans with the effort that is usual for lengths or for panels. */
   public static CutPlan of(Cut cut, Ledger ledger, Positions positions) {
-    boolean isLengths = Wanted.isLengths(cut, Rack.of(cut, ledger, positions));
-    return of(cut, ledger, positions, isLengths ? Effort.usual() : Effort.usualForPanels());
+    Rack rack = Rack.of(cut, ledger, positions);
+    boolean isLengths = Wanted.isLengths(cut, rack);
+    return of(cut, ledger, rack, isLengths ? Effort.usual() : Effort.usualForPanels());
   }
 
   /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
   public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
-    Rack rack = Rack.of(cut, ledger, positions);
+    return of(cut, ledger, Rack.of(cut, ledger, positions), effort);
+  }
+
+  private static CutPlan of(Cut cut, Ledger ledger, Rack rack, Effort effort) {
     Tape tape = new Tape(ledger.build().units() == Build.Units.IMPERIAL);
     return Wanted.isLengths(cut, rack)
         ? new CutPlan(

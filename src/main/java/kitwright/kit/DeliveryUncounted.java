@@ -11,6 +11,7 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where a delivery came days ago and nobody has counted it. */
 public final class DeliveryUncounted implements Rule {
@@ -45,7 +46,7 @@ public final class DeliveryUncounted implements Rule {
         name(),
         Severity.WARN,
         delivery.at().of("received"),
-        "The delivery " + delivery.id() + " came " + days + " days ago and nobody has counted it.",
+        "The delivery " + delivery.id() + " came " + Days.ago(days) + " and nobody has counted it.",
         "What is missing or damaged is not known, and every day makes it harder to claim"
             + notice
             + ".",

@@ -55,24 +55,27 @@ record FrontMatter(String path, String yaml, String body) {
   }
 
   private static Finding headless(SourceFile file) {
-    return new Finding(
-        "yaml-unreadable",
-        Severity.STOP,
+    return passedOver(
         new Place(file.path(), 1, 1, 1, 2),
         "The keys of a log day stand here, but the first line is not three hyphens.",
-        "The whole file is passed over, so that the day is missing from the log.",
-        "Write a line of three hyphens, and nothing above it, as the first line of the file.",
-        List.of());
+        "Write a line of three hyphens, and nothing above it, as the first line of the file.");
   }
 
   private static Finding unclosed(SourceFile file) {
+    return passedOver(
+        new Place(file.path(), 1, 1, 1, 4),
+        "The front matter that starts here never ends.",
+        "Write a line of three hyphens below the last key.");
+  }
+
+  private static Finding passedOver(Place at, String what, String mend) {
     return new Finding(
         "yaml-unreadable",
         Severity.STOP,
-        new Place(file.path(), 1, 1, 1, 4),
-        "The front matter that starts here never ends.",
+        at,
+        what,
         "The whole file is passed over, so that the day is missing from the log.",
-        "Write a line of three hyphens below the last key.",
+        mend,
         List.of());
   }
 }

@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where a borrowed tool is still here after the day it was due. */
 public final class ToolOverdue implements Rule {
@@ -37,8 +38,7 @@ public final class ToolOverdue implements Rule {
             + " on "
             + standing.loan().due().orElseThrow()
             + ", "
-            + late
-            + (late == 1 ? " day" : " days")
+            + Days.told(late)
             + " ago.",
         "The next tool is lent less gladly.",
         "Give it back and write “returned”, or agree on another day and write it under “due”.",

@@ -5,7 +5,12 @@ package kitwright.money;
  *
  * @param name in plain words
  * @param abbreviation the usual abbreviation, such as {@code CPI}
- * @param value as shown
+ * @param value an amount, or a number
  * @param says one sentence that says what it means for this build
  */
-public record Figure(String name, String abbreviation, String value, String says) {}
+public record Figure(String name, String abbreviation, String value, String says) {
+  /** The value as a person reads it, with a true minus. */
+  public String shown() {
+    return value.replaceFirst("^-", "−");
+  }
+}

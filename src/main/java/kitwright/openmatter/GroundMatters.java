@@ -8,6 +8,7 @@ import kitwright.ledger.Party;
 import kitwright.loan.Need;
 import kitwright.loan.Standing;
 import kitwright.network.WeatherBound;
+import kitwright.value.Days;
 import kitwright.weather.Window;
 
 /** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
@@ -65,8 +66,7 @@ final class GroundMatters {
         window.fits()
             ? "no weather for it before " + window.first()
             : "no weather for it in the forecast; the best window lacks "
-                + window.lacking()
-                + (window.lacking() == 1 ? " day" : " days"),
+                + Days.told(window.lacking()),
         stops.of(List.of(bound.task().id())),
         "the weather",
         window.fits()

@@ -18,6 +18,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
+import kitwright.value.Days;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -74,12 +75,10 @@ final class WaitingMatters {
         .daysLeft()
         .map(
             days ->
-                days < 0 ? "; reply " + days(-days) + " overdue" : "; reply due in " + days(days))
+                days < 0
+                    ? "; reply " + Days.told(-days) + " overdue"
+                    : "; reply due in " + Days.told(days))
         .orElse("");
-  }
-
-  private static String days(long days) {
-    return days + (days == 1 ? " day" : " days");
   }
 
   private static String next(Standing standing) {

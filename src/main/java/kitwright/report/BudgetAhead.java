@@ -205,7 +205,7 @@ final class BudgetAhead {
                     each ->
                         Row.row(
                             each.name() + " (" + each.abbreviation() + ")",
-                            each.value().replaceFirst("^-", "−"),
+                            each.shown(),
                             each.says()))
                 .toList());
     return Optional.of(unearned(book))

@@ -11,6 +11,7 @@ import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.ledger.Shortage;
 import kitwright.openmatter.Bearings;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** What the work loses while a claim waits for its answer, for the letter to the supplier. */
@@ -74,7 +75,7 @@ final class WaitingCost {
         way.timing()
             .launch()
             .filter(day -> day.later() > 0)
-            .map(day -> "the boat is ready for launching " + days(day.later()) + " later")
+            .map(day -> "the boat is ready for launching " + Days.told(day.later()) + " later")
             .orElse("");
     if (held.isEmpty() && launch.isEmpty()) {
       return Optional.empty();
@@ -84,10 +85,6 @@ final class WaitingCost {
   }
 
   private static String held(Timing.Held held) {
-    return "the work “" + held.what() + "” is held up by " + days(held.days());
-  }
-
-  private static String days(long days) {
-    return days == 1 ? "1 day" : days + " days";
+    return "the work “" + held.what() + "” is held up by " + Days.told(held.days());
   }
 }

@@ -8,6 +8,7 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
 
@@ -59,8 +60,8 @@ public record Notice(Party supplier, LocalDate last) {
     String who = supplier.name() + " wants to be told by " + last;
     long left = daysLeft(today);
     if (left < 0) {
-      return who + ", which was " + -left + (left == -1 ? " day ago" : " days ago");
+      return who + ", which was " + Days.ago(-left);
     }
-    return who + ", in " + left + (left == 1 ? " day" : " days");
+    return who + ", in " + Days.told(left);
   }
 }

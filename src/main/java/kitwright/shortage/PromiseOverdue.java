@@ -8,6 +8,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where the day for which a missing part was promised has passed and it is still missing. */
 public final class PromiseOverdue implements Rule {
@@ -41,8 +42,7 @@ public final class PromiseOverdue implements Rule {
         "Promised for "
             + day
             + ", "
-            + late
-            + (late == 1 ? " day" : " days")
+            + Days.told(late)
             + " ago, and still missing: "
             + standing.open().told(standing.shortage().item().id())
             + ".",

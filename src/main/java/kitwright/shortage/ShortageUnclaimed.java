@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
+import kitwright.value.Days;
 
 /**
  * Fires where the supplier owes something and no claim names it, even if the builder has helped
@@ -49,7 +50,7 @@ public final class ShortageUnclaimed implements Rule {
         Severity.WARN,
         shortage.at().record(),
         "Found short "
-            + ago(standing.age())
+            + Days.ago(standing.age())
             + " and in no claim: "
             + shortage.qty().told(shortage.item().id())
             + worth
@@ -57,9 +58,5 @@ public final class ShortageUnclaimed implements Rule {
         "The supplier does not know, and the right to have it may run out." + notice,
         "Write a claim that names " + shortage.id() + ", or add it to one that is not sent yet.",
         List.of(shortage.named()));
-  }
-
-  private static String ago(long days) {
-    return days == 0 ? "today" : days + (days == 1 ? " day ago" : " days ago");
   }
 }

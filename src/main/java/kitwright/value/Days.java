@@ -11,6 +11,16 @@ public record Days(LocalDate first, LocalDate last) {
     }
   }
 
+  /** So many days, as a person says it: “1 day”, “4 days”. */
+  public static String told(long days) {
+    return days + (days == 1 ? " day" : " days");
+  }
+
+  /** How long ago so many days are: “today”, “1 day ago”. */
+  public static String ago(long days) {
+    return days == 0 ? "today" : told(days) + " ago";
+  }
+
   public boolean contains(LocalDate day) {
     return !day.isBefore(first) && !day.isAfter(last);
   }

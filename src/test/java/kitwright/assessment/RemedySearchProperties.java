@@ -130,10 +130,7 @@ class RemedySearchProperties {
     Predicate<Section> trials = Assessments.trials(assessment, ledger);
     List<Result> passing = new ArrayList<>();
     for (int[] counts : combinations(assessment.menu())) {
-      Section section = made;
-      for (int i = 0; i < counts.length; i++) {
-        section = variant.with(section, assessment.menu().get(i), counts[i]);
-      }
+      Section section = Remedies.with(assessment, made, variant, counts);
       Result whole = Assessments.result(assessment, ledger, Assessments.replacing(section, ledger));
       assertThat(trials.test(section)).isEqualTo(whole.verdict().passes());
       if (whole.verdict().passes()) {

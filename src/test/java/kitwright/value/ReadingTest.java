@@ -62,6 +62,24 @@ class ReadingTest {
             Misread.class, misread -> assertThat(misread.mend()).contains("“sheet”"));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"25 | “25” has no unit", "25 kg | “25 kg” is mass, not length"})
+  void anotherDimensionIsNamedAndNoneIsCalledNone(String written, String told) {
+    assertThatThrownBy(() -> Quantity.parse(written, Unit.ONE, Dimension.LENGTH))
+        .hasMessage(told)
+        .isInstanceOfSatisfying(
+            Misread.class, misread -> assertThat(misread.mend()).contains("mm"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0 days, today", "1, 1 day, 1 day ago", "12, 12 days, 12 days ago"})
+  void daysAreToldAsAPersonSaysThem(long days, String told, String ago) {
+    assertThat(Days.told(days)).isEqualTo(told);
+    assertThat(Days.ago(days)).isEqualTo(ago);
+  }
+
   @Test
   void packagesConvertIntoNothing() throws Misread {
     Quantity sheets = Quantity.parse("3 sheet", Unit.EACH);

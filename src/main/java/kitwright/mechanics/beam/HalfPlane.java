@@ -37,7 +37,8 @@ record HalfPlane(double ny, double nz, double offset) {
     return kept.size() < 3 ? Optional.empty() : Optional.of(kept);
   }
 
-  private static boolean degenerate(List<Point> points) {
+  /** Whether what is left encloses nothing. */
+  static boolean degenerate(List<Point> points) {
     return Math.abs(2 * Loop.signedArea(points)) < 1e-14;
   }
 }

@@ -133,8 +133,6 @@ final class Inset {
       points.add(new Point(farY[i], farZ[i]));
       before = i;
     }
-    return Math.abs(2 * Loop.signedArea(points)) < 1e-14
-        ? Optional.empty()
-        : Optional.of(new Loop(points));
+    return HalfPlane.degenerate(points) ? Optional.empty() : Optional.of(new Loop(points));
   }
 }

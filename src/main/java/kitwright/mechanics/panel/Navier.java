@@ -43,9 +43,8 @@ final class Navier {
         sum.my,
         0,
         0,
-        // What is left out falls with the square of the terms taken: a third of what the second
-        // half
-        // of them added (Richardson).
+        // Terms left out fall with the square of those taken: a third of what the second half
+        // added (Richardson).
         sum.mxy + (sum.mxy - sum.mxyOfHalf) / 3,
         sum.qx + tail(panel.pressure() * panel.a()),
         sum.qy + tail(panel.pressure() * panel.b()));
