@@ -130,13 +130,13 @@ final class AssessCommand implements Command {
       session
           .out()
           .println(
-              String.format(
-                  Locale.ROOT,
-                  "  chance: %s: %.1f %% ± %.1f %% (one standard error, %d samples)",
-                  line.what(),
-                  100 * line.chance().probability(),
-                  Math.max(0.1, 100 * line.chance().standardError()),
-                  line.chance().samples()));
+              "  chance: "
+                  + line.what()
+                  + ": "
+                  + line.chance().words()
+                  + " ("
+                  + line.chance().samples()
+                  + " samples; what follows ± is one standard error)");
     }
     told.notes().forEach(note -> session.out().println("  - " + note));
   }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import kitwright.numbers.Draws;
+import kitwright.numbers.Normal;
 
 /**
  * Many ends of the build, with each uncertain cost drawn from its range. Costs of one line may move
@@ -137,7 +139,7 @@ public final class CostSimulation {
       double even =
           share == 0
               ? draws.even()
-              : BellCurve.below(
+              : Normal.nearly(
                   Math.sqrt(share) * factors[lineOf[i]] + Math.sqrt(1 - share) * draws.normal());
       deviations[i] = one.quantile(even) - means[i];
       end += deviations[i];

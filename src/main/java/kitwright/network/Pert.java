@@ -2,6 +2,7 @@ package kitwright.network;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import kitwright.numbers.Normal;
 
 /**
  * The classical estimate: the length of the critical chain taken as normal, with the sums of its

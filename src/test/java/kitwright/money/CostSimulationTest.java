@@ -86,32 +86,6 @@ class CostSimulationTest {
     assertThat(new Triangle(5, 5, 5).quantile(0.3)).isEqualTo(5);
   }
 
-  @Test
-  void theBellCurvesTableAgreesWithAReference() {
-    NormalDistribution oracle = NormalDistribution.of(0, 1);
-    for (double z = -6.5; z < 6.5; z += 0.0317) {
-      assertThat(BellCurve.below(z)).isCloseTo(oracle.cumulativeProbability(z), within(2e-7));
-    }
-  }
-
-  @Test
-  void normalDrawsAreNormal() {
-    Draws draws = new Draws(3, 0);
-    NormalDistribution oracle = NormalDistribution.of(0, 1);
-    int[] below = new int[7];
-    for (int i = 0; i < RUNS; i++) {
-      double z = draws.normal();
-      for (int k = 0; k < 7; k++) {
-        below[k] += z < k - 3 ? 1 : 0;
-      }
-    }
-    for (int k = 0; k < 7; k++) {
-      double chance = oracle.cumulativeProbability(k - 3);
-      double error = Math.sqrt(chance * (1 - chance) / RUNS);
-      assertThat((double) below[k] / RUNS).isCloseTo(chance, within(4 * error));
-    }
-  }
-
   /**
    * Costs that move wholly together have the sum of their quantiles for the quantile of the sum.
    */

@@ -3,6 +3,7 @@ package kitwright.cutting.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import kitwright.numbers.Elimination;
 
 /**
  * The revised simplex method for: least cost, equal to the right side, nothing below zero (Dantzig,
@@ -198,7 +199,7 @@ final class Simplex {
       }
       matrix[r][size + r] = 1;
     }
-    eliminate(matrix);
+    Elimination.reduce(matrix);
     basic = new double[size];
     for (int r = 0; r < size; r++) {
       System.arraycopy(matrix[r], size, inverse[r], 0, size);
@@ -207,30 +208,5 @@ final class Simplex {
       }
     }
     work.spend((long) size * size * size);
-  }
-
-  /** Gauss and Jordan, the largest element of each column first. */
-  private void eliminate(double[][] matrix) {
-    for (int c = 0; c < size; c++) {
-      int largest = c;
-      for (int r = c + 1; r < size; r++) {
-        largest = Math.abs(matrix[r][c]) > Math.abs(matrix[largest][c]) ? r : largest;
-      }
-      double[] row = matrix[largest];
-      matrix[largest] = matrix[c];
-      matrix[c] = row;
-      double by = row[c];
-      for (int k = 0; k < row.length; k++) {
-        row[k] /= by;
-      }
-      for (int r = 0; r < size; r++) {
-        double factor = matrix[r][c];
-        if (r != c && factor != 0) {
-          for (int k = c; k < row.length; k++) {
-            matrix[r][k] -= factor * row[k];
-          }
-        }
-      }
-    }
   }
 }

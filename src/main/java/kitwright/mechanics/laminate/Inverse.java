@@ -1,6 +1,7 @@
 package kitwright.mechanics.laminate;
 
 import kitwright.mechanics.Refuse;
+import kitwright.numbers.Elimination;
 
 /**
  * Inverse of a small square matrix by elimination with row and column pivoting, the rows scaled
@@ -19,10 +20,7 @@ final class Inverse {
       }
       work[i][n + i] = 1;
     }
-    for (int k = 0; k < n; k++) {
-      pivot(work, k);
-      eliminate(work, k);
-    }
+    Refuse.unless(Elimination.reduce(work) > 1e-14, "a stiffness can be inverted");
     double[][] inverse = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
@@ -40,34 +38,5 @@ final class Inverse {
       scale[i] = 1 / Math.sqrt(matrix[i][i]);
     }
     return scale;
-  }
-
-  private static void pivot(double[][] work, int k) {
-    int best = k;
-    for (int i = k + 1; i < work.length; i++) {
-      if (Math.abs(work[i][k]) > Math.abs(work[best][k])) {
-        best = i;
-      }
-    }
-    Refuse.unless(Math.abs(work[best][k]) > 1e-14, "a stiffness can be inverted");
-    double[] row = work[k];
-    work[k] = work[best];
-    work[best] = row;
-  }
-
-  private static void eliminate(double[][] work, int k) {
-    double[] row = work[k];
-    double pivot = row[k];
-    for (int j = 0; j < row.length; j++) {
-      row[j] /= pivot;
-    }
-    for (int i = 0; i < work.length; i++) {
-      double factor = work[i][k];
-      if (i != k && factor != 0) {
-        for (int j = k; j < row.length; j++) {
-          work[i][j] -= factor * row[j];
-        }
-      }
-    }
   }
 }

@@ -1,5 +1,7 @@
 package kitwright.mechanics.panel;
 
+import kitwright.numbers.Elimination;
+
 /**
  * Clamped plate: bending by Ritz's method with polynomials (1 − ξ²)²·P₂ᵢ(ξ), shear deflection added
  * as that of a membrane on the same edge (partial deflections), edge shear bounded by that of a
@@ -77,7 +79,7 @@ final class Ritz {
       }
       work[r][n] = panel.pressure() * LOADS[i] * LOADS[j];
     }
-    return Elimination.solve(work);
+    return Elimination.symmetrical(work);
   }
 
   private static double[] loads() {

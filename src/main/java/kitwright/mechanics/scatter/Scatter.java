@@ -1,10 +1,10 @@
 package kitwright.mechanics.scatter;
 
 import java.util.List;
-import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import kitwright.mechanics.Refuse;
+import kitwright.numbers.Draws;
 
 /**
  * Monte Carlo over scattering properties with a fixed seed: the same inputs give the same answer on
@@ -16,7 +16,6 @@ import kitwright.mechanics.Refuse;
  */
 public record Scatter(List<Scattered> properties, int samples, long seed) {
   private static final int BLOCK = 1000;
-  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
   public Scatter {
     properties = List.copyOf(properties);
@@ -35,7 +34,7 @@ public record Scatter(List<Scattered> properties, int samples, long seed) {
   }
 
   private long hits(int block, Predicate<double[]> holds) {
-    var random = new SplittableRandom(seed + GOLDEN * (block + 1));
+    var random = new Draws(seed, block);
     double[] drawn = new double[properties.size()];
     long hits = 0;
     int end = Math.min(samples, (block + 1) * BLOCK);

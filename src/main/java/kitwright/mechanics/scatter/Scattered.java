@@ -1,7 +1,8 @@
 package kitwright.mechanics.scatter;
 
-import java.util.SplittableRandom;
 import kitwright.mechanics.Refuse;
+import kitwright.numbers.Draws;
+import kitwright.numbers.Normal;
 
 /**
  * A positive property that scatters.
@@ -26,8 +27,8 @@ public record Scattered(double mean, double variation, Shape shape) {
         variation >= 0 && variation < 1, () -> "variation from 0 to below 1: " + variation);
   }
 
-  double draw(SplittableRandom random) {
-    return from(Gaussian.draw(random));
+  double draw(Draws random) {
+    return from(random.normal());
   }
 
   /** The value at a number of standard deviations from the middle. */
@@ -46,6 +47,6 @@ public record Scattered(double mean, double variation, Shape shape) {
 
   /** The value that a share of pieces falls below: 0.05 gives the characteristic value. */
   public double quantile(double share) {
-    return from(Gaussian.quantile(share));
+    return from(Normal.quantile(share));
   }
 }

@@ -2,6 +2,7 @@ package kitwright.mechanics.scatter;
 
 import kitwright.mechanics.Refuse;
 import kitwright.mechanics.scatter.Scattered.Shape;
+import kitwright.numbers.Normal;
 
 /**
  * The chance that one property is below another, in closed form where both have one shape: a check
@@ -30,6 +31,6 @@ public final class StressStrength {
     if (spread == 0) {
       return apart > 0 ? 1 : 0;
     }
-    return Gaussian.below(apart / spread);
+    return Normal.below(apart / spread);
   }
 }

@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.numbers;
 
 /**
  * A stream of random numbers that a seed fixes on every machine: SplitMix64, and normal numbers by
@@ -9,7 +9,7 @@ package kitwright.money;
  *     Statistical Software 5 (2000) no. 8; area and tail of Doornik, An improved ziggurat method
  *     (2005)"
  */
-final class Draws {
+public final class Draws {
   private static final long STEP = 0x9e3779b97f4a7c15L;
   private static final double UNIT = 0x1.0p-53;
   private static final int LAYERS = 128;
@@ -25,7 +25,7 @@ final class Draws {
   private long state;
 
   /** The stream of one block of runs; blocks do not share one, so that they can go on at once. */
-  Draws(long seed, long block) {
+  public Draws(long seed, long block) {
     state = mixed(seed + STEP * mixed(block));
   }
 
@@ -58,12 +58,12 @@ final class Draws {
   }
 
   /** Even in the open interval from 0 to 1. */
-  double even() {
+  public double even() {
     return ((bits() >>> 11) + 0.5) * UNIT;
   }
 
   /** Standard normal. */
-  double normal() {
+  public double normal() {
     while (true) {
       long bits = bits();
       int layer = (int) (bits & (LAYERS - 1)); // the low bits; the high ones say where in it
