@@ -13,12 +13,15 @@ import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
+import kitwright.substitution.Release;
 
 /**
  * What lies ahead on the evening of a day.
  *
  * @param underWay tasks begun and not finished
- * @param ready tasks not begun, whose forerunners are all finished
+ * @param ready tasks not begun, whose forerunners are all finished and which no substitution holds
+ * @param held tasks that would be ready, but for a substitution that may not be built yet
+ * @param breached tasks begun though a substitution holds them
  * @param deliveries on their way, those with a day first
  * @param orders paid for or not, not yet come, with a day on which they shall
  * @param replies claims sent, not settled, with a day by which an answer is asked
@@ -27,6 +30,8 @@ import kitwright.ledger.Task;
 public record Ahead(
     List<Task> underWay,
     List<Task> ready,
+    List<Task> held,
+    List<Task> breached,
     List<Delivery> deliveries,
     List<Spend> orders,
     List<Claim> replies,
@@ -37,16 +42,20 @@ public record Ahead(
    *
    * @param log by date
    */
-  public static Ahead on(LocalDate evening, Ledger ledger, List<LogDay> log) {
+  public static Ahead on(LocalDate evening, Ledger ledger, List<LogDay> log, Release release) {
     Predicate<Task> begun = task -> Stage.on(evening, task, log).isBegun();
     List<Task> open =
         ledger.tasks().stream()
             .filter(task -> !past(task.withdrawn(), evening))
             .filter(task -> !Stage.on(evening, task, log).isDone())
             .toList();
+    List<Task> free =
+        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger, log)).toList();
     return new Ahead(
         open.stream().filter(begun).toList(),
-        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger, log)).toList(),
+        free.stream().filter(release::isGiven).toList(),
+        free.stream().filter(Predicate.not(release::isGiven)).toList(),
+        open.stream().filter(begun).filter(Predicate.not(release::isGiven)).toList(),
         due(ledger.deliveries(), each -> !past(each.received(), evening), Delivery::expected),
         due(
             ledger.spending(),

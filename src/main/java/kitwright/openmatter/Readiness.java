@@ -9,7 +9,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Task;
 import kitwright.network.Planned;
 import kitwright.shortage.Wanted;
-import kitwright.substitution.Standing;
+import kitwright.substitution.Release;
 import kitwright.value.Ref;
 
 /**
@@ -93,15 +93,7 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
   }
 
   private static Stream<String> signatures(Task task, Bearings now) {
-    return now.substitutions().all().stream()
-        .filter(standing -> standing.state() == Standing.State.WAITING)
-        .filter(
-            standing ->
-                standing
-                    .substitution()
-                    .hold()
-                    .filter(hold -> hold.id().equals(task.id()))
-                    .isPresent())
+    return Release.of(now.substitutions()).holding(task).stream()
         .map(standing -> "signature for " + standing.substitution().id());
   }
 

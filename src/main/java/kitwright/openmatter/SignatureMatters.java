@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Signers;
 import kitwright.substitution.Standing;
@@ -65,7 +64,7 @@ final class SignatureMatters {
   private String next(Standing standing, boolean assess) {
     String covers = standing.fingerprint().brief();
     String stop =
-        standing.hold().state() == HoldPoint.State.PASSED
+        standing.hold().isBreached()
                 && standing.hold().task().filter(ref -> now.plan().isOpen(ref.id())).isPresent()
             ? "stop the held work, and "
             : "";

@@ -15,6 +15,7 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.Release;
 
 /** The week for those who build. */
 final class CrewWeek {
@@ -34,7 +35,8 @@ final class CrewWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger()),
-            Ahead.on(week.last(), now.ledger(), now.ledger().log()),
+            Ahead.on(
+                week.last(), now.ledger(), now.ledger().log(), Release.of(now.substitutions())),
             Optional::of);
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());
@@ -181,6 +183,12 @@ final class CrewWeek {
 
   private List<Inline> next() {
     List<Inline> all = new ArrayList<>(parts.nextWork());
+    parts
+        .works("Under way, but not released, so to be stopped", parts.ahead().breached())
+        .ifPresent(all::add);
+    parts
+        .works("Held until what it closes up may be built", parts.ahead().held())
+        .ifPresent(all::add);
     Stream<Optional<String>> deliveries =
         parts.ahead().deliveries().stream()
             .map(

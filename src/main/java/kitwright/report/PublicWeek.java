@@ -18,6 +18,7 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.Release;
 import kitwright.value.Ref;
 
 /**
@@ -43,7 +44,7 @@ final class PublicWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger(), log),
-            Ahead.on(week.last(), now.ledger(), log),
+            Ahead.on(week.last(), now.ledger(), log, Release.of(now.substitutions())),
             text -> Optional.of(text).filter(discretion::allows));
     this.happened = Happenings.in(week, now.ledger());
   }
@@ -172,6 +173,7 @@ final class PublicWeek {
         .map(Inline::text)
         .forEach(all::add);
     happened.signed().stream()
+        .filter(each -> now.substitutions().counts(each.signOff()))
         .map(
             each ->
                 "Signed by "

@@ -138,16 +138,26 @@ final class SubstitutionEntry {
     String begun = hold.begun().map(day -> " on " + day).orElse("");
     return switch (hold.state()) {
       case NONE -> "none named";
-      case HOLDS -> task + "must not start before the signature";
+      case HOLDS -> task + "must not start before it may be built";
       case RELEASED ->
           task + hold.begun().map(d -> "was released and begun on " + d).orElse("may start");
-      case PASSED ->
-          task
-              + "was started"
-              + begun
-              + each.signedOn()
-                  .map(day -> ", before the signature of " + day)
-                  .orElse(" without a signature");
+      case OVERTAKEN ->
+          task + "was started" + begun + ", under a signature that no longer stands" + ended(hold);
+      case PASSED -> task + "was started" + begun + passed(each) + ended(hold);
     };
+  }
+
+  private static String passed(Standing each) {
+    return each.signedOn()
+        .map(
+            day ->
+                each.hold().begun().isPresent()
+                    ? ", before the signature of " + day
+                    : " on a day that nothing tells, perhaps before the signature of " + day)
+        .orElse(" without a signature that counts");
+  }
+
+  private static String ended(HoldPoint hold) {
+    return hold.finished() ? ", and has ended" : "; stop it";
   }
 }

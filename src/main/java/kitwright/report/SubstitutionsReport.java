@@ -68,7 +68,21 @@ final class SubstitutionsReport implements Report {
                 passed,
                 true,
                 "passed before the signature",
-                "tell whoever signed that the part was begun by then.")));
+                "tell whoever signed that the part was begun by then."),
+            overtaken(all)));
+  }
+
+  private static String overtaken(List<Standing> all) {
+    List<String> some =
+        all.stream()
+            .filter(each -> each.hold().state() == HoldPoint.State.OVERTAKEN)
+            .map(each -> each.substitution().id())
+            .toList();
+    return some.isEmpty()
+        ? ""
+        : "The signature was overtaken by a change at "
+            + Say.list(some)
+            + ", where work has begun: stop there and show the change to whoever signed.";
   }
 
   private static String told(List<Standing> passed, boolean signed, String how, String then) {
@@ -117,6 +131,7 @@ final class SubstitutionsReport implements Report {
       case NONE -> "none named";
       case HOLDS -> "holds";
       case RELEASED -> "released";
+      case OVERTAKEN -> "overtaken";
       case PASSED -> "passed";
     };
   }

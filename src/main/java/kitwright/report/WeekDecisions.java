@@ -40,10 +40,7 @@ record WeekDecisions(Happenings happened, Situation now, Names names) {
 
   private String signature(Substitution substitution, Substitution.SignOff signed) {
     boolean conditions = !signed.conditions().isEmpty();
-    boolean counts =
-        now.substitutions().all().stream()
-            .flatMap(each -> each.signatures().stream())
-            .anyMatch(each -> each.signOff().equals(signed) && each.counts());
+    boolean counts = now.substitutions().counts(signed);
     return names.of(signed.by())
         + " signed "
         + substitution.id()

@@ -87,15 +87,17 @@ record WeekParts(Week week, WeekLog log, Ahead ahead, Function<String, Optional<
 
   /** What is under way and what may start, in a sentence each. */
   List<Inline> nextWork() {
-    return Stream.of(works("Under way", ahead.underWay()), works("May start", ahead.ready()))
-        .filter(text -> !text.isEmpty())
-        .map(Inline::text)
+    return Stream.concat(
+            works("Under way", ahead.underWay()).stream(),
+            works("May start", ahead.ready()).stream())
         .toList();
   }
 
-  private String works(String title, List<Task> tasks) {
-    String names = names(tasks);
-    return names.isEmpty() ? "" : title + ": " + names + ".";
+  /** Tasks by name behind a title; nothing where there are none. */
+  Optional<Inline> works(String title, List<Task> tasks) {
+    return Optional.of(names(tasks))
+        .filter(names -> !names.isEmpty())
+        .map(names -> Inline.text(title + ": " + names + "."));
   }
 
   /** Whether a day lies before the end of the week that follows. */

@@ -1,16 +1,19 @@
 package kitwright.substitution;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Task;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 
-/** When each task is first known to be under way: by its own record, or by the log. */
+/** When each task is first known to be under way, and whether it has ended: by record or log. */
 final class Beginnings {
   /**
    * The first sign of work on a task.
@@ -22,6 +25,7 @@ final class Beginnings {
   private final Ledger ledger;
   private final LocalDate today;
   private final Map<String, Beginning> logged = new HashMap<>();
+  private final Set<String> ended = new HashSet<>();
 
   Beginnings(Ledger ledger, LocalDate today) {
     this.ledger = ledger;
@@ -29,11 +33,13 @@ final class Beginnings {
     for (LogDay log : ledger.log()) { // by date, so that the first entry is the earliest
       if (!log.day().isAfter(today)) {
         log.tasks()
-            .keySet()
             .forEach(
-                task ->
-                    logged.putIfAbsent(
-                        task.id(), new Beginning(Optional.of(log.day()), task.at())));
+                (task, share) -> {
+                  logged.putIfAbsent(task.id(), new Beginning(Optional.of(log.day()), task.at()));
+                  if (isWhole(share)) {
+                    ended.add(task.id());
+                  }
+                });
       }
     }
   }
@@ -47,6 +53,22 @@ final class Beginnings {
       return inLog.get().on().orElseThrow().isBefore(day) ? inLog : recorded;
     }
     return recorded.or(() -> inLog);
+  }
+
+  /** Whether a task has ended: finished by its record, or all of it done by record or log. */
+  boolean hasEnded(Ref ref) {
+    return ended.contains(ref.id())
+        || ledger
+            .task(ref)
+            .filter(
+                task ->
+                    task.finished().filter(day -> !day.isAfter(today)).isPresent()
+                        || task.progress().filter(Beginnings::isWhole).isPresent())
+            .isPresent();
+  }
+
+  private static boolean isWhole(BigDecimal share) {
+    return share.compareTo(BigDecimal.ONE) >= 0;
   }
 
   private Optional<Beginning> recorded(Task task) {

@@ -3,6 +3,7 @@ package kitwright.substitution;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -10,7 +11,7 @@ import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
-/** Fires where the held task was started before the substitution was signed. */
+/** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
   private final Standings substitutions;
 
@@ -27,33 +28,89 @@ public final class HoldPointPassed implements Rule {
   public void examine(Ledger ledger, LocalDate today, Findings out) {
     substitutions.all().stream()
         .filter(standing -> !standing.isWithdrawn())
-        .filter(standing -> standing.hold().state() == HoldPoint.State.PASSED)
+        .filter(standing -> standing.hold().isBreached())
         .forEach(standing -> out.add(finding(standing)));
   }
 
   private Finding finding(Standing standing) {
     HoldPoint hold = standing.hold();
     String task = hold.task().orElseThrow().id();
-    Optional<LocalDate> signed =
-        standing.signatures().stream()
-            .filter(Signature::countedWhenGiven)
-            .map(signature -> signature.signOff().on())
-            .min(LocalDate::compareTo);
     return new Finding(
         name(),
         standing.substitution().grade() == Grade.FINISH ? Severity.WARN : Severity.STOP,
         hold.at().orElseThrow(),
         "The task "
             + task
-            + " is under way"
-            + hold.begun().map(day -> " since " + day).orElse("")
+            + begun(hold)
             + ", but "
             + standing.substitution().id()
-            + signed.map(day -> " was signed only on " + day).orElse(" is not signed")
+            + (hold.state() == HoldPoint.State.OVERTAKEN ? overtaken(standing) : unsigned(standing))
             + ".",
-        "The hold point was passed: the part may be closed up before anybody entitled has looked at it.",
-        "Stop the task, and ask the signer whether it may be inspected as it is or must be opened up; "
-            + "withdraw the substitution if the part was built as drawn.",
+        follows(standing),
+        mend(hold),
         List.of(standing.substitution().named(), "task " + task));
+  }
+
+  private static String begun(HoldPoint hold) {
+    return (hold.finished() ? " has ended, begun" : " is under way, begun")
+        + hold.begun().map(day -> " on " + day).orElse(" on a day that nothing tells");
+  }
+
+  private static String unsigned(Standing standing) {
+    return firstInGoodFaith(standing)
+        .map(
+            day ->
+                standing.hold().begun().isPresent()
+                    ? " was signed only on " + day
+                    : " was signed on " + day + ", perhaps only after that")
+        .orElse(
+            standing.signatures().isEmpty()
+                ? " is not signed"
+                : ": no signature under it counts (" + lacks(standing) + ")");
+  }
+
+  private static String overtaken(Standing standing) {
+    return " does not stand today, though it was signed on "
+        + firstInGoodFaith(standing).orElseThrow()
+        + ": "
+        + lacks(standing);
+  }
+
+  private static Optional<LocalDate> firstInGoodFaith(Standing standing) {
+    return standing.signatures().stream()
+        .filter(Signature::countedWhenGiven)
+        .map(signature -> signature.signOff().on())
+        .min(LocalDate::compareTo);
+  }
+
+  private static String lacks(Standing standing) {
+    return standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "));
+  }
+
+  private static String follows(Standing standing) {
+    HoldPoint hold = standing.hold();
+    if (hold.state() == HoldPoint.State.OVERTAKEN) {
+      return "What "
+          + (hold.finished() ? "was" : "is being")
+          + " closed up is not what may be built: "
+          + (standing.lacks(Lack.STALE)
+              ? "it was signed under an older statement."
+              : "it is signed, but not shown to do what was drawn.");
+    }
+    return "The hold point was passed: the part "
+        + (hold.finished() ? "was" : "may be")
+        + " closed up before anybody entitled "
+        + (hold.finished() ? "had" : "has")
+        + " looked at it.";
+  }
+
+  private static String mend(HoldPoint hold) {
+    return (hold.finished()
+            ? "Ask the signer whether it may stay closed or must be opened up; build nothing on it"
+                + " until then;"
+            : "Stop the task, and ask the signer whether it may be inspected as it is or must be"
+                + " opened up;")
+        + " withdraw the substitution if the part was built as drawn."
+        + (hold.begun().isEmpty() ? " Write the day on which it began under “started”." : "");
   }
 }

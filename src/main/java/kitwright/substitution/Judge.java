@@ -51,7 +51,7 @@ final class Judge {
         verdict,
         signatures,
         lacks,
-        hold(substitution, signatures));
+        hold(substitution, signatures, lacks.isEmpty()));
   }
 
   private Standing.State state(Substitution substitution, List<Lack> lacks) {
@@ -121,35 +121,39 @@ final class Judge {
         .isPresent();
   }
 
-  private HoldPoint hold(Substitution substitution, List<Signature> signatures) {
+  private HoldPoint hold(
+      Substitution substitution, List<Signature> signatures, boolean mayBeBuilt) {
     Optional<Ref> held = substitution.hold();
     if (held.isEmpty()) {
-      return new HoldPoint(held, HoldPoint.State.NONE, Optional.empty(), Optional.empty());
+      return new HoldPoint(
+          held, HoldPoint.State.NONE, Optional.empty(), /* finished= */ false, Optional.empty());
     }
-    Optional<LocalDate> signed =
-        signatures.stream()
-            .filter(Signature::countedWhenGiven)
-            .map(signature -> signature.signOff().on())
-            .min(LocalDate::compareTo);
     Optional<Beginnings.Beginning> begun = beginnings.of(held.get());
     return new HoldPoint(
         held,
-        state(signed, begun),
+        begun
+            .map(beginning -> begun(beginning, signatures, mayBeBuilt))
+            .orElse(mayBeBuilt ? HoldPoint.State.RELEASED : HoldPoint.State.HOLDS),
         begun.flatMap(Beginnings.Beginning::on),
+        beginnings.hasEnded(held.get()),
         begun.map(Beginnings.Beginning::at));
   }
 
-  private static HoldPoint.State state(
-      Optional<LocalDate> signed, Optional<Beginnings.Beginning> begun) {
-    if (signed.isEmpty()) {
-      return begun.isPresent() ? HoldPoint.State.PASSED : HoldPoint.State.HOLDS;
+  /** A beginning on a day that nothing tells may have been before the signature. */
+  private static HoldPoint.State begun(
+      Beginnings.Beginning beginning, List<Signature> signatures, boolean mayBeBuilt) {
+    boolean inTime =
+        signatures.stream()
+            .filter(Signature::countedWhenGiven)
+            .anyMatch(
+                signature ->
+                    beginning
+                        .on()
+                        .filter(day -> !day.isBefore(signature.signOff().on()))
+                        .isPresent());
+    if (!inTime) {
+      return HoldPoint.State.PASSED;
     }
-    // Progress without a day is taken to be of today: a signature so far came before it.
-    boolean before =
-        begun
-            .flatMap(Beginnings.Beginning::on)
-            .filter(day -> day.isBefore(signed.get()))
-            .isPresent();
-    return before ? HoldPoint.State.PASSED : HoldPoint.State.RELEASED;
+    return mayBeBuilt ? HoldPoint.State.RELEASED : HoldPoint.State.OVERTAKEN;
   }
 }

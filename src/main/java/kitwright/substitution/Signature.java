@@ -23,6 +23,6 @@ public record Signature(SignOff signOff, List<Lack> lacks) {
    * later does not undo that somebody entitled had looked before the part was closed up.
    */
   boolean countedWhenGiven() {
-    return lacks.stream().allMatch(lack -> lack == Lack.STALE || lack == Lack.COVERS_NOTHING);
+    return lacks.stream().allMatch(lack -> lack == Lack.STALE);
   }
 }

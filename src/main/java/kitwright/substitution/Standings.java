@@ -9,6 +9,7 @@ import java.util.Set;
 import kitwright.assessment.Judging;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.Substitution.SignOff;
 import kitwright.value.Ref;
 
 /** How every substitution stands on a day. */
@@ -71,6 +72,13 @@ public final class Standings {
 
   public Optional<Standing> of(Ref substitution) {
     return Optional.ofNullable(byId.get(substitution.id()));
+  }
+
+  /** Whether a sign-off counts on that day. */
+  public boolean counts(SignOff signOff) {
+    return all.stream()
+        .flatMap(standing -> standing.signatures().stream())
+        .anyMatch(signature -> signature.signOff().equals(signOff) && signature.counts());
   }
 
   /** The substitutions that answer a shortage, withdrawn ones among them. */

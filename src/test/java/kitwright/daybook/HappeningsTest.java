@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import kitwright.Sample;
+import kitwright.assessment.Judging;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
+import kitwright.substitution.Release;
+import kitwright.substitution.Standings;
 import org.junit.jupiter.api.Test;
 
 class HappeningsTest {
@@ -47,6 +50,10 @@ class HappeningsTest {
             - {id: d, what: under way, takes: 5 d, started: 2026-02-25}
           """);
 
+  private static Release release(LocalDate day) {
+    return Release.of(Standings.of(LEDGER, Judging.of(LEDGER), day));
+  }
+
   @Test
   void gathersTheRecordsDatedInTheWeek() {
     Happenings week = Happenings.in(Week.of(LocalDate.of(2026, 3, 1)), LEDGER);
@@ -65,7 +72,8 @@ class HappeningsTest {
 
   @Test
   void seesAheadAsItStandsOnThatEvening() {
-    Ahead ahead = Ahead.on(LocalDate.of(2026, 3, 1), LEDGER, LEDGER.log());
+    Ahead ahead =
+        Ahead.on(LocalDate.of(2026, 3, 1), LEDGER, LEDGER.log(), release(LocalDate.of(2026, 3, 1)));
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("b");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2");
@@ -76,7 +84,9 @@ class HappeningsTest {
 
   @Test
   void doesNotKnowOnAnEveningWhatCameLater() {
-    Ahead ahead = Ahead.on(LocalDate.of(2026, 2, 22), LEDGER, LEDGER.log());
+    Ahead ahead =
+        Ahead.on(
+            LocalDate.of(2026, 2, 22), LEDGER, LEDGER.log(), release(LocalDate.of(2026, 2, 22)));
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("a");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");

@@ -33,7 +33,7 @@ class SubstitutionsReportTest {
         .contains("Proposed: Nora, 2026-02-10")
         .contains("Assessment: none, and this grade needs one")
         .contains("Signature: none")
-        .contains("“Close the spar” was started on 2026-02-20 without a signature")
+        .contains("“Close the spar” was started on 2026-02-20 without a signature that counts")
         .contains(fingerprint);
   }
 

@@ -44,7 +44,8 @@ class StandingsTest {
   void anAssessmentThatIsNamedButCannotBeReadIsNotCalledMissing() {
     Ledger ledger =
         Sample.ledger(
-            "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: structural, assessment: lost}]\n");
+            "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade:"
+                + " structural, assessment: lost}]\n");
     var unassessed =
         new SubstitutionUnassessed(Standings.of(ledger, Judging.of(ledger), Sample.TODAY));
     var finding = Sample.findings(unassessed, ledger, Sample.TODAY).get(0);
@@ -78,7 +79,8 @@ class StandingsTest {
     assertThat(
             standing(
                     ASSESSED,
-                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12, covers: 7c1f00000000}]")
+                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12,"
+                        + " covers: 7c1f00000000}]")
                 .lacks())
         .containsExactly(Lack.STALE);
   }
@@ -108,7 +110,8 @@ class StandingsTest {
     assertThat(
             standing(
                     "",
-                    "grade: finish, proposed: {by: nora, on: 2026-01-30}, sign-offs: [{by: nora, on: 2026-01-30}]")
+                    "grade: finish, proposed: {by: nora, on: 2026-01-30}, sign-offs: [{by: nora,"
+                        + " on: 2026-01-30}]")
                 .isApproved())
         .isTrue();
   }
@@ -143,7 +146,8 @@ class StandingsTest {
     Standing standing =
         standing(
             section,
-            "grade: finish, sign-offs: [{by: nora, on: 2026-02-12, conditions: [{section: tube, at-least: {wall: 3 mm}}, sand it]}]");
+            "grade: finish, sign-offs: [{by: nora, on: 2026-02-12, conditions: [{section: tube,"
+                + " at-least: {wall: 3 mm}}, sand it]}]");
     assertThat(standing.lacks()).containsExactly(Lack.CONDITION_UNMET);
   }
 
@@ -192,14 +196,15 @@ class StandingsTest {
   }
 
   @Test
-  void aChangeAfterTheSignatureDoesNotUndoThatItWasThereInTime() {
+  void aChangeAfterTheSignatureOvertakesWorkThatWasBegunInTime() {
     String task = "tasks: [{id: close, what: Close it, takes: 1 d, started: 2026-02-20}]\n";
     Standing standing =
         standing(
             task,
-            "grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12, covers: 7c1f00000000}]");
+            "grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12, covers:"
+                + " 7c1f00000000}]");
     assertThat(standing.lacks()).containsExactly(Lack.STALE);
-    assertThat(standing.hold().state()).isEqualTo(HoldPoint.State.RELEASED);
+    assertThat(standing.hold().state()).isEqualTo(HoldPoint.State.OVERTAKEN);
   }
 
   @Test

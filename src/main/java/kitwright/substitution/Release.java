@@ -1,0 +1,48 @@
+package kitwright.substitution;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.ledger.Task;
+
+/**
+ * Which work may be started, gone on with or closed up on a day, as far as substitutions hold it,
+ * and what is lacking. A substitution holds its task until it may be built: assessed as its grade
+ * asks, signed by somebody entitled, and nothing signed has changed since. Everything that tells
+ * whether work may go on asks here.
+ */
+public final class Release {
+  private final Map<String, List<Standing>> byTask = new HashMap<>();
+
+  private Release() {}
+
+  /** What follows from how the substitutions stand. */
+  public static Release of(Standings standings) {
+    Release release = new Release();
+    standings.all().stream()
+        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .forEach(
+            standing ->
+                standing
+                    .substitution()
+                    .hold()
+                    .ifPresent(
+                        task ->
+                            release
+                                .byTask
+                                .computeIfAbsent(task.id(), id -> new ArrayList<>())
+                                .add(standing)));
+    return release;
+  }
+
+  /** The substitutions that hold a task, in the ledger's order; none where it is released. */
+  public List<Standing> holding(Task task) {
+    return List.copyOf(byTask.getOrDefault(task.id(), List.of()));
+  }
+
+  /** Whether no substitution holds a task. */
+  public boolean isGiven(Task task) {
+    return !byTask.containsKey(task.id());
+  }
+}

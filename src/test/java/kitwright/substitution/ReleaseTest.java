@@ -1,0 +1,117 @@
+package kitwright.substitution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import kitwright.Sample;
+import kitwright.assessment.Judging;
+import kitwright.finding.Finding;
+import kitwright.ledger.Ledger;
+import kitwright.value.Place;
+import kitwright.value.Ref;
+import org.junit.jupiter.api.Test;
+
+/** Work goes on only while what it closes up may be built today. */
+class ReleaseTest {
+  private static final String RECORDS =
+      """
+      tasks:
+        - {id: close, what: Close it, takes: 1 d%s}
+        - {id: paint, what: Paint it, takes: 1 d}
+      assessments:
+        - {id: ext, method: external, by: office, on: 2026-02-01, require: {strength: 1}, numbers: {strength: %s}, evidence: [{file: there/a.pdf}]}
+      substitutions:
+        - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: structural, assessment: ext, hold: close, proposed: {by: nora, on: 2026-02-01}%s}
+      """;
+
+  private static Ledger ledger(String task, String strength, String more) {
+    return Sample.ledger(RECORDS.formatted(task, strength, more));
+  }
+
+  /** Signed on 12 February for what the record says with that strength. */
+  private static String signed(String strength) {
+    Ledger ledger = ledger("", strength, "");
+    return ", sign-offs: [{by: office, on: 2026-02-12, covers: %s}]"
+        .formatted(Fingerprint.of(ledger.substitutions().get(0), ledger).brief());
+  }
+
+  private static Standings standings(Ledger ledger) {
+    return Standings.of(ledger, Judging.of(ledger), Sample.TODAY);
+  }
+
+  private static boolean mayClose(Ledger ledger, String task) {
+    Ref ref = new Ref(task, new Place("sample.yaml", 1, 1, 1, 1));
+    return Release.of(standings(ledger)).isGiven(ledger.task(ref).orElseThrow());
+  }
+
+  private static HoldPoint.State hold(Ledger ledger) {
+    return standings(ledger).all().get(0).hold().state();
+  }
+
+  private static Finding passed(Ledger ledger) {
+    List<Finding> found =
+        Sample.findings(new HoldPointPassed(standings(ledger)), ledger, Sample.TODAY);
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  @Test
+  void nothingUnsignedFailingOrChangedSinceReleasesItsTask() {
+    assertThat(mayClose(ledger("", "1.1", signed("1.1")), "close")).isTrue();
+    assertThat(mayClose(ledger("", "1.1", ""), "close")).isFalse();
+    assertThat(mayClose(ledger("", "0.9", signed("0.9")), "close")).isFalse();
+    assertThat(mayClose(ledger("", "1.2", signed("1.1")), "close")).isFalse();
+    assertThat(mayClose(ledger("", "1.1", ""), "paint")).isTrue();
+  }
+
+  @Test
+  void aHoldPointIsReleasedOnlyWhereThePartMayBeBuiltToday() {
+    assertThat(hold(ledger("", "1.1", signed("1.1")))).isEqualTo(HoldPoint.State.RELEASED);
+    assertThat(hold(ledger("", "1.2", signed("1.1")))).isEqualTo(HoldPoint.State.HOLDS);
+    assertThat(hold(ledger(", started: 2026-02-20", "1.1", signed("1.1"))))
+        .isEqualTo(HoldPoint.State.RELEASED);
+    assertThat(hold(ledger(", started: 2026-02-20", "1.2", signed("1.1"))))
+        .isEqualTo(HoldPoint.State.OVERTAKEN);
+    assertThat(hold(ledger(", started: 2026-02-11", "1.2", signed("1.1"))))
+        .isEqualTo(HoldPoint.State.PASSED);
+    assertThat(hold(ledger(", started: 2026-02-20", "0.9", signed("0.9"))))
+        .as("a signature under a check that fails")
+        .isEqualTo(HoldPoint.State.OVERTAKEN);
+  }
+
+  @Test
+  void aBeginningOnADayThatNothingTellsMayHaveBeenBeforeTheSignature() {
+    Ledger ledger = ledger(", progress: 10 %", "1.1", signed("1.1"));
+    assertThat(hold(ledger)).isEqualTo(HoldPoint.State.PASSED);
+    assertThat(passed(ledger).what())
+        .isEqualTo(
+            "The task close is under way, begun on a day that nothing tells, but sub was signed on"
+                + " 2026-02-12, perhaps only after that.");
+    assertThat(passed(ledger).mend()).endsWith("Write the day on which it began under “started”.");
+  }
+
+  @Test
+  void workBegunUnderAnOlderStatementIsStopped() {
+    Finding found = passed(ledger(", started: 2026-02-20", "1.2", signed("1.1")));
+    assertThat(found.what())
+        .isEqualTo(
+            "The task close is under way, begun on 2026-02-20, but sub does not stand today, though"
+                + " it was signed on 2026-02-12: the record has changed since it was signed.");
+    assertThat(found.follows()).endsWith("it was signed under an older statement.");
+    assertThat(found.mend()).startsWith("Stop the task");
+  }
+
+  @Test
+  void whatHasEndedCannotBeStoppedButMayHaveToBeOpenedUp() {
+    Finding closed = passed(ledger(", started: 2026-02-20, finished: 2026-02-21", "1.1", ""));
+    assertThat(closed.what())
+        .isEqualTo("The task close has ended, begun on 2026-02-20, but sub is not signed.");
+    assertThat(closed.follows()).contains("was closed up before anybody entitled had looked");
+    assertThat(closed.mend())
+        .startsWith("Ask the signer whether it may stay closed or must be opened up");
+    Finding byProgress = passed(ledger(", started: 2026-02-20, progress: 100 %", "1.1", ""));
+    assertThat(byProgress.what()).contains("has ended");
+    Finding underWay = passed(ledger(", started: 2026-02-20, progress: 99 %", "1.1", ""));
+    assertThat(underWay.what()).contains("is under way");
+  }
+}
