@@ -81,8 +81,8 @@ public final class Standings {
       state =
           switch (event.what()) {
             case ACKNOWLEDGED -> state == Standing.State.SENT ? Standing.State.ACKNOWLEDGED : state;
-            case ANSWERED, PROMISED, DELIVERED, PAID -> Standing.State.ANSWERED;
-            case DISPUTED -> Standing.State.DISPUTED;
+            case ANSWERED, PROMISED, GRANTED, DELIVERED, PAID -> Standing.State.ANSWERED;
+            case DISPUTED, REFUSED -> Standing.State.DISPUTED;
             case SENT, REMINDED -> state;
           };
     }

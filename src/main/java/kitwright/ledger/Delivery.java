@@ -16,6 +16,7 @@ import kitwright.yaml.Fields;
  * @param note number of the delivery note
  * @param packed what the delivery note says is in it
  * @param counted what was found in it; nothing says that it is not counted yet
+ * @param sentBack what of it went back to the sender
  */
 public record Delivery(
     String id,
@@ -25,6 +26,7 @@ public record Delivery(
     Optional<String> note,
     List<Packed> packed,
     List<Counted> counted,
+    List<SentBack> sentBack,
     List<Evidence> evidence,
     At at)
     implements Entry {
@@ -41,6 +43,7 @@ public record Delivery(
    * @param qty found in all, good or not
    * @param damaged of these, damaged
    * @param wrong of these, not what was ordered
+   * @param evidence of this item alone; what the delivery itself names is of all it brought
    */
   public record Counted(
       Ref item,
@@ -48,6 +51,7 @@ public record Delivery(
       Optional<Quantity> damaged,
       Optional<Quantity> wrong,
       Optional<String> remark,
+      List<Evidence> evidence,
       At at) {
     static Counted read(Fields f) {
       Quantity qty = f.quantity("qty", Unit.EACH);
@@ -57,6 +61,33 @@ public record Delivery(
           f.maybeQuantity("damaged", qty.unit()),
           f.maybeQuantity("wrong", qty.unit()),
           f.maybeText("remark"),
+          Evidence.list(f, "evidence"),
+          At.of(f));
+    }
+  }
+
+  /**
+   * Goods that went back to the sender.
+   *
+   * @param on the day they left
+   * @param by how they were sent
+   */
+  public record SentBack(
+      LocalDate on,
+      Ref item,
+      Quantity qty,
+      Optional<String> by,
+      Optional<String> remark,
+      List<Evidence> evidence,
+      At at) {
+    static SentBack read(Fields f) {
+      return new SentBack(
+          f.day("on"),
+          f.ref("item"),
+          f.quantity("qty", Unit.EACH),
+          f.maybeText("by"),
+          f.maybeText("remark"),
+          Evidence.list(f, "evidence"),
           At.of(f));
     }
   }
@@ -70,6 +101,7 @@ public record Delivery(
         f.maybeText("note"),
         f.each("packed", Packed::read),
         f.each("counted", Counted::read),
+        f.each("sent-back", SentBack::read),
         Evidence.list(f, "evidence"),
         At.of(f));
   }

@@ -11,15 +11,29 @@ public final class EvidencePaths {
   /** Each piece of evidence of a record, in the order written. */
   public static List<Evidence> in(Entry entry) {
     return switch (entry.kind()) {
-      case DELIVERIES -> ((Delivery) entry).evidence();
+      case DELIVERIES -> delivery((Delivery) entry);
       case SHORTAGES -> ((Shortage) entry).evidence();
-      case CLAIMS -> all(((Claim) entry).events(), Claim.Event::evidence);
+      case CLAIMS ->
+          join(((Claim) entry).letter(), all(((Claim) entry).events(), Claim.Event::evidence));
       case SUBSTITUTIONS -> all(((Substitution) entry).signOffs(), Substitution.SignOff::evidence);
       case ASSESSMENTS -> ((Assessment) entry).evidence();
       case SPENDING -> ((Spend) entry).receipt();
+      case BORROWED -> ((Loan) entry).repair().map(Loan.Repair::evidence).orElse(List.of());
       case LOG -> ((LogDay) entry).photos();
       default -> List.of();
     };
+  }
+
+  private static List<Evidence> delivery(Delivery delivery) {
+    return join(
+        delivery.evidence(),
+        join(
+            all(delivery.counted(), Delivery.Counted::evidence),
+            all(delivery.sentBack(), Delivery.SentBack::evidence)));
+  }
+
+  private static List<Evidence> join(List<Evidence> some, List<Evidence> more) {
+    return Stream.concat(some.stream(), more.stream()).toList();
   }
 
   private static <T> List<Evidence> all(List<T> parts, Function<T, List<Evidence>> evidence) {

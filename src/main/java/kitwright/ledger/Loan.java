@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Ref;
+import kitwright.value.ThreePoint;
 import kitwright.yaml.Fields;
 
 /**
@@ -17,6 +18,7 @@ import kitwright.yaml.Fields;
  * @param worth what a new one costs
  * @param hireRate what hiring one would cost
  * @param neededFor the tasks that need it
+ * @param repair what must be made good on it
  */
 public record Loan(
     String id,
@@ -30,8 +32,44 @@ public record Loan(
     Optional<Money> worth,
     Optional<Price> hireRate,
     List<Ref> neededFor,
+    Optional<Repair> repair,
     At at)
     implements Entry {
+
+  /**
+   * Damage that is owed to the lender.
+   *
+   * @param found the day it was seen
+   * @param cost what making it good will cost, as one amount or low, likely, high
+   * @param by the day by which it shall be done
+   * @param done the day it was made good
+   */
+  public record Repair(
+      String what,
+      LocalDate found,
+      Optional<ThreePoint<Money>> cost,
+      Optional<Ref> line,
+      Optional<LocalDate> by,
+      Optional<LocalDate> done,
+      List<Evidence> evidence,
+      At at) {
+    static Repair read(Fields f) {
+      return new Repair(
+          f.text("what"),
+          f.day("found"),
+          f.maybeThreePoint("cost", text -> Money.parse(text, f.currency())),
+          f.maybeRef("line"),
+          f.maybeDay("by"),
+          f.maybeDay("done"),
+          Evidence.list(f, "evidence"),
+          At.of(f));
+    }
+
+    /** Whether it is seen and not made good by the end of a day. */
+    public boolean isOwedOn(LocalDate day) {
+      return !found.isAfter(day) && done.filter(made -> !made.isAfter(day)).isEmpty();
+    }
+  }
 
   static Loan read(Fields f) {
     return new Loan(
@@ -46,6 +84,7 @@ public record Loan(
         f.maybeMoney("worth"),
         f.maybePrice("hire-rate"),
         f.refs("needed-for"),
+        f.maybeGroup("repair", Repair::read),
         At.of(f));
   }
 

@@ -44,6 +44,7 @@ public final class References {
     to(Kind.PARTIES, delivery.from());
     delivery.packed().forEach(line -> to(Kind.KIT, line.item()));
     delivery.counted().forEach(line -> to(Kind.KIT, line.item()));
+    delivery.sentBack().forEach(line -> to(Kind.KIT, line.item()));
   }
 
   private void stock(Stock stock) {
@@ -78,7 +79,9 @@ public final class References {
   private void claim(Claim claim) {
     to(Kind.PARTIES, claim.against());
     to(Kind.SHORTAGES, claim.shortages());
+    claim.asked().forEach(line -> to(Kind.SPENDING, line.costs()));
     to(Kind.SPENDING, claim.costs());
+    claim.events().forEach(event -> to(Kind.SHORTAGES, event.of()));
   }
 
   private void substitution(Substitution substitution) {
@@ -135,6 +138,7 @@ public final class References {
   /** The budget line is left to the rule about spending on an unknown line. */
   private void spend(Spend spend) {
     to(Kind.SHORTAGES, spend.because());
+    to(Kind.SHORTAGES, spend.replaces().filter(ref -> !spend.because().equals(Optional.of(ref))));
     to(Kind.SUBSTITUTIONS, spend.substitution());
     to(Kind.SPENDING, spend.pays());
     to(Kind.SPENDING, spend.refunds());
@@ -145,6 +149,7 @@ public final class References {
   private void loan(Loan loan) {
     to(Kind.PARTIES, loan.from());
     to(Kind.TASKS, loan.neededFor());
+    to(Kind.BUDGET, loan.repair().flatMap(Loan.Repair::line));
   }
 
   private void cut(Cut cut) {

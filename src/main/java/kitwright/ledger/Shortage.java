@@ -44,7 +44,9 @@ public record Shortage(
   public enum Way {
     WAIT,
     BUY,
-    SUBSTITUTE
+    SUBSTITUTE,
+    /** The work goes on without it: nothing has to come. */
+    DO_WITHOUT
   }
 
   /**

@@ -18,6 +18,8 @@ import kitwright.yaml.Fields;
  * @param amount with tax and duty, always above zero; the state says which way it went
  * @param expected the day an ordered thing shall come
  * @param because the shortage that caused it
+ * @param replaces the shortage whose missing goods this buys; all of them where it has no {@code
+ *     qty}
  * @param substitution the substitution that caused it
  * @param cause why it was more than planned, where it was
  * @param tax of the amount, tax
@@ -40,6 +42,7 @@ public record Spend(
     State state,
     Optional<LocalDate> expected,
     Optional<Ref> because,
+    Optional<Ref> replaces,
     Optional<Ref> substitution,
     Optional<Cause> cause,
     Optional<Money> tax,
@@ -77,6 +80,8 @@ public record Spend(
   }
 
   static Spend read(Fields f) {
+    Optional<Ref> replaces = f.maybeRef("replaces");
+    Optional<Ref> because = f.maybeRef("because").or(() -> replaces);
     return new Spend(
         f.id(),
         f.day("on"),
@@ -86,7 +91,8 @@ public record Spend(
         f.maybeText("to"),
         f.choice("state", State.class, State.PAID),
         f.maybeDay("expected"),
-        f.maybeRef("because"),
+        because,
+        replaces,
         f.maybeRef("substitution"),
         f.maybeChoice("cause", Cause.class),
         f.maybeMoney("tax"),

@@ -159,7 +159,7 @@ final class ShortageMatters {
       return Optional.empty();
     }
     return switch (option.get().way()) {
-      case WAIT -> Optional.empty();
+      case WAIT, DO_WITHOUT -> Optional.empty();
       case BUY ->
           standing.promisedFor().isPresent()
               ? Optional.empty()

@@ -146,6 +146,7 @@ public final class ClaimLetter {
           case CREDIT -> "We ask you to credit us with the value of what is missing";
           case REFUND -> "We ask you to pay back the value of what is missing";
           case PRICE_REDUCTION -> "We ask you to lower the price by the value of what is missing";
+          case COST -> "We ask you to pay what replacing what is missing has cost us";
         };
     return asked
         + (claim.costs().isEmpty()

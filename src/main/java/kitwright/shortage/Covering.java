@@ -179,7 +179,7 @@ final class Covering {
             .anyMatch(
                 event ->
                     switch (event.what()) {
-                      case ANSWERED, PROMISED, DISPUTED, DELIVERED, PAID -> true;
+                      case ANSWERED, PROMISED, DISPUTED, GRANTED, REFUSED, DELIVERED, PAID -> true;
                       case SENT, ACKNOWLEDGED, REMINDED -> false;
                     });
   }
