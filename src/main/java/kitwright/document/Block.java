@@ -2,13 +2,8 @@ package kitwright.document;
 
 import java.util.Arrays;
 import java.util.List;
-import kitwright.value.Visible;
-import org.commonmark.node.BlockQuote;
-import org.commonmark.node.FencedCodeBlock;
-import org.commonmark.node.Node;
-import org.commonmark.node.ThematicBreak;
 
-/** A part of a document that stands on lines of its own. */
+/** A part of a document that stands on lines of its own: what it says, not how it looks. */
 public sealed interface Block
     permits Block.Heading,
         Block.Paragraph,
@@ -19,8 +14,27 @@ public sealed interface Block
         Items,
         Prose {
 
-  /** The commonmark nodes that show it; none where it would show nothing. */
-  List<Node> nodes();
+  /** Answers with the case at hand. */
+  <R> R match(Cases<R> cases);
+
+  /** An answer for each sort of block: a renderer is one of these. */
+  interface Cases<R> {
+    R heading(Heading heading);
+
+    R paragraph(Paragraph paragraph);
+
+    R code(Code code);
+
+    R quote(Quote quote);
+
+    R rule();
+
+    R table(Table table);
+
+    R items(Items items);
+
+    R prose(Prose prose);
+  }
 
   /** A heading of level 1 (the title) to 6. */
   static Block heading(int level, String text) {
@@ -44,7 +58,12 @@ public sealed interface Block
 
   /** A table; every row has a cell for every column. */
   static Block table(List<Column> columns, List<Row> rows) {
-    return new Table(columns, rows);
+    return new Table("", columns, rows);
+  }
+
+  /** A table with a title. */
+  static Block table(String title, List<Column> columns, List<Row> rows) {
+    return new Table(title, columns, rows);
   }
 
   /** A list with a dot before each item. */
@@ -83,18 +102,6 @@ public sealed interface Block
   }
 
   /**
-   * Appends {@code blocks}; lists that follow each other get different signs, or they would join.
-   */
-  static void appendAll(Node parent, List<Block> blocks) {
-    for (Block block : blocks) {
-      for (Node node : block.nodes()) {
-        Items.keepApart(parent.getLastChild(), node);
-        parent.appendChild(node);
-      }
-    }
-  }
-
-  /**
    * A heading.
    *
    * @param level 1 to 6
@@ -109,11 +116,8 @@ public sealed interface Block
     }
 
     @Override
-    public List<Node> nodes() {
-      var heading = new org.commonmark.node.Heading();
-      heading.setLevel(level);
-      Flow.append(heading, text, Flow.Breaks.AS_STROKES);
-      return Flow.unlessEmpty(heading);
+    public <R> R match(Cases<R> cases) {
+      return cases.heading(this);
     }
   }
 
@@ -128,10 +132,8 @@ public sealed interface Block
     }
 
     @Override
-    public List<Node> nodes() {
-      var paragraph = new org.commonmark.node.Paragraph();
-      Flow.append(paragraph, text, Flow.Breaks.KEPT);
-      return Flow.unlessEmpty(paragraph);
+    public <R> R match(Cases<R> cases) {
+      return cases.paragraph(this);
     }
   }
 
@@ -142,10 +144,8 @@ public sealed interface Block
    */
   record Code(String text) implements Block {
     @Override
-    public List<Node> nodes() {
-      var code = new FencedCodeBlock();
-      code.setLiteral(Visible.lines(text.replace("\r\n", "\n").replace('\r', '\n')));
-      return List.of(code);
+    public <R> R match(Cases<R> cases) {
+      return cases.code(this);
     }
   }
 
@@ -160,18 +160,16 @@ public sealed interface Block
     }
 
     @Override
-    public List<Node> nodes() {
-      var quote = new BlockQuote();
-      appendAll(quote, blocks);
-      return Flow.unlessEmpty(quote);
+    public <R> R match(Cases<R> cases) {
+      return cases.quote(this);
     }
   }
 
   /** A line across the page. */
   record Rule() implements Block {
     @Override
-    public List<Node> nodes() {
-      return List.of(new ThematicBreak());
+    public <R> R match(Cases<R> cases) {
+      return cases.rule();
     }
   }
 }

@@ -1,22 +1,51 @@
 package kitwright.document;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /** What came of filling a template. */
 public sealed interface Filled {
-  /** Answers with the function of the case at hand. */
-  <R> R match(Function<Text, R> text, Function<Broken, R> broken);
+  /** Marks the place of a slot's blocks; no text of a ledger or a template holds it. */
+  String SEAM = "\u0001";
 
-  /**
-   * The template was filled.
-   *
-   * @param markdown ended by a line feed
-   */
-  record Text(String markdown) implements Filled {
+  /** Answers with the function of the case at hand. */
+  <R> R match(Function<Page, R> page, Function<Broken, R> broken);
+
+  /** The template and what is to be said in it, told in one way or another. */
+  final class Page implements Filled {
+    private final Template template;
+    private final Slots slots;
+
+    Page(Template template, Slots slots) {
+      this.template = template;
+      this.slots = slots;
+    }
+
+    /** CommonMark with the tables of GitHub Flavored Markdown, ended by a line feed. */
+    public String markdown() {
+      Map<String, String> said = new HashMap<>();
+      return template
+              .filled(
+                  slots::speaks, name -> said.computeIfAbsent(name, each -> slots.markdown(each)))
+              .stripTrailing()
+          + "\n";
+    }
+
+    /** Lines for a terminal of so many cells. */
+    public String text(int width) {
+      String markdown =
+          template.filled(
+              slots::speaks,
+              name -> slots.isSentence(name) ? slots.markdown(name) : SEAM + name + SEAM);
+      return TerminalBlocks.text(
+          new ReadMarkdown(slots::blocks).blocks(Prose.parse(markdown)), width);
+    }
+
     @Override
-    public <R> R match(Function<Text, R> text, Function<Broken, R> broken) {
-      return text.apply(this);
+    public <R> R match(Function<Page, R> page, Function<Broken, R> broken) {
+      return page.apply(this);
     }
   }
 
@@ -31,7 +60,7 @@ public sealed interface Filled {
     }
 
     @Override
-    public <R> R match(Function<Text, R> text, Function<Broken, R> broken) {
+    public <R> R match(Function<Page, R> page, Function<Broken, R> broken) {
       return broken.apply(this);
     }
   }

@@ -29,7 +29,7 @@ final class Flow {
   static void append(Node parent, List<Inline> parts, Breaks breaks) {
     List<Node> nodes = new ArrayList<>();
     for (Inline part : joined(parts)) {
-      for (Node node : part.nodes()) {
+      for (Node node : MarkdownInlines.of(part)) {
         nodes.add(
             breaks == Breaks.AS_STROKES && node instanceof HardLineBreak ? new Text(" / ") : node);
       }

@@ -1,14 +1,30 @@
 package kitwright.document;
 
 import java.util.List;
-import org.commonmark.node.HardLineBreak;
-import org.commonmark.node.Image;
-import org.commonmark.node.Node;
 
 /** A part of a line of text. */
 public sealed interface Inline {
-  /** The commonmark nodes that show it; none where it is empty. */
-  List<Node> nodes();
+  /** Answers with the case at hand. */
+  <R> R match(Cases<R> cases);
+
+  /** An answer for each sort of part. */
+  interface Cases<R> {
+    R text(String text);
+
+    R strong(List<Inline> inside);
+
+    R emphasis(List<Inline> inside);
+
+    R code(String text);
+
+    R link(Destination to, List<Inline> inside);
+
+    R picture(Destination from, String instead);
+
+    R together(List<Inline> parts);
+
+    R newLine();
+  }
 
   /** Words, from a ledger or from the program; whatever they hold is shown and never obeyed. */
   static Inline text(String text) {
@@ -67,8 +83,8 @@ public sealed interface Inline {
    */
   record Text(String text) implements Inline {
     @Override
-    public List<Node> nodes() {
-      return Wording.nodes(text);
+    public <R> R match(Cases<R> cases) {
+      return cases.text(text);
     }
   }
 
@@ -83,8 +99,8 @@ public sealed interface Inline {
     }
 
     @Override
-    public List<Node> nodes() {
-      return Flow.filled(new org.commonmark.node.StrongEmphasis(), inside);
+    public <R> R match(Cases<R> cases) {
+      return cases.strong(inside);
     }
   }
 
@@ -99,8 +115,8 @@ public sealed interface Inline {
     }
 
     @Override
-    public List<Node> nodes() {
-      return Flow.filled(new org.commonmark.node.Emphasis(), inside);
+    public <R> R match(Cases<R> cases) {
+      return cases.emphasis(inside);
     }
   }
 
@@ -111,8 +127,8 @@ public sealed interface Inline {
    */
   record Code(String text) implements Inline {
     @Override
-    public List<Node> nodes() {
-      return Wording.code(text);
+    public <R> R match(Cases<R> cases) {
+      return cases.code(text);
     }
   }
 
@@ -128,8 +144,8 @@ public sealed interface Inline {
     }
 
     @Override
-    public List<Node> nodes() {
-      return Flow.filled(new org.commonmark.node.Link(to.reference(), null), inside);
+    public <R> R match(Cases<R> cases) {
+      return cases.link(to, inside);
     }
   }
 
@@ -141,10 +157,8 @@ public sealed interface Inline {
    */
   record Picture(Destination from, String instead) implements Inline {
     @Override
-    public List<Node> nodes() {
-      var image = new Image(from.reference(), null);
-      Wording.plain(instead).forEach(image::appendChild);
-      return List.of(image);
+    public <R> R match(Cases<R> cases) {
+      return cases.picture(from, instead);
     }
   }
 
@@ -159,16 +173,16 @@ public sealed interface Inline {
     }
 
     @Override
-    public List<Node> nodes() {
-      return parts.stream().flatMap(part -> part.nodes().stream()).toList();
+    public <R> R match(Cases<R> cases) {
+      return cases.together(parts);
     }
   }
 
   /** A new line. */
   record NewLine() implements Inline {
     @Override
-    public List<Node> nodes() {
-      return List.of(new HardLineBreak());
+    public <R> R match(Cases<R> cases) {
+      return cases.newLine();
     }
   }
 }

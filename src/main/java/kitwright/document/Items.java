@@ -1,12 +1,7 @@
 package kitwright.document;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.commonmark.node.BulletList;
-import org.commonmark.node.ListBlock;
-import org.commonmark.node.ListItem;
-import org.commonmark.node.Node;
-import org.commonmark.node.OrderedList;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A list.
@@ -26,32 +21,24 @@ public record Items(Kind kind, List<List<Block>> items) implements Block {
   }
 
   static List<List<Block>> each(List<? extends Inline> items) {
-    return items.stream().map(item -> List.<Block>of(new Paragraph(List.of(item)))).toList();
+    List<List<Block>> blocks = new ArrayList<>();
+    for (Inline item : items) {
+      blocks.add(List.of(new Paragraph(List.of(item))));
+    }
+    return blocks;
   }
 
   @Override
-  public List<Node> nodes() {
-    ListBlock list = kind == Kind.DOTS ? new BulletList() : new OrderedList();
-    list.setTight(items.stream().allMatch(Items::isShort));
-    for (List<Block> blocks : items) {
-      var item = new ListItem();
-      Block.appendAll(item, blocks);
-      list.appendChild(item);
-    }
-    return Flow.unlessEmpty(list);
+  public <R> R match(Block.Cases<R> cases) {
+    return cases.items(this);
+  }
+
+  /** Whether each item is one paragraph at most, with lists below it. */
+  boolean isTight() {
+    return items.stream().allMatch(Items::isShort);
   }
 
   private static boolean isShort(List<Block> item) {
     return item.stream().filter(block -> !(block instanceof Items)).count() <= 1;
-  }
-
-  /** Gives {@code next} another sign than {@code before}, where both are lists of one kind. */
-  static void keepApart(@Nullable Node before, Node next) {
-    if (before instanceof BulletList upper && next instanceof BulletList lower) {
-      lower.setMarker("*".equals(upper.getMarker()) ? "-" : "*");
-    }
-    if (before instanceof OrderedList upper && next instanceof OrderedList lower) {
-      lower.setMarkerDelimiter(")".equals(upper.getMarkerDelimiter()) ? "." : ")");
-    }
   }
 }

@@ -21,9 +21,19 @@ public record Prose(String markdown, int headingsBelow) implements Block {
           .build();
 
   @Override
-  public List<Node> nodes() {
-    Node root = PARSER.parse(markdown);
+  public <R> R match(Block.Cases<R> cases) {
+    return cases.prose(this);
+  }
+
+  /** Markdown as it stands: for what the program or a template says. */
+  static Node parse(String markdown) {
+    return PARSER.parse(markdown);
+  }
+
+  /** A fresh commonmark tree, made safe. */
+  Node tree() {
+    Node root = parse(markdown);
     root.accept(new SafeTree(headingsBelow));
-    return Flow.children(root);
+    return root;
   }
 }

@@ -1,25 +1,35 @@
 package kitwright.document;
 
-import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 import org.commonmark.node.Code;
+import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.Text;
 
 /**
- * What a template may name: sentences, which stand anywhere in a line, and blocks, which stand on
- * lines of their own. One that is empty counts as absent in {@code {{#name}}} and {@code
- * {{^name}}}.
+ * What a document says, by name: sentences, which stand anywhere in a line, and blocks, which stand
+ * on lines of their own. A template arranges them; as JSON they are one object, in this order. A
+ * slot that says nothing counts as absent in {@code {{#name}}} and {@code {{^name}}}.
  */
 public final class Slots {
-  private final Map<String, String> texts;
+  private final Map<String, Slot> slots;
 
-  private Slots(Map<String, String> texts) {
-    this.texts = texts;
+  /**
+   * What stands in a slot.
+   *
+   * @param sentence words or a value, where it is one
+   * @param blocks what is shown, where it is none
+   * @param meant what other programs read, where that is not simply the blocks one after the other
+   */
+  record Slot(Optional<Cell> sentence, List<Block> blocks, Optional<Block> meant) {}
+
+  private Slots(Map<String, Slot> slots) {
+    this.slots = slots;
   }
 
   /** No slot yet. */
@@ -29,46 +39,104 @@ public final class Slots {
 
   /** These and a sentence: words of a ledger or of the program, which come out escaped. */
   public Slots sentence(String name, String words) {
-    return with(name, escaped(words));
+    return value(name, Cell.text(words));
   }
 
-  /** These and blocks. */
+  /** These and a value within a sentence: shown one way, meant for other programs another. */
+  public Slots value(String name, Cell value) {
+    return with(name, new Slot(Optional.of(value), List.of(), Optional.empty()));
+  }
+
+  /** These and blocks; other programs read a list of what each says. */
   public Slots block(String name, Block... blocks) {
-    return with(name, Document.of(blocks).markdown().stripTrailing());
+    return with(name, new Slot(Optional.empty(), List.of(blocks), Optional.empty()));
+  }
+
+  /** These and a table; one without rows says nothing, and other programs read an empty list. */
+  public Slots table(String name, Table table) {
+    return table(name, table, table.rows().isEmpty() ? List.of() : List.of(table));
+  }
+
+  /** These and a table that people are shown in another form: in parts, or with a word to it. */
+  public Slots table(String name, Table meant, List<Block> shown) {
+    return with(name, new Slot(Optional.empty(), List.copyOf(shown), Optional.of(meant)));
+  }
+
+  /** These and a list; one without items says nothing. */
+  public Slots list(String name, List<? extends Inline> items) {
+    Block list = Block.bullets(items);
+    return with(
+        name,
+        new Slot(Optional.empty(), items.isEmpty() ? List.of() : List.of(list), Optional.of(list)));
+  }
+
+  /** As JSON: one object, by the names of the slots and in their order. */
+  public String json() {
+    return JsonBlocks.of(this);
   }
 
   /** The names, in alphabetical order. */
   Set<String> names() {
-    return texts.keySet();
+    return new TreeSet<>(slots.keySet());
   }
 
-  /** Markdown by name. */
-  Map<String, String> texts() {
-    return texts;
+  Map<String, Slot> all() {
+    return slots;
   }
 
-  private Slots with(String name, String markdown) {
-    if (!Tags.isName(name)) {
+  private Slot slot(String name) {
+    return Optional.ofNullable(slots.get(name))
+        .orElseThrow(() -> new IllegalArgumentException("no slot " + name));
+  }
+
+  boolean isSentence(String name) {
+    return slot(name).sentence().isPresent();
+  }
+
+  List<Block> blocks(String name) {
+    return slot(name).blocks();
+  }
+
+  /** Whether a slot says anything. */
+  boolean speaks(String name) {
+    Slot slot = slot(name);
+    return slot.sentence().isPresent()
+        ? !TerminalBlocks.words(List.of(slot.sentence().get().shown())).isEmpty()
+        : slot.blocks().stream().anyMatch(Speaking::is);
+  }
+
+  /** A slot as Markdown. */
+  String markdown(String name) {
+    Slot slot = slot(name);
+    return slot.sentence().isPresent()
+        ? escaped(slot.sentence().get().shown())
+        : new Document(slot.blocks()).markdown().stripTrailing();
+  }
+
+  private Slots with(String name, Slot slot) {
+    if (!Template.isName(name)) {
       throw new IllegalArgumentException("a slot's name is kebab-case: " + name);
     }
-    var more = new TreeMap<>(texts);
-    more.put(name, markdown);
-    return new Slots(Collections.unmodifiableMap(more));
+    Map<String, Slot> more = new LinkedHashMap<>(slots);
+    more.put(name, slot);
+    return new Slots(more);
   }
 
   /** Escaped for wherever a template may put it: at a line's start, in a heading, in a cell. */
-  private static String escaped(String words) {
+  private static String escaped(Inline words) {
     var line = new Paragraph();
-    Flow.append(line, List.of(Inline.text(words)), Flow.Breaks.AS_STROKES);
-    String escaped =
-        Flow.children(line).stream()
-            .map(
-                node ->
-                    node instanceof Code code
-                        ? "`" + code.getLiteral() + "`"
-                        : Escape.inHeading(
-                            Escape.text(((Text) node).getLiteral(), Escape.Where.WITHIN_LINE)))
-            .collect(Collectors.joining());
-    return Escape.atLineStart(escaped);
+    Flow.append(line, List.of(words), Flow.Breaks.AS_STROKES);
+    StringBuilder escaped = new StringBuilder();
+    for (Node node : Flow.children(line)) {
+      escaped.append(
+          node instanceof Code code
+              ? "`" + code.getLiteral() + "`"
+              : Escape.inHeading(Escape.text(literal(node), Escape.Where.WITHIN_LINE)));
+    }
+    return Escape.atLineStart(escaped.toString());
+  }
+
+  private static String literal(Node node) {
+    return node instanceof Text text ? text.getLiteral() : EveryText.words(node);
   }
 }

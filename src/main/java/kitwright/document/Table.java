@@ -1,24 +1,20 @@
 package kitwright.document;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.commonmark.ext.gfm.tables.TableBlock;
-import org.commonmark.ext.gfm.tables.TableBody;
-import org.commonmark.ext.gfm.tables.TableCell;
-import org.commonmark.ext.gfm.tables.TableHead;
-import org.commonmark.ext.gfm.tables.TableRow;
-import org.commonmark.node.Node;
 
 /**
  * A table.
  *
- * @param columns at least one
+ * @param title what it shows, in a few words; may be empty
+ * @param columns at least one that is shown, each of a name of its own
  * @param rows each with a cell for every column; may be empty
  */
-public record Table(List<Column> columns, List<Row> rows) implements Block {
+public record Table(String title, List<Column> columns, List<Row> rows) implements Block {
   public Table {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
-    if (columns.isEmpty()) {
+    if (columns.stream().noneMatch(Column::isShown)) {
       throw new IllegalArgumentException("a table has at least one column");
     }
     for (Row row : rows) {
@@ -30,33 +26,25 @@ public record Table(List<Column> columns, List<Row> rows) implements Block {
   }
 
   @Override
-  public List<Node> nodes() {
-    var table = new TableBlock();
-    var head = new TableHead();
-    head.appendChild(line(columns.stream().map(c -> Inline.text(c.title())).toList(), Kind.HEAD));
-    table.appendChild(head);
-    if (!rows.isEmpty()) {
-      var body = new TableBody();
-      rows.forEach(row -> body.appendChild(line(row.cells(), Kind.BODY)));
-      table.appendChild(body);
-    }
-    return List.of(table);
+  public <R> R match(Block.Cases<R> cases) {
+    return cases.table(this);
   }
 
-  private enum Kind {
-    HEAD,
-    BODY
-  }
-
-  private Node line(List<Inline> cells, Kind kind) {
-    var line = new TableRow();
-    for (int i = 0; i < cells.size(); i++) {
-      var cell = new TableCell();
-      cell.setHeader(kind == Kind.HEAD);
-      cell.setAlignment(columns.get(i).align());
-      Flow.append(cell, List.of(cells.get(i)), Flow.Breaks.AS_STROKES);
-      line.appendChild(cell);
+  /** The same without what only other programs read. */
+  Table shown() {
+    if (columns.stream().allMatch(Column::isShown)) {
+      return this;
     }
-    return line;
+    List<Row> seen = new ArrayList<>();
+    for (Row row : rows) {
+      List<Cell> cells = new ArrayList<>();
+      for (int i = 0; i < columns.size(); i++) {
+        if (columns.get(i).isShown()) {
+          cells.add(row.cells().get(i));
+        }
+      }
+      seen.add(new Row(cells));
+    }
+    return new Table(title, columns.stream().filter(Column::isShown).toList(), seen);
   }
 }

@@ -1,7 +1,5 @@
 package kitwright.document;
 
-import com.samskivert.mustache.Mustache;
-import com.samskivert.mustache.MustacheException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,17 +7,10 @@ import kitwright.value.Place;
 
 /**
  * Templates by name: the builder's own first, else the one that comes with the program. A template
- * is Markdown with tags (see {@link Tags}); it reads its {@link Slots} and nothing else.
+ * is Markdown with tags (see {@link Template}); it reads its {@link Slots} and nothing else.
  */
 public final class Templates {
   private static final int LONGEST = 200_000;
-
-  private static final Mustache.Compiler COMPILER =
-      Mustache.compiler()
-          .escapeHTML(false)
-          .strictSections(true)
-          .emptyStringIsFalse(true)
-          .withCollector(new MapsOnly());
 
   private final Function<String, Optional<String>> own;
   private final Function<String, Optional<String>> packaged;
@@ -38,7 +29,7 @@ public final class Templates {
 
   /** The template {@code name} with {@code slots} filled in. */
   public Filled fill(String name, Slots slots) {
-    if (!Tags.isName(name)) {
+    if (!Template.isName(name)) {
       throw new IllegalArgumentException("a template's name is kebab-case: " + name);
     }
     String path = "templates/" + name + ".md";
@@ -54,23 +45,17 @@ public final class Templates {
   }
 
   private static Filled fill(String file, String raw, Slots slots) {
-    String text = raw.replaceFirst("^\ufeff", "").replace("\r\n", "\n");
+    String text = raw.replaceFirst("^\ufeff", "").replace("\r\n", "\n").replace(Filled.SEAM, "");
     if (text.length() > LONGEST) {
       return broken(
           Place.wholeFile(file),
           "The template is longer than " + LONGEST + " characters.",
           "Shorten it.");
     }
-    List<TemplateFault> faults = Tags.faults(file, text, slots.names());
-    if (!faults.isEmpty()) {
-      return new Filled.Broken(faults);
-    }
-    try {
-      String filled = COMPILER.compile(text).execute(slots.texts());
-      return new Filled.Text(filled.stripTrailing() + "\n");
-    } catch (MustacheException e) {
-      return broken(Place.wholeFile(file), "The template cannot be read.", "Look at its tags.");
-    }
+    Template template = Template.read(file, text, slots.names());
+    return template.faults().isEmpty()
+        ? new Filled.Page(template, slots)
+        : new Filled.Broken(template.faults());
   }
 
   private static Filled broken(Place at, String what, String mend) {

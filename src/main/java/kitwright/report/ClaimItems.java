@@ -62,7 +62,7 @@ final class ClaimItems {
       cells.add(Inline.text(delivered(line).isNone() ? Cells.NONE : Say.qty(delivered(line))));
     }
     cells.add(Inline.text(values.cell(line.value())));
-    return new Row(cells);
+    return Row.row(cells.toArray(Inline[]::new));
   }
 
   private static Optional<Position> position(Line line) {

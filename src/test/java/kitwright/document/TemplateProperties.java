@@ -33,6 +33,6 @@ class TemplateProperties {
   private static String filled(String template, Slots slots) {
     return new Templates(name -> Optional.of(template), name -> Optional.empty())
         .fill("t", slots)
-        .match(Filled.Text::markdown, broken -> broken.faults().toString());
+        .match(Filled.Page::markdown, broken -> broken.faults().toString());
   }
 }

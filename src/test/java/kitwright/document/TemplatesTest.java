@@ -6,6 +6,7 @@ import static kitwright.document.Row.row;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +27,12 @@ class TemplatesTest {
   }
 
   private static String text(String own) {
-    return fill(own)
-        .match(Filled.Text::markdown, broken -> "broken: " + broken.faults().get(0).what());
+    return markdown(fill(own));
+  }
+
+  private static String markdown(Filled filled) {
+    return filled.match(
+        Filled.Page::markdown, broken -> "broken: " + broken.faults().get(0).what());
   }
 
   private static List<TemplateFault> faults(String own) {
@@ -65,8 +70,8 @@ class TemplatesTest {
         new Templates(
             name -> Optional.ofNullable(own.get(name)),
             name -> Optional.ofNullable(packaged.get(name)));
-    assertThat(templates.fill("claim", SLOTS)).isEqualTo(new Filled.Text("own\n"));
-    assertThat(templates.fill("week", SLOTS)).isEqualTo(new Filled.Text("packaged week\n"));
+    assertThat(markdown(templates.fill("claim", SLOTS))).isEqualTo("own\n");
+    assertThat(markdown(templates.fill("week", SLOTS))).isEqualTo("packaged week\n");
     assertThat(templates.fill("other", SLOTS)).isInstanceOf(Filled.Broken.class);
   }
 
@@ -115,8 +120,6 @@ class TemplatesTest {
       strings = {"getClass", "toString", "hashCode", "entrySet", "size", "isEmpty", "clear"})
   void noMethodOfJavaCanBeReached(String method) {
     assertThat(faults("{{" + method + "}}")).isNotEmpty();
-    assertThat(new MapsOnly().createFetcher("words", method)).isNull();
-    assertThat(new MapsOnly().createFetcher(new java.io.File("x"), method)).isNull();
   }
 
   @Test
@@ -132,8 +135,10 @@ class TemplatesTest {
   @Test
   void aFilledSlotIsNotReadAgain() {
     Slots slots = Slots.none().sentence("a", "{{b}}").sentence("b", "x");
-    assertThat(new Templates(n -> Optional.of("{{a}}"), n -> Optional.empty()).fill("t", slots))
-        .isEqualTo(new Filled.Text("{{b}}\n"));
+    assertThat(
+            markdown(
+                new Templates(n -> Optional.of("{{a}}"), n -> Optional.empty()).fill("t", slots)))
+        .isEqualTo("{{b}}\n");
   }
 
   @Test
@@ -143,5 +148,104 @@ class TemplatesTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Slots.none().sentence("a.b", ""))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void aTemplateIsLaidOutForATerminalToo() {
+    Slots slots =
+        SLOTS
+            .block("inside", Block.heading(3, "Crate"), Block.paragraph("a |b|"))
+            .table("none", new Table("", columns(left("Item")), List.of()));
+    Filled filled =
+        new Templates(
+                n ->
+                    Optional.of(
+                        "# To {{supplier}}\n"
+                            + "{{! no }}\n"
+                            + "> Mind\n\n"
+                            + "## Short\n"
+                            + "{{#none}}\n"
+                            + "no\n"
+                            + "{{/none}}\n"
+                            + "{{short}}\n"
+                            + "{{inside}}\n\n"
+                            + "- see {{short}}\n\n"
+                            + "<!-- no -->\n"),
+                n -> Optional.empty())
+            .fill("t", slots);
+    assertThat(filled.<String>match(page -> page.text(60), broken -> "" + broken.faults()))
+        .isEqualTo(
+            """
+            To Søndre *Kit* | Co
+
+            | Mind
+
+            Short
+              Item
+              strip
+
+              Crate
+                a |b|
+
+                - see
+
+                  Item
+                  strip
+            """);
+  }
+
+  @Test
+  void tagsOfPartsThatAreAloneOnTheirLineTakeItWithThem() {
+    assertThat(text("a\n  {{#supplier}}  \n b\n{{/supplier}}\n\nc {{! x }}\nd\n{{! y }}"))
+        .isEqualTo("a\n b\n\nc \nd\n");
+    assertThat(text("a{{#supplier}}\nb\n{{/supplier}}c")).isEqualTo("a\nb\nc\n");
+  }
+
+  @Test
+  void whatADocumentSaysIsOneObjectByNameAndInOrder() {
+    assertThat(
+            Slots.none()
+                .value("today", Cell.of("Sunday", new Value.Day(LocalDate.of(2026, 3, 29))))
+                .sentence("summary", "two are “short”")
+                .sentence("note", "")
+                .value("done", Cell.yes("", false))
+                .table("none", new Table("", columns(left("Item")), List.of()))
+                .list("names", List.of(Inline.text("a"), Inline.code("b")))
+                .block("said", Block.heading(2, "H"), Block.quote(Block.paragraph("c")))
+                .value(
+                    "each",
+                    Cell.of(
+                        "",
+                        new Value.Several(
+                            List.of(
+                                new Value.Nothing(),
+                                new Value.Rows(
+                                    new Table("", columns(left("Item")), List.of(row("strip"))))))))
+                .json())
+        .isEqualTo(
+            """
+            {
+              "today": "2026-03-29",
+              "summary": "two are “short”",
+              "done": false,
+              "none": [],
+              "names": [
+                "a",
+                "b"
+              ],
+              "said": [
+                "H",
+                "c"
+              ],
+              "each": [
+                null,
+                [
+                  {
+                    "item": "strip"
+                  }
+                ]
+              ]
+            }
+            """);
   }
 }

@@ -170,7 +170,6 @@ class ArrowsTest {
   void librariesAreKnownOnlyWhereTheyAreNeeded() {
     onlyIn("yaml", "org.yaml.snakeyaml..");
     onlyIn("document", "org.commonmark..", "report");
-    onlyIn("document", "com.samskivert..");
     onlyIn("cli", "picocli..");
     onlyIn("cutting", "org.ojalgo..");
   }

@@ -1,0 +1,80 @@
+package kitwright.document;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A cell of a table, or a value in a sentence.
+ *
+ * @param shown what people read
+ * @param value what it means, for other programs
+ */
+public record Cell(Inline shown, Value value) {
+  /** What stands where there is nothing to say. */
+  public static final String NONE = "–";
+
+  /** Words that mean what they say. */
+  public static Cell text(String words) {
+    return new Cell(Inline.text(words), Value.of(words));
+  }
+
+  /** Any part of a line, which means its words. */
+  public static Cell of(Inline shown) {
+    return new Cell(shown, Value.of(PlainWords.of(shown)));
+  }
+
+  /** Words for people, and what they mean. */
+  public static Cell of(String shown, Value value) {
+    return new Cell(Inline.text(shown), value);
+  }
+
+  /** Nothing. */
+  public static Cell none() {
+    return new Cell(Inline.text(NONE), new Value.Nothing());
+  }
+
+  /** The id of a record. */
+  public static Cell id(String id) {
+    return new Cell(Inline.code(id), new Value.Id(id));
+  }
+
+  /** What a record is called, with its id, by which the builder finds it; its value is the id. */
+  public static Cell named(String what, String id) {
+    return new Cell(Inline.together(Inline.text(what + " "), Inline.code(id)), new Value.Id(id));
+  }
+
+  /** A day as ISO 8601 writes it, which never breaks and sorts as it reads. */
+  public static Cell day(LocalDate day) {
+    return new Cell(Inline.text(day.toString()), new Value.Day(day));
+  }
+
+  /** A whole number. */
+  public static Cell number(long number) {
+    return of(Long.toString(number), new Value.Number(BigDecimal.valueOf(number)));
+  }
+
+  /** A number as {@code shown}. */
+  public static Cell number(String shown, BigDecimal number) {
+    return of(shown, new Value.Number(number));
+  }
+
+  /** Yes or no, as {@code shown}. */
+  public static Cell yes(String shown, boolean so) {
+    return of(shown, new Value.Yes(so));
+  }
+
+  /** Several texts, as {@code shown}. */
+  public static Cell several(String shown, List<String> texts) {
+    return of(shown, new Value.Several(texts.stream().map(Cell::worded).toList()));
+  }
+
+  private static Value worded(String text) {
+    return new Value.Text(text);
+  }
+
+  /** The same with words that weigh more. */
+  public Cell strong() {
+    return new Cell(Inline.strong(shown), value);
+  }
+}
