@@ -202,6 +202,7 @@ final class ShapedPart {
             List.of(),
             List.of(),
             Optional.empty(),
+            Optional.empty(),
             section.at());
     return new LayeredPart(alone, stuffs, faults)
         .part()

@@ -117,6 +117,7 @@ final class Variant {
         members,
         section.outline(),
         section.glue(),
+        section.grade(),
         section.at());
   }
 
@@ -158,6 +159,7 @@ final class Variant {
         section.members(),
         section.outline(),
         section.glue(),
+        section.grade(),
         section.at());
   }
 }

@@ -19,6 +19,8 @@ import kitwright.yaml.Fields;
  * @param on the day it was made
  * @param require ratios built over designed, by name: {@code stiffness}, {@code moment}, {@code
  *     shear}, {@code strength}, {@code reserve} …
+ * @param lessBecause why less than as drawn is asked, by the name of each limit below 1
+ * @param notStructural who says that nothing structural hangs on it, though it looks so
  * @param allow the most that may be, by name: {@code mass}, {@code thickness}
  * @param by who worked it out, where that was elsewhere
  * @param numbers what came out of a check worked out elsewhere, by name as in {@code require}
@@ -34,6 +36,8 @@ public record Assessment(
     Optional<Ref> designed,
     Optional<Ref> built,
     Map<Ref, BigDecimal> require,
+    Map<Ref, String> lessBecause,
+    Optional<NotStructural> notStructural,
     Map<Ref, BigDecimal> allow,
     Optional<WeakLink> weakLink,
     Optional<Load> load,
@@ -47,6 +51,13 @@ public record Assessment(
     Optional<String> remark,
     Written at)
     implements Entry {
+  /** Somebody entitled to structural work says that nothing structural hangs on this. */
+  public record NotStructural(Ref by, LocalDate on, String why, At at) {
+    static NotStructural read(Fields f) {
+      return new NotStructural(f.ref("by"), f.day("on"), f.text("why"), At.of(f));
+    }
+  }
+
   /** How it is worked out. */
   public enum Method {
     SECTION,
@@ -176,6 +187,8 @@ public record Assessment(
         f.maybeRef("designed"),
         f.maybeRef("built"),
         f.map("require", Assessment::ratio),
+        f.map("less-because", text -> text),
+        f.maybeGroup("not-structural", NotStructural::read),
         f.map("allow", Assessment::ratio),
         f.maybeGroup("weak-link", WeakLink::read),
         f.maybeGroup("load", Load::read),

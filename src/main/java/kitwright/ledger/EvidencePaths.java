@@ -15,7 +15,8 @@ public final class EvidencePaths {
       case SHORTAGES -> ((Shortage) entry).evidence();
       case CLAIMS ->
           join(((Claim) entry).letter(), all(((Claim) entry).events(), Claim.Event::evidence));
-      case SUBSTITUTIONS -> all(((Substitution) entry).signOffs(), Substitution.SignOff::evidence);
+      case PARTIES -> all(((Party) entry).maySign(), Party.Right::letter);
+      case SUBSTITUTIONS -> all(((Substitution) entry).signOffs(), EvidencePaths::of);
       case ASSESSMENTS -> ((Assessment) entry).evidence();
       case SPENDING -> ((Spend) entry).receipt();
       case BORROWED -> ((Loan) entry).repair().map(Loan.Repair::evidence).orElse(List.of());
@@ -34,6 +35,12 @@ public final class EvidencePaths {
 
   private static List<Evidence> join(List<Evidence> some, List<Evidence> more) {
     return Stream.concat(some.stream(), more.stream()).toList();
+  }
+
+  private static List<Evidence> of(Substitution.SignOff signOff) {
+    return Stream.of(signOff.evidence(), signOff.statement(), signOff.signature())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static <T> List<Evidence> all(List<T> parts, Function<T, List<Evidence>> evidence) {

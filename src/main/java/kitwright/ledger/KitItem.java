@@ -15,6 +15,7 @@ import kitwright.yaml.Fields;
  * @param qty promised
  * @param from the supplier, where there is more than one
  * @param lead how long it takes to get another
+ * @param grade how much hangs on the part: what replaces it is of no lower grade
  */
 public record KitItem(
     String id,
@@ -27,6 +28,7 @@ public record KitItem(
     Optional<Ref> from,
     Optional<Quantity> lead,
     Optional<Size> size,
+    Optional<Grade> grade,
     At at)
     implements Entry {
 
@@ -42,6 +44,7 @@ public record KitItem(
         f.maybeRef("from"),
         f.maybeMeasure("lead", Unit.DAY, Dimension.TIME),
         f.maybeSize("size"),
+        f.maybeChoice("grade", Grade.class),
         At.of(f));
   }
 

@@ -131,6 +131,7 @@ public final class References {
               to(Kind.SECTIONS, link.protectedPart());
             });
     to(Kind.PARTIES, assessment.by());
+    to(Kind.PARTIES, assessment.notStructural().map(Assessment.NotStructural::by));
     assessment.menu().forEach(addition -> to(Kind.MATERIALS, addition.material()));
     assessment.against().forEach(touched -> to(Kind.MATERIALS, touched));
   }

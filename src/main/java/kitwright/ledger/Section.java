@@ -23,6 +23,7 @@ import kitwright.yaml.Fields;
  * @param members inside the outline: a spine, a web
  * @param outline corners of a polygon, in order round it
  * @param glue between its parts, a material with a bond or shear strength
+ * @param grade how much hangs on the part that has this section
  */
 public record Section(
     String id,
@@ -36,6 +37,7 @@ public record Section(
     List<Member> members,
     List<Corner> outline,
     Optional<Ref> glue,
+    Optional<Grade> grade,
     Written at)
     implements Entry {
   /** The outline of a section. */
@@ -154,6 +156,7 @@ public record Section(
         f.each("members", Member::read),
         f.each("outline", Corner::read),
         f.maybeRef("glue"),
+        f.maybeChoice("grade", Grade.class),
         Written.of(f));
   }
 

@@ -70,12 +70,19 @@ public record Substitution(
    *
    * @param covers the fingerprint of what was signed
    * @param conditions what the signer asks of the built sections
+   * @param saw what came out of the assessment when it was signed, by measure; {@code verdict} too
+   * @param statement the text that was signed, kept as a file
+   * @param signature a file that the signer's own key made over that text
+   * @param evidence the signer's letter, with its hash
    */
   public record SignOff(
       Ref by,
       LocalDate on,
       Optional<String> covers,
       List<Condition> conditions,
+      Map<Ref, String> saw,
+      List<Evidence> statement,
+      List<Evidence> signature,
       List<Evidence> evidence,
       At at) {
     static SignOff read(Fields f) {
@@ -84,6 +91,9 @@ public record Substitution(
           f.day("on"),
           f.maybe("covers", SignOff::fingerprint),
           f.each("conditions", Condition::read, "text"),
+          f.map("saw", text -> text),
+          Evidence.list(f, "statement"),
+          Evidence.list(f, "signature"),
           Evidence.list(f, "evidence"),
           At.of(f));
     }

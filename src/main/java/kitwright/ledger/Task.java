@@ -25,6 +25,7 @@ import kitwright.yaml.Fields;
  * @param budget the budget line that it earns
  * @param progress share done, 0 to 1, as last written in the task itself
  * @param withdrawn the day it was given up
+ * @param grade how much hangs on what it closes up
  */
 public record Task(
     String id,
@@ -43,6 +44,7 @@ public record Task(
     Optional<LocalDate> finished,
     Optional<BigDecimal> progress,
     Optional<LocalDate> withdrawn,
+    Optional<Grade> grade,
     At at)
     implements Entry {
   /** Where work is done. */
@@ -170,6 +172,7 @@ public record Task(
         f.maybeDay("finished"),
         f.maybeShare("progress"),
         f.maybeDay("withdrawn"),
+        f.maybeChoice("grade", Grade.class),
         At.of(f));
   }
 

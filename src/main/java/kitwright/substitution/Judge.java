@@ -111,7 +111,9 @@ final class Judge {
   }
 
   private boolean isEntitled(Ref party, Grade grade) {
-    return ledger.party(party).filter(found -> found.maySign().contains(grade)).isPresent();
+    return ledger.party(party).stream()
+        .flatMap(found -> found.maySign().stream())
+        .anyMatch(right -> right.grade() == grade);
   }
 
   private static boolean isProposer(SignOff signOff, Substitution substitution) {

@@ -16,7 +16,9 @@ public final class Signers {
    */
   public static List<String> of(Substitution substitution, Ledger ledger) {
     return ledger.parties().stream()
-        .filter(party -> party.maySign().contains(substitution.grade()))
+        .filter(
+            party ->
+                party.maySign().stream().anyMatch(right -> right.grade() == substitution.grade()))
         .filter(party -> substitution.grade() != Grade.STRUCTURAL || !proposed(party, substitution))
         .map(Party::name)
         .toList();
