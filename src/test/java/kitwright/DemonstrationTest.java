@@ -20,6 +20,7 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.EvidencePaths;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
@@ -177,7 +178,7 @@ class DemonstrationTest {
 
   @Test
   void assessesItsSubstitutionsEachWithAnotherEnd() {
-    Assessments worked = Assessments.of(ledger());
+    Assessments worked = Assessments.on(Facts.of(ledger(), Sample.TODAY));
     assertThat(verdict(worked, "bowsprit")).isEqualTo(Verdict.Outcome.PASS);
     assertThat(verdict(worked, "case-bolts")).isEqualTo(Verdict.Outcome.PASS);
     assertThat(verdict(worked, "hull-skin")).isEqualTo(Verdict.Outcome.PASS);
@@ -208,7 +209,7 @@ class DemonstrationTest {
   @Test
   void checkFindsWhatWasPlantedAndNothingElse() throws IOException {
     Findings found = new Findings();
-    Check.examine(ledger(), TODAY, found);
+    Check.examine(Facts.of(ledger(), TODAY), found);
     List<String> planted =
         Files.readString(Path.of("ledger/README.md"))
             .lines()

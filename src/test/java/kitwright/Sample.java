@@ -10,6 +10,7 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.EvidenceFile;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.Rule;
@@ -63,7 +64,7 @@ public final class Sample {
   /** What a rule finds in a sample. */
   public static List<Finding> findings(Rule rule, Ledger ledger, LocalDate today) {
     Findings out = new Findings();
-    rule.examine(ledger, today, out);
+    rule.examine(Facts.of(ledger, today), out);
     return out.inOrder();
   }
 

@@ -41,7 +41,7 @@ final class Reading {
   /** The texts to records, every rule, and the findings in order. */
   static List<Finding> check(List<SourceFile> files) {
     Findings out = new Findings();
-    Check.examine(read(files, out), GeneratedLedger.TODAY, out);
+    Check.examine(Facts.of(read(files, out), GeneratedLedger.TODAY), out);
     return out.inOrder();
   }
 }

@@ -7,16 +7,31 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
 import kitwright.value.Ref;
 
 /** Every assessment of a ledger, each worked out once. */
 public final class Assessments {
+  private static final Facts.Fact<Assessments> FACT = new Work();
+
   private final Map<String, Result> byId;
 
   private Assessments(Map<String, Result> byId) {
     this.byId = byId;
+  }
+
+  /** Every assessment, worked out once. */
+  public static Assessments on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Assessments> {
+    @Override
+    protected Assessments work(Facts day) {
+      return of(day.ledger());
+    }
   }
 
   /** Works all of them out. */

@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.util.function.Function;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 
@@ -13,9 +14,18 @@ public record Judging(
     Function<Assessment, Verdict> assessments,
     Function<Substitution.Condition, Verdict> conditions) {
 
+  private static final Facts.Fact<Judging> FACT = new Work();
+
   /** Judges by what the ledger says; works every assessment out once. */
-  public static Judging of(Ledger ledger) {
-    return of(ledger, Assessments.of(ledger));
+  public static Judging on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Judging> {
+    @Override
+    protected Judging work(Facts day) {
+      return of(day.ledger(), Assessments.on(day));
+    }
   }
 
   /** Judges by assessments that were worked out already. */

@@ -1,31 +1,25 @@
 package kitwright.assessment;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where an assessment that no substitution names misses what it requires or allows. */
 public final class LooseAssessmentFails implements Rule {
-  private final Assessments assessments;
-
-  public LooseAssessmentFails(Assessments assessments) {
-    this.assessments = assessments;
-  }
-
   @Override
   public String name() {
     return "loose-assessment-fails";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Result result : assessments.all()) {
-      if (result.verdict().fails() && isLoose(result.assessment(), ledger)) {
+  public void examine(Facts day, Findings out) {
+    for (Result result : Assessments.on(day).all()) {
+      if (result.verdict().fails() && isLoose(result.assessment(), day.ledger())) {
         out.add(finding(result));
       }
     }

@@ -1,12 +1,11 @@
 package kitwright.assessment;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
 import kitwright.ledger.MaterialProperty;
@@ -23,8 +22,8 @@ public final class MaterialImpossible implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Material material : ledger.materials()) {
+  public void examine(Facts day, Findings out) {
+    for (Material material : day.ledger().materials()) {
       material.properties().forEach((property, value) -> check(material, property, value, out));
       itself(material, "fibre", material.fibre(), out);
       itself(material, "resin", material.resin(), out);

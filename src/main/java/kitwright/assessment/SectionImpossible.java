@@ -1,9 +1,8 @@
 package kitwright.assessment;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Findings;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Section;
 
@@ -15,9 +14,9 @@ public final class SectionImpossible implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Section section : ledger.sections()) {
-      Stuffs stuffs = new Stuffs(ledger, Factors.none(), List.of());
+  public void examine(Facts day, Findings out) {
+    for (Section section : day.ledger().sections()) {
+      Stuffs stuffs = new Stuffs(day.ledger(), Factors.none(), List.of());
       if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
         BoltMethod.of(section, stuffs, out);
       } else {

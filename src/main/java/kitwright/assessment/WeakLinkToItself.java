@@ -1,12 +1,11 @@
 package kitwright.assessment;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where a weak link protects a section from itself. */
@@ -17,8 +16,8 @@ public final class WeakLinkToItself implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Assessment assessment : ledger.assessments()) {
+  public void examine(Facts day, Findings out) {
+    for (Assessment assessment : day.ledger().assessments()) {
       assessment
           .weakLink()
           .filter(link -> link.sacrificial().id().equals(link.protectedPart().id()))

@@ -7,7 +7,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /**
@@ -22,34 +22,34 @@ public final class DateImpossible implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Judge judge = new Judge(today, out);
-    judge.planned(ledger.build(), "launch", ledger.build().launch());
-    ledger
+  public void examine(Facts day, Findings out) {
+    Judge judge = new Judge(day.day(), out);
+    judge.planned(day.ledger().build(), "launch", day.ledger().build().launch());
+    day.ledger()
         .deliveries()
         .forEach(
             delivery -> {
               judge.happened(delivery, "received", delivery.received());
               judge.planned(delivery, "expected", delivery.expected());
             });
-    ledger
+    day.ledger()
         .shortages()
         .forEach(shortage -> judge.happened(shortage, "found", Optional.of(shortage.found())));
-    ledger
+    day.ledger()
         .claims()
         .forEach(
             claim -> {
               judge.happened(claim, "sent", claim.sent());
               judge.planned(claim, "reply-by", claim.replyBy());
             });
-    ledger
+    day.ledger()
         .tasks()
         .forEach(
             task -> {
               judge.happened(task, "started", task.started());
               judge.happened(task, "finished", task.finished());
             });
-    ledger
+    day.ledger()
         .borrowed()
         .forEach(
             loan -> {
@@ -57,7 +57,7 @@ public final class DateImpossible implements Rule {
               judge.happened(loan, "returned", loan.returned());
               judge.planned(loan, "due", loan.due());
             });
-    ledger.log().forEach(day -> judge.happened(day, "day", Optional.of(day.day())));
+    day.ledger().log().forEach(log -> judge.happened(log, "day", Optional.of(log.day())));
   }
 
   private final class Judge {

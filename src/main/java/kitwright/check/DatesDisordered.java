@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.At;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
@@ -21,22 +22,22 @@ public final class DatesDisordered implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     ordered(
-        ledger.build(),
-        ledger.build().at(),
+        day.ledger().build(),
+        day.ledger().build().at(),
         "started",
-        Optional.of(ledger.build().started()),
+        Optional.of(day.ledger().build().started()),
         "launch",
-        ledger.build().launch(),
+        day.ledger().build().launch(),
         out);
-    ledger
+    day.ledger()
         .tasks()
         .forEach(
             task ->
                 ordered(
                     task, task.at(), "started", task.started(), "finished", task.finished(), out));
-    ledger
+    day.ledger()
         .borrowed()
         .forEach(
             loan -> {
@@ -44,7 +45,7 @@ public final class DatesDisordered implements Rule {
                   loan, loan.at(), "on", Optional.of(loan.on()), "returned", loan.returned(), out);
               ordered(loan, loan.at(), "on", Optional.of(loan.on()), "due", loan.due(), out);
             });
-    ledger
+    day.ledger()
         .spending()
         .forEach(
             spend ->
@@ -56,9 +57,9 @@ public final class DatesDisordered implements Rule {
                     "expected",
                     spend.expected(),
                     out));
-    ledger.claims().forEach(claim -> claim(claim, ledger, out));
-    ledger.substitutions().forEach(substitution -> substitution(substitution, out));
-    ledger
+    day.ledger().claims().forEach(claim -> claim(claim, day.ledger(), out));
+    day.ledger().substitutions().forEach(substitution -> substitution(substitution, out));
+    day.ledger()
         .shortages()
         .forEach(
             shortage ->

@@ -1,6 +1,5 @@
 package kitwright.check;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -9,6 +8,7 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.EvidencePaths;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -21,10 +21,10 @@ public final class EvidenceAbsent implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      for (Entry entry : ledger.entries(kind)) {
-        EvidencePaths.in(entry).forEach(piece -> examine(entry, piece, ledger, out));
+      for (Entry entry : day.ledger().entries(kind)) {
+        EvidencePaths.in(entry).forEach(piece -> examine(entry, piece, day.ledger(), out));
       }
     }
   }

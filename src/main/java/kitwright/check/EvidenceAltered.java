@@ -1,6 +1,5 @@
 package kitwright.check;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -8,6 +7,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidencePaths;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -20,12 +20,12 @@ public final class EvidenceAltered implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      for (Entry entry : ledger.entries(kind)) {
+      for (Entry entry : day.ledger().entries(kind)) {
         for (Evidence piece : EvidencePaths.in(entry)) {
-          if (isAltered(piece, ledger)) {
-            out.add(altered(entry, piece, ledger));
+          if (isAltered(piece, day.ledger())) {
+            out.add(altered(entry, piece, day.ledger()));
           }
         }
       }
@@ -53,7 +53,8 @@ public final class EvidenceAltered implements Rule {
             + found
             + ".",
         "It proves nothing for the " + entry.named() + ".",
-        "Fetch the first version from Git, or record the new one with the reason if the change was meant.",
+        "Fetch the first version from Git, or record the new one with the reason if the change was"
+            + " meant.",
         List.of(entry.named()));
   }
 }

@@ -1,6 +1,5 @@
 package kitwright.check;
 
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +7,8 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where two records of one kind have the same id. */
@@ -20,11 +19,11 @@ public final class IdTwice implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       // Two rates for one day are told apart by what they say, not by an id that nobody wrote.
-      if (kind != Kind.RATES && kind != Kind.BUILD && ledger.hasSameIds(kind)) {
-        examine(ledger.entries(kind), out);
+      if (kind != Kind.RATES && kind != Kind.BUILD && day.ledger().hasSameIds(kind)) {
+        examine(day.ledger().entries(kind), out);
       }
     }
   }

@@ -1,12 +1,12 @@
 package kitwright.check;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.References;
@@ -22,14 +22,14 @@ public final class ReferenceDangling implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      for (Entry entry : ledger.entries(kind)) {
+      for (Entry entry : day.ledger().entries(kind)) {
         References.of(
             entry,
             (wanted, ref) -> {
-              if (!ledger.knows(wanted, ref.id())) {
-                out.add(dangling(entry, wanted, ref, ledger));
+              if (!day.ledger().knows(wanted, ref.id())) {
+                out.add(dangling(entry, wanted, ref, day.ledger()));
               }
             });
       }

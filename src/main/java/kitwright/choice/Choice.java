@@ -10,10 +10,10 @@ import kitwright.assessment.Assessments;
 import kitwright.assessment.Measure;
 import kitwright.assessment.Result;
 import kitwright.assessment.Row;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.money.Account;
-import kitwright.openmatter.Bearings;
 import kitwright.shortage.Standing;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Signers;
@@ -49,15 +49,13 @@ public record Choice(
    *
    * @return empty where the ledger has no such shortage on that day
    */
-  public static Optional<Choice> of(
-      Bearings now, Account account, Assessments assessments, Ref shortage) {
-    return now.shortages().of(shortage).map(standing -> of(now, account, assessments, standing));
+  public static Optional<Choice> of(Facts now, Ref shortage) {
+    return kitwright.shortage.Standings.on(now).of(shortage).map(standing -> of(now, standing));
   }
 
-  private static Choice of(
-      Bearings now, Account account, Assessments assessments, Standing standing) {
+  private static Choice of(Facts now, Standing standing) {
     Waiting waiting = new Waiting(now, standing);
-    Outlays outlays = new Outlays(now.ledger(), account, standing);
+    Outlays outlays = new Outlays(now.ledger(), Account.on(now), standing);
     List<WayOut> ways = new ArrayList<>();
     for (Shortage.Option option : standing.shortage().options()) {
       Optional<Substitution> substitution =
@@ -72,7 +70,7 @@ public record Choice(
               option,
               outlay,
               waiting.timing(option, substitution, minutes),
-              substitution.map(each -> strength(each, assessments)),
+              substitution.map(each -> strength(each, Assessments.on(now))),
               substitution.map(each -> signing(each, now, waiting)),
               substitution.map(each -> Takings.of(now, each)).orElse(List.of())));
     }
@@ -110,9 +108,11 @@ public record Choice(
         .orElse(OptionalDouble.empty());
   }
 
-  private static Signing signing(Substitution substitution, Bearings now, Waiting waiting) {
+  private static Signing signing(Substitution substitution, Facts now, Waiting waiting) {
     List<String> lacks =
-        now.substitutions().of(new Ref(substitution.id(), substitution.at().record())).stream()
+        kitwright.substitution.Standings.on(now)
+            .of(new Ref(substitution.id(), substitution.at().record()))
+            .stream()
             .flatMap(standing -> standing.lacks().stream())
             .map(Lack::words)
             .toList();

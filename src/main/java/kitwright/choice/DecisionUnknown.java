@@ -1,12 +1,11 @@
 package kitwright.choice;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.value.Nearest;
@@ -19,8 +18,8 @@ public final class DecisionUnknown implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Shortage shortage : ledger.shortages()) {
+  public void examine(Facts day, Findings out) {
+    for (Shortage shortage : day.ledger().shortages()) {
       shortage
           .decided()
           .filter(

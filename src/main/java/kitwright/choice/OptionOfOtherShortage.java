@@ -1,11 +1,10 @@
 package kitwright.choice;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
@@ -18,12 +17,12 @@ public final class OptionOfOtherShortage implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Shortage shortage : ledger.shortages()) {
+  public void examine(Facts day, Findings out) {
+    for (Shortage shortage : day.ledger().shortages()) {
       for (Shortage.Option option : shortage.options()) {
         option
             .substitution()
-            .flatMap(ledger::substitution)
+            .flatMap(day.ledger()::substitution)
             .filter(substitution -> !Choice.isOf(substitution, shortage))
             .ifPresent(substitution -> out.add(other(shortage, option, substitution)));
       }

@@ -1,13 +1,12 @@
 package kitwright.choice;
 
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 
@@ -19,8 +18,8 @@ public final class OptionTwice implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Shortage shortage : ledger.shortages()) {
+  public void examine(Facts day, Findings out) {
+    for (Shortage shortage : day.ledger().shortages()) {
       Set<String> names = new HashSet<>();
       shortage.options().stream()
           .filter(option -> !names.add(option.name()))

@@ -4,34 +4,36 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.kit.Position;
+import kitwright.kit.Positions;
 import kitwright.kit.Promise;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.openmatter.Bearings;
+import kitwright.network.Plan;
 import kitwright.value.Quantity;
 
 /** What a substitution takes of what is at hand, and whose it was. */
 final class Takings {
-  private final Bearings now;
+  private final Facts now;
   private final Substitution substitution;
 
-  private Takings(Bearings now, Substitution substitution) {
+  private Takings(Facts now, Substitution substitution) {
     this.now = now;
     this.substitution = substitution;
   }
 
-  static List<Taken> of(Bearings now, Substitution substitution) {
+  static List<Taken> of(Facts now, Substitution substitution) {
     Takings takings = new Takings(now, substitution);
     return substitution.use().stream().flatMap(takings::taken).toList();
   }
 
   private Stream<Taken> taken(Substitution.Take take) {
     Stream<Taken> ofStock =
-        take.stock().flatMap(now.positions()::ofStock).stream().map(at -> ofStock(at, take));
+        take.stock().flatMap(Positions.on(now)::ofStock).stream().map(at -> ofStock(at, take));
     Stream<Taken> ofItem =
-        take.item().flatMap(now.positions()::of).stream().map(at -> ofItem(at, take));
+        take.item().flatMap(Positions.on(now)::of).stream().map(at -> ofItem(at, take));
     return Stream.concat(ofStock, ofItem);
   }
 
@@ -72,7 +74,7 @@ final class Takings {
     boolean sameTask =
         promise.task().isPresent()
             && promise.task().map(ref -> ref.id()).equals(substitution.hold().map(ref -> ref.id()));
-    boolean done = promise.task().filter(task -> !now.plan().isOpen(task.id())).isPresent();
+    boolean done = promise.task().filter(task -> !Plan.on(now).isOpen(task.id())).isPresent();
     return !own && !sameTask && !done;
   }
 

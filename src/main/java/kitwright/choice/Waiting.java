@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
-import kitwright.openmatter.Bearings;
+import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Ref;
@@ -31,10 +32,10 @@ final class Waiting {
   private final List<String> lacking;
   private final Schedule free;
 
-  Waiting(Bearings now, Standing standing) {
-    plan = now.plan();
+  Waiting(Facts now, Standing standing) {
+    plan = Plan.on(now);
     this.standing = standing;
-    List<Wanted> ofItem = now.lookAhead().ofItem(standing.shortage().item());
+    List<Wanted> ofItem = LookAhead.on(now).ofItem(standing.shortage().item());
     others = others(now, ofItem);
     lacking =
         ofItem.stream()
@@ -47,11 +48,11 @@ final class Waiting {
   }
 
   /** The days until which open tasks wait for other things. */
-  private Map<String, LocalDate> others(Bearings now, List<Wanted> ofItem) {
+  private Map<String, LocalDate> others(Facts now, List<Wanted> ofItem) {
     Set<String> keys = new LinkedHashSet<>();
     ofItem.forEach(wanted -> keys.add(wanted.thing().key()));
     Map<String, LocalDate> days = new HashMap<>();
-    now.lookAhead().all().stream()
+    LookAhead.on(now).all().stream()
         .filter(wanted -> !keys.contains(wanted.thing().key()) && plan.isOpen(wanted.task()))
         .forEach(
             wanted ->

@@ -1,13 +1,12 @@
 package kitwright.claim;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.shortage.Notice;
 import kitwright.value.Days;
@@ -19,34 +18,32 @@ public final class ClaimDraftUnsent implements Rule {
 
   private static final long WEEK = 7;
 
-  private final Standings claims;
-  private final kitwright.shortage.Standings shortages;
-
-  public ClaimDraftUnsent(Standings claims, kitwright.shortage.Standings shortages) {
-    this.claims = claims;
-    this.shortages = shortages;
-  }
-
   @Override
   public String name() {
     return "claim-draft-unsent";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    claims.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(Standing::isDraft)
-        .forEach(standing -> out.add(finding(standing, ledger, today)));
+        .forEach(standing -> out.add(finding(standing, day)));
   }
 
-  private Finding finding(Standing standing, Ledger ledger, LocalDate today) {
+  private Finding finding(Standing standing, Facts day) {
     Optional<Notice> notice =
         standing.lines().stream()
-            .flatMap(line -> Notice.of(line.shortage().shortage(), shortages, ledger).stream())
+            .flatMap(
+                line ->
+                    Notice.of(
+                        line.shortage().shortage(),
+                        kitwright.shortage.Standings.on(day),
+                        day.ledger())
+                        .stream())
             .reduce((one, two) -> two.last().isBefore(one.last()) ? two : one);
     OptionalLong oldest = standing.lines().stream().mapToLong(line -> line.shortage().age()).max();
     boolean urgent =
-        notice.map(each -> each.daysLeft(today) <= SOON).orElse(oldest.orElse(0) >= WEEK);
+        notice.map(each -> each.daysLeft(day.day()) <= SOON).orElse(oldest.orElse(0) >= WEEK);
     return new Finding(
         name(),
         urgent ? Severity.WARN : Severity.NOTE,
@@ -59,9 +56,10 @@ public final class ClaimDraftUnsent implements Rule {
                 : "; its oldest shortage was found " + Days.ago(oldest.getAsLong()))
             + ".",
         notice
-            .map(each -> each.told(today) + ".")
+            .map(each -> each.told(day.day()) + ".")
             .orElse(
-                "The supplier knows nothing yet; how long that may wait depends on contract and country."),
+                "The supplier knows nothing yet; how long that may wait depends on contract and"
+                    + " country."),
         "Send it, and write the day under “sent” and how under “by”.",
         List.of(standing.claim().named()));
   }

@@ -1,30 +1,23 @@
 package kitwright.claim;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
 
 /** Fires where the day by which a claim asked for an answer has passed without one. */
 public final class ClaimReplyOverdue implements Rule {
-  private final Standings claims;
-
-  public ClaimReplyOverdue(Standings claims) {
-    this.claims = claims;
-  }
-
   @Override
   public String name() {
     return "claim-reply-overdue";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    claims.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(Standing::isOverdue)
         .forEach(standing -> out.add(finding(standing)));
   }
@@ -49,7 +42,8 @@ public final class ClaimReplyOverdue implements Rule {
             + Days.told(late)
             + " ago.",
         "What it claims stays open, and an unanswered claim grows weaker with time.",
-        "Remind them in writing and record it under “events”; then choose between waiting and another way.",
+        "Remind them in writing and record it under “events”; then choose between waiting and"
+            + " another way.",
         List.of(standing.claim().named()));
   }
 }

@@ -1,30 +1,23 @@
 package kitwright.claim;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where a claim was settled by replacement, but no count shows that it came. */
 public final class ReplacementUncounted implements Rule {
-  private final Standings claims;
-
-  public ReplacementUncounted(Standings claims) {
-    this.claims = claims;
-  }
-
   @Override
   public String name() {
     return "replacement-uncounted";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Standing standing : claims.all()) {
+  public void examine(Facts day, Findings out) {
+    for (Standing standing : Standings.on(day).all()) {
       standing
           .settled()
           .filter(end -> end.how() == Claim.Outcome.REPLACED)

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
@@ -15,12 +16,26 @@ import kitwright.value.Ref;
 
 /** How every claim stands on a day. */
 public final class Standings {
+  private static final Facts.Fact<Standings> FACT = new Work();
+
   private final Map<String, Standing> byId;
   private final List<Standing> all;
 
   private Standings(Map<String, Standing> byId) {
     this.byId = byId;
     this.all = List.copyOf(byId.values());
+  }
+
+  /** How every claim stands at the end of the day. */
+  public static Standings on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Standings> {
+    @Override
+    protected Standings work(Facts day) {
+      return of(day.ledger(), kitwright.shortage.Standings.on(day), day.day());
+    }
   }
 
   /**

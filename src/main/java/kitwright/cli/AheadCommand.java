@@ -3,10 +3,12 @@ package kitwright.cli;
 import java.util.List;
 import java.util.Optional;
 import kitwright.drawing.Svg;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
 import kitwright.network.Range;
 import kitwright.network.Simulation;
-import kitwright.openmatter.Bearings;
 import kitwright.report.WorkPicture;
+import kitwright.shortage.LookAhead;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -14,7 +16,9 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
     name = "ahead",
     description = {
-      "Looks ahead: the work of the next weeks with its float, the material that it lacks or that nobody has counted, the last days to order, the weather, and the indoor work that is ready.",
+      "Looks ahead: the work of the next weeks with its float, the material that it lacks or that"
+          + " nobody has counted, the last days to order, the weather, and the indoor work that is"
+          + " ready.",
       "With --late it shows what follows if goods or work come later than said."
     })
 final class AheadCommand implements Command {
@@ -40,7 +44,8 @@ final class AheadCommand implements Command {
       names = "--late",
       paramLabel = "ID=TIME",
       description =
-          "Suppose that the delivery, claim, shortage, order or task with this id is so much later: d-fourth=14d. Days of a task are working days. May be given several times.")
+          "Suppose that the delivery, claim, shortage, order or task with this id is so much later:"
+              + " d-fourth=14d. Days of a task are working days. May be given several times.")
   private List<String> late = List.of();
 
   @Option(
@@ -61,11 +66,11 @@ final class AheadCommand implements Command {
           "After --weeks: " + weeks + " weeks.", "Please write 1 to " + MOST_WEEKS + ".");
     }
     Opened opened = Opened.of(options, session);
-    Bearings now = Bearings.of(opened.ledger(session), opened.today());
+    Facts now = Facts.of(opened.ledger(session), opened.today());
     Outlook outlook =
         new Outlook(
             now,
-            weeks < 0 ? now.plan().horizon() : now.today().plusWeeks(weeks),
+            weeks < 0 ? Plan.on(now).horizon() : now.day().plusWeeks(weeks),
             late.isEmpty() ? Optional.empty() : Optional.of(Suppose.of(late, now)),
             range ? Optional.of(simulated(now)) : Optional.empty());
     session
@@ -85,8 +90,8 @@ final class AheadCommand implements Command {
         : WorkPicture.upTo(outlook.last(), outlook.now());
   }
 
-  private static Range simulated(Bearings now) {
-    return Simulation.run(now.paced().network(), now.plan().calendar(), now.today());
+  private static Range simulated(Facts now) {
+    return Simulation.run(LookAhead.on(now).paced().network(), Plan.on(now).calendar(), now.day());
   }
 
   /** A refusal that offers the nearest id. */

@@ -5,11 +5,13 @@ import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Range;
 import kitwright.network.Schedule;
 import kitwright.network.Slack;
-import kitwright.openmatter.Bearings;
+import kitwright.shortage.LookAhead;
 
 /** When the plan ends: by work alone, with material, if something is late, and in what range. */
 final class AheadEnds {
@@ -17,14 +19,14 @@ final class AheadEnds {
   private static final int MOST_CRITICAL = 12;
 
   private final Outlook outlook;
-  private final Bearings now;
+  private final Facts now;
   private final LocalDate today;
   private final Pages page;
 
   AheadEnds(Outlook outlook, Pages page) {
     this.outlook = outlook;
     this.now = outlook.now();
-    this.today = now.today();
+    this.today = now.day();
     this.page = page;
   }
 
@@ -36,8 +38,8 @@ final class AheadEnds {
 
   private void end() {
     page.line("");
-    Schedule work = now.plan().schedule();
-    if (outlook.now().plan().ahead().isEmpty()) {
+    Schedule work = Plan.on(now).schedule();
+    if (Plan.on(outlook.now()).ahead().isEmpty()) {
       page.line("Every task is finished.");
       return;
     }
@@ -46,10 +48,10 @@ final class AheadEnds {
         "",
         0,
         "With material as promised, or ordered today where nobody sends it, on "
-            + day(now.paced().end())
-            + margin(now.paced())
+            + day(LookAhead.on(now).paced().end())
+            + margin(LookAhead.on(now).paced())
             + ".");
-    List<String> stopped = now.lookAhead().stopped();
+    List<String> stopped = LookAhead.on(now).stopped();
     if (!stopped.isEmpty()) {
       page.hanging(
           "",
@@ -143,7 +145,7 @@ final class AheadEnds {
     }
     now.ledger().build().launch().ifPresent(launch -> chance(range, launch));
     Listing list = Listing.of("  may decide the end", ">chance");
-    now.paced().all().stream()
+    LookAhead.on(now).paced().all().stream()
         .filter(planned -> range.criticality(planned.id()).share() >= 0.005)
         .sorted(
             Comparator.comparing((Planned planned) -> -range.criticality(planned.id()).share())
@@ -157,7 +159,7 @@ final class AheadEnds {
   }
 
   private void chance(Range range, LocalDate launch) {
-    double classical = now.paced().pert().chanceBy(launch);
+    double classical = LookAhead.on(now).paced().pert().chanceBy(launch);
     page.hanging(
         "  ",
         2,

@@ -3,12 +3,13 @@ package kitwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import kitwright.finding.PlainJson;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Range;
 import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
-import kitwright.openmatter.Bearings;
 import kitwright.openmatter.Readiness;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
@@ -16,7 +17,7 @@ import kitwright.shortage.Wanted;
 /** The look-ahead as JSON; absent values are left out, days are ISO 8601. */
 final class AheadJson {
   private final Outlook outlook;
-  private final Bearings now;
+  private final Facts now;
   private final JsonGenerator json;
 
   private AheadJson(Outlook outlook, JsonGenerator json) {
@@ -32,10 +33,10 @@ final class AheadJson {
   private void write() throws IOException {
     json.writeStartObject();
     json.writeStringField("build", now.ledger().build().name());
-    json.writeStringField("today", now.today().toString());
+    json.writeStringField("today", now.day().toString());
     json.writeStringField("last-day", outlook.last().toString());
-    end("by-work-alone", now.plan().schedule());
-    end("with-material", now.paced());
+    end("by-work-alone", Plan.on(now).schedule());
+    end("with-material", LookAhead.on(now).paced());
     if (outlook.suppose().isPresent()) {
       end("supposed", outlook.suppose().get().with());
       shifts(outlook.suppose().get());
@@ -98,10 +99,10 @@ final class AheadJson {
       json.writeNumberField("standard-error", rounded(chance.error()));
       json.writeNumberField(
           "classical-chance",
-          rounded(now.paced().pert().chanceBy(now.ledger().build().launch().get())));
+          rounded(LookAhead.on(now).paced().pert().chanceBy(now.ledger().build().launch().get())));
     }
     json.writeObjectFieldStart("criticality");
-    for (Planned planned : now.plan().ahead()) {
+    for (Planned planned : Plan.on(now).ahead()) {
       json.writeNumberField(planned.id(), rounded(range.criticality(planned.id()).share()));
     }
     json.writeEndObject();
@@ -113,11 +114,11 @@ final class AheadJson {
   }
 
   private void task(Planned planned) throws IOException {
-    Task task = now.plan().task(planned.id()).orElseThrow();
+    Task task = Plan.on(now).task(planned.id()).orElseThrow();
     json.writeStartObject();
     json.writeStringField("task", task.id());
     json.writeStringField("what", task.what());
-    json.writeStringField("from", now.plan().workableOn(task.id()).toString());
+    json.writeStringField("from", Plan.on(now).workableOn(task.id()).toString());
     json.writeStringField("latest-start", planned.latestStart().toLocalDate().toString());
     json.writeStringField("finish", planned.earliestFinish().toLocalDate().toString());
     json.writeNumberField("float-days", planned.total().wholeDays());
@@ -132,7 +133,7 @@ final class AheadJson {
 
   private void needs() throws IOException {
     json.writeArrayFieldStart("needs");
-    for (Wanted wanted : now.lookAhead().all()) {
+    for (Wanted wanted : LookAhead.on(now).all()) {
       if (outlook.shows(wanted.task())) {
         json.writeStartObject();
         json.writeStringField("task", wanted.task());
@@ -151,7 +152,7 @@ final class AheadJson {
 
   private void orders() throws IOException {
     json.writeArrayFieldStart("orders");
-    for (LookAhead.ToOrder each : now.lookAhead().orders()) {
+    for (LookAhead.ToOrder each : LookAhead.on(now).orders()) {
       json.writeStartObject();
       json.writeStringField("thing", each.thing().record());
       json.writeStringField("qty", each.thing().qty(each.order().amount()).toString());
@@ -165,7 +166,8 @@ final class AheadJson {
 
   private void weather() throws IOException {
     json.writeArrayFieldStart("weather");
-    for (WeatherBound bound : WeatherBound.by(outlook.last(), now.plan(), now.forecast())) {
+    for (WeatherBound bound :
+        WeatherBound.by(outlook.last(), Plan.on(now), kitwright.weather.Outlook.on(now))) {
       json.writeStartObject();
       json.writeStringField("task", bound.task().id());
       json.writeStringField("from", bound.from().toString());

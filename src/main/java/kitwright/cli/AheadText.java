@@ -4,10 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.WeatherBound;
-import kitwright.openmatter.Bearings;
 import kitwright.openmatter.Readiness;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Thing;
@@ -21,14 +22,14 @@ final class AheadText {
   private static final int DATE = 12;
 
   private final Outlook outlook;
-  private final Bearings now;
+  private final Facts now;
   private final LocalDate today;
   private final Pages page;
 
   AheadText(Outlook outlook, int width) {
     this.outlook = outlook;
     this.now = outlook.now();
-    this.today = now.today();
+    this.today = now.day();
     this.page = new Pages(width);
   }
 
@@ -60,17 +61,17 @@ final class AheadText {
     }
     page.heading("Work that can go on, with its float in working days");
     for (Planned planned : tasks) {
-      Task task = now.plan().task(planned.id()).orElseThrow();
+      Task task = Plan.on(now).task(planned.id()).orElseThrow();
       Readiness readiness = Readiness.of(task, now);
       page.hanging(
-          Pages.day(now.plan().workableOn(planned.id()), today),
+          Pages.day(Plan.on(now).workableOn(planned.id()), today),
           DATE,
           task.what()
               + ", to "
               + Pages.inText(planned.earliestFinish().toLocalDate(), today)
               + ", float "
               + AheadEnds.whole(planned.total())
-              + (now.plan().isBegun(planned.id()) ? ", begun" : ""));
+              + (Plan.on(now).isBegun(planned.id()) ? ", begun" : ""));
       List<String> lacks =
           readiness.lacks().stream().filter(lack -> !lack.endsWith("comes before")).toList();
       if (!lacks.isEmpty()) {
@@ -81,7 +82,7 @@ final class AheadText {
 
   private void shortages() {
     List<Wanted> all =
-        now.lookAhead().shortages().stream().filter(w -> outlook.shows(w.task())).toList();
+        LookAhead.on(now).shortages().stream().filter(w -> outlook.shows(w.task())).toList();
     if (all.isEmpty()) {
       return;
     }
@@ -104,14 +105,14 @@ final class AheadText {
                   ? ""
                   : ", of " + Thing.told(wanted.qty()) + " in all,")
               + " for “"
-              + now.plan().name(wanted.task())
+              + Plan.on(now).name(wanted.task())
               + "”: "
               + ready);
     }
   }
 
   private void counts() {
-    List<Wanted> all = now.lookAhead().countBefore(outlook.last());
+    List<Wanted> all = LookAhead.on(now).countBefore(outlook.last());
     if (all.isEmpty()) {
       return;
     }
@@ -120,13 +121,16 @@ final class AheadText {
       page.hanging(
           Pages.day(wanted.on(), today),
           DATE,
-          wanted.thing().so(wanted.uncounted()) + " for “" + now.plan().name(wanted.task()) + "”");
+          wanted.thing().so(wanted.uncounted())
+              + " for “"
+              + Plan.on(now).name(wanted.task())
+              + "”");
     }
   }
 
   private void orders() {
     List<LookAhead.ToOrder> all =
-        now.lookAhead().orders().stream()
+        LookAhead.on(now).orders().stream()
             .filter(each -> !each.order().orderBy().isAfter(outlook.last()))
             .toList();
     if (all.isEmpty()) {
@@ -149,7 +153,8 @@ final class AheadText {
   }
 
   private void weather() {
-    List<WeatherBound> all = WeatherBound.by(outlook.last(), now.plan(), now.forecast());
+    List<WeatherBound> all =
+        WeatherBound.by(outlook.last(), Plan.on(now), kitwright.weather.Outlook.on(now));
     if (!all.isEmpty()) {
       page.heading("Outdoor work that asks something of the weather");
       all.forEach(this::weather);
@@ -193,7 +198,7 @@ final class AheadText {
       page.line("  none");
     }
     for (Readiness each : all) {
-      Optional<Planned> planned = now.plan().planned(each.task().id());
+      Optional<Planned> planned = Plan.on(now).planned(each.task().id());
       page.hanging(
           "  ",
           2,
@@ -205,7 +210,7 @@ final class AheadText {
 
   private void takeOffs() {
     List<Wanted> all =
-        now.lookAhead().all().stream()
+        LookAhead.on(now).all().stream()
             .filter(wanted -> !wanted.sums().isEmpty() && outlook.shows(wanted.task()))
             .toList();
     if (!all.isEmpty()) {
@@ -214,7 +219,7 @@ final class AheadText {
     String task = "";
     for (Wanted wanted : all) {
       if (!wanted.task().equals(task)) {
-        page.line("  " + now.plan().name(wanted.task()));
+        page.line("  " + Plan.on(now).name(wanted.task()));
         task = wanted.task();
       }
       wanted.sums().forEach(sum -> page.hanging("    ", 6, wanted.thing().what() + ": " + sum));

@@ -11,6 +11,7 @@ import kitwright.assessment.Result;
 import kitwright.assessment.Row;
 import kitwright.assessment.Verdict;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.AssessmentJson;
@@ -73,7 +74,7 @@ final class AssessCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    List<Result> results = chosen(ledger);
+    List<Result> results = chosen(Facts.of(ledger, opened.today()));
     if (sheet) {
       List<Sheet> sheets =
           results.stream().map(result -> CalculationSheet.of(result, ledger)).toList();
@@ -141,8 +142,9 @@ final class AssessCommand implements Command {
     told.notes().forEach(note -> session.out().println("  - " + note));
   }
 
-  private List<Result> chosen(Ledger ledger) {
-    Assessments all = Assessments.of(ledger);
+  private List<Result> chosen(Facts day) {
+    Ledger ledger = day.ledger();
+    Assessments all = Assessments.on(day);
     if (ids.isEmpty()) {
       return all.all();
     }

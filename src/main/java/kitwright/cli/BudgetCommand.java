@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.util.List;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
@@ -9,7 +10,6 @@ import kitwright.money.EarnedBook;
 import kitwright.network.Baseline;
 import kitwright.network.Plan;
 import kitwright.report.BudgetPicture;
-import kitwright.report.Situation;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -17,8 +17,10 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
     name = "budget",
     description = {
-      "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why lines end over; what work has earned;",
-      "and between which sums the build will likely end. What claims ask is never counted before it has come."
+      "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
+          + " lines end over; what work has earned;",
+      "and between which sums the build will likely end. What claims ask is never counted before it"
+          + " has come."
     })
 final class BudgetCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
@@ -46,10 +48,10 @@ final class BudgetCommand implements Command {
           ledger.ids(Kind.BUDGET),
           "The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + ".");
     }
-    Account account = Situation.of(ledger, day).account();
-    Plan plan = Plan.of(ledger, day);
-    Baseline baseline = Baseline.of(plan, ledger.build().started(), day);
-    BudgetText text = new BudgetText(ledger, account, session.screen().width());
+    Facts now = Facts.of(ledger, day);
+    Account account = Account.on(now);
+    Baseline baseline = Baseline.of(Plan.on(now), ledger.build().started(), day);
+    BudgetText text = new BudgetText(now, session.screen().width());
     if (!line.isEmpty()) {
       session.out().print(text.line(line));
       return CLEAN;

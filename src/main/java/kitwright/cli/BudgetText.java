@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitwright.finding.Wrapping;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.loan.Standing;
 import kitwright.money.Account;
@@ -21,13 +22,15 @@ import kitwright.value.Money;
 
 /** The money, as text. */
 final class BudgetText {
+  private final Facts now;
   private final Ledger ledger;
   private final Account account;
   private final int width;
 
-  BudgetText(Ledger ledger, Account account, int width) {
-    this.ledger = ledger;
-    this.account = account;
+  BudgetText(Facts now, int width) {
+    this.now = now;
+    this.ledger = now.ledger();
+    this.account = Account.on(now);
     this.width = width;
   }
 
@@ -187,7 +190,7 @@ final class BudgetText {
 
   private Optional<Money> borrowed() {
     Exchange exchange = Exchange.of(ledger);
-    return Standing.all(ledger, account.asOf()).stream()
+    return Standing.on(now).stream()
         .flatMap(loan -> loan.saved().stream())
         .flatMap(saved -> exchange.home(saved, account.asOf()).money().stream())
         .reduce(Money::plus);
@@ -265,7 +268,8 @@ final class BudgetText {
 
   private String earned(EarnedBook book) {
     if (book.whole().isEmpty()) {
-      return "No task earns a budget line, so that nothing can be said of money against work done.\n";
+      return "No task earns a budget line, so that nothing can be said of money against work"
+          + " done.\n";
     }
     StringBuilder out = new StringBuilder("Money against work done\n");
     List<Figure> figures = Figures.of(book.whole().get(), forecastOf(book));

@@ -11,6 +11,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.JsonFindings;
 import kitwright.finding.SarifFindings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -19,7 +20,8 @@ import picocli.CommandLine.Option;
     name = "check",
     description = {
       "Finds what is wrong, missing or late in the ledger.",
-      "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot be read."
+      "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot"
+          + " be read."
     })
 final class CheckCommand implements Command {
   /** How findings are told. */
@@ -71,7 +73,9 @@ final class CheckCommand implements Command {
       return explain(session, explain.get());
     }
     Opened opened = Opened.of(options, session);
-    opened.read().ifPresent(ledger -> Check.examine(ledger, opened.today(), opened.findings()));
+    opened
+        .read()
+        .ifPresent(ledger -> Check.examine(Facts.of(ledger, opened.today()), opened.findings()));
     List<Finding> findings = opened.findings().inOrder();
     if (opened.read().isEmpty() && format == Format.TEXT) {
       throw opened.withoutBuild(session);

@@ -5,10 +5,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitwright.claim.Standing;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.ClaimLetter;
-import kitwright.report.Situation;
 import kitwright.value.Days;
 import kitwright.value.Money;
 import picocli.CommandLine.Mixin;
@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "claim",
     description = {
-      "Prints the letter of a claim to the supplier; without an ID, lists all claims with their ages.",
+      "Prints the letter of a claim to the supplier; without an ID, lists all claims with their"
+          + " ages.",
       "A letter is no legal advice; periods of notice depend on contract and country."
     })
 final class ClaimCommand implements Command {
@@ -33,13 +34,13 @@ final class ClaimCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Situation now = Situation.of(ledger, opened.today());
+    Facts now = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
-      session.out().print(list(now.claims().all()));
+      session.out().print(list(kitwright.claim.Standings.on(now).all()));
       return CLEAN;
     }
     Standing claim =
-        now.claims()
+        kitwright.claim.Standings.on(now)
             .of(id.get())
             .orElseThrow(
                 () ->

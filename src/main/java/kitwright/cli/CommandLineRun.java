@@ -3,6 +3,7 @@ package kitwright.cli;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import kitwright.ledger.Fault;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -29,7 +30,8 @@ final class CommandLineRun {
               + " --help”.");
     } catch (OutOfMemoryError tooMuch) {
       return refuse(
-          "The ledger needs more memory than Java was given. Set KITWRIGHT_JAVA_OPTIONS=-Xmx2g and try again.");
+          "The ledger needs more memory than Java was given. Set KITWRIGHT_JAVA_OPTIONS=-Xmx2g and"
+              + " try again.");
     } catch (RuntimeException | StackOverflowError fault) {
       return refuse(ourFault(fault));
     }
@@ -85,7 +87,9 @@ final class CommandLineRun {
             word ->
                 out.append(String.format(Locale.ROOT, "  %-12s %s%n", word.name(), word.does())));
     return out.append(
-            "\n“kitwright WORD --help” tells more. A ledger is a folder of YAML and Markdown files in Git.\n")
+            "\n"
+                + "“kitwright WORD --help” tells more. A ledger is a folder of YAML and Markdown"
+                + " files in Git.\n")
         .toString();
   }
 
@@ -107,7 +111,9 @@ final class CommandLineRun {
   private static String ourFault(Throwable fault) {
     StackTraceElement[] trace = fault.getStackTrace();
     String where = trace.length == 0 ? "" : " at " + trace[0];
-    return "A fault of the program itself: "
+    return "A fault of the program itself"
+        + Fault.of(fault).record().map(entry -> " at the " + entry.named()).orElse("")
+        + ": "
         + fault
         + where
         + ". No file was changed by it. Please report this line with the command you gave.";

@@ -10,6 +10,7 @@ import kitwright.cutting.Steps;
 import kitwright.cutting.solve.Effort;
 import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.CutPicture;
@@ -21,8 +22,10 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "cut",
     description = {
-      "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without an ID, lists the cuts.",
-      "Stock that other work needs is left alone. The same ledger gives the same plan, unless --seconds ends the search."
+      "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without"
+          + " an ID, lists the cuts.",
+      "Stock that other work needs is left alone. The same ledger gives the same plan, unless"
+          + " --seconds ends the search."
     })
 final class CutCommand implements Command {
   /** How a plan is told. */
@@ -63,7 +66,7 @@ final class CutCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Positions positions = Positions.of(ledger, opened.today());
+    Positions positions = Positions.on(Facts.of(ledger, opened.today()));
     if (id.isEmpty()) {
       session.out().print(list(ledger, positions));
       return CLEAN;

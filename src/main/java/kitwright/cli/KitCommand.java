@@ -4,9 +4,9 @@ import java.util.List;
 import kitwright.kit.Count;
 import kitwright.kit.Position;
 import kitwright.kit.Use;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
-import kitwright.report.Situation;
 import kitwright.shortage.Balance;
 import kitwright.value.Quantity;
 import picocli.CommandLine.Mixin;
@@ -17,7 +17,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "kit",
     description = {
-      "Lists the kit’s items: promised, counted good, damaged, wrong, covered otherwise, still open, used.",
+      "Lists the kit’s items: promised, counted good, damaged, wrong, covered otherwise, still"
+          + " open, used.",
       "With an ID, tells the item’s story day by day. --today shows an earlier day."
     })
 final class KitCommand implements Command {
@@ -47,9 +48,9 @@ final class KitCommand implements Command {
             "“kitwright kit” alone lists them.");
       }
     }
-    Situation now = Situation.of(ledger, opened.today());
+    Facts now = Facts.of(ledger, opened.today());
     List<Balance> wanted =
-        now.shortages().balances().stream()
+        kitwright.shortage.Standings.on(now).balances().stream()
             .filter(each -> ids.isEmpty() || ids.contains(each.position().item().id()))
             .filter(each -> !open || !each.position().isCounted() || !each.open().isNone())
             .toList();

@@ -2,7 +2,7 @@ package kitwright.cli;
 
 import java.time.LocalDate;
 import java.util.List;
-import kitwright.openmatter.Bearings;
+import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import picocli.CommandLine.Mixin;
@@ -12,7 +12,9 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
     name = "open",
     description = {
-      "Lists every open matter, most pressing first: by when it is needed so that the launch does not move, how many working days of float the work has, whom it waits for and what to do next."
+      "Lists every open matter, most pressing first: by when it is needed so that the launch does"
+          + " not move, how many working days of float the work has, whom it waits for and what to"
+          + " do next."
     })
 final class OpenCommand implements Command {
   /** How the list is told. */
@@ -38,8 +40,8 @@ final class OpenCommand implements Command {
   @Override
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
-    Bearings now = Bearings.of(opened.ledger(session), opened.today());
-    OpenMatters open = OpenMatters.of(now);
+    Facts now = Facts.of(opened.ledger(session), opened.today());
+    OpenMatters open = OpenMatters.on(now);
     List<OpenMatter> matters = within < 0 ? open.all() : open.stoppingBy(last(opened.today()));
     session
         .out()

@@ -6,19 +6,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kitwright.finding.PlainJson;
-import kitwright.openmatter.Bearings;
+import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 
 /** The open matters as JSON; absent values are left out, days are ISO 8601. */
 final class OpenJson {
   private OpenJson() {}
 
-  static String of(Bearings now, List<OpenMatter> matters) {
+  static String of(Facts now, List<OpenMatter> matters) {
     return PlainJson.of(
         json -> {
           json.writeStartObject();
           json.writeStringField("build", now.ledger().build().name());
-          json.writeStringField("today", now.today().toString());
+          json.writeStringField("today", now.day().toString());
           json.writeArrayFieldStart("open");
           for (OpenMatter matter : matters) {
             matter(matter, json);

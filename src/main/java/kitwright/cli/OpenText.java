@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import kitwright.openmatter.Bearings;
+import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 
 /** The open matters as text. */
@@ -13,8 +13,8 @@ final class OpenText {
 
   private OpenText() {}
 
-  static String of(Bearings now, List<OpenMatter> matters, int width) {
-    LocalDate today = now.today();
+  static String of(Facts now, List<OpenMatter> matters, int width) {
+    LocalDate today = now.day();
     Pages page = new Pages(width);
     long pressing = matters.stream().filter(m -> m.lastDay().isBefore(today.plusDays(7))).count();
     page.line(
@@ -36,7 +36,8 @@ final class OpenText {
           "",
           0,
           "“by” is the last day to act: to order, to ask, or to have it at hand, so that the end of"
-              + " the plan does not move. Float is the working days that the work itself can lose.");
+              + " the plan does not move. Float is the working days that the work itself can"
+              + " lose.");
     }
     return page.text();
   }

@@ -1,16 +1,11 @@
 package kitwright.cli;
 
 import java.util.Optional;
-import kitwright.assessment.Assessments;
-import kitwright.assessment.Judging;
 import kitwright.choice.Choice;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
-import kitwright.money.Account;
-import kitwright.money.Spent;
-import kitwright.network.Plan;
-import kitwright.openmatter.Bearings;
 import kitwright.report.WaysOutPage;
 import kitwright.value.Ref;
 import picocli.CommandLine.Mixin;
@@ -21,7 +16,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "options",
     description = {
-      "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days, strength, weight, off-cuts and signatures.",
+      "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days,"
+          + " strength, weight, off-cuts and signatures.",
       "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage."
     })
 final class OptionsCommand implements Command {
@@ -50,24 +46,15 @@ final class OptionsCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Assessments assessments = Assessments.of(ledger);
-    Bearings now =
-        Bearings.of(
-            ledger,
-            opened.today(),
-            Plan.of(ledger, opened.today()),
-            Judging.of(ledger, assessments));
+    Facts now = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
       session.out().print(list(now));
       return CLEAN;
     }
-    Account account = Spent.asOf(ledger, opened.today(), now.shortages());
     Optional<Shortage> shortage = ledger.find(Kind.SHORTAGES, id.get());
     Choice choice =
         shortage
-            .flatMap(
-                found ->
-                    Choice.of(now, account, assessments, new Ref(found.id(), found.at().record())))
+            .flatMap(found -> Choice.of(now, new Ref(found.id(), found.at().record())))
             .orElseThrow(() -> unknown(ledger, id.get()));
     session.out().print(told(choice, session));
     return CLEAN;
@@ -81,9 +68,9 @@ final class OptionsCommand implements Command {
     };
   }
 
-  private static String list(Bearings now) {
+  private static String list(Facts now) {
     Listing list = Listing.of("shortage", ">open", "ways out", "decided");
-    now.shortages()
+    kitwright.shortage.Standings.on(now)
         .open()
         .forEach(
             each ->

@@ -36,15 +36,20 @@ final class OutOptions {
    * Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}.
    */
   int tell(List<Sheet> sheets, String usual, Opened opened, Session session) {
+    return tell(sheets, List.of(), usual, opened, session);
+  }
+
+  /** The same, telling also of documents that could not be made. */
+  int tell(List<Sheet> sheets, List<Finding> broken, String usual, Opened opened, Session session) {
     Templates templates = new Templates(name -> own(opened, name), PackagedTemplates::text);
     String where = out.isEmpty() ? usual : out;
-    List<Finding> faults = new ArrayList<>();
+    List<Finding> faults = new ArrayList<>(broken);
     for (Sheet sheet : sheets) {
       sheet
           .fill(templates)
           .<Runnable>match(
               text -> () -> put(where, sheet, text.markdown(), opened, session, faults),
-              broken -> () -> faults.addAll(TemplateFindings.of(broken)))
+              unfit -> () -> faults.addAll(TemplateFindings.of(unfit)))
           .run();
     }
     if (faults.isEmpty()) {

@@ -3,24 +3,25 @@ package kitwright.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Range;
-import kitwright.openmatter.Bearings;
 
 /**
  * What the look-ahead is asked to show.
  *
  * @param last the last day looked at
  */
-record Outlook(Bearings now, LocalDate last, Optional<Suppose> suppose, Optional<Range> range) {
+record Outlook(Facts now, LocalDate last, Optional<Suppose> suppose, Optional<Range> range) {
   /** The open tasks that can be worked at by the last day, by that day. */
   List<Planned> tasks() {
-    return now.plan().ahead().stream()
-        .filter(planned -> !now.plan().workableOn(planned.id()).isAfter(last))
+    return Plan.on(now).ahead().stream()
+        .filter(planned -> !Plan.on(now).workableOn(planned.id()).isAfter(last))
         .toList();
   }
 
   boolean shows(String task) {
-    return now.plan().isOpen(task) && !now.plan().workableOn(task).isAfter(last);
+    return Plan.on(now).isOpen(task) && !Plan.on(now).workableOn(task).isAfter(last);
   }
 }

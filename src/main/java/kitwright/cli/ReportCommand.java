@@ -2,11 +2,12 @@ package kitwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.report.Report;
 import kitwright.report.Reports;
 import kitwright.report.Sheet;
-import kitwright.report.Situation;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -15,7 +16,8 @@ import picocli.CommandLine.Parameters;
     name = "report",
     description = {
       "Writes reports in Markdown into “reports” in the ledger’s folder: all, or those named.",
-      "They are laid out by templates; a file of the same name in “templates” in the ledger’s folder takes a template’s place."
+      "They are laid out by templates; a file of the same name in “templates” in the ledger’s"
+          + " folder takes a template’s place."
     })
 final class ReportCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
@@ -40,10 +42,11 @@ final class ReportCommand implements Command {
         names.isEmpty() ? Reports.all() : names.stream().map(ReportCommand::named).toList();
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Situation now = Situation.of(ledger, opened.today());
+    Facts now = Facts.of(ledger, opened.today());
     List<Sheet> sheets = new ArrayList<>();
-    wanted.forEach(report -> sheets.addAll(report.sheets(now)));
-    return out.tell(sheets, "reports", opened, session);
+    Findings broken = new Findings();
+    wanted.forEach(report -> sheets.addAll(Reports.sheets(report, now, broken)));
+    return out.tell(sheets, broken.inOrder(), "reports", opened, session);
   }
 
   private static Report named(String name) {

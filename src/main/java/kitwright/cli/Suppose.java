@@ -6,13 +6,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.network.Estimate;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
 import kitwright.network.WorkTime;
-import kitwright.openmatter.Bearings;
 import kitwright.shortage.Late;
+import kitwright.shortage.LookAhead;
 import kitwright.value.Dimension;
 import kitwright.value.Misread;
 import kitwright.value.Quantity;
@@ -33,7 +35,7 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
   /** A task that comes later, or has less float. */
   record Shift(Planned without, Planned with) {}
 
-  static Suppose of(List<String> said, Bearings now) {
+  static Suppose of(List<String> said, Facts now) {
     Map<String, Integer> goods = new HashMap<>();
     Map<String, Long> work = new HashMap<>();
     for (String each : said) {
@@ -45,8 +47,8 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
       }
       String id = each.substring(0, equals);
       Quantity time = time(each.substring(equals + 1));
-      if (now.plan().task(id).isPresent()) {
-        work.merge(id, now.plan().time().minutes(time), (a, b) -> Math.min(a + b, Estimate.MOST));
+      if (Plan.on(now).task(id).isPresent()) {
+        work.merge(id, Plan.on(now).time().minutes(time), (a, b) -> Math.min(a + b, Estimate.MOST));
       } else if (GOODS.stream().anyMatch(kind -> now.ledger().knows(kind, id))) {
         goods.merge(id, WorkTime.calendarDays(time), (a, b) -> Math.min(a + b, MOST_DAYS));
       } else {
@@ -54,16 +56,17 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
       }
     }
     work.replaceAll((id, minutes) -> Math.min(minutes, room(id, now)));
-    return new Suppose(said, now.paced(), now.lookAhead(new Late(goods)).paced(work));
+    return new Suppose(
+        said, LookAhead.on(now).paced(), LookAhead.on(now, new Late(goods)).paced(work));
   }
 
   /** How much longer a task can become at most. */
-  private static long room(String id, Bearings now) {
+  private static long room(String id, Facts now) {
     return Estimate.MOST
-        - now.plan().network().activity(id).map(each -> each.takes().high()).orElse(0L);
+        - Plan.on(now).network().activity(id).map(each -> each.takes().high()).orElse(0L);
   }
 
-  private static List<String> ids(Bearings now) {
+  private static List<String> ids(Facts now) {
     List<String> ids = new ArrayList<>(now.ledger().ids(Kind.TASKS));
     GOODS.forEach(kind -> ids.addAll(now.ledger().ids(kind)));
     return ids;

@@ -12,6 +12,7 @@ import kitwright.ledger.ForecastDay;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.takeoff.Line;
 import kitwright.takeoff.TakeOff;
@@ -27,7 +28,7 @@ final class WarmWork {
     List<String> notes = new ArrayList<>();
     Set<String> resins = new LinkedHashSet<>();
     for (Planned planned : outlook.tasks()) {
-      Task task = outlook.now().plan().task(planned.id()).orElseThrow();
+      Task task = Plan.on(outlook.now()).task(planned.id()).orElseThrow();
       Optional<Double> above =
           task.weather()
               .flatMap(Task.Weather::above)
@@ -52,7 +53,7 @@ final class WarmWork {
 
   private static Optional<Double> coldest(Outlook outlook, Planned planned) {
     return outlook.now().ledger().forecast().stream()
-        .filter(day -> !day.day().isBefore(outlook.now().plan().workableOn(planned.id())))
+        .filter(day -> !day.day().isBefore(Plan.on(outlook.now()).workableOn(planned.id())))
         .filter(day -> !day.day().isAfter(planned.ready().toLocalDate()))
         .map(ForecastDay::low)
         .min(BigDecimal::compareTo)

@@ -1,33 +1,27 @@
 package kitwright.cutting;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where a cut asks what no saw and no stock can give. */
 public final class CutImpossible implements Rule {
-  private final Positions positions;
-
-  public CutImpossible(Positions positions) {
-    this.positions = positions;
-  }
-
   @Override
   public String name() {
     return "cut-impossible";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Cut cut : ledger.cuts()) {
+  public void examine(Facts day, Findings out) {
+    for (Cut cut : day.ledger().cuts()) {
       if (cut.done().isEmpty()) {
-        CutFaults.of(cut, ledger, positions).forEach(fault -> out.add(finding(cut, fault)));
+        CutFaults.of(cut, day.ledger(), Positions.on(day))
+            .forEach(fault -> out.add(finding(cut, fault)));
       }
     }
   }

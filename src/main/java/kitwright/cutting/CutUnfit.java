@@ -1,6 +1,5 @@
 package kitwright.cutting;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.cutting.solve.Effort;
@@ -9,7 +8,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where the stock that a cut may draw on no longer yields all its parts. */
@@ -17,22 +16,16 @@ public final class CutUnfit implements Rule {
   /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
   private static final Effort QUICK = Effort.steps(500_000);
 
-  private final Positions positions;
-
-  public CutUnfit(Positions positions) {
-    this.positions = positions;
-  }
-
   @Override
   public String name() {
     return "cut-unfit";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Cut cut : ledger.cuts()) {
-      if (cut.done().isEmpty() && CutFaults.of(cut, ledger, positions).isEmpty()) {
-        CutPlan plan = CutPlan.of(cut, ledger, positions, QUICK);
+  public void examine(Facts day, Findings out) {
+    for (Cut cut : day.ledger().cuts()) {
+      if (cut.done().isEmpty() && CutFaults.of(cut, day.ledger(), Positions.on(day)).isEmpty()) {
+        CutPlan plan = CutPlan.of(cut, day.ledger(), Positions.on(day), QUICK);
         if (!plan.missing().isEmpty()) {
           out.add(finding(cut, plan));
         }

@@ -1,29 +1,22 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where more pieces of a count are damaged or wrong than were found at all. */
 public final class CountContradictory implements Rule {
-  private final Positions positions;
-
-  public CountContradictory(Positions positions) {
-    this.positions = positions;
-  }
-
   @Override
   public String name() {
     return "count-contradictory";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Position position : positions.all()) {
+  public void examine(Facts day, Findings out) {
+    for (Position position : Positions.on(day).all()) {
       position.counts().stream()
           .filter(count -> count.damaged().plus(count.wrong()).compareAmount(count.found()) > 0)
           .forEach(count -> out.add(finding(position, count)));

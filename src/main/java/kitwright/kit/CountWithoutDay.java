@@ -1,12 +1,11 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** A delivery that does not say when it came has no counts. */
@@ -17,8 +16,8 @@ public final class CountWithoutDay implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Delivery delivery : ledger.deliveries()) {
+  public void examine(Facts day, Findings out) {
+    for (Delivery delivery : day.ledger().deliveries()) {
       if (delivery.received().isEmpty() && !delivery.counted().isEmpty()) {
         out.add(finding(delivery));
       }

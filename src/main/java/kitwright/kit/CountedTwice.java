@@ -1,6 +1,5 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +7,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where a delivery counts an item on more than one line. */
@@ -19,8 +18,8 @@ public final class CountedTwice implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Delivery delivery : ledger.deliveries()) {
+  public void examine(Facts day, Findings out) {
+    for (Delivery delivery : day.ledger().deliveries()) {
       Map<String, Delivery.Counted> first = new HashMap<>();
       for (Delivery.Counted counted : delivery.counted()) {
         Delivery.Counted before = first.putIfAbsent(counted.item().id(), counted);

@@ -8,7 +8,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
@@ -24,13 +24,13 @@ public final class DeliveryUncounted implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Delivery delivery : ledger.deliveries()) {
-      Optional<LocalDate> received = delivery.received().filter(day -> !day.isAfter(today));
+  public void examine(Facts day, Findings out) {
+    for (Delivery delivery : day.ledger().deliveries()) {
+      Optional<LocalDate> received = delivery.received().filter(came -> !came.isAfter(day.day()));
       if (received.isPresent() && delivery.counted().isEmpty()) {
-        long days = ChronoUnit.DAYS.between(received.get(), today);
+        long days = ChronoUnit.DAYS.between(received.get(), day.day());
         if (days >= PATIENCE) {
-          out.add(finding(delivery, days, ledger.party(delivery.from())));
+          out.add(finding(delivery, days, day.ledger().party(delivery.from())));
         }
       }
     }

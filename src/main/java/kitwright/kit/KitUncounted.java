@@ -1,6 +1,5 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +9,8 @@ import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /**
@@ -20,11 +19,6 @@ import kitwright.ledger.Rule;
  */
 public final class KitUncounted implements Rule {
   private static final int NAMED = 5;
-  private final Positions positions;
-
-  public KitUncounted(Positions positions) {
-    this.positions = positions;
-  }
 
   @Override
   public String name() {
@@ -32,21 +26,21 @@ public final class KitUncounted implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     boolean allCounted =
-        !ledger.deliveries().isEmpty()
-            && ledger.deliveries().stream()
+        !day.ledger().deliveries().isEmpty()
+            && day.ledger().deliveries().stream()
                 .allMatch(
                     delivery ->
-                        delivery.received().filter(day -> !day.isAfter(today)).isPresent()
+                        delivery.received().filter(came -> !came.isAfter(day.day())).isPresent()
                             && !delivery.counted().isEmpty());
     if (!allCounted) {
       return;
     }
     Set<String> shortItems =
-        ledger.shortages().stream().map(each -> each.item().id()).collect(Collectors.toSet());
+        day.ledger().shortages().stream().map(each -> each.item().id()).collect(Collectors.toSet());
     Map<String, List<KitItem>> byCrate = new LinkedHashMap<>();
-    positions.all().stream()
+    Positions.on(day).all().stream()
         .filter(position -> !position.isCounted() && !position.promised().isNone())
         .map(Position::item)
         .filter(item -> !shortItems.contains(item.id()))

@@ -1,6 +1,5 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,28 +7,23 @@ import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.value.Quantity;
 
 /** Fires where the same stock or off-cut is promised to more work than it is enough for. */
 public final class OffcutPromisedTwice implements Rule {
-  private final Positions positions;
-
-  public OffcutPromisedTwice(Positions positions) {
-    this.positions = positions;
-  }
-
   @Override
   public String name() {
     return "offcut-promised-twice";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (StockPosition position : positions.allStock()) {
+  public void examine(Facts day, Findings out) {
+    for (StockPosition position : Positions.on(day).allStock()) {
       if (position.promises().size() > 1 && isFullyPromised(position)) {
-        broken(position, ledger).ifPresent(promise -> out.add(finding(position, promise)));
+        broken(position, day.ledger()).ifPresent(promise -> out.add(finding(position, promise)));
       }
     }
   }

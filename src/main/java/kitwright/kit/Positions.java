@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Ref;
 
@@ -13,6 +14,8 @@ import kitwright.value.Ref;
  * units-apart} tells of them.
  */
 public final class Positions {
+  private static final Facts.Fact<Positions> FACT = new Work();
+
   private final LocalDate day;
   private final Map<String, Position> items;
   private final Map<String, StockPosition> stock;
@@ -25,6 +28,18 @@ public final class Positions {
     this.stock = stock;
     this.all = List.copyOf(items.values());
     this.allStock = List.copyOf(stock.values());
+  }
+
+  /** Counts, uses and promises up to the end of the day. */
+  public static Positions on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Positions> {
+    @Override
+    protected Positions work(Facts day) {
+      return of(day.ledger(), day.day());
+    }
   }
 
   /** Counts, uses and promises up to the end of a day. */

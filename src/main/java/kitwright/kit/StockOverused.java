@@ -1,35 +1,28 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Quantity;
 
 /** Fires where the log uses up more than there was. */
 public final class StockOverused implements Rule {
-  private final Positions positions;
-
-  public StockOverused(Positions positions) {
-    this.positions = positions;
-  }
-
   @Override
   public String name() {
     return "stock-overused";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (StockPosition position : positions.allStock()) {
+  public void examine(Facts day, Findings out) {
+    for (StockPosition position : Positions.on(day).allStock()) {
       String had = "there were only " + position.amount().told();
       examine(position.stock(), position.amount(), had, position.uses(), out);
     }
-    for (Position position : positions.all()) {
+    for (Position position : Positions.on(day).all()) {
       String had =
           position.isCounted()
               ? "only " + position.good().told() + " were counted good"

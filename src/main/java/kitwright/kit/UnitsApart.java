@@ -1,6 +1,5 @@
 package kitwright.kit;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
@@ -8,6 +7,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
@@ -30,15 +30,15 @@ public final class UnitsApart implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Comparison comparison = new Comparison(ledger, out);
-    ledger.kit().forEach(comparison::price);
-    ledger.deliveries().forEach(comparison::delivery);
-    ledger.shortages().forEach(comparison::shortage);
-    ledger.substitutions().forEach(comparison::substitution);
-    ledger.tasks().forEach(comparison::task);
-    ledger.spending().forEach(comparison::spend);
-    ledger.log().forEach(comparison::log);
+  public void examine(Facts day, Findings out) {
+    Comparison comparison = new Comparison(day.ledger(), out);
+    day.ledger().kit().forEach(comparison::price);
+    day.ledger().deliveries().forEach(comparison::delivery);
+    day.ledger().shortages().forEach(comparison::shortage);
+    day.ledger().substitutions().forEach(comparison::substitution);
+    day.ledger().tasks().forEach(comparison::task);
+    day.ledger().spending().forEach(comparison::spend);
+    day.ledger().log().forEach(comparison::log);
   }
 
   /** Compares the quantities of one ledger with those of the things that they are of. */

@@ -98,9 +98,10 @@ public final class Facts {
   }
 
   private static String name(Fact<?> fact) {
-    Class<?> type = fact.getClass();
-    Class<?> outer = type.getEnclosingClass();
-    return (outer == null ? type : outer).getSimpleName();
+    String name = fact.getClass().getName();
+    int inner = name.indexOf('$');
+    String outer = inner < 0 ? name : name.substring(0, inner);
+    return outer.substring(outer.indexOf('.') + 1);
   }
 
   @SuppressWarnings("unchecked") // a fact's value was made by its own work

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Build;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
@@ -38,16 +39,25 @@ public record Standing(
     RETURNED
   }
 
-  /** Every tool borrowed up to the end of a day, in the ledger's order. */
-  public static List<Standing> all(Ledger ledger, LocalDate today) {
-    return ledger.borrowed().stream()
-        .filter(loan -> !loan.on().isAfter(today))
-        .map(loan -> of(loan, ledger, today))
-        .toList();
+  private static final Facts.Fact<List<Standing>> FACT = new Work();
+
+  /** Every tool borrowed up to the end of the day, in the ledger's order. */
+  public static List<Standing> on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<List<Standing>> {
+    @Override
+    protected List<Standing> work(Facts day) {
+      return day.ledger().borrowed().stream()
+          .filter(loan -> !loan.on().isAfter(day.day()))
+          .map(loan -> of(loan, day.ledger(), day.day()))
+          .toList();
+    }
   }
 
   /** How one tool stands, borrowed on that day or before. */
-  public static Standing of(Loan loan, Ledger ledger, LocalDate today) {
+  static Standing of(Loan loan, Ledger ledger, LocalDate today) {
     Optional<LocalDate> returned = loan.returned().filter(day -> !day.isAfter(today));
     Optional<Long> left =
         returned.isPresent()

@@ -1,11 +1,10 @@
 package kitwright.loan;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
@@ -18,8 +17,8 @@ public final class ToolOverdue implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Standing.all(ledger, today).stream()
+  public void examine(Facts day, Findings out) {
+    Standing.on(day).stream()
         .filter(standing -> standing.state() == Standing.State.OVERDUE)
         .forEach(standing -> out.add(finding(standing)));
   }

@@ -1,12 +1,12 @@
 package kitwright.loan;
 
-import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Rule;
@@ -21,15 +21,15 @@ public final class ToolReturnedWhileNeeded implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    List<Standing> back = Standing.all(ledger, today).stream().filter(Standing::isBack).toList();
+  public void examine(Facts day, Findings out) {
+    List<Standing> back = Standing.on(day).stream().filter(Standing::isBack).toList();
     if (back.isEmpty()) {
       return;
     }
-    UnderWay underWay = new UnderWay(ledger, today);
+    UnderWay underWay = new UnderWay(day.ledger(), day.day());
     back.forEach(
         standing ->
-            needing(standing.loan(), ledger, underWay)
+            needing(standing.loan(), day.ledger(), underWay)
                 .forEach(task -> out.add(finding(standing.loan(), task))));
   }
 

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
+import kitwright.shortage.Standings;
 import kitwright.value.Money;
 
 /**
@@ -31,6 +33,19 @@ public record Account(
     List<Refused> refused,
     List<OpenShortage> ways,
     List<Back> claims) {
+  private static final Facts.Fact<Account> FACT = new Work();
+
+  /** The account of the day: later records do not count, and covered shortages cost no more. */
+  public static Account on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Account> {
+    @Override
+    protected Account work(Facts day) {
+      return Spent.asOf(day.ledger(), day.day(), Standings.on(day));
+    }
+  }
 
   public Account {
     lines = List.copyOf(lines);

@@ -1,10 +1,10 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -19,10 +19,10 @@ public final class BudgetLineUnknown implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().stream()
-        .filter(spend -> !ledger.knows(Kind.BUDGET, spend.line().id()))
-        .forEach(spend -> out.add(unknown(spend, ledger)));
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().stream()
+        .filter(spend -> !day.ledger().knows(Kind.BUDGET, spend.line().id()))
+        .forEach(spend -> out.add(unknown(spend, day.ledger())));
   }
 
   private Finding unknown(Spend spend, Ledger ledger) {

@@ -1,35 +1,29 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.value.Money;
 
 /** Fires where more is spent and ordered in all than the whole budget allows. */
 public final class BuildOverBudget implements Rule {
-  private final Account account;
-
-  public BuildOverBudget(Account account) {
-    this.account = account;
-  }
-
   @Override
   public String name() {
     return "build-over-budget";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    if (!ledger.budget().isEmpty() && account.whole().isOver()) {
-      out.add(over(ledger));
+  public void examine(Facts day, Findings out) {
+    if (!day.ledger().budget().isEmpty() && Account.on(day).whole().isOver()) {
+      out.add(over(day.ledger(), Account.on(day)));
     }
   }
 
-  private Finding over(Ledger ledger) {
+  private Finding over(Ledger ledger, Account account) {
     LineState whole = account.whole();
     Money over = whole.committed().minus(whole.budget());
     Money kept = account.contingency().orElse(Money.zero(over.currency()));

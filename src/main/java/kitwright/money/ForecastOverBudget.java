@@ -1,38 +1,32 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.value.Money;
 
 /** Fires where a line, or the whole build, is forecast to end over its budget. */
 public final class ForecastOverBudget implements Rule {
-  private final Account account;
-
-  public ForecastOverBudget(Account account) {
-    this.account = account;
-  }
-
   @Override
   public String name() {
     return "forecast-over-budget";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (BudgetLine line : ledger.budget()) {
-      account
+  public void examine(Facts day, Findings out) {
+    for (BudgetLine line : day.ledger().budget()) {
+      Account.on(day)
           .line(line.line())
           .filter(state -> !state.isOver() && state.over().signum() > 0)
           .ifPresent(state -> out.add(line(line, state)));
     }
-    if (!ledger.budget().isEmpty() && account.whole().over().signum() > 0) {
-      whole(ledger, out);
+    if (!day.ledger().budget().isEmpty() && Account.on(day).whole().over().signum() > 0) {
+      whole(day.ledger(), Account.on(day), out);
     }
   }
 
@@ -59,7 +53,7 @@ public final class ForecastOverBudget implements Rule {
         List.of(line.named()));
   }
 
-  private void whole(Ledger ledger, Findings out) {
+  private void whole(Ledger ledger, Account account, Findings out) {
     LineState whole = account.whole();
     Money kept = account.contingency().orElse(Money.zero(whole.budget().currency()));
     Money means = whole.budget().plus(kept);

@@ -1,31 +1,24 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.BudgetLine;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where more is spent and ordered on a line than the budget allows. */
 public final class LineOverBudget implements Rule {
-  private final Account account;
-
-  public LineOverBudget(Account account) {
-    this.account = account;
-  }
-
   @Override
   public String name() {
     return "line-over-budget";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (BudgetLine line : ledger.budget()) {
-      account
+  public void examine(Facts day, Findings out) {
+    for (BudgetLine line : day.ledger().budget()) {
+      Account.on(day)
           .line(line.line())
           .filter(LineState::isOver)
           .ifPresent(state -> out.add(over(line, state)));

@@ -1,6 +1,5 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
@@ -8,7 +7,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.At;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
@@ -21,18 +20,18 @@ public final class MoneyNegative implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().forEach(spend -> spend(spend, out));
-    ledger.budget().forEach(line -> judge(line, line.at(), "amount", line.amount(), out));
-    ledger
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().forEach(spend -> spend(spend, out));
+    day.ledger().budget().forEach(line -> judge(line, line.at(), "amount", line.amount(), out));
+    day.ledger()
         .budget()
         .forEach(
             line ->
                 line.remaining()
                     .ifPresent(left -> judge(line, line.at(), "remaining", left.low(), out)));
-    maybe(ledger.build(), "contingency", ledger.build().contingency(), out);
-    maybe(ledger.build(), "own-hour", ledger.build().ownHour(), out);
-    ledger
+    maybe(day.ledger().build(), "contingency", day.ledger().build().contingency(), out);
+    maybe(day.ledger().build(), "own-hour", day.ledger().build().ownHour(), out);
+    day.ledger()
         .shortages()
         .forEach(
             shortage ->

@@ -1,6 +1,5 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -8,7 +7,7 @@ import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
@@ -21,17 +20,17 @@ public final class PaidBeyondOrder implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     Map<String, Money> paid = new HashMap<>();
     List<Spend> byDay =
-        ledger.spending().stream()
+        day.ledger().spending().stream()
             .filter(spend -> spend.pays().isPresent())
             .sorted(Comparator.comparing(Spend::on).thenComparing(Spend::id))
             .toList();
     for (Spend spend : byDay) {
       spend
           .pays()
-          .flatMap(ledger::spend)
+          .flatMap(day.ledger()::spend)
           .filter(order -> order.amount().currency().equals(spend.amount().currency()))
           .ifPresent(
               order -> {

@@ -5,7 +5,7 @@ import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 
@@ -17,10 +17,10 @@ public final class PaidInFuture implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().stream()
-        .filter(spend -> spend.state() != Spend.State.ORDERED && spend.on().isAfter(today))
-        .forEach(spend -> out.add(tooEarly(spend, today)));
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().stream()
+        .filter(spend -> spend.state() != Spend.State.ORDERED && spend.on().isAfter(day.day()))
+        .forEach(spend -> out.add(tooEarly(spend, day.day())));
   }
 
   private Finding tooEarly(Spend spend, LocalDate today) {

@@ -1,14 +1,13 @@
 package kitwright.money;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rate;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -21,10 +20,10 @@ public final class RateImpossible implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.rates().forEach(rate -> examine(rate, out));
-    Currency home = ledger.build().currency();
-    ledger
+  public void examine(Facts day, Findings out) {
+    day.ledger().rates().forEach(rate -> examine(rate, out));
+    Currency home = day.ledger().build().currency();
+    day.ledger()
         .spending()
         .forEach(spend -> spend.rate().ifPresent(rate -> examine(spend, rate, home, out)));
   }

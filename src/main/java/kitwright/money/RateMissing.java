@@ -9,6 +9,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -18,27 +19,21 @@ import kitwright.value.Place;
 
 /** Fires where an amount cannot be turned into the build's currency. */
 public final class RateMissing implements Rule {
-  private final Account account;
-
-  public RateMissing(Account account) {
-    this.account = account;
-  }
-
   @Override
   public String name() {
     return "rate-missing";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Currency home = ledger.build().currency();
-    Exchange exchange = Exchange.of(ledger);
-    account
+  public void examine(Facts day, Findings out) {
+    Currency home = day.ledger().build().currency();
+    Exchange exchange = Exchange.of(day.ledger());
+    Account.on(day)
         .unvalued()
         .forEach(
             spend ->
                 out.add(missing(spend, spend.at().of("amount"), spend.amount(), spend.on(), home)));
-    ledger.budget().stream()
+    day.ledger().budget().stream()
         .filter(line -> exchange.planned(line.amount().currency()).isEmpty())
         .forEach(
             line ->
@@ -47,10 +42,10 @@ public final class RateMissing implements Rule {
                         line,
                         line.at().of("amount"),
                         line.amount(),
-                        ledger.build().started(),
+                        day.ledger().build().started(),
                         home)));
-    ledger.shortages().forEach(shortage -> options(shortage, exchange, today, out));
-    prices(ledger, exchange, today, out);
+    day.ledger().shortages().forEach(shortage -> options(shortage, exchange, day.day(), out));
+    prices(day.ledger(), exchange, day.day(), out);
   }
 
   private void options(Shortage shortage, Exchange exchange, LocalDate today, Findings out) {

@@ -9,7 +9,7 @@ import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rate;
 import kitwright.ledger.Rule;
 
@@ -23,9 +23,9 @@ public final class RateTwice implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     Map<Key, Rate> first = new HashMap<>();
-    ledger.rates().stream()
+    day.ledger().rates().stream()
         .filter(rate -> !rate.from().equals(rate.to()))
         .sorted(Comparator.comparing(rate -> rate.at().record()))
         .forEach(

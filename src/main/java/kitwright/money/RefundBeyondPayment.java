@@ -1,33 +1,26 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 
 /** Fires where more is refunded than was paid. */
 public final class RefundBeyondPayment implements Rule {
-  private final Account account;
-
-  public RefundBeyondPayment(Account account) {
-    this.account = account;
-  }
-
   @Override
   public String name() {
     return "refund-beyond-payment";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    account.refused().stream()
+  public void examine(Facts day, Findings out) {
+    Account.on(day).refused().stream()
         .filter(each -> each.purchase().isPresent() && each.left().signum() > 0)
         .forEach(each -> out.add(beyond(each, each.purchase().get())));
-    account.refused().stream()
+    Account.on(day).refused().stream()
         .filter(each -> each.purchase().isEmpty())
         .forEach(each -> out.add(beyondLine(each)));
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -18,15 +19,15 @@ public final class RefundOfUnpaid implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().stream()
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().stream()
         .filter(spend -> spend.state() == Spend.State.REFUNDED)
         .forEach(
             refund ->
                 refund
                     .refunds()
-                    .flatMap(ledger::spend)
-                    .filter(bought -> !wasPaid(bought, refund.on(), ledger))
+                    .flatMap(day.ledger()::spend)
+                    .filter(bought -> !wasPaid(bought, refund.on(), day.ledger()))
                     .ifPresent(bought -> out.add(unpaid(refund, bought))));
   }
 

@@ -1,11 +1,10 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 
@@ -17,8 +16,8 @@ public final class RefundUnlinked implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().stream()
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().stream()
         .filter(spend -> spend.state() == Spend.State.REFUNDED && spend.refunds().isEmpty())
         .forEach(refund -> out.add(unlinked(refund)));
   }

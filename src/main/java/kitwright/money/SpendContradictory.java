@@ -1,11 +1,11 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -18,8 +18,8 @@ public final class SpendContradictory implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.spending().forEach(spend -> examine(spend, ledger, out));
+  public void examine(Facts day, Findings out) {
+    day.ledger().spending().forEach(spend -> examine(spend, day.ledger(), out));
   }
 
   private void examine(Spend spend, Ledger ledger, Findings out) {

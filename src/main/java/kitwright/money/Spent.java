@@ -62,7 +62,7 @@ public final class Spent {
    * @param asOf later records do not count
    * @param shortages as they stand on that day; covered ones cost no more
    */
-  public static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
+  static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
     return asOf(
         ledger,
         asOf,

@@ -1,12 +1,11 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
@@ -19,9 +18,9 @@ public final class TaxBeyondAmount implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Exchange exchange = Exchange.of(ledger);
-    ledger.spending().stream()
+  public void examine(Facts day, Findings out) {
+    Exchange exchange = Exchange.of(day.ledger());
+    day.ledger().spending().stream()
         .filter(spend -> spend.tax().isPresent() || spend.duty().isPresent())
         .filter(spend -> isBeyond(spend, exchange))
         .forEach(spend -> out.add(beyond(spend)));

@@ -1,13 +1,12 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.At;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -20,13 +19,13 @@ public final class ThreePointDisordered implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger
+  public void examine(Facts day, Findings out) {
+    day.ledger()
         .budget()
         .forEach(
             line ->
                 line.remaining().ifPresent(left -> money(line, line.at(), "remaining", left, out)));
-    ledger
+    day.ledger()
         .shortages()
         .forEach(
             shortage ->
@@ -38,7 +37,7 @@ public final class ThreePointDisordered implements Rule {
                                 .cost()
                                 .ifPresent(
                                     cost -> money(shortage, option.at(), "cost", cost, out))));
-    ledger.tasks().stream()
+    day.ledger().tasks().stream()
         .filter(
             task ->
                 task.takes().low().compareAmount(task.takes().likely()) > 0
@@ -74,7 +73,8 @@ public final class ThreePointDisordered implements Rule {
             + range.high()
             + ".",
         "No range can be worked out from it; the middle value alone is used.",
-        "Write [low, likely, high] in one unit or currency, each at least as much as the one before.",
+        "Write [low, likely, high] in one unit or currency, each at least as much as the one"
+            + " before.",
         List.of(entry.named()));
   }
 }

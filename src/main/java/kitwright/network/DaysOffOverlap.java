@@ -7,7 +7,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Build;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
 
@@ -19,8 +19,8 @@ public final class DaysOffOverlap implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Build build = ledger.build();
+  public void examine(Facts day, Findings out) {
+    Build build = day.ledger().build();
     List<Days> off = build.off().stream().sorted(Comparator.comparing(Days::first)).toList();
     Days longest = off.isEmpty() ? new Days(LocalDate.MIN, LocalDate.MIN) : off.get(0);
     for (Days each : off.stream().skip(1).toList()) {

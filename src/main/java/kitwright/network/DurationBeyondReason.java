@@ -1,13 +1,12 @@
 package kitwright.network;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 import kitwright.value.Place;
@@ -27,10 +26,10 @@ public final class DurationBeyondReason implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    WorkTime time = WorkTime.of(ledger.build());
+  public void examine(Facts day, Findings out) {
+    WorkTime time = WorkTime.of(day.ledger().build());
     long most = time.minutes(new Quantity(BigDecimal.valueOf(YEARS * 52L), Unit.WEEK));
-    for (Task task : ledger.tasks()) {
+    for (Task task : day.ledger().tasks()) {
       if (time.minutes(task.takes().high()) > most) {
         out.add(finding(task, task.at().of("takes"), "takes", task.takes().high()));
       }

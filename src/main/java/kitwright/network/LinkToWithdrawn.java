@@ -1,29 +1,23 @@
 package kitwright.network;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 
 /** Fires where an open task waits for one that was given up. */
 public final class LinkToWithdrawn implements Rule {
-  private final Plan plan;
-
-  public LinkToWithdrawn(Plan plan) {
-    this.plan = plan;
-  }
-
   @Override
   public String name() {
     return "link-to-withdrawn";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
+    Plan plan = Plan.on(day);
     plan.tasks().stream()
         .filter(task -> plan.isOpen(task.id()))
         .forEach(
@@ -31,9 +25,9 @@ public final class LinkToWithdrawn implements Rule {
                 task.after()
                     .forEach(
                         link ->
-                            ledger
+                            day.ledger()
                                 .task(link.task())
-                                .filter(before -> Plan.isWithdrawn(before, today))
+                                .filter(before -> Plan.isWithdrawn(before, day.day()))
                                 .ifPresent(before -> out.add(finding(task, link, before)))));
   }
 

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 import kitwright.value.Ref;
@@ -23,6 +24,8 @@ import kitwright.value.Ref;
  * when something is needed. Withdrawn tasks are left out, and the links to them.
  */
 public final class Plan {
+  private static final Facts.Fact<Plan> FACT = new Work();
+
   private final Ledger ledger;
   private final LocalDate today;
   private final WorkTime time;
@@ -36,6 +39,18 @@ public final class Plan {
     this.time = time;
     this.tasks = tasks;
     this.schedule = schedule;
+  }
+
+  /** The plan on the morning of the day, by what is recorded up to that day. */
+  public static Plan on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Plan> {
+    @Override
+    protected Plan work(Facts day) {
+      return of(day.ledger(), day.day());
+    }
   }
 
   /** The plan on the morning of a day, by what is recorded up to that day. */

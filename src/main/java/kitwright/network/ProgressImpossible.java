@@ -1,13 +1,12 @@
 package kitwright.network;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -22,21 +21,21 @@ public final class ProgressImpossible implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Task task : ledger.tasks()) {
+  public void examine(Facts day, Findings out) {
+    for (Task task : day.ledger().tasks()) {
       task.progress()
           .filter(ProgressImpossible::isTooMuch)
           .ifPresent(
               share ->
                   out.add(finding("The task", task.what(), share, task.at().of("progress"), task)));
     }
-    for (LogDay day : ledger.log()) {
-      day.tasks()
+    for (LogDay log : day.ledger().log()) {
+      log.tasks()
           .forEach(
               (task, share) -> {
                 if (isTooMuch(share)) {
-                  String what = ledger.task(task).map(Task::what).orElse(task.id());
-                  out.add(finding("The log of " + day.day(), what, share, task.at(), day));
+                  String what = day.ledger().task(task).map(Task::what).orElse(task.id());
+                  out.add(finding("The log of " + log.day(), what, share, task.at(), log));
                 }
               });
     }

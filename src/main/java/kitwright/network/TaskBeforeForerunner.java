@@ -1,29 +1,23 @@
 package kitwright.network;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 
 /** Fires where a task is finished though something that it waits for is not. */
 public final class TaskBeforeForerunner implements Rule {
-  private final Plan plan;
-
-  public TaskBeforeForerunner(Plan plan) {
-    this.plan = plan;
-  }
-
   @Override
   public String name() {
     return "task-before-forerunner";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
+    Plan plan = Plan.on(day);
     plan.tasks().stream()
         .filter(task -> !plan.isOpen(task.id()))
         .forEach(
@@ -31,10 +25,10 @@ public final class TaskBeforeForerunner implements Rule {
                 task.after().stream()
                     .filter(link -> !link.task().id().equals(task.id()))
                     .filter(link -> plan.isOpen(link.task().id()))
-                    .forEach(link -> out.add(finding(task, link))));
+                    .forEach(link -> out.add(finding(task, link, plan))));
   }
 
-  private Finding finding(Task task, Task.Link link) {
+  private Finding finding(Task task, Task.Link link, Plan plan) {
     return new Finding(
         name(),
         Severity.WARN,
@@ -44,7 +38,8 @@ public final class TaskBeforeForerunner implements Rule {
             + "” is finished, though “"
             + plan.name(link.task().id())
             + "”, which it waits for, is not.",
-        "One of the two records is false, or the link is; the dates of all that follows lean on it.",
+        "One of the two records is false, or the link is; the dates of all that follows lean on"
+            + " it.",
         "Write when the earlier task was finished, or take the link out if it was never needed.",
         List.of(task.named(), "task " + link.task().id()));
   }

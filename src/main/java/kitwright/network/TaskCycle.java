@@ -1,57 +1,51 @@
 package kitwright.network;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 import kitwright.value.Place;
 
 /** Fires where tasks wait for each other in a ring. */
 public final class TaskCycle implements Rule {
-  private final Plan plan;
-
-  public TaskCycle(Plan plan) {
-    this.plan = plan;
-  }
-
   @Override
   public String name() {
     return "task-cycle";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
+    Plan plan = Plan.on(day);
     plan.network().faults().stream()
         .filter(fault -> fault.kind() == NetworkFault.Kind.LOOP)
-        .forEach(fault -> out.add(finding(fault.ids())));
+        .forEach(fault -> out.add(finding(fault.ids(), plan)));
   }
 
-  private Finding finding(List<String> loop) {
+  private Finding finding(List<String> loop, Plan plan) {
     String first = loop.get(0);
     String ring =
-        loop.stream().map(this::quoted).collect(Collectors.joining(" → "))
-            + (" → " + quoted(first));
+        loop.stream().map(id -> quoted(id, plan)).collect(Collectors.joining(" → "))
+            + (" → " + quoted(first, plan));
     return new Finding(
         name(),
         Severity.STOP,
-        closing(first, loop.get(loop.size() - 1)),
+        closing(first, loop.get(loop.size() - 1), plan),
         "Each of these tasks waits for the one before it, round and round: " + ring + ".",
         "None of them can ever begin; dates are worked out as if this link were not there.",
         "Take out the link that is not true: look which of them can really be done first.",
         loop.stream().map(id -> "task " + id).toList());
   }
 
-  private String quoted(String id) {
+  private static String quoted(String id, Plan plan) {
     return "“" + plan.name(id) + "”";
   }
 
   /** Where the first task of the ring says that it waits for the last. */
-  private Place closing(String first, String last) {
+  private static Place closing(String first, String last, Plan plan) {
     Task task = plan.task(first).orElseThrow();
     return task.after().stream()
         .filter(link -> link.task().id().equals(last))

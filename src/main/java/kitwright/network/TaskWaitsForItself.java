@@ -1,11 +1,10 @@
 package kitwright.network;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 
@@ -17,8 +16,8 @@ public final class TaskWaitsForItself implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger
+  public void examine(Facts day, Findings out) {
+    day.ledger()
         .tasks()
         .forEach(
             task ->

@@ -4,26 +4,28 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.loan.Need;
 import kitwright.loan.Standing;
+import kitwright.network.Plan;
 import kitwright.network.WeatherBound;
 import kitwright.value.Days;
 import kitwright.weather.Window;
 
 /** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
 final class GroundMatters {
-  private final Bearings now;
+  private final Facts now;
   private final Stops stops;
 
-  GroundMatters(Bearings now, Stops stops) {
+  GroundMatters(Facts now, Stops stops) {
     this.now = now;
     this.stops = stops;
   }
 
   Stream<OpenMatter> tools() {
-    return now.loans().stream()
-        .map(loan -> Need.of(loan, now.plan()))
+    return kitwright.loan.Standing.on(now).stream()
+        .map(loan -> Need.of(loan, Plan.on(now)))
         .filter(Need::isTooLong)
         .map(this::tool);
   }
@@ -38,12 +40,12 @@ final class GroundMatters {
         OpenMatter.Sort.TOOL,
         loan.loan().named(),
         loan.loan().tool() + ": due " + due + (late ? ", overdue" : "") + until,
-        stops.of(need.firstBeyondDue(now.plan()).map(List::of).orElse(List.of())),
+        stops.of(need.firstBeyondDue(Plan.on(now)).map(List::of).orElse(List.of())),
         late && need.tasks().isEmpty() ? "you" : lender,
         need.tasks().isEmpty()
             ? "give it back"
             : "ask " + lender + " for " + need.until().orElseThrow() + ", or do the work sooner",
-        Optional.of(late ? now.today() : due),
+        Optional.of(late ? now.day() : due),
         Optional.empty());
   }
 
@@ -52,8 +54,8 @@ final class GroundMatters {
         now.ledger().forecast().stream()
             .map(row -> row.day())
             .max(LocalDate::compareTo)
-            .orElse(now.today());
-    return WeatherBound.by(last, now.plan(), now.forecast()).stream()
+            .orElse(now.day());
+    return WeatherBound.by(last, Plan.on(now), kitwright.weather.Outlook.on(now)).stream()
         .filter(bound -> !bound.isFree())
         .map(this::weather);
   }

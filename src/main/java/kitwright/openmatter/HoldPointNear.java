@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.network.Plan;
 import kitwright.substitution.HoldPoint;
@@ -17,22 +17,15 @@ import kitwright.value.Ref;
 
 /** Fires where a held task can start within the horizon, and its substitution is not signed. */
 public final class HoldPointNear implements Rule {
-  private final Plan plan;
-  private final Standings substitutions;
-
-  public HoldPointNear(Plan plan, Standings substitutions) {
-    this.plan = plan;
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "hold-point-near";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    substitutions.all().stream()
+  public void examine(Facts day, Findings out) {
+    Plan plan = Plan.on(day);
+    Standings.on(day).all().stream()
         .filter(standing -> standing.state() == Standing.State.WAITING)
         .filter(standing -> standing.hold().state() == HoldPoint.State.HOLDS)
         .forEach(
@@ -42,10 +35,10 @@ public final class HoldPointNear implements Rule {
                     .task()
                     .filter(task -> plan.isOpen(task.id()))
                     .filter(task -> !plan.workableOn(task.id()).isAfter(plan.horizon()))
-                    .ifPresent(task -> out.add(finding(standing, task))));
+                    .ifPresent(task -> out.add(finding(standing, task, plan))));
   }
 
-  private Finding finding(Standing standing, Ref task) {
+  private Finding finding(Standing standing, Ref task, Plan plan) {
     LocalDate from = plan.workableOn(task.id());
     LocalDate latest = plan.schedule().of(task.id()).latestStart().toLocalDate();
     return new Finding(

@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
 
 /**
  * Every open matter, most pressing first.
@@ -12,18 +13,26 @@ import kitwright.ledger.Ledger;
  * @param all in that order
  */
 public record OpenMatters(List<OpenMatter> all) {
+  private static final Facts.Fact<OpenMatters> FACT = new Work();
+
   public OpenMatters {
     all = List.copyOf(all);
   }
 
-  /** The open matters of a ledger on a day. */
-  public static OpenMatters of(Ledger ledger, LocalDate today) {
-    return of(Bearings.of(ledger, today));
+  /** The open matters on the day. */
+  public static OpenMatters on(Facts day) {
+    return FACT.on(day);
   }
 
-  /** The open matters that follow from facts worked out already. */
-  public static OpenMatters of(Bearings now) {
-    Stops stops = new Stops(now.plan());
+  private static final class Work extends Facts.Fact<OpenMatters> {
+    @Override
+    protected OpenMatters work(Facts day) {
+      return OpenMatters.of(day);
+    }
+  }
+
+  private static OpenMatters of(Facts now) {
+    Stops stops = new Stops(Plan.on(now));
     WaitingMatters waiting = new WaitingMatters(now, stops);
     GroundMatters ground = new GroundMatters(now, stops);
     return new OpenMatters(

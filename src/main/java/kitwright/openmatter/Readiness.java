@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
+import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
 import kitwright.value.Ref;
@@ -26,7 +29,7 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
   }
 
   /** How a task stands. */
-  public static Readiness of(Task task, Bearings now) {
+  public static Readiness of(Task task, Facts now) {
     List<String> lacks =
         Stream.of(
                 forerunners(task, now),
@@ -52,10 +55,10 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
   }
 
   /** The open indoor tasks that could go on today, those with least float first. */
-  public static List<Readiness> indoors(Bearings now) {
-    return now.plan().ahead().stream()
+  public static List<Readiness> indoors(Facts now) {
+    return Plan.on(now).ahead().stream()
         .sorted(Comparator.comparing(Planned::total))
-        .flatMap(planned -> now.plan().task(planned.id()).stream())
+        .flatMap(planned -> Plan.on(now).task(planned.id()).stream())
         .filter(task -> task.place().filter(where -> where == Task.Where.INDOORS).isPresent())
         .map(task -> of(task, now))
         .filter(Readiness::isReady)
@@ -66,17 +69,17 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
     return lacks.isEmpty();
   }
 
-  private static Stream<String> forerunners(Task task, Bearings now) {
-    if (now.plan().isFree(task.id())) {
+  private static Stream<String> forerunners(Task task, Facts now) {
+    if (Plan.on(now).isFree(task.id())) {
       return Stream.empty();
     }
-    return now.plan().network().waitsFor(task.id()).stream()
-        .filter(now.plan()::isOpen)
-        .map(before -> "“" + now.plan().name(before) + "” comes before");
+    return Plan.on(now).network().waitsFor(task.id()).stream()
+        .filter(Plan.on(now)::isOpen)
+        .map(before -> "“" + Plan.on(now).name(before) + "” comes before");
   }
 
-  private static Stream<String> material(Task task, Bearings now) {
-    return now.lookAhead().ofTask(task.id()).stream()
+  private static Stream<String> material(Task task, Facts now) {
+    return LookAhead.on(now).ofTask(task.id()).stream()
         .filter(
             wanted ->
                 !wanted.missing().isNone()
@@ -92,16 +95,16 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
     return wanted.thing().what() + (wanted.toCome().isEmpty() ? " not counted" : " still to come");
   }
 
-  private static Stream<String> signatures(Task task, Bearings now) {
-    return Release.of(now.substitutions()).holding(task).stream()
+  private static Stream<String> signatures(Task task, Facts now) {
+    return Release.on(now).holding(task).stream()
         .map(standing -> "signature for " + standing.substitution().id());
   }
 
-  private static Stream<String> tools(Task task, Bearings now) {
+  private static Stream<String> tools(Task task, Facts now) {
     return task.tools().stream()
         .filter(
             tool ->
-                now.loans().stream()
+                kitwright.loan.Standing.on(now).stream()
                     .noneMatch(loan -> loan.loan().id().equals(tool.id()) && !loan.isBack()))
         .map(
             tool ->

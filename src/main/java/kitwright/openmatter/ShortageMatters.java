@@ -10,9 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.network.PlannedOrder;
+import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
@@ -20,10 +22,10 @@ import kitwright.value.Quantity;
 
 /** What is short, recorded or not. */
 final class ShortageMatters {
-  private final Bearings now;
+  private final Facts now;
   private final Stops stops;
 
-  ShortageMatters(Bearings now, Stops stops) {
+  ShortageMatters(Facts now, Stops stops) {
     this.now = now;
     this.stops = stops;
   }
@@ -31,8 +33,8 @@ final class ShortageMatters {
   List<OpenMatter> all() {
     List<OpenMatter> all = new ArrayList<>();
     Set<String> recorded = new HashSet<>();
-    for (Standing standing : now.shortages().open()) {
-      List<Wanted> wanted = now.lookAhead().ofItem(standing.shortage().item());
+    for (Standing standing : kitwright.shortage.Standings.on(now).open()) {
+      List<Wanted> wanted = LookAhead.on(now).ofItem(standing.shortage().item());
       wanted.forEach(each -> recorded.add(each.thing().key()));
       all.add(shortage(standing, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
@@ -50,7 +52,7 @@ final class ShortageMatters {
         waiting.stream()
             .filter(wanted -> !wanted.missing().isNone())
             .findFirst()
-            .flatMap(wanted -> now.lookAhead().orderOf(wanted.thing()));
+            .flatMap(wanted -> LookAhead.on(now).orderOf(wanted.thing()));
     Optional<OpenMatter.Stop> stop = stops.of(waiting.stream().map(Wanted::task).toList());
     return new OpenMatter(
         OpenMatter.Sort.SHORTAGE,
@@ -175,7 +177,7 @@ final class ShortageMatters {
   /** What is missing without a record, by thing. */
   private Map<Thing, List<Wanted>> lacking(Set<String> recorded) {
     Map<Thing, List<Wanted>> all = new LinkedHashMap<>();
-    now.lookAhead().all().stream()
+    LookAhead.on(now).all().stream()
         .filter(wanted -> !wanted.missing().isNone())
         .filter(wanted -> !recorded.contains(wanted.thing().key()))
         .forEach(
@@ -186,7 +188,7 @@ final class ShortageMatters {
   private OpenMatter lack(Thing thing, List<Wanted> wanted) {
     Quantity missing =
         wanted.stream().map(Wanted::missing).reduce(Quantity.none(thing.unit()), Quantity::plus);
-    Optional<PlannedOrder> order = now.lookAhead().orderOf(thing);
+    Optional<PlannedOrder> order = LookAhead.on(now).orderOf(thing);
     Optional<OpenMatter.Stop> stop = stops.of(wanted.stream().map(Wanted::task).toList());
     Optional<LocalDate> last = lastDayToOrder(stop, order);
     return new OpenMatter(
@@ -202,7 +204,7 @@ final class ShortageMatters {
   }
 
   private String order(LocalDate last, PlannedOrder order) {
-    return last.isBefore(now.today())
+    return last.isBefore(now.day())
         ? "order it today; it comes about " + order.arrives() + ", too late"
         : "order it by " + last;
   }

@@ -3,8 +3,10 @@ package kitwright.openmatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Signers;
 import kitwright.substitution.Standing;
@@ -14,16 +16,16 @@ final class SignatureMatters {
   private static final List<Lack> OF_ASSESSMENT =
       List.of(Lack.NO_ASSESSMENT, Lack.ASSESSMENT_FAILS, Lack.ASSESSMENT_OPEN);
 
-  private final Bearings now;
+  private final Facts now;
   private final Stops stops;
 
-  SignatureMatters(Bearings now, Stops stops) {
+  SignatureMatters(Facts now, Stops stops) {
     this.now = now;
     this.stops = stops;
   }
 
   List<OpenMatter> all() {
-    return now.substitutions().all().stream()
+    return kitwright.substitution.Standings.on(now).all().stream()
         .filter(standing -> standing.state() == Standing.State.WAITING)
         .map(this::matter)
         .toList();
@@ -41,7 +43,7 @@ final class SignatureMatters {
         stops.of(stopped(substitution)),
         assess ? "you" : signers(substitution),
         next(standing, assess),
-        begun ? Optional.of(now.today()) : Optional.empty(),
+        begun ? Optional.of(now.day()) : Optional.empty(),
         Optional.empty());
   }
 
@@ -50,10 +52,10 @@ final class SignatureMatters {
    */
   private List<String> stopped(Substitution substitution) {
     List<String> held =
-        substitution.hold().flatMap(ref -> now.plan().task(ref.id())).stream()
+        substitution.hold().flatMap(ref -> Plan.on(now).task(ref.id())).stream()
             .map(Task::id)
             .toList();
-    return held.stream().anyMatch(now.plan()::isOpen) ? held : now.plan().nextAfter(held);
+    return held.stream().anyMatch(Plan.on(now)::isOpen) ? held : Plan.on(now).nextAfter(held);
   }
 
   private String signers(Substitution substitution) {
@@ -65,7 +67,7 @@ final class SignatureMatters {
     String covers = standing.fingerprint().brief();
     String stop =
         standing.hold().isBreached()
-                && standing.hold().task().filter(ref -> now.plan().isOpen(ref.id())).isPresent()
+                && standing.hold().task().filter(ref -> Plan.on(now).isOpen(ref.id())).isPresent()
             ? "stop the held work, and "
             : "";
     if (standing.lacks(Lack.NO_ASSESSMENT)) {

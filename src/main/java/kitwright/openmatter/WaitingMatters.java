@@ -14,8 +14,11 @@ import java.util.stream.Stream;
 import kitwright.claim.Standing;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
+import kitwright.network.Plan;
+import kitwright.shortage.LookAhead;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
@@ -24,16 +27,16 @@ import kitwright.value.Ref;
 
 /** What somebody owes an answer or goods for, and what nobody has counted. */
 final class WaitingMatters {
-  private final Bearings now;
+  private final Facts now;
   private final Stops stops;
 
-  WaitingMatters(Bearings now, Stops stops) {
+  WaitingMatters(Facts now, Stops stops) {
     this.now = now;
     this.stops = stops;
   }
 
   Stream<OpenMatter> claims() {
-    return now.claims().all().stream()
+    return kitwright.claim.Standings.on(now).all().stream()
         .filter(standing -> standing.state() != Standing.State.SETTLED)
         .map(this::claim);
   }
@@ -42,9 +45,9 @@ final class WaitingMatters {
     Claim claim = standing.claim();
     List<String> tasks =
         claim.shortages().stream()
-            .flatMap(ref -> now.shortages().of(ref).stream())
+            .flatMap(ref -> kitwright.shortage.Standings.on(now).of(ref).stream())
             .filter(kitwright.shortage.Standing::isOpen)
-            .flatMap(each -> now.lookAhead().ofItem(each.shortage().item()).stream())
+            .flatMap(each -> LookAhead.on(now).ofItem(each.shortage().item()).stream())
             .filter(wanted -> !wanted.missing().isNone() || !wanted.toCome().isEmpty())
             .map(Wanted::task)
             .toList();
@@ -100,13 +103,13 @@ final class WaitingMatters {
 
   Stream<OpenMatter> deliveries() {
     return now.ledger().deliveries().stream()
-        .filter(each -> each.received().filter(day -> !day.isAfter(now.today())).isEmpty())
+        .filter(each -> each.received().filter(day -> !day.isAfter(now.day())).isEmpty())
         .map(this::delivery);
   }
 
   private OpenMatter delivery(Delivery delivery) {
     Optional<LocalDate> expected = delivery.expected();
-    boolean late = expected.filter(now.today()::isAfter).isPresent();
+    boolean late = expected.filter(now.day()::isAfter).isPresent();
     return new OpenMatter(
         OpenMatter.Sort.DELIVERY,
         delivery.named(),
@@ -127,7 +130,7 @@ final class WaitingMatters {
   }
 
   private List<String> tasks(Predicate<Wanted> which) {
-    return now.lookAhead().all().stream().filter(which).map(Wanted::task).toList();
+    return LookAhead.on(now).all().stream().filter(which).map(Wanted::task).toList();
   }
 
   private String party(Ref ref) {
@@ -138,13 +141,13 @@ final class WaitingMatters {
   Stream<OpenMatter> orders() {
     Set<String> here = new HashSet<>();
     now.ledger().spending().stream()
-        .filter(spend -> !spend.on().isAfter(now.today()))
+        .filter(spend -> !spend.on().isAfter(now.day()))
         .forEach(spend -> spend.pays().map(Ref::id).ifPresent(here::add));
     now.ledger().stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(here::add));
     return now.ledger().spending().stream()
         .filter(spend -> spend.state() == Spend.State.ORDERED)
-        .filter(spend -> !spend.on().isAfter(now.today()))
-        .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(now.today())).isEmpty())
+        .filter(spend -> !spend.on().isAfter(now.day()))
+        .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(now.day())).isEmpty())
         .filter(spend -> !here.contains(spend.id()))
         .map(this::order);
   }
@@ -164,13 +167,13 @@ final class WaitingMatters {
   }
 
   private String nextOfOrder(LocalDate expected) {
-    return expected.isBefore(now.today()) ? "ask where it is" : "see that it comes on " + expected;
+    return expected.isBefore(now.day()) ? "ask where it is" : "see that it comes on " + expected;
   }
 
   Stream<OpenMatter> counts() {
     Map<Thing, List<Wanted>> byThing = new LinkedHashMap<>();
-    now.lookAhead()
-        .countBefore(now.plan().horizon())
+    LookAhead.on(now)
+        .countBefore(Plan.on(now).horizon())
         .forEach(
             wanted -> byThing.computeIfAbsent(wanted.thing(), t -> new ArrayList<>()).add(wanted));
     return byThing.entrySet().stream().map(entry -> count(entry.getKey(), entry.getValue()));

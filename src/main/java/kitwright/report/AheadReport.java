@@ -8,12 +8,14 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
-import kitwright.openmatter.Bearings;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import kitwright.openmatter.Readiness;
+import kitwright.shortage.LookAhead;
 
 /** What lies ahead and what will stop it: the words and figures of the picture of the work. */
 final class AheadReport implements Report {
@@ -28,20 +30,19 @@ final class AheadReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation situation) {
-    Bearings now = situation.bearings();
-    List<OpenMatter> matters = OpenMatters.of(now).all();
+  public List<Sheet> sheets(Facts now) {
+    List<OpenMatter> matters = OpenMatters.on(now).all();
     List<OpenMatter> stopping = matters.stream().filter(m -> m.stop().isPresent()).toList();
     List<OpenMatter> idle = matters.stream().filter(m -> m.stop().isEmpty()).toList();
     List<Planned> tasks =
-        now.plan().ahead().stream()
-            .filter(p -> !now.plan().workableOn(p.id()).isAfter(now.plan().horizon()))
+        Plan.on(now).ahead().stream()
+            .filter(p -> !Plan.on(now).workableOn(p.id()).isAfter(Plan.on(now).horizon()))
             .toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
-            .sentence("horizon", Say.day(now.plan().horizon()))
+            .sentence("today", Say.day(now.day()))
+            .sentence("horizon", Say.day(Plan.on(now).horizon()))
             .sentence("summary", summary(now))
             .block("stopping", blocks(stopping.isEmpty(), stopping(stopping)))
             .block("idle", blocks(idle.isEmpty(), idle(idle)))
@@ -53,12 +54,12 @@ final class AheadReport implements Report {
     return none ? new Block[0] : new Block[] {table};
   }
 
-  private static String summary(Bearings now) {
-    if (now.plan().ahead().isEmpty()) {
+  private static String summary(Facts now) {
+    if (Plan.on(now).ahead().isEmpty()) {
       return "Every task is finished.";
     }
-    LocalDate alone = now.plan().schedule().end().toLocalDate();
-    LocalDate paced = now.paced().end().toLocalDate();
+    LocalDate alone = Plan.on(now).schedule().end().toLocalDate();
+    LocalDate paced = LookAhead.on(now).paced().end().toLocalDate();
     String material =
         paced.equals(alone)
             ? ", and no material that anybody sends or that can be ordered in time moves it"
@@ -117,7 +118,7 @@ final class AheadReport implements Report {
             .toList());
   }
 
-  private static Block work(List<Planned> tasks, Bearings now) {
+  private static Block work(List<Planned> tasks, Facts now) {
     return Block.table(
         Column.columns(
             Column.left("From"),
@@ -128,12 +129,12 @@ final class AheadReport implements Report {
         tasks.stream().map(planned -> work(planned, now)).toList());
   }
 
-  private static Row work(Planned planned, Bearings now) {
-    Task task = now.plan().task(planned.id()).orElseThrow();
+  private static Row work(Planned planned, Facts now) {
+    Task task = Plan.on(now).task(planned.id()).orElseThrow();
     Optional<String> lacks =
         Optional.of(Readiness.of(task, now).because()).filter(text -> !text.isEmpty());
     return Row.row(
-        now.plan().workableOn(planned.id()).toString(),
+        Plan.on(now).workableOn(planned.id()).toString(),
         planned.earliestFinish().toLocalDate().toString(),
         task.what(),
         Say.days(planned.total().wholeDays()),

@@ -13,6 +13,7 @@ import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.CostItem;
 import kitwright.money.CostRange;
@@ -30,13 +31,13 @@ final class BudgetAhead {
   private static final double[] SHARES = {0.1, 0.5, 0.8, 0.9};
   private static final int TOLD = 5;
 
-  private final Situation now;
+  private final Facts now;
   private final Account account;
   private final CostRange range;
 
-  BudgetAhead(Situation now, CostRange range) {
+  BudgetAhead(Facts now, CostRange range) {
     this.now = now;
-    this.account = now.account();
+    this.account = Account.on(now);
     this.range = range;
   }
 
@@ -97,7 +98,7 @@ final class BudgetAhead {
   private Money leaning() {
     return range.contributions().stream()
         .map(each -> each.item().leaning())
-        .reduce(Money.zero(now.home()), Money::plus);
+        .reduce(Money.zero(now.ledger().build().currency()), Money::plus);
   }
 
   private String average() {
@@ -161,8 +162,9 @@ final class BudgetAhead {
       rows.add(
           Row.row(
               Math.round(share * 100) + " of 100 builds",
-              Say.amount(each.money(now.home())),
-              Say.signed(each.money(now.home()).minus(account.whole().budget())),
+              Say.amount(each.money(now.ledger().build().currency())),
+              Say.signed(
+                  each.money(now.ledger().build().currency()).minus(account.whole().budget())),
               Say.amount(money(each.from())) + " to " + Say.amount(money(each.to()))));
     }
     return Block.table(
@@ -175,7 +177,7 @@ final class BudgetAhead {
   }
 
   private Money money(double amount) {
-    return Money.rounded(BigDecimal.valueOf(amount), now.home());
+    return Money.rounded(BigDecimal.valueOf(amount), now.ledger().build().currency());
   }
 
   private Block spread() {
@@ -189,8 +191,8 @@ final class BudgetAhead {
 
   /** Nothing where no task earns a line. */
   Block[] work() {
-    Plan plan = Plan.of(now.ledger(), now.today());
-    Baseline baseline = Baseline.of(plan, now.ledger().build().started(), now.today());
+    Plan plan = Plan.on(now);
+    Baseline baseline = Baseline.of(plan, now.ledger().build().started(), now.day());
     EarnedBook book = EarnedBook.of(now.ledger(), account, baseline::share);
     if (book.whole().isEmpty()) {
       return new Block[0];
@@ -234,6 +236,6 @@ final class BudgetAhead {
     return account.lines().stream()
         .filter(line -> book.lines().containsKey(line.line()))
         .map(LineState::forecast)
-        .reduce(Money.zero(now.home()), Money::plus);
+        .reduce(Money.zero(now.ledger().build().currency()), Money::plus);
   }
 }

@@ -11,6 +11,7 @@ import kitwright.document.Destination;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
 import kitwright.money.LineState;
@@ -32,15 +33,15 @@ final class BudgetReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
-    Account account = now.account();
+  public List<Sheet> sheets(Facts now) {
+    Account account = Account.on(now);
     CostRange range = CostRange.of(now.ledger(), account);
     BudgetAhead ahead = new BudgetAhead(now, range);
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
-            .sentence("currency", now.home().getCurrencyCode())
+            .sentence("today", Say.day(now.day()))
+            .sentence("currency", now.ledger().build().currency().getCurrencyCode())
             .sentence("summary", summary(account))
             .block("lines", lines(account))
             .block("to-come", toCome(account))

@@ -11,6 +11,7 @@ import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
@@ -24,16 +25,16 @@ public final class ClaimLetter {
   private final ClaimFile file;
   private final String waiting;
 
-  private ClaimLetter(Standing claim, Situation now) {
+  private ClaimLetter(Standing claim, Facts now) {
     this.claim = claim;
     this.ledger = now.ledger();
-    this.today = now.today();
+    this.today = now.day();
     this.file = ClaimFile.of(claim, now.ledger());
     this.waiting = WaitingCost.of(claim, now);
   }
 
   /** The letter of a claim. */
-  public static Sheet of(Standing claim, Situation now) {
+  public static Sheet of(Standing claim, Facts now) {
     String name = "claim-" + claim.claim().id().replaceFirst("^claim-", "");
     return new Sheet(
         name.replaceAll("[^\\p{L}\\p{N}._-]", "-") + ".md",

@@ -10,6 +10,7 @@ import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.value.Money;
 
@@ -26,13 +27,16 @@ final class ClaimsReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
-    List<Standing> open = order(now.claims().all().stream().filter(ClaimsReport::isOpen).toList());
-    List<Standing> ended = now.claims().all().stream().filter(each -> !isOpen(each)).toList();
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> open =
+        order(
+            kitwright.claim.Standings.on(now).all().stream().filter(ClaimsReport::isOpen).toList());
+    List<Standing> ended =
+        kitwright.claim.Standings.on(now).all().stream().filter(each -> !isOpen(each)).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
+            .sentence("today", Say.day(now.day()))
             .sentence("summary", summary(open, ended))
             .block("open", open.isEmpty() ? new Block[0] : new Block[] {openTable(open)})
             .block("ended", ended.isEmpty() ? new Block[0] : new Block[] {endedTable(ended)});

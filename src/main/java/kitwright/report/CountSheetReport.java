@@ -11,7 +11,9 @@ import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.kit.Position;
+import kitwright.kit.Positions;
 import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Party;
 import kitwright.value.Quantity;
@@ -42,7 +44,7 @@ final class CountSheetReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
+  public List<Sheet> sheets(Facts now) {
     List<Delivery> deliveries = now.ledger().deliveries();
     if (deliveries.isEmpty()) {
       return List.of(new Sheet("count-sheet.md", name(), first(now)));
@@ -60,7 +62,7 @@ final class CountSheetReport implements Report {
     return id.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }
 
-  private Slots first(Situation now) {
+  private Slots first(Facts now) {
     return slots(
         now,
         lines(now),
@@ -69,7 +71,7 @@ final class CountSheetReport implements Report {
         "The whole kit, since no delivery is recorded yet.");
   }
 
-  private Slots of(Delivery delivery, Situation now) {
+  private Slots of(Delivery delivery, Facts now) {
     String came =
         delivery
             .received()
@@ -90,11 +92,12 @@ final class CountSheetReport implements Report {
       return "The lines are those of the delivery note.";
     }
     return delivery.counted().isEmpty()
-        ? "The note’s lines are not in the ledger, so that here is all of the kit that is still to come."
+        ? "The note’s lines are not in the ledger, so that here is all of the kit that is still to"
+            + " come."
         : "The lines are those counted so far.";
   }
 
-  private static List<Line> lines(Delivery delivery, Situation now) {
+  private static List<Line> lines(Delivery delivery, Facts now) {
     if (!delivery.packed().isEmpty()) {
       return delivery.packed().stream()
           .map(
@@ -117,13 +120,13 @@ final class CountSheetReport implements Report {
         .findFirst();
   }
 
-  private static Optional<Quantity> promised(Ref item, Situation now) {
+  private static Optional<Quantity> promised(Ref item, Facts now) {
     return now.ledger().kitItem(item).map(KitItem::qty);
   }
 
   /** Everything of the kit that has not been counted good. */
-  private static List<Line> lines(Situation now) {
-    return now.positions().all().stream()
+  private static List<Line> lines(Facts now) {
+    return Positions.on(now).all().stream()
         .filter(position -> !position.missing().isNone())
         .map(CountSheetReport::line)
         .toList();
@@ -137,7 +140,7 @@ final class CountSheetReport implements Report {
         false);
   }
 
-  private Slots slots(Situation now, List<Line> lines, String title, String note, String what) {
+  private Slots slots(Facts now, List<Line> lines, String title, String note, String what) {
     return Slots.none()
         .sentence("build", now.ledger().build().name())
         .sentence("title", title)
@@ -147,7 +150,7 @@ final class CountSheetReport implements Report {
         .block("crates", crates(lines, now).toArray(Block[]::new));
   }
 
-  private static List<Block> crates(List<Line> lines, Situation now) {
+  private static List<Block> crates(List<Line> lines, Facts now) {
     Map<String, List<Line>> byCrate = new LinkedHashMap<>();
     lines.forEach(
         line -> byCrate.computeIfAbsent(crate(line, now), crate -> new ArrayList<>()).add(line));
@@ -162,11 +165,11 @@ final class CountSheetReport implements Report {
     return blocks;
   }
 
-  private static String crate(Line line, Situation now) {
+  private static String crate(Line line, Facts now) {
     return now.ledger().kitItem(line.item()).flatMap(KitItem::crate).orElse("");
   }
 
-  private static Block table(List<Line> lines, Situation now) {
+  private static Block table(List<Line> lines, Facts now) {
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, now)).toList());
     for (int i = 0; lines.isEmpty() && i < BLANK_LINES; i++) {
       rows.add(Row.row(BOX, "", "", "", "", "", ""));
@@ -183,7 +186,7 @@ final class CountSheetReport implements Report {
         rows);
   }
 
-  private static Row row(Line line, Situation now) {
+  private static Row row(Line line, Facts now) {
     return Row.row(
         Inline.text(line.counted().isPresent() ? "☑" : BOX),
         Inline.text(now.ledger().kitItem(line.item()).map(KitItem::what).orElse("")),

@@ -12,6 +12,7 @@ import kitwright.document.Block;
 import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Shortage;
@@ -22,13 +23,13 @@ final class CrewWeek {
   private static final int HEADINGS_BELOW = 3;
 
   private final Week week;
-  private final Situation now;
+  private final Facts now;
   private final WeekParts parts;
   private final Happenings happened;
   private final Names names;
   private final WeekDecisions decided;
 
-  CrewWeek(Week week, Situation now) {
+  CrewWeek(Week week, Facts now) {
     this.week = week;
     this.now = now;
     this.parts =
@@ -36,7 +37,7 @@ final class CrewWeek {
             week,
             WeekLog.of(week, now.ledger()),
             Ahead.on(
-                week.last(), now.ledger(), now.ledger().log(), Release.of(now.substitutions())),
+                week.last(), now.ledger(), now.ledger().log(), Release.on(now)),
             Optional::of);
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());

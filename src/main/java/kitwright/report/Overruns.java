@@ -7,10 +7,12 @@ import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
+import kitwright.money.Account;
 import kitwright.money.Cause;
 import kitwright.money.LineState;
 import kitwright.money.Why;
@@ -19,19 +21,19 @@ import kitwright.value.Ref;
 
 /** Why each line that is forecast over is over, and what of it a claim may bring back. */
 final class Overruns {
-  private final Situation now;
+  private final Facts now;
   private final List<Why.Part> parts;
 
-  private Overruns(Situation now) {
+  private Overruns(Facts now) {
     this.now = now;
-    this.parts = Why.of(now.ledger(), now.account());
+    this.parts = Why.of(now.ledger(), Account.on(now));
   }
 
   /** A heading and a table for each line that is forecast over; none where none is. */
-  static List<Block> blocks(Situation now) {
+  static List<Block> blocks(Facts now) {
     Overruns overruns = new Overruns(now);
     List<Block> blocks = new ArrayList<>();
-    now.account().all().stream()
+    Account.on(now).all().stream()
         .filter(line -> line.over().signum() > 0)
         .forEach(line -> blocks.addAll(overruns.line(line)));
     return blocks;
@@ -46,7 +48,9 @@ final class Overruns {
                     .thenComparing(part -> part.amount().amount().negate()))
             .toList();
     Money back =
-        own.stream().map(Why.Part::recoverable).reduce(Money.zero(now.home()), Money::plus);
+        own.stream()
+            .map(Why.Part::recoverable)
+            .reduce(Money.zero(now.ledger().build().currency()), Money::plus);
     List<Row> rows = new ArrayList<>(own.stream().map(this::row).toList());
     rows.add(Cells.total("Over", Say.signed(line.over()), amountOrNone(back), ""));
     return List.of(
@@ -89,7 +93,7 @@ final class Overruns {
   /** What a line's spends of a cause were for. */
   private String spends(Why.Part part, Spend.Cause cause) {
     List<String> names =
-        now.account().spendsOn(part.line()).stream()
+        Account.on(now).spendsOn(part.line()).stream()
             .filter(each -> each.cause().filter(cause::equals).isPresent())
             .filter(each -> each.because().isEmpty() && each.substitution().isEmpty())
             .map(each -> each.spend().what())
@@ -99,7 +103,7 @@ final class Overruns {
   }
 
   private String missing(String shortage) {
-    return now.shortages().all().stream()
+    return kitwright.shortage.Standings.on(now).all().stream()
         .map(each -> each.shortage())
         .filter(each -> each.id().equals(shortage))
         .findFirst()
@@ -118,7 +122,7 @@ final class Overruns {
 
   /** The claims that ask back what a part has cost. */
   private List<String> claims(Why.Part part) {
-    return now.claims().all().stream()
+    return kitwright.claim.Standings.on(now).all().stream()
         .filter(each -> each.settled().isEmpty())
         .filter(
             each ->

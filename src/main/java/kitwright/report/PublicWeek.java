@@ -12,8 +12,10 @@ import kitwright.document.Inline;
 import kitwright.document.Redacted;
 import kitwright.document.Slots;
 import kitwright.kit.Count;
+import kitwright.kit.Positions;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Evidence;
+import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.ledger.Party;
@@ -29,12 +31,12 @@ final class PublicWeek {
   private static final int HEADINGS_BELOW = 3;
 
   private final Week week;
-  private final Situation now;
+  private final Facts now;
   private final Discretion discretion;
   private final WeekParts parts;
   private final Happenings happened;
 
-  PublicWeek(Week week, Situation now) {
+  PublicWeek(Week week, Facts now) {
     this.week = week;
     this.now = now;
     this.discretion = Discretion.of(now.ledger());
@@ -44,7 +46,7 @@ final class PublicWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger(), log),
-            Ahead.on(week.last(), now.ledger(), log, Release.of(now.substitutions())),
+            Ahead.on(week.last(), now.ledger(), log, Release.on(now)),
             text -> Optional.of(text).filter(discretion::allows));
     this.happened = Happenings.in(week, now.ledger());
   }
@@ -106,7 +108,7 @@ final class PublicWeek {
   }
 
   private String missing() {
-    int open = now.shortages().open().size();
+    int open = kitwright.shortage.Standings.on(now).open().size();
     return open == 0
         ? ""
         : Say.count(open, "thing is", "things are") + " still missing from the kit.";
@@ -127,7 +129,7 @@ final class PublicWeek {
   private Inline arrived(Delivery delivery) {
     long counted = delivery.counted().stream().map(line -> line.item().id()).distinct().count();
     long bad =
-        now.positions().all().stream()
+        Positions.on(now).all().stream()
             .flatMap(position -> position.counts().stream())
             .filter(count -> count.delivery().equals(delivery))
             .filter(count -> !count.damaged().plus(count.wrong()).isNone())
@@ -173,7 +175,7 @@ final class PublicWeek {
         .map(Inline::text)
         .forEach(all::add);
     happened.signed().stream()
-        .filter(each -> now.substitutions().counts(each.signOff()))
+        .filter(each -> kitwright.substitution.Standings.on(now).counts(each.signOff()))
         .map(
             each ->
                 "Signed by "

@@ -1,6 +1,7 @@
 package kitwright.report;
 
 import java.util.List;
+import kitwright.ledger.Facts;
 
 /** A kind of document that a builder can ask for by name. */
 public interface Report {
@@ -11,5 +12,5 @@ public interface Report {
   String does();
 
   /** Its documents: one, or one for each thing that it is about. */
-  List<Sheet> sheets(Situation now);
+  List<Sheet> sheets(Facts now);
 }

@@ -2,9 +2,14 @@ package kitwright.report;
 
 import java.util.List;
 import java.util.Optional;
+import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Fault;
 
 /** Every report there is, in the order in which a builder asks for them. */
 public final class Reports {
+  private static final String BROKEN = "report-broken";
+
   private static final List<Report> ALL =
       List.of(
           new BudgetReport(),
@@ -21,6 +26,22 @@ public final class Reports {
   /** All of them. */
   public static List<Report> all() {
     return ALL;
+  }
+
+  /** The documents of a report; one that breaks inside has none and becomes a finding. */
+  public static List<Sheet> sheets(Report report, Facts now, Findings out) {
+    try {
+      return report.sheets(now);
+    } catch (RuntimeException | StackOverflowError thrown) {
+      out.add(
+          Fault.of(thrown)
+              .finding(
+                  BROKEN,
+                  "The report “" + report.name() + "” breaks inside",
+                  "It is not written; the others are.",
+                  now.ledger().build()));
+      return List.of();
+    }
   }
 
   /** The one of that name. */

@@ -1,6 +1,8 @@
 package kitwright.report;
 
 import java.util.List;
+import kitwright.assessment.Assessments;
+import kitwright.ledger.Facts;
 
 /** A calculation sheet for every assessment. */
 final class SheetsReport implements Report {
@@ -15,8 +17,8 @@ final class SheetsReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
-    return now.assessments().all().stream()
+  public List<Sheet> sheets(Facts now) {
+    return Assessments.on(now).all().stream()
         .map(result -> CalculationSheet.of(result, now.ledger()))
         .toList();
   }

@@ -12,6 +12,7 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
 import kitwright.openmatter.OpenMatter;
@@ -33,13 +34,14 @@ final class ShortagesReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
-    List<Standing> open = oldestFirst(now.shortages().open());
-    List<Standing> over = now.shortages().all().stream().filter(each -> !each.isOpen()).toList();
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> open = oldestFirst(kitwright.shortage.Standings.on(now).open());
+    List<Standing> over =
+        kitwright.shortage.Standings.on(now).all().stream().filter(each -> !each.isOpen()).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
+            .sentence("today", Say.day(now.day()))
             .sentence("summary", summary(open, over))
             .block("open", open(open, neededBy(now)).toArray(Block[]::new))
             .block("covered", over.isEmpty() ? new Block[0] : new Block[] {covered(over)});
@@ -47,9 +49,9 @@ final class ShortagesReport implements Report {
   }
 
   /** The last day on which the work that a shortage stops can start, by id of the shortage. */
-  private static Map<String, LocalDate> neededBy(Situation now) {
+  private static Map<String, LocalDate> neededBy(Facts now) {
     Map<String, LocalDate> days = new HashMap<>();
-    for (OpenMatter matter : OpenMatters.of(now.ledger(), now.today()).all()) {
+    for (OpenMatter matter : OpenMatters.on(now).all()) {
       if (matter.sort() == OpenMatter.Sort.SHORTAGE) {
         matter.neededBy().ifPresent(day -> days.put(matter.record(), day));
       }

@@ -8,6 +8,7 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Facts;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Standing;
@@ -25,14 +26,14 @@ final class SubstitutionsReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
-    List<Standing> all = now.substitutions().all();
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> all = kitwright.substitution.Standings.on(now).all();
     List<Block> each = new ArrayList<>();
     all.forEach(standing -> each.addAll(SubstitutionEntry.of(standing, now.ledger())));
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
+            .sentence("today", Say.day(now.day()))
             .sentence("summary", summary(all))
             .block("overview", all.isEmpty() ? new Block[0] : new Block[] {overview(all)})
             .block("register", each.toArray(Block[]::new));

@@ -7,6 +7,7 @@ import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
@@ -28,18 +29,19 @@ final class ToolsReport implements Report {
   }
 
   @Override
-  public List<Sheet> sheets(Situation now) {
+  public List<Sheet> sheets(Facts now) {
     List<Standing> here =
-        now.loans().stream()
+        kitwright.loan.Standing.on(now).stream()
             .filter(each -> !each.isBack())
             .sorted(Comparator.comparing(each -> each.daysLeft().orElse(Long.MAX_VALUE)))
             .toList();
-    List<Standing> back = now.loans().stream().filter(Standing::isBack).toList();
+    List<Standing> back =
+        kitwright.loan.Standing.on(now).stream().filter(Standing::isBack).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.today()))
-            .sentence("summary", summary(now.loans(), here))
+            .sentence("today", Say.day(now.day()))
+            .sentence("summary", summary(kitwright.loan.Standing.on(now), here))
             .block("here", tables(here.isEmpty(), here(here, now.ledger())))
             .block("back", tables(back.isEmpty(), back(back)))
             .block("saved", tables(saved(now).isEmpty(), savings(saved(now))));
@@ -50,8 +52,10 @@ final class ToolsReport implements Report {
     return none ? new Block[0] : new Block[] {table};
   }
 
-  private static List<Standing> saved(Situation now) {
-    return now.loans().stream().filter(each -> each.saved().isPresent()).toList();
+  private static List<Standing> saved(Facts now) {
+    return kitwright.loan.Standing.on(now).stream()
+        .filter(each -> each.saved().isPresent())
+        .toList();
   }
 
   private static String summary(List<Standing> all, List<Standing> here) {

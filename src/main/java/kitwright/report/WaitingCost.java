@@ -3,14 +3,13 @@ package kitwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitwright.assessment.Assessments;
 import kitwright.choice.Choice;
 import kitwright.choice.Timing;
 import kitwright.choice.WayOut;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
-import kitwright.openmatter.Bearings;
 import kitwright.value.Days;
 import kitwright.value.Ref;
 
@@ -21,19 +20,16 @@ final class WaitingCost {
   /**
    * A sentence a shortage whose wait holds work; empty where the claim is closed or nothing waits.
    */
-  static String of(Standing claim, Situation now) {
+  static String of(Standing claim, Facts now) {
     if (claim.settled().isPresent() || claim.lines().stream().noneMatch(WaitingCost::isOpen)) {
       return "";
     }
-    Bearings bearings = now.bearings();
-    Assessments assessments = now.assessments();
     List<String> sentences = new ArrayList<>();
     for (Line line : claim.lines()) {
       Shortage shortage = line.shortage().shortage();
       Ref ref = new Ref(shortage.id(), shortage.at().record());
       if (isOpen(line)) {
-        Choice.of(bearings, now.account(), assessments, ref)
-            .ifPresent(choice -> sentences.addAll(sentences(choice, line)));
+        Choice.of(now, ref).ifPresent(choice -> sentences.addAll(sentences(choice, line)));
       }
     }
     return String.join(" ", sentences);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 
@@ -16,8 +17,8 @@ final class Waits {
   private Waits() {}
 
   /** A table, and how many more there are; no block where nothing waits. */
-  static List<Block> table(Situation now) {
-    List<OpenMatter> all = OpenMatters.of(now.ledger(), now.today()).all();
+  static List<Block> table(Facts now) {
+    List<OpenMatter> all = OpenMatters.on(now).all();
     if (all.isEmpty()) {
       return List.of();
     }

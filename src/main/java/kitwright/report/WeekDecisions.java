@@ -5,12 +5,13 @@ import java.util.stream.Stream;
 import kitwright.daybook.Happenings;
 import kitwright.document.Inline;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 
 /** What was decided, proposed, signed and written in a week, in a sentence each. */
-record WeekDecisions(Happenings happened, Situation now, Names names) {
+record WeekDecisions(Happenings happened, Facts now, Names names) {
 
   List<Inline> all() {
     Stream<String> decided =
@@ -40,7 +41,7 @@ record WeekDecisions(Happenings happened, Situation now, Names names) {
 
   private String signature(Substitution substitution, Substitution.SignOff signed) {
     boolean conditions = !signed.conditions().isEmpty();
-    boolean counts = now.substitutions().counts(signed);
+    boolean counts = kitwright.substitution.Standings.on(now).counts(signed);
     return names.of(signed.by())
         + " signed "
         + substitution.id()

@@ -6,12 +6,14 @@ import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
+import kitwright.money.Account;
 import kitwright.money.LineState;
 import kitwright.value.Money;
 
 /** The money of a week and in all, for the crew. */
-record WeekMoney(List<Spend> spends, Situation now) {
+record WeekMoney(List<Spend> spends, Facts now) {
 
   /** What was paid, ordered and got back this week; empty where nothing was. */
   String thisWeek() {
@@ -35,7 +37,7 @@ record WeekMoney(List<Spend> spends, Situation now) {
 
   /** Spent, ordered and forecast since the start. */
   String inAll() {
-    LineState all = now.account().whole();
+    LineState all = Account.on(now).whole();
     Money over = all.over();
     return "In all: spent "
         + Say.money(all.spent())

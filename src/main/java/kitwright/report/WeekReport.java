@@ -2,6 +2,7 @@ package kitwright.report;
 
 import java.util.List;
 import kitwright.daybook.Week;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 
@@ -17,8 +18,8 @@ public final class WeekReport {
    */
   public static Sheet of(Ledger ledger, Week week, LogDay.Audience audience) {
     return switch (audience) {
-      case CREW -> new CrewWeek(week, Situation.of(ledger, week.last())).sheet();
-      case PUBLIC -> new PublicWeek(week, Situation.of(ledger, week.last())).sheet();
+      case CREW -> new CrewWeek(week, Facts.of(ledger, week.last())).sheet();
+      case PUBLIC -> new PublicWeek(week, Facts.of(ledger, week.last())).sheet();
     };
   }
 

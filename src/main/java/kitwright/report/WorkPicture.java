@@ -9,11 +9,12 @@ import java.util.Optional;
 import kitwright.drawing.Course;
 import kitwright.drawing.CourseDrawing;
 import kitwright.drawing.Svg;
+import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.Task;
+import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.WeatherBound;
-import kitwright.openmatter.Bearings;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 
@@ -24,39 +25,39 @@ public final class WorkPicture {
   /** Beyond so many years a day is too narrow to be seen. */
   private static final int YEARS = 5;
 
-  private final Bearings now;
+  private final Facts now;
   private final LocalDate last;
   private final List<Planned> tasks;
 
-  private WorkPicture(Bearings now, LocalDate last) {
+  private WorkPicture(Facts now, LocalDate last) {
     this.now = now;
     this.last = last;
     this.tasks =
-        now.plan().ahead().stream()
-            .filter(each -> !now.plan().workableOn(each.id()).isAfter(last))
+        Plan.on(now).ahead().stream()
+            .filter(each -> !Plan.on(now).workableOn(each.id()).isAfter(last))
             .toList();
   }
 
   /** Everything still ahead. */
-  public static Svg of(Bearings now) {
-    LocalDate end = now.plan().schedule().end().toLocalDate();
+  public static Svg of(Facts now) {
+    LocalDate end = Plan.on(now).schedule().end().toLocalDate();
     LocalDate launch = now.ledger().build().launch().orElse(end);
     LocalDate last = (launch.isAfter(end) ? launch : end).plusDays(3);
-    LocalDate farthest = now.today().plusYears(YEARS);
+    LocalDate farthest = now.day().plusYears(YEARS);
     return upTo(last.isAfter(farthest) ? farthest : last, now);
   }
 
   /** The work up to a day. */
-  public static Svg upTo(LocalDate last, Bearings now) {
+  public static Svg upTo(LocalDate last, Facts now) {
     return CourseDrawing.of(new WorkPicture(now, last).course());
   }
 
   private Course course() {
     List<Course.Pin> pins = pins();
     return new Course(
-        now.ledger().build().name() + ": the work ahead, seen on " + Say.day(now.today()),
+        now.ledger().build().name() + ": the work ahead, seen on " + Say.day(now.day()),
         description(pins),
-        now.today(),
+        now.day(),
         last,
         now.ledger().build().launch(),
         bands(),
@@ -70,7 +71,7 @@ public final class WorkPicture {
     StringBuilder text = new StringBuilder();
     text.append(Say.count(tasks.size(), "task is", "tasks are")).append(" still ahead up to ");
     text.append(Say.day(last)).append(". By work alone the plan ends on ");
-    text.append(Say.day(now.plan().schedule().end().toLocalDate())).append(". ");
+    text.append(Say.day(Plan.on(now).schedule().end().toLocalDate())).append(". ");
     List<String> deciding =
         tasks.stream().filter(Planned::critical).map(each -> each.activity().what()).toList();
     if (!deciding.isEmpty()) {
@@ -82,9 +83,9 @@ public final class WorkPicture {
 
   private List<Course.Band> bands() {
     Map<String, List<Course.Piece>> bands = new LinkedHashMap<>();
-    now.plan().tasks().forEach(task -> bands.put(phase(task), new ArrayList<>()));
+    Plan.on(now).tasks().forEach(task -> bands.put(phase(task), new ArrayList<>()));
     for (Planned planned : tasks) {
-      Task task = now.plan().task(planned.id()).orElseThrow();
+      Task task = Plan.on(now).task(planned.id()).orElseThrow();
       bands.computeIfAbsent(phase(task), any -> new ArrayList<>()).add(piece(planned, task));
     }
     return bands.entrySet().stream()
@@ -98,7 +99,7 @@ public final class WorkPicture {
   }
 
   private Course.Piece piece(Planned planned, Task task) {
-    LocalDate from = now.plan().workableOn(planned.id());
+    LocalDate from = Plan.on(now).workableOn(planned.id());
     LocalDate finish = planned.earliestFinish().toLocalDate();
     LocalDate end = finish.isBefore(from) ? from : finish;
     LocalDate ready = planned.ready().toLocalDate();
@@ -127,14 +128,14 @@ public final class WorkPicture {
     return tasks.stream()
         .flatMap(
             each ->
-                now.plan().network().waitsFor(each.id()).stream()
+                Plan.on(now).network().waitsFor(each.id()).stream()
                     .map(before -> new Course.Link(before, each.id())))
         .toList();
   }
 
   private List<Course.Pin> pins() {
     List<Course.Pin> pins = new ArrayList<>();
-    for (OpenMatter matter : OpenMatters.of(now).all()) {
+    for (OpenMatter matter : OpenMatters.on(now).all()) {
       Optional<OpenMatter.Stop> stop = matter.stop().filter(at -> !at.from().isAfter(last));
       stop.ifPresent(
           at ->
@@ -170,7 +171,7 @@ public final class WorkPicture {
   }
 
   private List<Course.Window> windows() {
-    return WeatherBound.by(last, now.plan(), now.forecast()).stream()
+    return WeatherBound.by(last, Plan.on(now), kitwright.weather.Outlook.on(now)).stream()
         .filter(bound -> bound.window().fits())
         .map(
             bound ->

@@ -1,32 +1,25 @@
 package kitwright.shortage;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.kit.Count;
 import kitwright.kit.Position;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Quantity;
 
 /** Fires where less was counted than promised and nobody has recorded the shortage. */
 public final class CountedShortUnrecorded implements Rule {
-  private final Standings shortages;
-
-  public CountedShortUnrecorded(Standings shortages) {
-    this.shortages = shortages;
-  }
-
   @Override
   public String name() {
     return "counted-short-unrecorded";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Balance balance : shortages.balances()) {
+  public void examine(Facts day, Findings out) {
+    for (Balance balance : Standings.on(day).balances()) {
       if (balance.position().isCounted()) {
         Quantity unrecorded = balance.unrecorded();
         if (!Tiny.is(unrecorded, balance.position().promised())) {

@@ -1,7 +1,6 @@
 package kitwright.shortage;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,8 +9,8 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
@@ -22,27 +21,19 @@ import kitwright.value.Quantity;
  * of it.
  */
 public final class FinishedWithoutMaterial implements Rule {
-  private final Standings shortages;
-  private final kitwright.substitution.Standings substitutions;
-
-  public FinishedWithoutMaterial(
-      Standings shortages, kitwright.substitution.Standings substitutions) {
-    this.shortages = shortages;
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "finished-without-material";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    Map<String, List<Quantity>> instead = insteadOf();
+  public void examine(Facts day, Findings out) {
+    Map<String, List<Quantity>> instead = insteadOf(day);
+    Standings shortages = Standings.on(day);
     Map<String, BigDecimal> used = new HashMap<>();
-    for (Task task : ledger.tasks()) {
-      if (task.finished().filter(day -> !day.isAfter(today)).isPresent()) {
-        task.uses().forEach(use -> examine(task, use, instead, used, out));
+    for (Task task : day.ledger().tasks()) {
+      if (task.finished().filter(on -> !on.isAfter(day.day())).isPresent()) {
+        task.uses().forEach(use -> examine(task, use, shortages, instead, used, out));
       }
     }
   }
@@ -50,6 +41,7 @@ public final class FinishedWithoutMaterial implements Rule {
   private void examine(
       Task task,
       Task.Use use,
+      Standings shortages,
       Map<String, List<Quantity>> instead,
       Map<String, BigDecimal> used,
       Findings out) {
@@ -78,9 +70,10 @@ public final class FinishedWithoutMaterial implements Rule {
   }
 
   /** What was taken in each item's place, signed or not. */
-  private Map<String, List<Quantity>> insteadOf() {
+  private static Map<String, List<Quantity>> insteadOf(Facts day) {
     Map<String, List<Quantity>> all = new HashMap<>();
-    for (kitwright.substitution.Standing standing : substitutions.all()) {
+    for (kitwright.substitution.Standing standing :
+        kitwright.substitution.Standings.on(day).all()) {
       Substitution.InsteadOf instead = standing.substitution().insteadOf();
       if (instead.item().isPresent() && !standing.isWithdrawn()) {
         all.computeIfAbsent(instead.item().get().id(), id -> new ArrayList<>()).add(instead.qty());
@@ -103,7 +96,8 @@ public final class FinishedWithoutMaterial implements Rule {
             + "” used; only "
             + there
             + " were ever counted good or got in their place.",
-        "The count is wrong, or the task used less or something else; what is left is told falsely.",
+        "The count is wrong, or the task used less or something else; what is left is told"
+            + " falsely.",
         "Count the delivery, record the substitution, or correct what the task uses.",
         List.of(task.named(), item.named()));
   }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 import kitwright.network.Need;
@@ -31,6 +32,8 @@ import kitwright.value.Ref;
 public final class LookAhead {
   private record Spot(String task, String key) {}
 
+  private static final Facts.Fact<LookAhead> FACT = new Work();
+
   private final Plan plan;
   private final Things things;
   private final Ledger ledger;
@@ -40,6 +43,7 @@ public final class LookAhead {
   private final Map<String, List<Wanted>> byThing;
   private final Map<String, PlannedOrder> firstOrders = new HashMap<>();
   private final Map<String, Thing> byKey;
+  private final Schedule paced;
 
   private LookAhead(
       Plan plan,
@@ -57,26 +61,26 @@ public final class LookAhead {
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
     netting.orders().forEach(order -> firstOrders.putIfAbsent(order.item(), order));
     this.byKey = byKey;
+    this.paced = paced(plan, netting);
   }
 
-  /** The look-ahead from the day for which the positions hold. */
-  public static LookAhead of(
-      Ledger ledger,
-      Plan plan,
-      Positions positions,
-      Standings shortages,
-      kitwright.substitution.Standings substitutions) {
-    return of(ledger, plan, positions, shortages, substitutions, Late.NOTHING);
+  /** The look-ahead from the day. */
+  public static LookAhead on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<LookAhead> {
+    @Override
+    protected LookAhead work(Facts day) {
+      return LookAhead.on(day, Late.NOTHING);
+    }
   }
 
   /** The same, with some goods supposed to come later than said. */
-  public static LookAhead of(
-      Ledger ledger,
-      Plan plan,
-      Positions positions,
-      Standings shortages,
-      kitwright.substitution.Standings substitutions,
-      Late late) {
+  public static LookAhead on(Facts day, Late late) {
+    Ledger ledger = day.ledger();
+    Plan plan = Plan.on(day);
+    kitwright.substitution.Standings substitutions = kitwright.substitution.Standings.on(day);
     Map<String, List<Want>> byTask = new LinkedHashMap<>();
     for (Task task : plan.tasks()) {
       byTask.put(task.id(), Wants.of(task, ledger));
@@ -92,7 +96,8 @@ public final class LookAhead {
     Gathered gathered = new Gathered(plan, things, used);
     byTask.values().forEach(wants -> gathered.add(wants));
     gathered.addAtLeast(substituted);
-    Stores stores = new Stores(ledger, things, positions, shortages, substitutions, late);
+    Stores stores =
+        new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
     return new LookAhead(plan, ledger, things, netting, gathered.wanted(netting), gathered.things);
   }
@@ -241,6 +246,10 @@ public final class LookAhead {
    * today where they must be. What nobody can order holds nothing, since nobody knows how long.
    */
   public Schedule paced() {
+    return paced;
+  }
+
+  private static Schedule paced(Plan plan, Netting netting) {
     Map<String, LocalDate> days = new HashMap<>(netting.readyDays());
     days.keySet().removeIf(task -> !plan.isOpen(task));
     return plan.scheduled(plan.network().heldUntil(days));
@@ -248,7 +257,7 @@ public final class LookAhead {
 
   /** The same, with some tasks so many working minutes longer. */
   public Schedule paced(Map<String, Long> longer) {
-    return plan.scheduled(paced().network().longerBy(longer));
+    return plan.scheduled(paced.network().longerBy(longer));
   }
 
   /** Ids of the tasks that lack something which neither comes nor can be ordered. */

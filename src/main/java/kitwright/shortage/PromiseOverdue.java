@@ -6,30 +6,24 @@ import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
 
 /** Fires where the day for which a missing part was promised has passed and it is still missing. */
 public final class PromiseOverdue implements Rule {
-  private final Standings shortages;
-
-  public PromiseOverdue(Standings shortages) {
-    this.shortages = shortages;
-  }
-
   @Override
   public String name() {
     return "promise-overdue";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Standing standing : shortages.open()) {
+  public void examine(Facts day, Findings out) {
+    for (Standing standing : Standings.on(day).open()) {
       standing
           .promisedFor()
-          .filter(today::isAfter)
-          .ifPresent(day -> out.add(finding(standing, day, today)));
+          .filter(day.day()::isAfter)
+          .ifPresent(promised -> out.add(finding(standing, promised, day.day())));
     }
   }
 

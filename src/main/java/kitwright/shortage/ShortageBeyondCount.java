@@ -1,11 +1,10 @@
 package kitwright.shortage;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.value.Quantity;
@@ -15,20 +14,14 @@ import kitwright.value.Quantity;
  * or found undersize later, no count can show.
  */
 public final class ShortageBeyondCount implements Rule {
-  private final Standings shortages;
-
-  public ShortageBeyondCount(Standings shortages) {
-    this.shortages = shortages;
-  }
-
   @Override
   public String name() {
     return "shortage-beyond-count";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Balance balance : shortages.balances()) {
+  public void examine(Facts day, Findings out) {
+    for (Balance balance : Standings.on(day).balances()) {
       if (!balance.shortages().isEmpty()) {
         examine(balance, out);
       }

@@ -1,11 +1,10 @@
 package kitwright.shortage;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.value.Days;
@@ -15,35 +14,29 @@ import kitwright.value.Days;
  * himself since.
  */
 public final class ShortageUnclaimed implements Rule {
-  private final Standings shortages;
-
-  public ShortageUnclaimed(Standings shortages) {
-    this.shortages = shortages;
-  }
-
   @Override
   public String name() {
     return "shortage-unclaimed";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    shortages.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(standing -> standing.shortage().cause() != Shortage.Cause.USED_UP)
         .filter(standing -> standing.claims().isEmpty() && isOwed(standing))
-        .forEach(standing -> out.add(finding(standing, ledger, today)));
+        .forEach(standing -> out.add(finding(standing, day)));
   }
 
   private static boolean isOwed(Standing standing) {
     return !standing.shortage().qty().less(standing.covered(Cover.How.DELIVERED)).isNone();
   }
 
-  private Finding finding(Standing standing, Ledger ledger, LocalDate today) {
+  private Finding finding(Standing standing, Facts day) {
     Shortage shortage = standing.shortage();
     String worth = standing.value().map(value -> " (worth " + value + ")").orElse("");
     String notice =
-        Notice.of(shortage, shortages, ledger)
-            .map(each -> " " + each.told(today) + ".")
+        Notice.of(shortage, Standings.on(day), day.ledger())
+            .map(each -> " " + each.told(day.day()) + ".")
             .orElse(" How long that may wait depends on contract and country.");
     return new Finding(
         name(),

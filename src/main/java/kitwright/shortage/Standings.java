@@ -10,12 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.value.Ref;
 
 /** How every shortage, and with it every item of the kit, stands on a day. */
 public final class Standings {
+  private static final Facts.Fact<Standings> FACT = new Work();
+
   private final Map<String, Standing> byId;
   private final Map<String, Balance> byItem;
   private final List<Standing> all;
@@ -26,6 +29,18 @@ public final class Standings {
     this.byItem = byItem;
     this.all = List.copyOf(byId.values());
     this.balances = List.copyOf(byItem.values());
+  }
+
+  /** How every shortage found up to the end of the day stands. */
+  public static Standings on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Standings> {
+    @Override
+    protected Standings work(Facts day) {
+      return of(day.ledger(), Positions.on(day), kitwright.substitution.Standings.on(day));
+    }
   }
 
   /** Judges every shortage found up to the end of the day for which the positions hold. */

@@ -1,33 +1,26 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
 /** Fires where the assessment of a substitution misses what it itself requires. */
 public final class AssessmentFails implements Rule {
-  private final Standings substitutions;
-
-  public AssessmentFails(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "assessment-fails";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     Assessed.each(
-        substitutions,
-        ledger,
+        Standings.on(day),
+        day.ledger(),
         (standing, assessment, verdict) -> {
           if (verdict.fails()) {
             out.add(finding(standing, assessment, verdict));
@@ -48,7 +41,8 @@ public final class AssessmentFails implements Rule {
             + verdict.because()
             + ".",
         "Built so, the part is weaker, softer or heavier than what was drawn.",
-        "Strengthen the built section, choose another way, or ask the designer whether less is enough.",
+        "Strengthen the built section, choose another way, or ask the designer whether less is"
+            + " enough.",
         List.of(assessment.named(), standing.substitution().named()));
   }
 }

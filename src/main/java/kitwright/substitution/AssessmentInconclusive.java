@@ -1,36 +1,29 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /**
  * Fires where the assessment of a substitution comes to no result, because something is lacking.
  */
 public final class AssessmentInconclusive implements Rule {
-  private final Standings substitutions;
-
-  public AssessmentInconclusive(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "assessment-inconclusive";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     Assessed.each(
-        substitutions,
-        ledger,
+        Standings.on(day),
+        day.ledger(),
         (standing, assessment, verdict) -> {
           if (!verdict.passes() && !verdict.fails()) {
             out.add(finding(standing, assessment, verdict));

@@ -1,44 +1,35 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.assessment.Judging;
 import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.Condition;
 
 /** Fires where a condition asks for a measure that the section it names does not state. */
 public final class ConditionUncheckable implements Rule {
-  private final Standings substitutions;
-  private final Judging judging;
-
-  public ConditionUncheckable(Standings substitutions, Judging judging) {
-    this.substitutions = substitutions;
-    this.judging = judging;
-  }
-
   @Override
   public String name() {
     return "condition-uncheckable";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Standing standing : substitutions.all()) {
+  public void examine(Facts day, Findings out) {
+    for (Standing standing : Standings.on(day).all()) {
       if (!standing.isWithdrawn()) {
         standing.signatures().stream()
             .flatMap(signature -> signature.signOff().conditions().stream())
             .filter(condition -> condition.section().isPresent() || !condition.atLeast().isEmpty())
-            .forEach(condition -> examine(standing, condition, out));
+            .forEach(condition -> examine(standing, condition, Judging.on(day), out));
       }
     }
   }
 
-  private void examine(Standing standing, Condition condition, Findings out) {
+  private void examine(Standing standing, Condition condition, Judging judging, Findings out) {
     Verdict verdict = judging.conditions().apply(condition);
     if (verdict.outcome() == Verdict.Outcome.CANNOT_TELL) {
       out.add(

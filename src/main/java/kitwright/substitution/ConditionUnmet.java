@@ -1,43 +1,34 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.assessment.Judging;
 import kitwright.assessment.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.Condition;
 
 /** Fires where the built section does not meet a condition under which somebody signed. */
 public final class ConditionUnmet implements Rule {
-  private final Standings substitutions;
-  private final Judging judging;
-
-  public ConditionUnmet(Standings substitutions, Judging judging) {
-    this.substitutions = substitutions;
-    this.judging = judging;
-  }
-
   @Override
   public String name() {
     return "condition-unmet";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    for (Standing standing : substitutions.all()) {
+  public void examine(Facts day, Findings out) {
+    for (Standing standing : Standings.on(day).all()) {
       if (!standing.isWithdrawn()) {
         standing.signatures().stream()
             .flatMap(signature -> signature.signOff().conditions().stream())
-            .forEach(condition -> examine(standing, condition, out));
+            .forEach(condition -> examine(standing, condition, Judging.on(day), out));
       }
     }
   }
 
-  private void examine(Standing standing, Condition condition, Findings out) {
+  private void examine(Standing standing, Condition condition, Judging judging, Findings out) {
     Verdict verdict = judging.conditions().apply(condition);
     if (verdict.fails()) {
       out.add(
@@ -51,7 +42,8 @@ public final class ConditionUnmet implements Rule {
                   + verdict.because()
                   + ".",
               "It was signed for something stronger than what is to be built.",
-              "Build it as the signer asks and record the section so, or ask for another signature.",
+              "Build it as the signer asks and record the section so, or ask for another"
+                  + " signature.",
               List.of(standing.substitution().named())));
     }
   }

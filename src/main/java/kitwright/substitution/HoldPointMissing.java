@@ -1,30 +1,23 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where a structural substitution names no task that must wait for the signature. */
 public final class HoldPointMissing implements Rule {
-  private final Standings substitutions;
-
-  public HoldPointMissing(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "hold-point-missing";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    substitutions.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> standing.hold().state() == HoldPoint.State.NONE)
         .filter(standing -> standing.substitution().grade() == Grade.STRUCTURAL)

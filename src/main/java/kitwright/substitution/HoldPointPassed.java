@@ -7,26 +7,20 @@ import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
-  private final Standings substitutions;
-
-  public HoldPointPassed(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "hold-point-passed";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    substitutions.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> standing.hold().isBreached())
         .forEach(standing -> out.add(finding(standing)));

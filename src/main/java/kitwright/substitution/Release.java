@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 
 /**
@@ -13,12 +14,25 @@ import kitwright.ledger.Task;
  * whether work may go on asks here.
  */
 public final class Release {
+  private static final Facts.Fact<Release> FACT = new Work();
+
   private final Map<String, List<Standing>> byTask = new HashMap<>();
 
   private Release() {}
 
-  /** What follows from how the substitutions stand. */
-  public static Release of(Standings standings) {
+  /** What follows from how the substitutions stand on the day. */
+  public static Release on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Release> {
+    @Override
+    protected Release work(Facts day) {
+      return Release.of(Standings.on(day));
+    }
+  }
+
+  private static Release of(Standings standings) {
     Release release = new Release();
     standings.all().stream()
         .filter(standing -> standing.state() == Standing.State.WAITING)

@@ -1,32 +1,26 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where a signature does not say which version of the record it covers. */
 public final class SignatureCoversNothing implements Rule {
-  private final Standings substitutions;
-
-  public SignatureCoversNothing(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "signature-covers-nothing";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     VoidSignatures.each(
-        substitutions,
+        Standings.on(day),
         Lack.COVERS_NOTHING,
-        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+        (standing, signature) -> out.add(finding(standing, signature, day.ledger())));
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {

@@ -1,31 +1,25 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where what was signed has been changed since. */
 public final class SignatureStale implements Rule {
-  private final Standings substitutions;
-
-  public SignatureStale(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "signature-stale";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     VoidSignatures.each(
-        substitutions,
+        Standings.on(day),
         Lack.STALE,
-        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+        (standing, signature) -> out.add(finding(standing, signature, day.ledger())));
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
@@ -42,7 +36,8 @@ public final class SignatureStale implements Rule {
             + ", the record is now "
             + standing.fingerprint().brief()
             + ".",
-        "The substitution, its assessment, a section, a material or a document has changed, and nobody entitled has seen the change.",
+        "The substitution, its assessment, a section, a material or a document has changed, and"
+            + " nobody entitled has seen the change.",
         "Undo the change, or show it to the signer and add the new signature with covers: "
             + standing.fingerprint().brief()
             + ".",

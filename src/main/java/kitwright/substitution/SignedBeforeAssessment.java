@@ -1,32 +1,26 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where a signature is older than the assessment that it should rest on. */
 public final class SignedBeforeAssessment implements Rule {
-  private final Standings substitutions;
-
-  public SignedBeforeAssessment(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "signed-before-assessment";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     VoidSignatures.each(
-        substitutions,
+        Standings.on(day),
         Lack.BEFORE_ASSESSMENT,
-        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+        (standing, signature) -> out.add(finding(standing, signature, day.ledger())));
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {

@@ -1,31 +1,25 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where a structural substitution is signed by the person who proposed it. */
 public final class SignedByProposer implements Rule {
-  private final Standings substitutions;
-
-  public SignedByProposer(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "signed-by-proposer";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     VoidSignatures.each(
-        substitutions,
+        Standings.on(day),
         Lack.BY_PROPOSER,
-        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+        (standing, signature) -> out.add(finding(standing, signature, day.ledger())));
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {

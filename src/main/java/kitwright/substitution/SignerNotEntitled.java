@@ -1,32 +1,26 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where somebody has signed a substitution of a grade that they are not entitled to sign. */
 public final class SignerNotEntitled implements Rule {
-  private final Standings substitutions;
-
-  public SignerNotEntitled(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "signer-not-entitled";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     VoidSignatures.each(
-        substitutions,
+        Standings.on(day),
         Lack.NOT_ENTITLED,
-        (standing, signature) -> out.add(finding(standing, signature, ledger)));
+        (standing, signature) -> out.add(finding(standing, signature, day.ledger())));
   }
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
@@ -42,7 +36,8 @@ public final class SignerNotEntitled implements Rule {
             + standing.substitution().id()
             + ".",
         "The signature does not count, so the substitution is not approved.",
-        "Have it signed by somebody whose “may-sign” holds this grade; or, if they are entitled, say so there.",
+        "Have it signed by somebody whose “may-sign” holds this grade; or, if they are entitled,"
+            + " say so there.",
         List.of(standing.substitution().named()));
   }
 }

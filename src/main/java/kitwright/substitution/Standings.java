@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.assessment.Judging;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.SignOff;
@@ -14,6 +15,8 @@ import kitwright.value.Ref;
 
 /** How every substitution stands on a day. */
 public final class Standings {
+  private static final Facts.Fact<Standings> FACT = new Work();
+
   private final Map<String, Standing> byId;
   private final List<Standing> all;
   private final Map<String, List<Standing>> byShortage;
@@ -22,6 +25,18 @@ public final class Standings {
     this.byId = byId;
     this.all = List.copyOf(byId.values());
     this.byShortage = byShortage;
+  }
+
+  /** How every substitution stands, judged by what is recorded up to the end of the day. */
+  public static Standings on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Standings> {
+    @Override
+    protected Standings work(Facts day) {
+      return of(day.ledger(), Judging.on(day), day.day());
+    }
   }
 
   /**

@@ -1,33 +1,26 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
 import kitwright.value.Ref;
 
 /** Fires where a structural or systems substitution has no engineering assessment. */
 public final class SubstitutionUnassessed implements Rule {
-  private final Standings substitutions;
-
-  public SubstitutionUnassessed(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "substitution-unassessed";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    substitutions.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.verdict().isEmpty())
         .map(Standing::substitution)
         .filter(substitution -> substitution.grade() != Grade.FINISH)

@@ -1,11 +1,11 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -13,22 +13,16 @@ import kitwright.ledger.Substitution;
 
 /** Fires where nobody has signed a substitution. */
 public final class SubstitutionUnsigned implements Rule {
-  private final Standings substitutions;
-
-  public SubstitutionUnsigned(Standings substitutions) {
-    this.substitutions = substitutions;
-  }
-
   @Override
   public String name() {
     return "substitution-unsigned";
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    substitutions.all().stream()
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())
-        .forEach(standing -> out.add(finding(standing, ledger)));
+        .forEach(standing -> out.add(finding(standing, day.ledger())));
   }
 
   private Finding finding(Standing standing, Ledger ledger) {

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where a day is missing between two rows of the forecast. */
@@ -19,10 +19,10 @@ public final class ForecastGap implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     TreeMap<LocalDate, ForecastDay> rows = new TreeMap<>();
-    ledger.forecast().forEach(row -> rows.putIfAbsent(row.day(), row));
-    for (ForecastDay row : rows.tailMap(today).values()) {
+    day.ledger().forecast().forEach(row -> rows.putIfAbsent(row.day(), row));
+    for (ForecastDay row : rows.tailMap(day.day()).values()) {
       LocalDate next = row.day().plusDays(1);
       Map.Entry<LocalDate, ForecastDay> found = rows.higherEntry(row.day());
       if (found != null && !found.getKey().equals(next)) {

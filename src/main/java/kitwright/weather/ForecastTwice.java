@@ -7,8 +7,8 @@ import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 
 /** Fires where the forecast holds two rows for one day. */
@@ -19,9 +19,9 @@ public final class ForecastTwice implements Rule {
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
+  public void examine(Facts day, Findings out) {
     Set<LocalDate> seen = new HashSet<>();
-    ledger.forecast().stream()
+    day.ledger().forecast().stream()
         .filter(row -> !seen.add(row.day()))
         .forEach(row -> out.add(finding(row)));
   }

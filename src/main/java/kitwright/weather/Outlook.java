@@ -1,19 +1,20 @@
 package kitwright.weather;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Unit;
 
 /** The ledger's forecast in plain numbers; fires where a row contradicts itself and is left out. */
 public final class Outlook implements Rule {
+  private static final Facts.Fact<Forecast> FACT = new Work();
+
   private static final int COLDEST = -45;
   private static final int HOTTEST = 60;
 
@@ -23,17 +24,26 @@ public final class Outlook implements Rule {
   }
 
   /** The forecast; rows that contradict themselves are left out. */
-  public static Forecast of(Ledger ledger) {
-    return Forecast.of(
-        ledger.forecast().stream()
-            .filter(row -> fault(row).isEmpty())
-            .map(Outlook::plain)
-            .toList());
+  public static Forecast on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Forecast> {
+    @Override
+    protected Forecast work(Facts day) {
+      return Forecast.of(
+          day.ledger().forecast().stream()
+              .filter(row -> fault(row).isEmpty())
+              .map(Outlook::plain)
+              .toList());
+    }
   }
 
   @Override
-  public void examine(Ledger ledger, LocalDate today, Findings out) {
-    ledger.forecast().forEach(row -> fault(row).ifPresent(what -> out.add(finding(row, what))));
+  public void examine(Facts day, Findings out) {
+    day.ledger()
+        .forecast()
+        .forEach(row -> fault(row).ifPresent(what -> out.add(finding(row, what))));
   }
 
   private Finding finding(kitwright.ledger.ForecastDay row, String what) {

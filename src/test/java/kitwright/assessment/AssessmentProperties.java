@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import kitwright.Sample;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -49,7 +50,7 @@ class AssessmentProperties {
             METHODS.get(method),
             AMOUNTS.get(span));
     Ledger ledger = Sample.read(text, new Findings()).orElseThrow();
-    for (Result result : Assessments.of(ledger).all()) {
+    for (Result result : Assessments.on(Facts.of(ledger, Sample.TODAY)).all()) {
       for (Row row : result.rows()) {
         row.built().ifPresent(figure -> assertThat(figure.value()).isFinite());
         row.ratio().ifPresent(ratio -> assertThat(ratio).isFinite());

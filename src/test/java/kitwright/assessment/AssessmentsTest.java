@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.Sample;
 import kitwright.finding.Finding;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class AssessmentsTest {
   }
 
   private static Result result(String more) {
-    return Assessments.of(ledger(more)).all().get(0);
+    return Assessments.on(Facts.of(ledger(more), Sample.TODAY)).all().get(0);
   }
 
   private static double built(Result result, Measure measure) {
@@ -180,9 +181,17 @@ class AssessmentsTest {
         assessments:
           - {id: a, method: section, designed: beam, built: beam, require: {%s: 1.0}}
         """;
-    assertThat(Assessments.of(Sample.ledger(text.formatted("stiffness"))).all().get(0).verdict())
+    assertThat(
+            Assessments.on(Facts.of(Sample.ledger(text.formatted("stiffness")), Sample.TODAY))
+                .all()
+                .get(0)
+                .verdict())
         .matches(Verdict::passes);
-    Verdict moment = Assessments.of(Sample.ledger(text.formatted("moment"))).all().get(0).verdict();
+    Verdict moment =
+        Assessments.on(Facts.of(Sample.ledger(text.formatted("moment")), Sample.TODAY))
+            .all()
+            .get(0)
+            .verdict();
     assertThat(moment.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
     assertThat(moment.because()).contains("does not state its bending-strength");
   }

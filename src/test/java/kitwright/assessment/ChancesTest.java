@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.mechanics.scatter.Chance;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -187,7 +188,7 @@ class ChancesTest {
   /** Mean of the pin 1.086 of its least, two deviations more 1.194: 4.23 kN, 0.92 of the arm's. */
   @Test
   void aPinIsRatedOnTheMostItMayBear() {
-    Result result = Assessments.of(Sample.ledger(PINNED)).all().get(0);
+    Result result = Assessments.on(Facts.of(Sample.ledger(PINNED), Sample.TODAY)).all().get(0);
     assertThat(result.verdict().fails()).isTrue();
     assertThat(result.breaks().get(0).part()).isEqualTo("arm");
     assertThat(result.notes()).anyMatch(note -> note.contains("rated on the most"));

@@ -3,6 +3,7 @@ package kitwright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,7 +55,7 @@ class ConditionsTest {
   void aConditionIsComparedWithWhatIsBuilt(String condition, String outcome) {
     Ledger ledger = Sample.ledger(SECTIONS.formatted(condition));
     Verdict verdict =
-        Judging.of(ledger)
+        Judging.on(Facts.of(ledger, Sample.TODAY))
             .conditions()
             .apply(ledger.substitutions().get(0).signOffs().get(0).conditions().get(0));
     assertThat(verdict.outcome()).hasToString(outcome);

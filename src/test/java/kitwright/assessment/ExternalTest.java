@@ -3,6 +3,7 @@ package kitwright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +14,9 @@ class ExternalTest {
   private static Verdict verdict(String fields) {
     Ledger ledger =
         Sample.ledger("assessments: [{id: ext, method: external, %s}]".formatted(fields));
-    return Judging.of(ledger).assessments().apply(ledger.assessments().get(0));
+    return Judging.on(Facts.of(ledger, Sample.TODAY))
+        .assessments()
+        .apply(ledger.assessments().get(0));
   }
 
   private static final String SHOWN = "by: office, on: 2026-02-01, evidence: [{file: there/a.pdf}]";

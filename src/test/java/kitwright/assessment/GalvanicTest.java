@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,7 +28,8 @@ class GalvanicTest {
       """;
 
   private static List<String> cautions(String drawn, String made, String against) {
-    return Assessments.of(Sample.ledger(BOLTS.formatted(drawn, made, against)))
+    return Assessments.on(
+            Facts.of(Sample.ledger(BOLTS.formatted(drawn, made, against)), Sample.TODAY))
         .all()
         .get(0)
         .cautions();
@@ -94,7 +96,7 @@ class GalvanicTest {
         assessments:
           - {id: a, method: section, designed: bar, built: stiffened, require: {stiffness: 1.0}}
         """;
-    Result result = Assessments.of(Sample.ledger(text)).all().get(0);
+    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
     assertThat(result.cautions())
         .anySatisfy(
             caution ->

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -45,7 +46,9 @@ class SelfWeightTest {
       """;
 
   private static Result under(String load) {
-    return Assessments.of(Sample.ledger(BEAMS.formatted(load))).all().get(0);
+    return Assessments.on(Facts.of(Sample.ledger(BEAMS.formatted(load)), Sample.TODAY))
+        .all()
+        .get(0);
   }
 
   private static Row row(Result result, Measure measure) {
@@ -135,7 +138,9 @@ class SelfWeightTest {
   }
 
   private static Row deflection(String text) {
-    return row(Assessments.of(Sample.ledger(text)).all().get(0), Measure.DEFLECTION);
+    return row(
+        Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
+        Measure.DEFLECTION);
   }
 
   @Test
@@ -145,7 +150,7 @@ class SelfWeightTest {
             BEAMS
                 .formatted("support: simple")
                 .replace("800 kg/m3, E", "800 kg/m3, unconfirmed: [density], E"));
-    assertThat(Assessments.of(ledger).all().get(0).verdict().because())
+    assertThat(Assessments.on(Facts.of(ledger, Sample.TODAY)).all().get(0).verdict().because())
         .contains("the density of heavy not confirmed");
     Ledger without =
         Sample.ledger(
@@ -153,7 +158,8 @@ class SelfWeightTest {
                 .formatted("support: simple, force: 1 kN")
                 .replace(", self-weight: yes", "")
                 .replace("800 kg/m3, E", "800 kg/m3, unconfirmed: [density], E"));
-    assertThat(Assessments.of(without).all().get(0).verdict().passes()).isTrue();
+    assertThat(Assessments.on(Facts.of(without, Sample.TODAY)).all().get(0).verdict().passes())
+        .isTrue();
   }
 
   /**
@@ -167,7 +173,7 @@ class SelfWeightTest {
             .replace(
                 "require: {reserve: 1.0}",
                 "weak-link: {sacrificial: drawn, protected: made, margin: 1.1, breaks-at: 1 m}");
-    Result result = Assessments.of(Sample.ledger(text)).all().get(0);
+    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
     double weak = STRENGTH / (LIGHT * 2 * 2 / 2);
     double safe = STRENGTH / (HEAVY * 1 * 0.5 + LIGHT * 2 * 2);
     assertThat(row(result, Measure.LINK).built().orElseThrow().value())

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** What a sheet shows beside the results: coupling of a stack, thin faces, depth of a timber. */
@@ -20,7 +21,7 @@ class WorkingTest {
       """;
 
   private static Result result(String more) {
-    return Assessments.of(Sample.ledger(STUFF + more)).all().get(0);
+    return Assessments.on(Facts.of(Sample.ledger(STUFF + more), Sample.TODAY)).all().get(0);
   }
 
   private static Step step(Result result, int part, String what) {

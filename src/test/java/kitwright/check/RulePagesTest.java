@@ -17,8 +17,8 @@ import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.RulePage;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Rule;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -27,9 +27,15 @@ import org.junit.jupiter.api.TestFactory;
 class RulePagesTest {
   private static final Path PAGES = Path.of("src/main/resources/kitwright/rules");
 
-  /** Faults of files, not of records: shown by the tests of the ledger's folder. */
+  /** Faults of files, and of the program: no sample of a ledger shows them. */
   private static final Set<String> ABOUT_FILES =
-      Set.of("document-not-written", "file-unreadable", "link-not-followed", "template-broken");
+      Set.of(
+          "document-not-written",
+          "file-unreadable",
+          "link-not-followed",
+          "report-broken",
+          "rule-broken",
+          "template-broken");
 
   private static final Pattern SAMPLE = Pattern.compile("(?s)```yaml\\n(.*?)```");
   private static final Pattern TODAY = Pattern.compile("(?m)^Today: (\\S+)$");
@@ -74,12 +80,10 @@ class RulePagesTest {
     Optional<Ledger> ledger = Sample.read(yaml, out);
     ledger.ifPresent(
         read -> {
-          if (Check.rules(read, today).stream().anyMatch(each -> each.name().equals(rule))) {
+          if (Check.rules().stream().anyMatch(each -> each.name().equals(rule))) {
             assertThat(out.inOrder()).as("faults in reading the sample").isEmpty();
           }
-          for (Rule each : Check.rules(read, today)) {
-            each.examine(read, today, out);
-          }
+          Check.examine(Facts.of(read, today), out);
         });
     return out.inOrder().stream()
         .filter(finding -> finding.rule().equals(rule))

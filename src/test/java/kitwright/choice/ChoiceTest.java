@@ -6,13 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Assessments;
-import kitwright.assessment.Judging;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.money.Account;
-import kitwright.money.Spent;
-import kitwright.network.Plan;
-import kitwright.openmatter.Bearings;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -23,11 +18,7 @@ class ChoiceTest {
   }
 
   private static Choice choice(Ledger ledger, String shortage, LocalDate today) {
-    Assessments assessments = Assessments.of(ledger);
-    Bearings now =
-        Bearings.of(ledger, today, Plan.of(ledger, today), Judging.of(ledger, assessments));
-    Account account = Spent.asOf(ledger, today, now.shortages());
-    return Choice.of(now, account, assessments, new Ref(shortage, Place.wholeFile("test")))
+    return Choice.of(Facts.of(ledger, today), new Ref(shortage, Place.wholeFile("test")))
         .orElseThrow();
   }
 

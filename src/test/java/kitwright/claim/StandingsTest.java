@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
-import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,13 +29,7 @@ class StandingsTest {
   private static Standings standings(String yaml, String today) {
     Ledger ledger = Sample.ledger(yaml);
     LocalDate day = LocalDate.parse(today);
-    return Standings.of(
-        ledger,
-        kitwright.shortage.Standings.of(
-            ledger,
-            Positions.of(ledger, day),
-            kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day)),
-        day);
+    return Standings.on(Facts.of(ledger, day));
   }
 
   private static Standing claim(String more, String today) {
@@ -61,8 +54,9 @@ class StandingsTest {
   void aClaimComesAsFarAsTheRecordsOfTheDaySay(String today, String state) {
     Standing standing =
         claim(
-            "sent: 2026-01-26, reply-by: 2026-02-09, settled: {on: 2026-02-20, how: credited}, "
-                + "events: [{on: 2026-02-12, what: disputed}, {on: 2026-02-03, what: acknowledged}, {on: 2026-02-10, what: answered}]",
+            "sent: 2026-01-26, reply-by: 2026-02-09, settled: {on: 2026-02-20, how: credited},"
+                + " events: [{on: 2026-02-12, what: disputed}, {on: 2026-02-03, what:"
+                + " acknowledged}, {on: 2026-02-10, what: answered}]",
             today);
     assertThat(standing.state()).hasToString(state);
   }
@@ -80,7 +74,8 @@ class StandingsTest {
     assertThat(claim("reply-by: 2026-02-09", "2026-03-02").daysLeft()).isEmpty();
     assertThat(
             claim(
-                    "sent: 2026-01-26, reply-by: 2026-02-09, events: [{on: 2026-02-20, what: answered}]",
+                    "sent: 2026-01-26, reply-by: 2026-02-09, events: [{on: 2026-02-20, what:"
+                        + " answered}]",
                     "2026-03-02")
                 .isOverdue())
         .isFalse();
@@ -103,8 +98,10 @@ class StandingsTest {
     Standings all =
         standings(
             RECORDS
-                + "  - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: stave-s, qty: 3 m}]}\n"
-                + "claims: [{id: c1, against: kit-maker, shortages: [s1], remedy: replacement, sent: 2026-01-26}]",
+                + "  - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: stave-s,"
+                + " qty: 3 m}]}\n"
+                + "claims: [{id: c1, against: kit-maker, shortages: [s1], remedy: replacement,"
+                + " sent: 2026-01-26}]",
             "2026-03-02");
     assertThat(all.all().get(0).lines().get(0).owed()).hasToString("1 m");
   }
@@ -136,13 +133,7 @@ class StandingsTest {
                 + "claims: [{id: c1, against: kit-maker, shortages: [%s], remedy: credit}]"
                     .formatted(shortage));
     LocalDate day = LocalDate.parse(today);
-    kitwright.shortage.Standings shortages =
-        kitwright.shortage.Standings.of(
-            ledger,
-            Positions.of(ledger, day),
-            kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day));
-    Standings claims = Standings.of(ledger, shortages, day);
-    assertThat(Sample.findings(new ClaimDraftUnsent(claims, shortages), ledger, day))
+    assertThat(Sample.findings(new ClaimDraftUnsent(), ledger, day))
         .singleElement()
         .satisfies(finding -> assertThat(finding.what()).isEqualTo("The claim c1 " + told));
   }

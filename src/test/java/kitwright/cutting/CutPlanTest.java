@@ -10,6 +10,7 @@ import kitwright.cutting.solve.Effort;
 import kitwright.cutting.solve.PanelVerify;
 import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +21,7 @@ class CutPlanTest {
   private static CutPlan plan(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
     Cut cut = ledger.cuts().get(0);
-    Positions positions = Positions.of(ledger, TODAY);
+    Positions positions = Positions.on(Facts.of(ledger, TODAY));
     assertThat(CutFaults.of(cut, ledger, positions)).isEmpty();
     CutPlan plan = CutPlan.of(cut, ledger, positions, Effort.steps(5_000_000));
     plan.lengths()

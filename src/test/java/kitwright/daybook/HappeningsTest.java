@@ -1,15 +1,15 @@
 package kitwright.daybook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.LocalDate;
 import kitwright.Sample;
 import kitwright.assessment.Judging;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.substitution.Release;
 import kitwright.substitution.Standings;
 import org.junit.jupiter.api.Test;
+import static org.assertj.core.api.Assertions.assertThat;
 
 class HappeningsTest {
   private static final Ledger LEDGER =
@@ -51,7 +51,7 @@ class HappeningsTest {
           """);
 
   private static Release release(LocalDate day) {
-    return Release.of(Standings.of(LEDGER, Judging.of(LEDGER), day));
+    return Release.on(Facts.of(LEDGER, day));
   }
 
   @Test

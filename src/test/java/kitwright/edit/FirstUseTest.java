@@ -9,6 +9,7 @@ import java.util.Map;
 import kitwright.check.Check;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
@@ -59,7 +60,7 @@ class FirstUseTest {
             .map(file -> new SourceFile(file.getKey(), file.getValue()))
             .toList();
     Ledger ledger = LedgerReader.read(sources, paths -> Map.of(), out).orElseThrow();
-    Check.examine(ledger, TODAY, out);
+    Check.examine(Facts.of(ledger, TODAY), out);
     return out.inOrder().stream().map(Finding::rule).toList();
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import kitwright.check.Check;
 import kitwright.finding.Findings;
 import kitwright.ledger.EvidenceFile;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
@@ -26,9 +27,9 @@ class StarterTest {
   void readsAndChecksCleanlyFromTheDayItIsStarted(LocalDate today) {
     Findings out = new Findings();
     Ledger ledger = read(Starter.files("Dunlin", today), out);
-    Check.examine(ledger, today, out);
+    Check.examine(Facts.of(ledger, today), out);
     assertThat(out.inOrder()).isEmpty();
-    Check.examine(ledger, today.plusDays(60), out);
+    Check.examine(Facts.of(ledger, today.plusDays(60)), out);
     assertThat(out.inOrder()).isEmpty();
   }
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
 import net.jqwik.api.ForAll;
@@ -24,11 +25,12 @@ class PositionProperties {
                     "  - {id: d%d, received: %s, from: kit-maker, counted: [{item: cleat, qty: %d}]}%n"
                         .formatted(i, LocalDate.of(2026, 1, 6).plusDays(i), counts.get(i)))
             .collect(Collectors.joining());
-    return Positions.of(
-            Sample.ledger(
-                "kit: [{id: cleat, what: cleat, qty: %d}]%ndeliveries:%n".formatted(promised)
-                    + deliveries),
-            Sample.TODAY)
+    return Positions.on(
+            Facts.of(
+                Sample.ledger(
+                    "kit: [{id: cleat, what: cleat, qty: %d}]%ndeliveries:%n".formatted(promised)
+                        + deliveries),
+                Sample.TODAY))
         .all()
         .get(0);
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
@@ -20,14 +21,14 @@ class PositionsTest {
 
   private static Position position(String yaml, String id, String day) {
     Ledger ledger = Sample.ledger(KIT + yaml);
-    return Positions.of(ledger, LocalDate.parse(day)).all().stream()
+    return Positions.on(Facts.of(ledger, LocalDate.parse(day))).all().stream()
         .filter(each -> each.item().id().equals(id))
         .findFirst()
         .orElseThrow();
   }
 
   private static StockPosition stock(String yaml) {
-    return Positions.of(Sample.ledger(yaml), Sample.TODAY).allStock().iterator().next();
+    return Positions.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).allStock().iterator().next();
   }
 
   @Test
@@ -67,7 +68,8 @@ class PositionsTest {
   void nothingFoundIsCountedToo() {
     Position position =
         position(
-            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: cleat, qty: 0}]}]",
+            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: cleat,"
+                + " qty: 0}]}]",
             "cleat",
             "2026-03-02");
     assertThat(position.isCounted()).isTrue();
@@ -79,7 +81,8 @@ class PositionsTest {
     // 14 m less 10 ft: a foot is 0.3048 m exactly (NIST SP 811, 2008, Appendix B.8).
     Position position =
         position(
-            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10 ft}]}]",
+            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s,"
+                + " qty: 10 ft}]}]",
             "stave-s",
             "2026-03-02");
     assertThat(position.missing()).isEqualTo(Quantity.of("10.952", Unit.M));
@@ -89,7 +92,8 @@ class PositionsTest {
   void anAmountThatDoesNotConvertIsLeftOut() {
     Position position =
         position(
-            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 9}]}]",
+            "deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s,"
+                + " qty: 9}]}]",
             "stave-s",
             "2026-03-02");
     assertThat(position.isCounted()).isFalse();

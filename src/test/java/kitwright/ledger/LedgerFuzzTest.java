@@ -56,7 +56,7 @@ class LedgerFuzzTest {
     SourceFile build =
         new SourceFile("0.yaml", "build: {name: Wherry, currency: EUR, started: 2026-01-05}\n");
     LedgerReader.read(List.of(build, changed), paths -> Map.of(), faults)
-        .ifPresent(ledger -> Check.examine(ledger, Sample.TODAY, faults));
+        .ifPresent(ledger -> Check.examine(Facts.of(ledger, Sample.TODAY), faults));
   }
 
   private static void assertPlaced(String seed, Finding fault, SourceFile file) {

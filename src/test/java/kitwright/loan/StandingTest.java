@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,7 +16,7 @@ class StandingTest {
     String yaml =
         "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good%s}]"
             .formatted(more);
-    return Standing.all(Sample.ledger(yaml), LocalDate.parse(today)).get(0);
+    return Standing.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today))).get(0);
   }
 
   @ParameterizedTest
@@ -59,10 +60,12 @@ class StandingTest {
   @Test
   void aToolBorrowedLaterIsNotThereYet() {
     assertThat(
-            Standing.all(
-                Sample.ledger(
-                    "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good}]"),
-                LocalDate.of(2026, 1, 31)))
+            Standing.on(
+                Facts.of(
+                    Sample.ledger(
+                        "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01,"
+                            + " condition: good}]"),
+                    LocalDate.of(2026, 1, 31))))
         .isEqualTo(List.of());
   }
 }

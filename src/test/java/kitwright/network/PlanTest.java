@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.util.Map;
 import kitwright.Sample;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +16,7 @@ class PlanTest {
   private static final LocalDate MONDAY = Sample.TODAY;
 
   private static Plan plan(String tasks) {
-    return Plan.of(Sample.ledger(tasks), MONDAY);
+    return Plan.on(Facts.of(Sample.ledger(tasks), MONDAY));
   }
 
   private static LocalDate starts(Plan plan, String task) {
@@ -88,7 +89,7 @@ class PlanTest {
     Findings faults = new Findings();
     Ledger ledger = Sample.read(Map.copyOf(files), faults).orElseThrow();
     assertThat(faults.inOrder()).isEmpty();
-    return Plan.of(ledger, MONDAY);
+    return Plan.on(Facts.of(ledger, MONDAY));
   }
 
   @Test
@@ -168,7 +169,7 @@ class PlanTest {
           - {id: b, what: Plank, takes: 1 d, after: [a]}
           - {id: c, what: Fair, takes: 1 d, after: [b]}
         """;
-    assertThat(Sample.findings(new TaskCycle(plan(ring)), ring))
+    assertThat(Sample.findings(new TaskCycle(), ring))
         .singleElement()
         .satisfies(
             finding -> assertThat(finding.what()).contains("“Bevel” → “Plank” → “Fair” → “Bevel”"));

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.network.Plan;
 import org.junit.jupiter.api.Test;
 
 /** What is open, by when, for whom. Sample's today is Monday, 2 March 2026. */
@@ -19,7 +21,7 @@ class OpenMattersTest {
       """;
 
   private static OpenMatters open(String yaml) {
-    return OpenMatters.of(Sample.ledger(yaml), Sample.TODAY);
+    return OpenMatters.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
   }
 
   private static OpenMatter only(String yaml, OpenMatter.Sort sort) {
@@ -127,7 +129,8 @@ class OpenMattersTest {
     OpenMatter matter =
         only(
             WORK
-                + "deliveries: [{id: d, expected: 2026-03-20, from: kit-maker, packed: [{item: cleat, qty: 2}]}]\n",
+                + "deliveries: [{id: d, expected: 2026-03-20, from: kit-maker, packed: [{item:"
+                + " cleat, qty: 2}]}]\n",
             OpenMatter.Sort.DELIVERY);
     assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
     assertThat(matter.comesTooLate()).isTrue();
@@ -136,7 +139,8 @@ class OpenMattersTest {
   @Test
   void aToolIsOpenWhereTheWorkNeedsItLongerThanAgreed() {
     String tool =
-        "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due: %s, condition: fine, needed-for: [bond]}]\n";
+        "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due: %s, condition: fine,"
+            + " needed-for: [bond]}]\n";
     OpenMatter matter = only(WORK + tool.formatted("2026-03-06"), OpenMatter.Sort.TOOL);
     assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("bond");
     assertThat(matter.next()).contains("ask Pell for 2026-03-10");
@@ -182,18 +186,18 @@ class OpenMattersTest {
     Ledger ledger =
         Sample.ledger(
             "tasks: [{id: a, what: A, takes: 1 d, started: 2026-02-02, finished: 2026-02-03}]\n");
-    assertThat(OpenMatters.of(ledger, Sample.TODAY).all()).isEmpty();
-    assertThat(OpenMatters.of(Sample.ledger("rates: []\n"), Sample.TODAY).of("task a"))
+    assertThat(OpenMatters.on(Facts.of(ledger, Sample.TODAY)).all()).isEmpty();
+    assertThat(OpenMatters.on(Facts.of(Sample.ledger("rates: []\n"), Sample.TODAY)).of("task a"))
         .isEqualTo(Optional.empty());
   }
 
   @Test
   void readyIsWhatLacksNothing() {
-    Bearings now = Bearings.of(Sample.ledger(WORK), Sample.TODAY);
-    assertThat(Readiness.of(now.plan().task("fair").orElseThrow(), now).isReady()).isTrue();
-    assertThat(Readiness.of(now.plan().task("bond").orElseThrow(), now).lacks())
+    Facts now = Facts.of(Sample.ledger(WORK), Sample.TODAY);
+    assertThat(Readiness.of(Plan.on(now).task("fair").orElseThrow(), now).isReady()).isTrue();
+    assertThat(Readiness.of(Plan.on(now).task("bond").orElseThrow(), now).lacks())
         .containsExactly("“Fair the hull” comes before");
-    assertThat(Readiness.of(now.plan().task("side").orElseThrow(), now).lacks())
+    assertThat(Readiness.of(Plan.on(now).task("side").orElseThrow(), now).lacks())
         .containsExactly("bronze cleat not counted", "saw not here");
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Locale;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
@@ -24,7 +25,7 @@ class BudgetPictureTest {
               - {id: p, on: 2026-02-28, line: a, what: wood, amount: 300, state: paid}
               - {id: o, on: 2026-03-01, line: a, what: glue, amount: 55, state: ordered}
             """);
-    Account account = Situation.of(ledger, LocalDate.of(2026, 3, 2)).account();
+    Account account = Account.on(Facts.of(ledger, LocalDate.of(2026, 3, 2)));
     String svg = BudgetPicture.of(ledger, account, CostRange.of(ledger, account)).text();
     assertThat(svg.lines().filter(line -> line.contains("with ordered")))
         .singleElement()
@@ -43,7 +44,7 @@ class BudgetPictureTest {
               - {id: r, on: 2026-02-10, line: a, what: wood back, amount: 40, state: refunded, refunds: p}
               - {id: o, on: 2026-02-20, line: a, what: glue, amount: 55, state: ordered}
             """);
-    Account account = Situation.of(ledger, LocalDate.of(2026, 3, 2)).account();
+    Account account = Account.on(Facts.of(ledger, LocalDate.of(2026, 3, 2)));
     String svg = BudgetPicture.of(ledger, account, CostRange.of(ledger, account)).text();
     assertThat(svg)
         .contains(

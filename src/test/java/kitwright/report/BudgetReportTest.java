@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 class BudgetReportTest {
@@ -45,7 +46,7 @@ class BudgetReportTest {
   void explainsEveryOverrunOfTheDemonstrationToTheCent() {
     String markdown =
         Told.markdown(
-            new BudgetReport().sheets(Situation.of(Told.demonstration(), Told.SUNDAY)).get(0));
+            new BudgetReport().sheets(Facts.of(Told.demonstration(), Told.SUNDAY)).get(0));
     List<List<List<String>>> causes =
         Told.tables(markdown).stream().filter(t -> t.get(0).get(0).equals("Cause")).toList();
     assertThat(causes).hasSize(2);

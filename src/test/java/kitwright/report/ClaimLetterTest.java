@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 class ClaimLetterTest {
@@ -44,8 +45,9 @@ class ClaimLetterTest {
       """;
 
   private static String letter(LocalDate today) {
-    Situation now = Situation.of(Sample.ledger(YAML), today);
-    return Told.markdown(ClaimLetter.of(now.claims().of("c1").orElseThrow(), now));
+    Facts now = Facts.of(Sample.ledger(YAML), today);
+    return Told.markdown(
+        ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
   }
 
   private static final String LETTER = letter(Sample.TODAY);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 class CountSheetReportTest {
@@ -25,7 +26,7 @@ class CountSheetReportTest {
     List<Sheet> sheets =
         new CountSheetReport()
             .sheets(
-                Situation.of(
+                Facts.of(
                     Sample.ledger(
                         KIT
                             + """

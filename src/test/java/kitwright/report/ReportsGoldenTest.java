@@ -5,18 +5,19 @@ import java.util.Set;
 import kitwright.Golden;
 import kitwright.claim.Standing;
 import kitwright.daybook.Week;
+import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay.Audience;
 import org.junit.jupiter.api.Test;
 
 /** Every document on the demonstration, on Sunday 29 March 2026. */
 class ReportsGoldenTest {
-  private static final Situation NOW = Situation.of(Told.demonstration(), Told.SUNDAY);
+  private static final Facts NOW = Facts.of(Told.demonstration(), Told.SUNDAY);
 
   @Test
   void everyDocumentReadsAsItDid() {
     Set<String> names = new HashSet<>();
     Reports.all().forEach(report -> report.sheets(NOW).forEach(sheet -> check(sheet, names)));
-    for (Standing claim : NOW.claims().all()) {
+    for (Standing claim : kitwright.claim.Standings.on(NOW).all()) {
       check(ClaimLetter.of(claim, NOW), names);
     }
     for (Audience audience : Audience.values()) {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.Sample;
 import kitwright.daybook.Week;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay.Audience;
 import org.commonmark.node.HtmlBlock;
@@ -29,26 +30,29 @@ class ReportsTest {
     Report letters =
         new Other(
             "letters",
-            now -> now.claims().all().stream().map(c -> ClaimLetter.of(c, now)).toList());
+            now ->
+                kitwright.claim.Standings.on(now).all().stream()
+                    .map(c -> ClaimLetter.of(c, now))
+                    .toList());
     Report weeks =
         new Other(
             "weeks",
             now ->
                 Stream.of(Audience.values())
-                    .map(each -> WeekReport.of(now.ledger(), Week.ending(now.today()), each))
+                    .map(each -> WeekReport.of(now.ledger(), Week.ending(now.day()), each))
                     .toList());
     return Stream.concat(Reports.all().stream(), Stream.of(letters, weeks));
   }
 
   /** Documents that have a command of their own. */
-  private record Other(String name, Function<Situation, List<Sheet>> all) implements Report {
+  private record Other(String name, Function<Facts, List<Sheet>> all) implements Report {
     @Override
     public String does() {
       return name;
     }
 
     @Override
-    public List<Sheet> sheets(Situation now) {
+    public List<Sheet> sheets(Facts now) {
       return all.apply(now);
     }
   }
@@ -63,7 +67,7 @@ class ReportsTest {
   @ParameterizedTest
   @MethodSource("reports")
   void readBackAsTablesOfEvenRows(Report report) {
-    for (Sheet sheet : report.sheets(Situation.of(DEMONSTRATION, Told.SUNDAY))) {
+    for (Sheet sheet : report.sheets(Facts.of(DEMONSTRATION, Told.SUNDAY))) {
       String markdown = Told.markdown(sheet);
       assertThat(Told.tables(markdown)).as(sheet.file()).isNotEmpty();
       assertThat(Told.tables(markdown))
@@ -104,7 +108,7 @@ class ReportsTest {
   }
 
   private static List<String> texts(Report report, Ledger ledger) {
-    return report.sheets(Situation.of(ledger, Told.SUNDAY)).stream().map(Told::markdown).toList();
+    return report.sheets(Facts.of(ledger, Told.SUNDAY)).stream().map(Told::markdown).toList();
   }
 
   /** Tables with their sizes, where pictures lie, and every block that is no text. */

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import kitwright.Sample;
 import kitwright.document.Templates;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -41,7 +42,7 @@ final class Told {
 
   /** The only document of a report on a sample, on {@link Sample#TODAY}. */
   static String markdown(Report report, String yaml) {
-    List<Sheet> sheets = report.sheets(Situation.of(Sample.ledger(yaml), Sample.TODAY));
+    List<Sheet> sheets = report.sheets(Facts.of(Sample.ledger(yaml), Sample.TODAY));
     assertThat(sheets).hasSize(1);
     return markdown(sheets.get(0));
   }

@@ -4,14 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Assessments;
-import kitwright.assessment.Judging;
 import kitwright.choice.Choice;
 import kitwright.choice.Spars;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.money.Spent;
-import kitwright.network.Plan;
-import kitwright.openmatter.Bearings;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -26,17 +22,8 @@ class WaysToldTest {
 
   private static WaysTold told(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
-    Assessments assessments = Assessments.of(ledger);
-    Bearings now =
-        Bearings.of(
-            ledger, Sample.TODAY, Plan.of(ledger, Sample.TODAY), Judging.of(ledger, assessments));
-    return WaysTold.of(
-        Choice.of(
-                now,
-                Spent.asOf(ledger, Sample.TODAY, now.shortages()),
-                assessments,
-                new Ref("short", Place.wholeFile("test")))
-            .orElseThrow());
+    Ref shortage = new Ref("short", Place.wholeFile("test"));
+    return WaysTold.of(Choice.of(Facts.of(ledger, Sample.TODAY), shortage).orElseThrow());
   }
 
   private static List<String> row(String name) {

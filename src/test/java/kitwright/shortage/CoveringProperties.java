@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
-import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -42,10 +41,7 @@ class CoveringProperties {
   }
 
   private static Standings standings(Ledger ledger, LocalDate day) {
-    return Standings.of(
-        ledger,
-        Positions.of(ledger, day),
-        kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day));
+    return Standings.on(Facts.of(ledger, day));
   }
 
   @Property(tries = 80)

@@ -4,26 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
-import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.network.Plan;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 
 /** Needs against what is there and comes. Sample's today is Monday, 2 March 2026. */
 class LookAheadTest {
   static LookAhead ahead(Ledger ledger, Late late) {
-    Positions positions = Positions.of(ledger, Sample.TODAY);
-    var substitutions =
-        kitwright.substitution.Standings.of(ledger, Judging.of(ledger), Sample.TODAY);
-    return LookAhead.of(
-        ledger,
-        Plan.of(ledger, Sample.TODAY),
-        positions,
-        Standings.of(ledger, positions, substitutions),
-        substitutions,
-        late);
+    return LookAhead.on(Facts.of(ledger, Sample.TODAY), late);
   }
 
   private static LookAhead ahead(String yaml) {
@@ -45,7 +34,8 @@ class LookAheadTest {
       """;
 
   private static final String COUNTED =
-      "deliveries: [{id: d1, received: 2026-02-20, from: kit-maker, counted: [{item: stave, qty: 8 m}]}";
+      "deliveries: [{id: d1, received: 2026-02-20, from: kit-maker, counted: [{item: stave, qty: 8"
+          + " m}]}";
 
   @Test
   void theFirstNeedIsServedFirst() {

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
-import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -26,15 +25,13 @@ class StandingsTest {
           decided: {option: buy, on: 2026-01-25, by: nora}
       """;
   private static final String FIRST_CRATE =
-      "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10 m}]}\n";
+      "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10"
+          + " m}]}\n";
 
   private static Standings standings(String yaml, String today) {
     Ledger ledger = Sample.ledger(yaml);
     LocalDate day = LocalDate.parse(today);
-    return Standings.of(
-        ledger,
-        Positions.of(ledger, day),
-        kitwright.substitution.Standings.of(ledger, Judging.of(ledger), day));
+    return Standings.on(Facts.of(ledger, day));
   }
 
   private static Standing shortage(String more, String today) {
@@ -62,11 +59,7 @@ class StandingsTest {
   @Test
   void whatIsFoundTodayIsNotSoManyDaysOld() {
     String found = FOUND.replace("2026-01-24", "2026-03-02");
-    assertThat(
-            Sample.findings(
-                new ShortageUnclaimed(standings(found, "2026-03-02")),
-                Sample.ledger(found),
-                Sample.TODAY))
+    assertThat(Sample.findings(new ShortageUnclaimed(), Sample.ledger(found), Sample.TODAY))
         .singleElement()
         .satisfies(each -> assertThat(each.what()).startsWith("Found short today and in no claim"));
   }
@@ -102,7 +95,8 @@ class StandingsTest {
   void aDeliveryNoteOnItsWayIsAPromise() {
     Standing standing =
         shortage(
-            "deliveries: [{id: d2, expected: 2026-04-16, from: kit-maker, packed: [{item: stave-s, qty: 4 m}]}]");
+            "deliveries: [{id: d2, expected: 2026-04-16, from: kit-maker, packed: [{item: stave-s,"
+                + " qty: 4 m}]}]");
     assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 4, 16));
   }
 
@@ -112,7 +106,8 @@ class StandingsTest {
         shortage(
             "deliveries:\n"
                 + FIRST_CRATE
-                + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s, qty: 4 m, damaged: 1 m}]}\n");
+                + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s,"
+                + " qty: 4 m, damaged: 1 m}]}\n");
     assertThat(standing.isOpen()).isTrue();
     assertThat(standing.open()).hasToString("1 m");
     assertThat(standing.covered(Cover.How.DELIVERED)).hasToString("3 m");
@@ -169,7 +164,8 @@ class StandingsTest {
   @Test
   void anApprovedSubstitutionCoversWhatItReplaces() {
     String substitution =
-        "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, why: here, grade: finish%s}]%n";
+        "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, why: here,"
+            + " grade: finish%s}]%n";
     assertThat(shortage(substitution.formatted("")).open()).hasToString("4 m");
     Standing standing =
         shortage(substitution.formatted(", sign-offs: [{by: nora, on: 2026-02-12}]"));
@@ -186,7 +182,8 @@ class StandingsTest {
   @Test
   void whatWasBoughtCoversItOnceItIsHere() {
     String spend =
-        "spending: [{id: larch, on: 2026-02-10, line: spars, what: staves, amount: 60 EUR, because: short, %s}]%n";
+        "spending: [{id: larch, on: 2026-02-10, line: spars, what: staves, amount: 60 EUR, because:"
+            + " short, %s}]%n";
     assertThat(shortage(spend.formatted("state: paid, item: stave-s")).coveredOn())
         .contains(LocalDate.of(2026, 2, 10));
     assertThat(shortage(spend.formatted("state: paid, qty: 3 m")).open()).hasToString("1 m");
@@ -203,7 +200,8 @@ class StandingsTest {
   void aThingThatTheShortageOnlyCausedDoesNotCoverIt() {
     assertThat(
             shortage(
-                    "spending: [{id: knives, on: 2026-02-10, line: tools, what: planer knives, amount: 46 EUR, state: paid, because: short}]")
+                    "spending: [{id: knives, on: 2026-02-10, line: tools, what: planer knives,"
+                        + " amount: 46 EUR, state: paid, because: short}]")
                 .open())
         .hasToString("4 m");
   }
@@ -252,8 +250,10 @@ class StandingsTest {
                 FOUND
                     + "deliveries:\n"
                     + FIRST_CRATE
-                    + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item: stave-s, qty: 1 m}]}\n"
-                    + "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 2 m}, why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]\n",
+                    + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item:"
+                    + " stave-s, qty: 1 m}]}\n"
+                    + "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 2 m},"
+                    + " why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]\n",
                 "2026-03-02")
             .balance(new Ref("stave-s", kitwright.value.Place.wholeFile("")))
             .orElseThrow();
@@ -296,7 +296,8 @@ class StandingsTest {
   void noticeRunsFromReceipt() {
     String yaml =
         FOUND
-            + "parties: [{id: kit-maker, name: Redshank, role: supplier, notice: 14 d}, {id: nora, name: Nora, role: builder}]\n"
+            + "parties: [{id: kit-maker, name: Redshank, role: supplier, notice: 14 d}, {id: nora,"
+            + " name: Nora, role: builder}]\n"
             + "deliveries:\n"
             + FIRST_CRATE;
     Ledger ledger = Sample.ledger(yaml);

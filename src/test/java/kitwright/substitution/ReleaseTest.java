@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
+import kitwright.ledger.Facts;
 import kitwright.finding.Finding;
 import kitwright.ledger.Ledger;
 import kitwright.value.Place;
@@ -36,12 +36,12 @@ class ReleaseTest {
   }
 
   private static Standings standings(Ledger ledger) {
-    return Standings.of(ledger, Judging.of(ledger), Sample.TODAY);
+    return Standings.on(Facts.of(ledger, Sample.TODAY));
   }
 
   private static boolean mayClose(Ledger ledger, String task) {
     Ref ref = new Ref(task, new Place("sample.yaml", 1, 1, 1, 1));
-    return Release.of(standings(ledger)).isGiven(ledger.task(ref).orElseThrow());
+    return Release.on(Facts.of(ledger, Sample.TODAY)).isGiven(ledger.task(ref).orElseThrow());
   }
 
   private static HoldPoint.State hold(Ledger ledger) {
@@ -50,7 +50,7 @@ class ReleaseTest {
 
   private static Finding passed(Ledger ledger) {
     List<Finding> found =
-        Sample.findings(new HoldPointPassed(standings(ledger)), ledger, Sample.TODAY);
+        Sample.findings(new HoldPointPassed(), ledger, Sample.TODAY);
     assertThat(found).hasSize(1);
     return found.get(0);
   }

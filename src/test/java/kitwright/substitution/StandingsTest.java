@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +24,7 @@ class StandingsTest {
                 + "substitutions:\n  - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, "
                 + substitution
                 + "}\n");
-    return Standings.of(ledger, Judging.of(ledger), LocalDate.parse(today)).all().get(0);
+    return Standings.on(Facts.of(ledger, LocalDate.parse(today))).all().get(0);
   }
 
   private static Standing standing(String before, String substitution) {
@@ -46,8 +46,7 @@ class StandingsTest {
         Sample.ledger(
             "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade:"
                 + " structural, assessment: lost}]\n");
-    var unassessed =
-        new SubstitutionUnassessed(Standings.of(ledger, Judging.of(ledger), Sample.TODAY));
+    var unassessed = new SubstitutionUnassessed();
     var finding = Sample.findings(unassessed, ledger, Sample.TODAY).get(0);
     assertThat(finding.what()).endsWith("has no assessment that can be read: “lost”.");
     assertThat(finding.mend()).startsWith("Mend what is wrong with “lost”, or record it");
@@ -190,7 +189,7 @@ class StandingsTest {
         ---
         """;
     Ledger ledger = Sample.ledger(yaml);
-    HoldPoint hold = Standings.of(ledger, Judging.of(ledger), Sample.TODAY).all().get(0).hold();
+    HoldPoint hold = Standings.on(Facts.of(ledger, Sample.TODAY)).all().get(0).hold();
     assertThat(hold.state()).isEqualTo(HoldPoint.State.PASSED);
     assertThat(hold.begun()).contains(LocalDate.of(2026, 2, 10));
   }
@@ -220,7 +219,7 @@ class StandingsTest {
               - {id: a, for: s1, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
               - {id: b, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
             """);
-    Standings all = Standings.of(ledger, Judging.of(ledger), Sample.TODAY);
+    Standings all = Standings.on(Facts.of(ledger, Sample.TODAY));
     assertThat(ids(all.answering("s1"))).containsExactly("a");
     assertThat(ids(all.answering("s2"))).containsExactly("b");
   }
