@@ -36,8 +36,7 @@ final class CrewWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger()),
-            Ahead.on(
-                week.last(), now.ledger(), now.ledger().log(), Release.on(now)),
+            Ahead.on(week.last(), now.ledger(), now.ledger().log(), Release.on(now)),
             Optional::of);
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());

@@ -1,15 +1,14 @@
 package kitwright.daybook;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.LocalDate;
 import kitwright.Sample;
-import kitwright.assessment.Judging;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.substitution.Release;
-import kitwright.substitution.Standings;
 import org.junit.jupiter.api.Test;
-import static org.assertj.core.api.Assertions.assertThat;
 
 class HappeningsTest {
   private static final Ledger LEDGER =

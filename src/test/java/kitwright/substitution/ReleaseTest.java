@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
-import kitwright.ledger.Facts;
 import kitwright.finding.Finding;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Place;
 import kitwright.value.Ref;
@@ -49,8 +49,7 @@ class ReleaseTest {
   }
 
   private static Finding passed(Ledger ledger) {
-    List<Finding> found =
-        Sample.findings(new HoldPointPassed(), ledger, Sample.TODAY);
+    List<Finding> found = Sample.findings(new HoldPointPassed(), ledger, Sample.TODAY);
     assertThat(found).hasSize(1);
     return found.get(0);
   }
