@@ -1,17 +1,15 @@
 package kitwright.cutting.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.fail;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
+import kitwright.OutsideProgram;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,21 +31,9 @@ class GlpkIT {
   /** One part to be cut from a strip. */
   private record Item(long down, long over) {}
 
-  @BeforeAll
-  static void theSolverIsThere() {
-    boolean there =
-        List.of(System.getenv("PATH").split(":")).stream()
-            .anyMatch(p -> Files.isExecutable(Path.of(p, "glpsol")));
-    if (!there) {
-      String message =
-          "NO REFEREE FOR CUT PLANS: the program glpsol is not here, so cut plans were NOT compared"
-              + " with it. Install the Debian package glpk-utils.";
-      System.err.println("\n*** " + message + " ***\n");
-      if (System.getenv("CI") != null) {
-        fail(message);
-      }
-      Assumptions.abort(message);
-    }
+  @BeforeEach
+  void theSolverIsThere() {
+    OutsideProgram.needed("glpsol", "glpk-utils");
   }
 
   // Of the first thirty draws five are left out, which take glpsol more than a second.

@@ -2,7 +2,6 @@ package kitwright.mechanics.beam;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,12 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import kitwright.OutsideProgram;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
 import kitwright.mechanics.load.BeamCase;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,21 +47,9 @@ class CalculixIT {
     return new BeamMaterial(name, kind, 500, elastic, Strength.unknown());
   }
 
-  @BeforeAll
-  static void theSolverIsThere() {
-    boolean there =
-        List.of(System.getenv("PATH").split(":")).stream()
-            .anyMatch(p -> Files.isExecutable(Path.of(p, "ccx")));
-    if (!there) {
-      String message =
-          "NO FINITE-ELEMENT REFEREE: the program ccx is not here, so beam theory was NOT compared"
-              + " with it. Install the Debian package calculix-ccx.";
-      System.err.println("\n*** " + message + " ***\n");
-      if (System.getenv("CI") != null) {
-        fail(message);
-      }
-      Assumptions.abort(message);
-    }
+  @BeforeEach
+  void theSolverIsThere() {
+    OutsideProgram.needed("ccx", "calculix-ccx");
   }
 
   @Test

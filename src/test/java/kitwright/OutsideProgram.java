@@ -1,0 +1,35 @@
+package kitwright;
+
+import static org.assertj.core.api.Assertions.fail;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * A program that referees ours. Asked for before each test, so that every case not compared counts
+ * as one skipped; in CI its absence fails.
+ */
+public final class OutsideProgram {
+  private OutsideProgram() {}
+
+  /** Goes on only where the program is on the PATH. */
+  public static void needed(String program, String debianPackage) {
+    if (onThePath(program)) {
+      return;
+    }
+    String message =
+        "NOT COMPARED: the program %s is not here. Install the Debian package %s."
+            .formatted(program, debianPackage);
+    if (System.getenv("CI") != null) {
+      fail(message);
+    }
+    Assumptions.abort(message);
+  }
+
+  private static boolean onThePath(String program) {
+    return Stream.of(System.getenv("PATH").split(":"))
+        .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
+  }
+}
