@@ -19,7 +19,6 @@ import kitwright.ledger.Assessment;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
-import kitwright.ledger.EvidencePaths;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -143,7 +142,7 @@ class DemonstrationTest {
     assertThat(
             Arrays.stream(Kind.values())
                 .flatMap(kind -> ledger.entries(kind).stream())
-                .flatMap(entry -> EvidencePaths.in(entry).stream())
+                .flatMap(entry -> Evidence.in(entry).stream())
                 .map(ledger::evidence))
         .isNotEmpty()
         .allMatch(file -> file.state() == EvidenceFile.State.PRESENT);
@@ -156,7 +155,7 @@ class DemonstrationTest {
     assertThat(
             Arrays.stream(Kind.values())
                 .flatMap(kind -> ledger.entries(kind).stream())
-                .flatMap(entry -> EvidencePaths.in(entry).stream())
+                .flatMap(entry -> Evidence.in(entry).stream())
                 .filter(piece -> !piece.sha256().equals(ledger.evidence(piece).sha256()))
                 .map(Evidence::file))
         .containsExactly("evidence/kit-maker-2026-02-03.txt");

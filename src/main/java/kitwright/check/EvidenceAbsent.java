@@ -7,7 +7,6 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
-import kitwright.ledger.EvidencePaths;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -24,7 +23,7 @@ public final class EvidenceAbsent implements Rule {
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : day.ledger().entries(kind)) {
-        EvidencePaths.in(entry).forEach(piece -> examine(entry, piece, day.ledger(), out));
+        Evidence.in(entry).forEach(piece -> examine(entry, piece, day.ledger(), out));
       }
     }
   }

@@ -6,7 +6,6 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
-import kitwright.ledger.EvidencePaths;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -23,7 +22,7 @@ public final class EvidenceAltered implements Rule {
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : day.ledger().entries(kind)) {
-        for (Evidence piece : EvidencePaths.in(entry)) {
+        for (Evidence piece : Evidence.in(entry)) {
           if (isAltered(piece, day.ledger())) {
             out.add(altered(entry, piece, day.ledger()));
           }

@@ -1,39 +1,58 @@
 package kitwright.check;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.References;
-import kitwright.ledger.Rule;
+import kitwright.ledger.RecordRule;
 import kitwright.value.Nearest;
 import kitwright.value.Ref;
 
 /** Fires where a record names another that is not there. */
-public final class ReferenceDangling implements Rule {
+public final class ReferenceDangling implements RecordRule<Entry> {
   @Override
   public String name() {
     return "reference-dangling";
   }
 
   @Override
-  public void examine(Facts day, Findings out) {
-    for (Kind kind : Kind.values()) {
-      for (Entry entry : day.ledger().entries(kind)) {
-        References.of(
-            entry,
-            (wanted, ref) -> {
-              if (!day.ledger().knows(wanted, ref.id())) {
-                out.add(dangling(entry, wanted, ref, day.ledger()));
+  public List<Entry> records(Ledger ledger) {
+    return ledger.all();
+  }
+
+  @Override
+  public void examine(Entry entry, Facts day, Findings out) {
+    entry
+        .at()
+        .each(
+            (within, key, value) -> {
+              if (!key.kinds().isEmpty() && key.toldBy().isEmpty()) {
+                refs(value).forEach(ref -> examine(entry, key, ref, day.ledger(), out));
               }
             });
-      }
+  }
+
+  private void examine(Entry entry, Key key, Ref ref, Ledger ledger, Findings out) {
+    if (key.kinds().stream().noneMatch(kind -> ledger.knows(kind, ref.id()))) {
+      out.add(dangling(entry, key.kinds().get(0), ref, ledger));
     }
+  }
+
+  /** One, several, or the names before several values. */
+  private static List<Ref> refs(Object value) {
+    Collection<?> all =
+        value instanceof Map<?, ?> map
+            ? map.keySet()
+            : value instanceof Collection<?> list ? list : List.of(value);
+    return all.stream().map(Ref.class::cast).toList();
   }
 
   private Finding dangling(Entry entry, Kind kind, Ref ref, Ledger ledger) {

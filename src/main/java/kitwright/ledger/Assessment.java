@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.value.Dimension;
-import kitwright.value.Misread;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * An engineering check of a substitution: computed here, or worked out elsewhere.
@@ -53,8 +51,12 @@ public record Assessment(
     implements Entry {
   /** Somebody entitled to structural work says that nothing structural hangs on this. */
   public record NotStructural(Ref by, LocalDate on, String why, At at) {
-    static NotStructural read(Fields f) {
-      return new NotStructural(f.ref("by"), f.day("on"), f.text("why"), At.of(f));
+    static NotStructural read(Keys k) {
+      return new NotStructural(
+          k.key("by", "somebody entitled to structural work", "designer").ref(Kind.PARTIES),
+          k.key("on", "when", "2026-02-14").happened(),
+          k.key("why", "why", "it carries nothing but its own weight").text(),
+          k.at());
     }
   }
 
@@ -92,13 +94,17 @@ public record Assessment(
    */
   public record WeakLink(
       Ref sacrificial, Ref protectedPart, BigDecimal margin, Optional<Quantity> breaksAt, At at) {
-    static WeakLink read(Fields f) {
+    static WeakLink read(Keys k) {
       return new WeakLink(
-          f.ref("sacrificial"),
-          f.ref("protected"),
-          f.number("margin"),
-          f.maybeMeasure("breaks-at", Unit.ONE, Dimension.LENGTH),
-          At.of(f));
+          k.key("sacrificial", "the section of the part that shall break", "rudder-blade")
+              .ref(Kind.SECTIONS),
+          k.key("protected", "the section of the part that shall not", "rudder-stock")
+              .ref(Kind.SECTIONS),
+          k.key("margin", "the least ratio of their capacities at the load point", "1.1").number(),
+          k.key("breaks-at", "how far from the support the break is meant", "300 mm")
+              .between("0 mm", "20 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.at());
     }
   }
 
@@ -125,23 +131,52 @@ public record Assessment(
       BigDecimal factor,
       Optional<String> source,
       At at) {
-    static Load read(Fields f) {
+    static Load read(Keys k) {
       return new Load(
-          f.maybeChoice("shape", Shape.class),
-          f.maybeChoice("support", Support.class),
-          f.maybeMeasure("force", Unit.ONE, Dimension.FORCE),
-          f.maybeMeasure("tip-force", Unit.ONE, Dimension.FORCE),
-          f.maybeMeasure("pressure", Unit.ONE, Dimension.STRESS),
-          f.maybeMeasure("span", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("breadth", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("speed", Unit.ONE, Dimension.SPEED),
-          f.maybeMeasure("area", Unit.ONE, Dimension.AREA),
-          f.maybeNumber("lift"),
-          f.maybeMeasure("density", Unit.ONE, Dimension.DENSITY),
-          f.flag("self-weight"),
-          f.maybeNumber("factor").orElse(BigDecimal.ONE),
-          f.maybeText("source"),
-          At.of(f));
+          k.key("shape", "how a force lies along the span", "uniform").maybeChoice(Shape.class),
+          k.key("support", "how the part is held", "cantilever").maybeChoice(Support.class),
+          k.key("force", "a force spread over the span", "1.2 kN")
+              .between("0 N", "1000 kN")
+              .maybeMeasure(Unit.ONE, Dimension.FORCE),
+          k.key("tip-force", "a force at the end of the span", "900 N")
+              .between("0 N", "1000 kN")
+              .maybeMeasure(Unit.ONE, Dimension.FORCE),
+          k.key("pressure", "a pressure on a breadth, or on a panel", "8 kPa")
+              .between("0 Pa", "10 MPa")
+              .maybeMeasure(Unit.ONE, Dimension.STRESS),
+          k.key("span", "from the support to the end, or from support to support", "1.15 m")
+              .between("1 mm", "50 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key(
+                  "breadth",
+                  "how much of the pressure the part takes, or the other side of a panel",
+                  "400 mm")
+              .between("1 mm", "50 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("speed", "the speed of the water past a foil", "8 kn")
+              .between("0 kn", "60 kn")
+              .maybeMeasure(Unit.ONE, Dimension.SPEED),
+          k.key("area", "the area of a foil", "0.35 m2")
+              .between("0 m2", "100 m2")
+              .maybeMeasure(Unit.ONE, Dimension.AREA),
+          k.key("lift", "the lift coefficient of a foil", "1.1").maybeNumber(),
+          k.key("density", "the density of the water", "1025 kg/m3")
+              .between("900 kg/m3", "1100 kg/m3")
+              .maybeMeasure(Unit.ONE, Dimension.DENSITY),
+          k.key(
+                  "self-weight",
+                  "whether each section's own weight is added, as if it lay level",
+                  "yes")
+              .flag(),
+          k.key("factor", "the safety factor on the load", "3")
+              .maybeNumber()
+              .orElse(BigDecimal.ONE),
+          k.key(
+                  "source",
+                  "where the load comes from; without one no reserve passes",
+                  "drawing D-07")
+              .maybeText(),
+          k.at());
     }
   }
 
@@ -162,45 +197,81 @@ public record Assessment(
       Optional<Integer> most,
       Optional<Money> cost,
       At at) {
-    static Addition read(Fields f) {
+    static Addition read(Keys k) {
       return new Addition(
-          f.maybeRef("material"),
-          f.maybeCount("faces"),
-          f.maybeMeasure("step", Unit.ONE, Dimension.LENGTH),
-          f.maybeText("dimension"),
-          f.maybeCount("most"),
-          f.maybeMoney("cost"),
-          At.of(f));
+          k.key("material", "the cloth of which plies are added", "glass-200")
+              .maybeRef(Kind.MATERIALS),
+          k.key("faces", "how many faces take the plies: 1 or 2", "2").maybeCount(),
+          k.key("step", "how much is added at a time, where it is no cloth", "2 mm")
+              .between("0.01 mm", "1 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("dimension", "the measure that grows, such as core or spine", "core").maybeText(),
+          k.key("most", "the largest number of plies or steps", "3").maybeCount(),
+          k.key("cost", "what one ply or step costs", "8 EUR").maybeMoney(),
+          k.at());
     }
   }
 
-  private static BigDecimal ratio(String text) throws Misread {
-    Quantity ratio = Quantity.parse(text, Unit.ONE, Dimension.RATIO);
-    return ratio.amount().multiply(ratio.unit().factor());
-  }
-
-  static Assessment read(Fields f) {
+  static Assessment read(Keys k) {
     return new Assessment(
-        f.id(),
-        f.choice("method", Method.class, Method.EXTERNAL),
-        f.maybeDay("on"),
-        f.maybeRef("designed"),
-        f.maybeRef("built"),
-        f.map("require", Assessment::ratio),
-        f.map("less-because", text -> text),
-        f.maybeGroup("not-structural", NotStructural::read),
-        f.map("allow", Assessment::ratio),
-        f.maybeGroup("weak-link", WeakLink::read),
-        f.maybeGroup("load", Load::read),
-        f.maybeRef("by"),
-        f.map("numbers", Assessment::ratio),
-        f.list("sources", text -> text),
-        f.map("factors", Assessment::ratio),
-        f.each("menu", Addition::read),
-        f.refs("against"),
-        Evidence.list(f, "evidence"),
-        f.maybeText("remark"),
-        Written.of(f));
+        k.id("sole-board"),
+        k.key(
+                "method",
+                "how it is worked out; external is worked out elsewhere, by somebody you name",
+                "section")
+            .choice(Method.class, Method.EXTERNAL),
+        k.key("on", "the day it was made", "2026-02-14").begins("TODAY").maybeHappened(),
+        k.key("designed", "the section as drawn", "sole-as-drawn").maybeRef(Kind.SECTIONS),
+        k.key("built", "the section as you would build it", "sole-as-built")
+            .maybeRef(Kind.SECTIONS),
+        k.key(
+                "require",
+                "built over designed, at least, by name: stiffness, moment, shear, strength,"
+                    + " reserve",
+                "{stiffness: 1.0, moment: 1.0, shear: 1.0}")
+            .named(Sorts.RATIO),
+        k.key(
+                "less-because",
+                "why less than as drawn is asked, by the name of each limit below 1",
+                "{shear: the drawn one is three times what is needed}")
+            .named(Sorts.WORD),
+        k.key("not-structural", "who says that nothing structural hangs on it, though it looks so")
+            .maybeGroup(NotStructural::read),
+        k.key("allow", "built over designed, at most, by name: mass, thickness", "{mass: 1.2}")
+            .named(Sorts.RATIO),
+        k.key("weak-link", "a part that shall break before another").maybeGroup(WeakLink::read),
+        k.key(
+                "load",
+                "what the part carries: a force, or speed, area and lift of a foil",
+                "{tip-force: 900 N, span: 1.15 m, factor: 3, self-weight: yes}")
+            .maybeGroup(Load::read),
+        k.key("by", "who worked it out, where that was elsewhere", "designer")
+            .maybeRef(Kind.PARTIES),
+        k.key("numbers", "what came out elsewhere, by name as in require", "{stiffness: 1.08}")
+            .named(Sorts.RATIO),
+        k.key(
+                "sources",
+                "where the inputs come from, where the materials do not say it",
+                "[the maker's data sheet]")
+            .list(Sorts.WORD),
+        k.key(
+                "factors",
+                "knock-downs by name: laminate, core, metal, stiffness; any other, such as"
+                    + " moisture, for the strengths of timber",
+                "{moisture: 0.9}")
+            .named(Sorts.RATIO),
+        k.key(
+                "menu",
+                "what a remedy may add",
+                "[{material: glass-200, faces: 2, most: 3, cost: 8 EUR}]")
+            .each(Addition::read),
+        k.key("against", "materials that its metal touches", "[aluminium-5083-h116-h321-plate]")
+            .refs(Kind.MATERIALS),
+        k.key("evidence", "files that show it", "[evidence/letter.txt]")
+            .each("file", Evidence::read),
+        k.key("remark", "what else there is to say", "the scarf lies inboard of the load")
+            .maybeText(),
+        k.written());
   }
 
   @Override

@@ -1,14 +1,16 @@
 package kitwright.ledger;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import kitwright.value.Place;
-import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Where a record and each of its values stands. Of a hundred thousand records a few are ever asked,
- * so the places are kept as plain numbers.
+ * What was written for a record or a group in one: each value, its key and its place. Of a hundred
+ * thousand records a few places are ever asked, so they are kept as plain numbers.
  */
 public sealed class At permits Written {
   private static final String ID = "id";
@@ -17,25 +19,77 @@ public sealed class At permits Written {
   private static final int NUMBERS = 4;
 
   private final String file;
-  private final String[] keys;
+  private final Layout layout;
 
-  /** The record's own place, then its values' in the order of the keys. */
+  /** The key of each entry, as a slot of the layout; below zero where the layout lacks it. */
+  private final int[] slots;
+
+  /** In the order of the entries; null where nothing stands that could be read. */
+  private final @Nullable Object[] values;
+
+  /** The record's own place, then its values' in the order of the entries. */
   private final int[] numbers;
 
-  At(Node.Mapping source) {
+  At(Node.Mapping source, Layout layout, int[] slots, @Nullable Object[] bySlot) {
     List<Node.Entry> entries = source.entries();
     this.file = source.at().file();
-    this.keys = new String[entries.size()];
-    this.numbers = new int[(keys.length + 1) * NUMBERS];
+    this.layout = layout;
+    this.slots = slots;
+    this.values = new Object[slots.length];
+    this.numbers = new int[(slots.length + 1) * NUMBERS];
     put(0, source.at());
-    for (int i = 0; i < keys.length; i++) {
-      keys[i] = entries.get(i).key().text();
+    for (int i = 0; i < slots.length; i++) {
       put(i + 1, entries.get(i).value().at());
+      values[i] = slots[i] < 0 ? null : bySlot[slots[i]];
     }
   }
 
-  static At of(Fields fields) {
-    return new At(fields.source());
+  /** Sees the values of a record. */
+  public interface Visitor {
+    /**
+     * A value that was written and could be read.
+     *
+     * @param within the group that it stands in, then those around it
+     * @param value of the key's sort; of a reference a {@link kitwright.value.Ref}; a list, a
+     *     {@link kitwright.value.ThreePoint}, or a map by reference, as the key's form says
+     */
+    void see(List<At> within, Key key, Object value);
+  }
+
+  /** Shows every value of the record, those in its groups too. */
+  public final void each(Visitor visitor) {
+    each(List.of(this), visitor);
+  }
+
+  @SuppressWarnings("unchecked") // the value of a key with keys inside is their places
+  private void each(List<At> within, Visitor visitor) {
+    for (int i = 0; i < slots.length; i++) {
+      Object value = values[i];
+      if (value == null) {
+        continue;
+      }
+      Key key = layout.key(slots[i]);
+      if (key.inner().isEmpty()) {
+        visitor.see(within, key, value);
+      } else {
+        for (At inner : (List<At>) value) {
+          inner.each(inside(within, inner), visitor);
+        }
+      }
+    }
+  }
+
+  private static List<At> inside(List<At> within, At inner) {
+    List<At> all = new ArrayList<>(within.size() + 1);
+    all.add(inner);
+    all.addAll(within);
+    return all;
+  }
+
+  /** The value of a key, as {@link Visitor} gets it. */
+  public final Optional<Object> value(String key) {
+    int index = indexOf(key);
+    return index < 0 ? Optional.empty() : Optional.ofNullable(values[index]);
   }
 
   private void put(int index, Place place) {
@@ -52,8 +106,9 @@ public sealed class At permits Written {
   }
 
   private int indexOf(String key) {
-    for (int i = 0; i < keys.length; i++) {
-      if (keys[i].equals(key)) {
+    int slot = layout.slotOf(key);
+    for (int i = 0; slot >= 0 && i < slots.length; i++) {
+      if (slots[i] == slot) {
         return i;
       }
     }
@@ -81,7 +136,7 @@ public sealed class At permits Written {
   public final boolean equals(Object other) {
     return other instanceof At at
         && at.file.equals(file)
-        && Arrays.equals(at.keys, keys)
+        && Arrays.equals(at.slots, slots)
         && Arrays.equals(at.numbers, numbers);
   }
 

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
-import kitwright.yaml.Fields;
 
 /**
  * A line of the budget.
@@ -23,14 +22,24 @@ public record BudgetLine(
     At at)
     implements Entry {
 
-  static BudgetLine read(Fields f) {
+  static BudgetLine read(Keys k) {
     return new BudgetLine(
-        f.need("line", text -> text, ""),
-        f.text("title"),
-        f.money("amount"),
-        f.maybeThreePoint("remaining", text -> Money.parse(text, f.currency())),
-        f.maybeShare("together"),
-        At.of(f));
+        k.key("line", "the name you give it, without spaces, unique among the lines", "timber")
+            .need(Sorts.WORD, ""),
+        k.key("title", "what it is for, in a few words", "Timber beyond the kit").text(),
+        k.key("amount", "what may be spent on it", "1450 EUR").money(),
+        k.key(
+                "remaining",
+                "what is still to be spent beyond what is paid and ordered: one amount, or low,"
+                    + " likely, high",
+                "[50, 90, 160]")
+            .maybeGuess(),
+        k.key(
+                "together",
+                "how strongly the costs left on this line move together, from none to wholly",
+                "60 %")
+            .maybeShare(),
+        k.at());
   }
 
   @Override

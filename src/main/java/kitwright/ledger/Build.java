@@ -13,7 +13,6 @@ import kitwright.value.Misread;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * The build itself.
@@ -56,13 +55,19 @@ public record Build(
     public static final Week USUAL =
         new Week(List.of(Day.MON, Day.TUE, Day.WED, Day.THU, Day.FRI), BigDecimal.valueOf(8));
 
-    static Week read(Fields f) {
-      List<Day> days = f.choices("days", Day.class);
-      BigDecimal hours = f.maybe("hours", Week::hours).orElse(BigDecimal.valueOf(8));
-      if (f.isSound() && f.has("days") && days.isEmpty()) {
-        f.fault(
+    private static final Sort<BigDecimal> HOURS = new Hours();
+
+    static Week read(Keys k) {
+      List<Day> days =
+          k.key("days", "the days on which you work", "[mon, tue, sat]").choices(Day.class);
+      BigDecimal hours =
+          k.key("hours", "the hours of a working day", "6")
+              .maybe(HOURS)
+              .orElse(BigDecimal.valueOf(8));
+      if (k.isSound() && k.at().has("days") && days.isEmpty()) {
+        k.fault(
             "value-unreadable",
-            f.placeOf("days"),
+            k.placeOf("days"),
             "The week has no working day.",
             "Name at least one, such as [sat].");
       }
@@ -70,12 +75,25 @@ public record Build(
           days.isEmpty() ? USUAL.days : days.stream().distinct().sorted().toList(), hours);
     }
 
-    private static BigDecimal hours(String text) throws Misread {
-      BigDecimal hours = Decimal.parse(text.replaceFirst("\\s*h$", ""));
-      if (hours.signum() <= 0 || hours.compareTo(BigDecimal.valueOf(24)) > 0) {
-        throw new Misread("a working day has more than 0 and at most 24 hours", "write hours: 8");
+    /** Hours of a working day: a number, with or without its unit. */
+    private static final class Hours extends Sort<BigDecimal> {
+      Hours() {
+        super("hours", "^" + NUMBER + "\\s*h?$");
       }
-      return hours;
+
+      @Override
+      public BigDecimal read(String text, Keys keys) throws Misread {
+        BigDecimal hours = Decimal.parse(text.replaceFirst("\\s*h$", ""));
+        if (hours.signum() <= 0 || hours.compareTo(BigDecimal.valueOf(24)) > 0) {
+          throw new Misread("a working day has more than 0 and at most 24 hours", "write hours: 8");
+        }
+        return hours;
+      }
+
+      @Override
+      public Optional<Unit> bare() {
+        return Optional.of(Unit.HOUR);
+      }
     }
   }
 
@@ -106,23 +124,51 @@ public record Build(
     }
   }
 
-  static Build read(Fields f) {
-    Currency currency = f.need("currency", Money::currency, f.currency());
-    f.nowIn(currency);
+  static Build read(Keys k) {
+    String name =
+        k.key("name", "the name of the boat, or of the build", "My boat").begins("NAME").text();
+    Optional<String> what =
+        k.key("what", "what you build, in a line", "a trailer yawl of 7.2 m").maybeText();
+    Currency currency =
+        k.key("currency", "what bare amounts are in, and what everything is summed in", "EUR")
+            .begins("EUR")
+            .need(Sorts.CURRENCY, k.currency());
+    k.nowIn(currency);
     return new Build(
-        f.text("name"),
-        f.maybeText("what"),
+        name,
+        what,
         currency,
-        f.day("started"),
-        f.maybeDay("launch"),
-        f.maybeMoney("contingency"),
-        f.maybeMoney("own-hour"),
-        f.maybeGroup("week", Week::read).orElse(Week.USUAL),
-        f.list("off", Days::parse),
-        f.maybeText("contract"),
-        f.maybeMeasure("horizon", Unit.DAY, Dimension.TIME).orElse(Quantity.of("6", Unit.WEEK)),
-        f.maybeChoice("units", Units.class).orElse(Units.METRIC),
-        At.of(f));
+        k.key("started", "the day the build began", "2026-02-02").begins("TODAY").happened(),
+        k.key("launch", "the day she shall be in the water", "2026-09-26")
+            .notBefore("started")
+            .maybePlanned(),
+        k.key("contingency", "money kept back for what nobody foresaw", "500").maybeMoney(),
+        k.key("own-hour", "what an hour of yours is worth when ways out are compared", "15")
+            .maybeMoney(),
+        k.key("week", "when you work; Monday to Friday, eight hours, where nothing is said")
+            .maybeGroup(Week::read)
+            .orElse(Week.USUAL),
+        k.key("off", "days without work", "[2026-04-03..2026-04-06]").list(Sorts.DAYS),
+        k.key(
+                "contract",
+                "the number of the contract with the supplier, which stands in every claim",
+                "C-0000")
+            .maybeText(),
+        k.key(
+                "horizon",
+                "how far ahead missing things are looked for; six weeks where nothing is said",
+                "6 w")
+            .between("1 d", "156 w")
+            .maybeMeasure(Unit.DAY, Dimension.TIME)
+            .orElse(Quantity.of("6", Unit.WEEK)),
+        k.key(
+                "units",
+                "what your tape is marked in; with imperial, bench plans tell inches beside"
+                    + " millimetres",
+                "imperial")
+            .maybeChoice(Units.class)
+            .orElse(Units.METRIC),
+        k.at());
   }
 
   @Override

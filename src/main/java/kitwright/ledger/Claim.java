@@ -9,7 +9,6 @@ import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * A claim against the supplier for shortages.
@@ -89,17 +88,24 @@ public record Claim(
       Optional<LocalDate> expect,
       List<Evidence> evidence,
       At at) {
-    static Event read(Fields f) {
+    static Event read(Keys k) {
       return new Event(
-          f.day("on"),
-          f.choice("what", What.class, What.ANSWERED),
-          f.refs("of"),
-          f.maybeQuantity("qty", Unit.EACH),
-          f.maybeMoney("amount"),
-          f.maybeText("text"),
-          f.maybeDay("expect"),
-          Evidence.list(f, "evidence"),
-          At.of(f));
+          k.key("on", "when", "2026-02-19").notBefore("sent").happened(),
+          k.key("what", "what happened", "answered").choice(What.class, What.ANSWERED),
+          k.key(
+                  "of",
+                  "the shortages it is about; all of the claim where none is named",
+                  "[short-2026-02-09-plank]")
+              .refs(Kind.SHORTAGES),
+          k.key("qty", "how much of each", "2 each").maybeQuantity(Unit.EACH),
+          k.key("amount", "money granted, promised or paid", "63.00 EUR").maybeMoney(),
+          k.key("text", "what was said, in a line", "two planks credited").maybeText(),
+          k.key("expect", "the day for which something was promised", "2026-04-16")
+              .notBefore("on")
+              .maybePlanned(),
+          k.key("evidence", "files that show it", "[evidence/letter.txt]")
+              .each("file", Evidence::read),
+          k.at());
     }
   }
 
@@ -118,14 +124,23 @@ public record Claim(
       List<Ref> costs,
       List<Settlement> settled,
       At at) {
-    static Asked read(Fields f) {
+    static Asked read(Keys k) {
       return new Asked(
-          f.ref("shortage"),
-          f.maybeQuantity("qty", Unit.EACH),
-          f.maybeChoice("remedy", Remedy.class),
-          f.refs("costs"),
-          f.each("settled", Settlement::read),
-          At.of(f));
+          k.key("shortage", "the shortage", "short-2026-02-09-plank").ref(Kind.SHORTAGES),
+          k.key(
+                  "qty",
+                  "how much of it; all that no other line of the claim names where nothing is said",
+                  "2 each")
+              .maybeQuantity(Unit.EACH),
+          k.key("remedy", "what is asked, where it differs from the claim's", "cost")
+              .maybeChoice(Remedy.class),
+          k.key(
+                  "costs",
+                  "the spending that bought the replacement, where its cost is asked",
+                  "[spend-2026-02-12-screws]")
+              .refs(Kind.SPENDING),
+          k.key("settled", "how it ended, part by part").each(Settlement::read),
+          k.at());
     }
   }
 
@@ -136,31 +151,54 @@ public record Claim(
    */
   public record Settlement(
       LocalDate on, Outcome how, Optional<Quantity> qty, Optional<Money> amount, At at) {
-    static Settlement read(Fields f) {
+    static Settlement read(Keys k) {
       return new Settlement(
-          f.day("on"),
-          f.choice("how", Outcome.class, Outcome.WITHDRAWN),
-          f.maybeQuantity("qty", Unit.EACH),
-          f.maybeMoney("amount"),
-          At.of(f));
+          k.key("on", "when", "2026-02-20").notBefore("sent").happened(),
+          k.key("how", "how it ended", "credited").choice(Outcome.class, Outcome.WITHDRAWN),
+          k.key("qty", "how much of a line; all that is left of it where nothing is said", "2 each")
+              .maybeQuantity(Unit.EACH),
+          k.key("amount", "what was credited or refunded", "63.00 EUR").maybeMoney(),
+          k.at());
     }
   }
 
-  static Claim read(Fields f) {
+  static Claim read(Keys k) {
     return new Claim(
-        f.id(),
-        f.ref("against"),
-        f.each("shortages", Asked::read, "shortage"),
-        f.maybeDay("sent"),
-        f.maybeText("by"),
-        f.choice("remedy", Remedy.class, Remedy.REPLACEMENT),
-        f.maybeDay("reply-by"),
-        f.refs("costs"),
-        Evidence.list(f, "letter"),
-        f.each("events", Event::read),
-        f.maybeGroup("settled", Settlement::read),
-        f.maybeText("then"),
-        At.of(f));
+        k.id("claim-2026-02-10"),
+        k.key("against", "the supplier", "kit-maker").ref(Kind.PARTIES),
+        k.key("shortages", "the shortages it is about", "[short-2026-02-09-plank]")
+            .begins("[]")
+            .each("shortage", Asked::read),
+        k.key("sent", "the day it went out; leave it out while it is a draft", "2026-02-10")
+            .notBefore("shortages.shortage.found")
+            .maybeHappened(),
+        k.key("by", "how it was sent", "e-mail").maybeText(),
+        k.key("remedy", "what is asked for the shortages that do not say", "credit")
+            .choice(Remedy.class, Remedy.REPLACEMENT),
+        k.key(
+                "reply-by",
+                "the day by which an answer is asked; common practice is two weeks, your contract"
+                    + " may say otherwise",
+                "2026-02-24")
+            .begins("IN-TWO-WEEKS")
+            .notBefore("sent")
+            .maybePlanned(),
+        k.key(
+                "costs",
+                "spending that the shortages caused and the claim asks back",
+                "[spend-2026-02-12-screws]")
+            .refs(Kind.SPENDING),
+        k.key("letter", "the file that was sent", "letters/claim-2026-02-10.md")
+            .each("file", Evidence::read),
+        k.key("events", "the correspondence, as it came").each(Event::read),
+        k.key("settled", "how all of it ended that has no end of its own")
+            .maybeGroup(Settlement::read),
+        k.key(
+                "then",
+                "what you will do if nobody answers",
+                "we buy the planks elsewhere and claim the price")
+            .maybeText(),
+        k.at());
   }
 
   /** The shortages that it names, each once. */

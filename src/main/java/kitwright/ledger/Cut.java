@@ -9,7 +9,6 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Size;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Parts to be cut from stock.
@@ -67,36 +66,59 @@ public record Cut(
       Optional<Integer> priority,
       Optional<String> face,
       At at) {
-    static Part read(Fields f) {
+    static Part read(Keys k) {
       return new Part(
-          f.text("mark"),
-          f.measure("length", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("width", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("thickness", Unit.ONE, Dimension.LENGTH),
-          f.maybeCount("qty").orElse(1),
-          f.maybeChoice("grain", Grain.class),
-          f.maybeNumber("scarf"),
-          f.flag("butt"),
-          f.maybeCount("priority"),
-          f.maybeText("face"),
-          At.of(f));
+          k.key("mark", "what you write on the part", "board").text(),
+          k.key("length", "its length, along the piece it is cut from", "1900 mm")
+              .between("1 mm", "50 m")
+              .measure(Unit.ONE, Dimension.LENGTH),
+          k.key("width", "its width", "120 mm")
+              .between("1 mm", "5 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("thickness", "its thickness", "22 mm")
+              .between("0.1 mm", "1 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("qty", "how many; one where nothing is said", "4").maybeCount().orElse(1),
+          k.key("grain", "how its grain shall run, against the length of the piece", "along")
+              .maybeChoice(Grain.class),
+          k.key(
+                  "scarf",
+                  "where it may be joined from two lengths: the run of the scarf, times the"
+                      + " thickness",
+                  "8")
+              .maybeNumber(),
+          k.key("butt", "whether it may be butt-joined", "yes").flag(),
+          k.key("priority", "1 for what must be cut first", "1").maybeCount(),
+          k.key("face", "which face shall show", "clear").maybeText(),
+          k.at());
     }
   }
 
-  static Cut read(Fields f) {
+  static Cut read(Keys k) {
     return new Cut(
-        f.id(),
-        f.maybeRef("task"),
-        f.refs("from"),
-        f.measure("kerf", Unit.ONE, Dimension.LENGTH),
-        f.maybeMeasure("rip-kerf", Unit.ONE, Dimension.LENGTH),
-        f.maybeMeasure("trim", Unit.ONE, Dimension.LENGTH),
-        f.maybeSize("keep"),
-        f.maybeMeasure("keep-length", Unit.ONE, Dimension.LENGTH),
-        f.maybeChoice("first", First.class),
-        f.each("parts", Part::read),
-        f.maybeDay("done"),
-        At.of(f));
+        k.id("sole-boards"),
+        k.key("task", "the task it is for", "lay-sole").maybeRef(Kind.TASKS),
+        k.key("from", "the stock it may draw on", "[oak-plank]").begins("[]").refs(Kind.STOCK),
+        k.key("kerf", "what the saw turns into dust", "3 mm")
+            .begins("3 mm")
+            .between("0 mm", "12 mm")
+            .measure(Unit.ONE, Dimension.LENGTH),
+        k.key("rip-kerf", "the kerf of the rip saw, where it differs", "4 mm")
+            .between("0 mm", "12 mm")
+            .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+        k.key("trim", "what is taken off every edge first", "10 mm")
+            .between("0 mm", "300 mm")
+            .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+        k.key("keep", "the smallest remnant worth keeping, length x width", "300 x 100 mm")
+            .maybeSize(),
+        k.key("keep-length", "the shortest remnant worth keeping", "300 mm")
+            .between("0 mm", "20 m")
+            .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+        k.key("first", "whether a panel is first ripped along or across", "along")
+            .maybeChoice(First.class),
+        k.key("parts", "the parts wanted").begins("[]").each(Part::read),
+        k.key("done", "the day it was cut", "2026-02-19").maybeHappened(),
+        k.at());
   }
 
   @Override

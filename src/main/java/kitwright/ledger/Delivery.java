@@ -6,7 +6,6 @@ import java.util.Optional;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * A delivery, come or on its way.
@@ -32,8 +31,11 @@ public record Delivery(
     implements Entry {
   /** A line of the delivery note. */
   public record Packed(Ref item, Quantity qty, At at) {
-    static Packed read(Fields f) {
-      return new Packed(f.ref("item"), f.quantity("qty", Unit.EACH), At.of(f));
+    static Packed read(Keys k) {
+      return new Packed(
+          k.key("item", "the item of the kit", "plank").ref(Kind.KIT),
+          k.key("qty", "how much of it the note says", "12 each").quantity(Unit.EACH),
+          k.at());
     }
   }
 
@@ -53,16 +55,18 @@ public record Delivery(
       Optional<String> remark,
       List<Evidence> evidence,
       At at) {
-    static Counted read(Fields f) {
-      Quantity qty = f.quantity("qty", Unit.EACH);
+    static Counted read(Keys k) {
+      Ref item = k.key("item", "the item of the kit", "plank").ref(Kind.KIT);
+      Quantity qty = k.key("qty", "found in all, good or not", "10 each").quantity(Unit.EACH);
       return new Counted(
-          f.ref("item"),
+          item,
           qty,
-          f.maybeQuantity("damaged", qty.unit()),
-          f.maybeQuantity("wrong", qty.unit()),
-          f.maybeText("remark"),
-          Evidence.list(f, "evidence"),
-          At.of(f));
+          k.key("damaged", "of these, damaged", "1 each").maybePartOf(qty),
+          k.key("wrong", "of these, not what was ordered", "1 each").maybePartOf(qty),
+          k.key("remark", "what else there is to say", "two are split").maybeText(),
+          k.key("evidence", "files that show this item alone", "[evidence/plank.jpg]")
+              .each("file", Evidence::read),
+          k.at());
     }
   }
 
@@ -80,30 +84,35 @@ public record Delivery(
       Optional<String> remark,
       List<Evidence> evidence,
       At at) {
-    static SentBack read(Fields f) {
+    static SentBack read(Keys k) {
       return new SentBack(
-          f.day("on"),
-          f.ref("item"),
-          f.quantity("qty", Unit.EACH),
-          f.maybeText("by"),
-          f.maybeText("remark"),
-          Evidence.list(f, "evidence"),
-          At.of(f));
+          k.key("on", "the day it left", "2026-02-16").notBefore("received").happened(),
+          k.key("item", "the item of the kit", "plank").ref(Kind.KIT),
+          k.key("qty", "how much of it", "1 each").quantity(Unit.EACH),
+          k.key("by", "how it was sent", "carrier").maybeText(),
+          k.key("remark", "what else there is to say", "with the carrier's slip").maybeText(),
+          k.key("evidence", "files that show it", "[evidence/slip.jpg]")
+              .each("file", Evidence::read),
+          k.at());
     }
   }
 
-  static Delivery read(Fields f) {
+  static Delivery read(Keys k) {
     return new Delivery(
-        f.id(),
-        f.maybeDay("received"),
-        f.maybeDay("expected"),
-        f.ref("from"),
-        f.maybeText("note"),
-        f.each("packed", Packed::read),
-        f.each("counted", Counted::read),
-        f.each("sent-back", SentBack::read),
-        Evidence.list(f, "evidence"),
-        At.of(f));
+        k.id("delivery-2026-02-09-first"),
+        k.key("received", "the day it came; leave it out while it is on its way", "2026-02-09")
+            .begins("TODAY")
+            .maybeHappened(),
+        k.key("expected", "the day it shall come", "2026-04-16").maybePlanned(),
+        k.key("from", "who sent it", "kit-maker").ref(Kind.PARTIES),
+        k.key("note", "the number of the delivery note", "DN 0001").maybeText(),
+        k.key("packed", "what the delivery note says is in it").each(Packed::read),
+        k.key("counted", "what was found in it; leave it out while it is not counted")
+            .each(Counted::read),
+        k.key("sent-back", "what of it went back to the sender").each(SentBack::read),
+        k.key("evidence", "files that show all it brought", "[evidence/crate-1.jpg]")
+            .each("file", Evidence::read),
+        k.at());
   }
 
   @Override

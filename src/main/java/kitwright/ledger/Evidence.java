@@ -1,10 +1,8 @@
 package kitwright.ledger;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import kitwright.value.Misread;
-import kitwright.yaml.Fields;
 
 /**
  * A file that shows something.
@@ -15,26 +13,44 @@ import kitwright.yaml.Fields;
  */
 public record Evidence(
     String file, Optional<String> sha256, Optional<String> says, Optional<String> audience, At at) {
-  static List<Evidence> list(Fields f, String key) {
-    return f.each(key, Evidence::read, "file");
+  private static final String EXAMPLE_DIGEST =
+      "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
+
+  /** Each piece of evidence that a record names, in the order written. */
+  public static List<Evidence> in(Entry entry) {
+    List<Evidence> all = new ArrayList<>();
+    entry
+        .at()
+        .each(
+            (within, key, value) -> {
+              if (key.isFile()) {
+                all.add(of(within.get(0)));
+              }
+            });
+    return all;
   }
 
-  static Evidence read(Fields f) {
+  private static Evidence of(At at) {
     return new Evidence(
-        f.text("file"),
-        f.maybe("sha256", Evidence::digest),
-        f.maybeText("says"),
-        f.maybeText("audience"),
-        At.of(f));
+        text(at, "file").orElse(""),
+        text(at, "sha256"),
+        text(at, "says"),
+        text(at, "audience"),
+        at);
   }
 
-  private static String digest(String text) throws Misread {
-    String digest = text.strip().toLowerCase(Locale.ROOT);
-    if (!digest.matches("[0-9a-f]{64}")) {
-      throw new Misread(
-          "a SHA-256 has 64 hexadecimal digits, this has " + digest.length() + " characters",
-          "run “kitwright hash FILE” and paste what it prints");
-    }
-    return digest;
+  private static Optional<String> text(At at, String key) {
+    return at.value(key).map(Object::toString);
+  }
+
+  static Evidence read(Keys k) {
+    return new Evidence(
+        k.key("file", "where it lies, from the ledger's folder", "evidence/crate-1.jpg")
+            .need(Sorts.FILE, ""),
+        k.key("sha256", "what “kitwright hash FILE” printed when it was recorded", EXAMPLE_DIGEST)
+            .maybe(Sorts.SHA256),
+        k.key("says", "what it shows", "the crate when it was opened").maybeText(),
+        k.key("audience", "crew keeps it out of what the public reads", "crew").maybeText(),
+        k.at());
   }
 }

@@ -8,7 +8,6 @@ import kitwright.value.Dimension;
 import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * The weather expected on a day.
@@ -29,24 +28,42 @@ public record ForecastDay(
     Optional<String> source,
     At at)
     implements Entry {
-  private static BigDecimal celsius(String text) throws Misread {
-    BigDecimal degrees = Decimal.parse(text.strip().replaceFirst("\\s*(°?C)$", ""));
-    if (degrees.abs().compareTo(BigDecimal.valueOf(70)) > 0) {
-      throw new Misread("a temperature of " + text, "write degrees Celsius, such as 12 or -3");
+  private static final Sort<BigDecimal> CELSIUS = new Celsius();
+
+  private static final class Celsius extends Sort<BigDecimal> {
+    Celsius() {
+      super("degrees Celsius", "^\\s*" + NUMBER + "\\s*(°?C)?\\s*$");
     }
-    return degrees;
+
+    @Override
+    public BigDecimal read(String text, Keys keys) throws Misread {
+      BigDecimal degrees = Decimal.parse(text.strip().replaceFirst("\\s*(°?C)$", ""));
+      if (degrees.abs().compareTo(BigDecimal.valueOf(70)) > 0) {
+        throw new Misread("a temperature of " + text, "write degrees Celsius, such as 12 or -3");
+      }
+      return degrees;
+    }
+
+    @Override
+    public Optional<Unit> bare() {
+      return Optional.of(Unit.CELSIUS);
+    }
   }
 
-  static ForecastDay read(Fields f) {
+  static ForecastDay read(Keys k) {
     return new ForecastDay(
-        f.day("day"),
-        f.measure("rain", Unit.MM, Dimension.LENGTH),
-        f.need("low", ForecastDay::celsius, BigDecimal.ZERO),
-        f.need("high", ForecastDay::celsius, BigDecimal.ZERO),
-        f.maybeShare("humidity"),
-        f.maybe("dew-point", ForecastDay::celsius),
-        f.maybeText("source"),
-        At.of(f));
+        k.key("day", "the day that is foretold", "2026-03-03").begins("TODAY").planned(),
+        k.key("rain", "rain fallen in the day", "2 mm")
+            .between("0 mm", "500 mm")
+            .measure(Unit.MM, Dimension.LENGTH),
+        k.key("low", "the lowest air temperature, in degrees Celsius", "1")
+            .need(CELSIUS, BigDecimal.ZERO),
+        k.key("high", "the highest air temperature, in degrees Celsius", "7")
+            .need(CELSIUS, BigDecimal.ZERO),
+        k.key("humidity", "relative humidity of the air", "85 %").maybeShare(),
+        k.key("dew-point", "the dew point, in degrees Celsius", "3").maybe(CELSIUS),
+        k.key("source", "who foretold it", "the weather service").maybeText(),
+        k.at());
   }
 
   @Override

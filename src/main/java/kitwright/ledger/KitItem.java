@@ -7,7 +7,6 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Size;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * An item of the kit as the supplier promised it.
@@ -32,20 +31,28 @@ public record KitItem(
     At at)
     implements Entry {
 
-  static KitItem read(Fields f) {
+  static KitItem read(Keys k) {
     return new KitItem(
-        f.id(),
-        f.text("what"),
-        f.quantity("qty", Unit.EACH),
-        f.maybeText("crate"),
-        f.maybeText("drawing"),
-        f.maybePrice("price"),
-        f.maybeRef("material"),
-        f.maybeRef("from"),
-        f.maybeMeasure("lead", Unit.DAY, Dimension.TIME),
-        f.maybeSize("size"),
-        f.maybeChoice("grade", Grade.class),
-        At.of(f));
+        k.id("keel-bolts"),
+        k.key("what", "as the packing list calls it", "keel bolt M12 x 120").text(),
+        k.key("qty", "how much is promised, with its unit", "26 m").quantity(Unit.EACH),
+        k.key("crate", "the crate it is packed in", "C1").maybeText(),
+        k.key("drawing", "the drawing that shows it", "D-04").maybeText(),
+        k.key("price", "the price of one, or of one of its unit", "11.40 NZD/m").maybePrice(),
+        k.key("material", "its material, an id of the table of materials", "sitka-spruce")
+            .maybeRef(Kind.MATERIALS),
+        k.key("from", "who supplies it, where there is more than one supplier", "kit-maker")
+            .maybeRef(Kind.PARTIES),
+        k.key("lead", "how long another one takes to come", "6 w")
+            .between("0 d", "156 w")
+            .maybeMeasure(Unit.DAY, Dimension.TIME),
+        k.key("size", "the size of one piece", "1850 x 310 x 25 mm").maybeSize(),
+        k.key(
+                "grade",
+                "how much hangs on the part: what replaces it is of no lower grade",
+                "structural")
+            .maybeChoice(Grade.class),
+        k.at());
   }
 
   @Override

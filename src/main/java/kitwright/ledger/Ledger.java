@@ -171,6 +171,11 @@ public final class Ledger {
     return Collections.unmodifiableList(records.getOrDefault(kind, List.of()));
   }
 
+  /** All records, kind by kind. */
+  public List<Entry> all() {
+    return Stream.of(Kind.values()).flatMap(kind -> entries(kind).stream()).toList();
+  }
+
   public Optional<Party> party(Ref ref) {
     return find(Kind.PARTIES, ref.id());
   }

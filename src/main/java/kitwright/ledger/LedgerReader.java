@@ -44,11 +44,12 @@ public final class LedgerReader {
       List<SourceFile> files,
       Function<List<String>, Map<String, EvidenceFile>> evidence,
       Findings out) {
-    Currency currency = currency(files);
+    Layouts layouts = new Layouts();
+    Currency currency = currency(files, layouts);
     Ledger.Gathering gathering = new Ledger.Gathering();
     // No file hangs on another, so all cores read; their order is put right behind them.
     runs(files).parallelStream()
-        .map(run -> Part.of(run, currency))
+        .map(run -> Part.of(run, layouts, currency))
         .forEachOrdered(part -> part.addTo(gathering, out));
     List<Build> builds =
         gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
@@ -74,12 +75,12 @@ public final class LedgerReader {
     private final Findings faults = new Findings();
     private final Records records;
 
-    private Part(Currency currency) {
-      records = new Records(currency, recall, gathering, faults);
+    private Part(Layouts layouts, Currency currency) {
+      records = new Records(layouts, currency, recall, gathering, faults);
     }
 
-    static Part of(List<SourceFile> run, Currency currency) {
-      Part part = new Part(currency);
+    static Part of(List<SourceFile> run, Layouts layouts, Currency currency) {
+      Part part = new Part(layouts, currency);
       run.forEach(part::read);
       return part;
     }
@@ -106,10 +107,11 @@ public final class LedgerReader {
   }
 
   /** The build's currency, which bare amounts of money are in, must be known before the rest. */
-  private static Currency currency(List<SourceFile> files) {
+  private static Currency currency(List<SourceFile> files, Layouts layouts) {
     Findings unheard = new Findings();
     Ledger.Gathering builds = new Ledger.Gathering();
-    Records records = new Records(Currency.getInstance("EUR"), new Recall(), builds, unheard);
+    Records records =
+        new Records(layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard);
     for (SourceFile file : files) {
       if (!file.isMarkdown() && mayHoldBuild(file.text())) {
         YamlText.first(file.path(), file.text(), Kind.BUILD.key())
@@ -130,7 +132,13 @@ public final class LedgerReader {
   }
 
   private static List<String> evidencePaths(Ledger.Gathering gathering) {
-    return gathering.entries().flatMap(EvidencePaths::of).distinct().sorted().toList();
+    return gathering
+        .entries()
+        .flatMap(entry -> Evidence.in(entry).stream())
+        .map(Evidence::file)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static Finding secondBuild(Build second, Build first) {
@@ -149,7 +157,8 @@ public final class LedgerReader {
     Findings faults = new Findings();
     Ledger.Gathering gathering = new Ledger.Gathering();
     Recall recall = new Recall();
-    Records records = new Records(Currency.getInstance("EUR"), recall, gathering, faults);
+    Records records =
+        new Records(new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults);
     YamlText.read("built-in materials", resource(BUILT_IN), recall, records::take, faults);
     if (!faults.inOrder().isEmpty()) {
       throw new IllegalStateException("the built-in materials are faulty: " + faults.inOrder());

@@ -7,7 +7,6 @@ import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Ref;
 import kitwright.value.ThreePoint;
-import kitwright.yaml.Fields;
 
 /**
  * A borrowed tool.
@@ -53,16 +52,25 @@ public record Loan(
       Optional<LocalDate> done,
       List<Evidence> evidence,
       At at) {
-    static Repair read(Fields f) {
+    static Repair read(Keys k) {
       return new Repair(
-          f.text("what"),
-          f.day("found"),
-          f.maybeThreePoint("cost", text -> Money.parse(text, f.currency())),
-          f.maybeRef("line"),
-          f.maybeDay("by"),
-          f.maybeDay("done"),
-          Evidence.list(f, "evidence"),
-          At.of(f));
+          k.key("what", "the damage", "bent guide").text(),
+          k.key("found", "the day it was seen", "2026-02-23").notBefore("on").happened(),
+          k.key(
+                  "cost",
+                  "what making it good will cost: one amount, or low, likely, high",
+                  "[10, 15, 30]")
+              .maybeGuess(),
+          k.key("line", "the budget line its cost falls on", "tools").maybeRef(Kind.BUDGET),
+          k.key("by", "the day by which it shall be done", "2026-03-07")
+              .notBefore("found")
+              .maybePlanned(),
+          k.key("done", "the day it was made good", "2026-03-05")
+              .notBefore("found")
+              .maybeHappened(),
+          k.key("evidence", "files that show it", "[evidence/guide.jpg]")
+              .each("file", Evidence::read),
+          k.at());
     }
 
     /** Whether it is seen and not made good by the end of a day. */
@@ -71,21 +79,29 @@ public record Loan(
     }
   }
 
-  static Loan read(Fields f) {
+  static Loan read(Keys k) {
     return new Loan(
-        f.id(),
-        f.text("tool"),
-        f.ref("from"),
-        f.day("on"),
-        f.maybeDay("due"),
-        f.maybeDay("returned"),
-        f.text("condition"),
-        f.maybeText("back"),
-        f.maybeMoney("worth"),
-        f.maybePrice("hire-rate"),
-        f.refs("needed-for"),
-        f.maybeGroup("repair", Repair::read),
-        At.of(f));
+        k.id("jigsaw"),
+        k.key("tool", "what it is, in a few words", "jigsaw with a fine blade").text(),
+        k.key("from", "who lends it", "neighbour").ref(Kind.PARTIES),
+        k.key("on", "the day it came", "2026-02-16").begins("TODAY").ever().happened(),
+        k.key("due", "the day it shall be back", "2026-02-28").notBefore("on").maybePlanned(),
+        k.key("returned", "the day it went back", "2026-02-23").notBefore("on").maybeHappened(),
+        k.key(
+                "condition",
+                "its condition when it came; a photograph helps",
+                "sole plate scratched, else good")
+            .text(),
+        k.key("back", "its condition when it went back", "as it came").maybeText(),
+        k.key("worth", "what a new one costs", "120 EUR").maybeMoney(),
+        k.key("hire-rate", "what hiring one would cost", "8 EUR/d").maybePrice(),
+        k.key("needed-for", "the tasks that need it", "[lay-sole]").refs(Kind.TASKS),
+        k.key(
+                "repair",
+                "what must be made good on it",
+                "{what: bent guide, found: 2026-02-23, cost: 15 EUR, by: 2026-03-07}")
+            .maybeGroup(Repair::read),
+        k.at());
   }
 
   @Override

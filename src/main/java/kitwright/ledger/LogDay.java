@@ -10,7 +10,6 @@ import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * A day of the log.
@@ -45,40 +44,59 @@ public record LogDay(
       Quantity qty,
       Optional<Ref> task,
       At at) {
-    static Used read(Fields f) {
+    static Used read(Keys k) {
       return new Used(
-          f.maybeRef("item"),
-          f.maybeRef("stock"),
-          f.maybeRef("material"),
-          f.quantity("qty", Unit.EACH),
-          f.maybeRef("task"),
-          At.of(f));
+          k.key("item", "an item of the kit", "plank").maybeRef(Kind.KIT),
+          k.key("stock", "stock", "oak-plank").maybeRef(Kind.STOCK),
+          k.key("material", "a material, wherever it came from", "epoxy-slow")
+              .maybeRef(Kind.MATERIALS),
+          k.key("qty", "how much was used up", "4 each").quantity(Unit.EACH),
+          k.key("task", "what for", "lay-sole").maybeRef(Kind.TASKS),
+          k.at());
     }
   }
 
-  static LogDay read(Fields f, String body) {
+  static LogDay read(Keys k, String body) {
     return new LogDay(
-        f.day("day"),
-        f.map("hours", LogDay::hours),
-        f.map("tasks", LogDay::progress),
-        f.each("used", Used::read),
-        Evidence.list(f, "photos"),
-        f.maybeChoice("audience", Audience.class).orElse(Audience.PUBLIC),
+        k.key("day", "the day it tells of", "2026-02-18").begins("TODAY").happened(),
+        k.key("hours", "hours worked, by party", "{me: 5.5}").begins("{}").by(HOURS, Kind.PARTIES),
+        k.key("tasks", "how far each task had come by the evening", "{lay-sole: 40 %}")
+            .begins("{}")
+            .by(Sorts.RATIO, Kind.TASKS),
+        k.key("used", "what was used up", "[{item: plank, qty: 4 each, task: lay-sole}]")
+            .each(Used::read),
+        k.key(
+                "photos",
+                "pictures of the day",
+                "[{file: evidence/sole.jpg, says: the first boards, audience: crew}]")
+            .each("file", Evidence::read),
+        k.key("audience", "crew keeps the whole day out of what the public reads", "crew")
+            .maybeChoice(Audience.class)
+            .orElse(Audience.PUBLIC),
         body,
-        At.of(f));
+        k.at());
   }
 
-  private static BigDecimal hours(String text) throws Misread {
-    Quantity hours = Quantity.parse(text, Unit.HOUR, Dimension.TIME).in(Unit.HOUR);
-    if (hours.amount().compareTo(BigDecimal.valueOf(24)) > 0) {
-      throw new Misread(text + " hours in one day", "a day has 24 hours; write what was worked");
+  private static final Sort<BigDecimal> HOURS = new Hours();
+
+  private static final class Hours extends Sort<BigDecimal> {
+    Hours() {
+      super("hours of a day", "^\\s*[0-9].*$");
     }
-    return hours.amount();
-  }
 
-  private static BigDecimal progress(String text) throws Misread {
-    Quantity share = Quantity.parse(text, Unit.ONE, Dimension.RATIO);
-    return share.amount().multiply(share.unit().factor());
+    @Override
+    public BigDecimal read(String text, Keys keys) throws Misread {
+      Quantity hours = Quantity.parse(text, Unit.HOUR, Dimension.TIME).in(Unit.HOUR);
+      if (hours.amount().compareTo(BigDecimal.valueOf(24)) > 0) {
+        throw new Misread(text + " hours in one day", "a day has 24 hours; write what was worked");
+      }
+      return hours.amount();
+    }
+
+    @Override
+    public Optional<Unit> bare() {
+      return Optional.of(Unit.HOUR);
+    }
   }
 
   @Override

@@ -9,7 +9,7 @@ import kitwright.value.Misread;
 import kitwright.value.Price;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
-import kitwright.yaml.Fields;
+import kitwright.value.Unit;
 
 /**
  * A material, added to the built-in table or in place of a row of it.
@@ -94,31 +94,60 @@ public record Material(
     MINIMUM
   }
 
-  private static BigDecimal angle(String text) throws Misread {
-    BigDecimal degrees = Decimal.parse(text.replaceFirst("\\s*(deg|°)$", ""));
-    if (degrees.abs().compareTo(BigDecimal.valueOf(180)) > 0) {
-      throw new Misread("an angle of " + text + " degrees", "write it between -90 and 90");
+  private static final kitwright.ledger.Sort<BigDecimal> ANGLE = new Angle();
+
+  private static final class Angle extends kitwright.ledger.Sort<BigDecimal> {
+    Angle() {
+      super("degrees", "^" + NUMBER + "\\s*(deg|°)?$");
     }
-    return degrees;
+
+    @Override
+    public BigDecimal read(String text, Keys keys) throws Misread {
+      BigDecimal degrees = Decimal.parse(text.replaceFirst("\\s*(deg|°)$", ""));
+      if (degrees.abs().compareTo(BigDecimal.valueOf(180)) > 0) {
+        throw new Misread("an angle of " + text + " degrees", "write it between -90 and 90");
+      }
+      return degrees;
+    }
+
+    @Override
+    public Optional<Unit> bare() {
+      return Optional.of(Unit.DEGREE);
+    }
   }
 
-  static Material read(Fields f) {
+  static Material read(Keys k) {
     return new Material(
-        f.id(),
-        f.maybeText("what"),
-        f.choice("kind", Sort.class, Sort.TIMBER),
-        f.maybeRef("fibre"),
-        f.maybeRef("resin"),
-        f.maybeRef("hardener"),
-        f.maybeChoice("weave", Weave.class),
-        f.maybeChoice("metal", Metal.class),
-        f.list("angles", Material::angle),
-        MaterialProperty.readAll(f),
-        f.maybeText("source"),
-        f.maybeChoice("basis", Basis.class),
-        f.maybePrice("price"),
-        f.list("unconfirmed", text -> text),
-        Written.of(f));
+        k.id("example-larch"),
+        k.key("what", "what it is, in a few words", "larch at 12 % moisture").maybeText(),
+        k.key("kind", "what sort of material it is", "timber").choice(Sort.class, Sort.TIMBER),
+        k.key("fibre", "the fibre of a cloth or laminate", "e-glass").maybeRef(Kind.MATERIALS),
+        k.key("resin", "the resin of a cloth or laminate", "epoxy-slow").maybeRef(Kind.MATERIALS),
+        k.key("hardener", "what a resin is mixed with, by its mix-ratio", "epoxy-hardener")
+            .maybeRef(Kind.MATERIALS),
+        k.key("weave", "how the fibres of a cloth lie", "woven").maybeChoice(Weave.class),
+        k.key(
+                "metal",
+                "which metal it is among those that corrode each other; of a fibre, carbon",
+                "silicon-bronze")
+            .maybeChoice(Metal.class),
+        k.key("angles", "fibre directions of a cloth, in degrees from the length", "[45, -45]")
+            .list(ANGLE),
+        MaterialProperty.readAll(k),
+        k.key(
+                "source",
+                "where the values come from; without one nothing structural may lean on them",
+                "the maker's data sheet")
+            .maybeText(),
+        k.key("basis", "what the values are", "mean").maybeChoice(Basis.class),
+        k.key("price", "what it costs", "12.50 EUR/m").maybePrice(),
+        k.key(
+                "unconfirmed",
+                "keys of the properties that nobody has looked up in their source yet; all for"
+                    + " every one",
+                "[E, density]")
+            .list(Sorts.WORD),
+        k.written());
   }
 
   @Override

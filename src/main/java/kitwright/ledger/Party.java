@@ -6,7 +6,6 @@ import java.util.Optional;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Somebody who has to do with the build.
@@ -51,13 +50,18 @@ public record Party(
       Optional<LocalDate> until,
       List<Evidence> letter,
       At at) {
-    static Right read(Fields f) {
+    static Right read(Keys k) {
       return new Right(
-          f.choice("grade", Grade.class, Grade.FINISH),
-          f.maybeDay("since"),
-          f.maybeDay("until"),
-          Evidence.list(f, "letter"),
-          At.of(f));
+          k.key("grade", "the grade", "structural").choice(Grade.class, Grade.FINISH),
+          k.key("since", "the first day on which the right holds", "2025-05-01")
+              .ever()
+              .maybePlanned(),
+          k.key("until", "the last day on which it holds", "2027-04-30")
+              .notBefore("since")
+              .maybePlanned(),
+          k.key("letter", "what shows it: an appointment, a licence", "[evidence/licence.txt]")
+              .each("file", Evidence::read),
+          k.at());
     }
 
     /** Whether it holds on a day. */
@@ -66,17 +70,34 @@ public record Party(
     }
   }
 
-  static Party read(Fields f) {
+  static Party read(Keys k) {
     return new Party(
-        f.id(),
-        f.text("name"),
-        f.choice("role", Role.class, Role.HELPER),
-        f.each("may-sign", Right::read, "grade"),
-        f.maybeText("signing-key"),
-        f.maybeText("contact"),
-        f.maybeMeasure("notice", Unit.DAY, Dimension.TIME),
-        f.maybeMeasure("lead", Unit.DAY, Dimension.TIME),
-        At.of(f));
+        k.id("kit-maker"),
+        k.key("name", "the name as it stands in a letter", "Your kit's maker").ofPeople().text(),
+        k.key("role", "what this party does for the build", "supplier")
+            .choice(Role.class, Role.HELPER),
+        k.key(
+                "may-sign",
+                "the grades of substitution that this person is entitled to release",
+                "[systems, finish]")
+            .each("grade", Right::read),
+        k.key(
+                "signing-key",
+                "the line of an OpenSSH public key with which this party signs statements",
+                "ssh-ed25519 AAAA…")
+            .maybeText(),
+        k.key("contact", "where letters go", "letters@kit-maker.example").ofPeople().maybeText(),
+        k.key(
+                "notice",
+                "how soon after receipt a supplier wants to be told of missing parts: read it in"
+                    + " the contract",
+                "14 d")
+            .between("0 d", "104 w")
+            .maybeMeasure(Unit.DAY, Dimension.TIME),
+        k.key("lead", "how long a supplier usually takes to deliver", "6 w")
+            .between("0 d", "156 w")
+            .maybeMeasure(Unit.DAY, Dimension.TIME),
+        k.at());
   }
 
   @Override

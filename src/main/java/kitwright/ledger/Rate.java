@@ -4,8 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Optional;
-import kitwright.value.Money;
-import kitwright.yaml.Fields;
 
 /**
  * An exchange rate: one {@code from} is {@code rate} of {@code to}.
@@ -16,14 +14,19 @@ public record Rate(
     LocalDate on, Currency from, Currency to, BigDecimal rate, Optional<String> source, At at)
     implements Entry {
 
-  static Rate read(Fields f) {
+  static Rate read(Keys k) {
     return new Rate(
-        f.day("on"),
-        f.need("from", Money::currency, f.currency()),
-        f.need("to", Money::currency, f.currency()),
-        f.number("rate"),
-        f.maybeText("source"),
-        At.of(f));
+        k.key("on", "the day of the rate", "2026-02-02").begins("TODAY").ever().happened(),
+        k.key("from", "the currency one unit of which is changed", "NZD")
+            .need(Sorts.CURRENCY, k.currency()),
+        k.key("to", "the currency it is changed into", "EUR").need(Sorts.CURRENCY, k.currency()),
+        k.key("rate", "what one unit of the first was worth in the second", "0.54").number(),
+        k.key(
+                "source",
+                "who published it; best what the bank really gave you",
+                "the bank's statement")
+            .maybeText(),
+        k.at());
   }
 
   @Override

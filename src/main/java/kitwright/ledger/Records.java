@@ -1,24 +1,28 @@
 package kitwright.ledger;
 
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.value.Nearest;
-import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
 import kitwright.yaml.Recall;
 
 /** Turns placed values into records of a kind. */
 final class Records {
+  private final Layouts layouts;
+  private final Map<Kind, Layout> known = new EnumMap<>(Kind.class);
   private final Currency currency;
   private final Recall recall;
   private final Ledger.Gathering into;
   private final Findings out;
 
-  Records(Currency currency, Recall recall, Ledger.Gathering into, Findings out) {
+  Records(Layouts layouts, Currency currency, Recall recall, Ledger.Gathering into, Findings out) {
+    this.layouts = layouts;
     this.currency = currency;
     this.recall = recall;
     this.into = into;
@@ -45,38 +49,19 @@ final class Records {
   }
 
   private void read(Kind kind, Node.Mapping mapping, String body) {
-    Fields f = new Fields(mapping, kind.word(), currency, recall, out);
-    Entry entry = entry(kind, f, body);
-    f.finish();
-    if (f.isSound()) {
+    Keys k = Keys.of(layout(kind), mapping, kind.word(), currency, recall, out);
+    Entry entry = Layouts.read(kind, k, body);
+    k.finish();
+    if (k.isSound()) {
       into.add(entry);
     } else {
       into.addUnsound(kind, entry.id());
     }
   }
 
-  private static Entry entry(Kind kind, Fields f, String body) {
-    return switch (kind) {
-      case BUILD -> Build.read(f);
-      case PARTIES -> Party.read(f);
-      case RATES -> Rate.read(f);
-      case BUDGET -> BudgetLine.read(f);
-      case KIT -> KitItem.read(f);
-      case DELIVERIES -> Delivery.read(f);
-      case STOCK -> Stock.read(f);
-      case TASKS -> Task.read(f);
-      case SHORTAGES -> Shortage.read(f);
-      case CLAIMS -> Claim.read(f);
-      case SUBSTITUTIONS -> Substitution.read(f);
-      case MATERIALS -> Material.read(f);
-      case SECTIONS -> Section.read(f);
-      case ASSESSMENTS -> Assessment.read(f);
-      case SPENDING -> Spend.read(f);
-      case BORROWED -> Loan.read(f);
-      case CUTS -> Cut.read(f);
-      case FORECAST -> ForecastDay.read(f);
-      case LOG -> LogDay.read(f, body);
-    };
+  /** Layouts are shared between threads; each thread asks for one once. */
+  private Layout layout(Kind kind) {
+    return known.computeIfAbsent(kind, layouts::of);
   }
 
   private static boolean isNothing(Node node) {

@@ -9,7 +9,6 @@ import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * A cross-section, as designed or as built.
@@ -73,41 +72,78 @@ public record Section(
       Optional<Quantity> angle,
       List<Strip> strips,
       At at) {
-    private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+    private static final Sort<Quantity> ANGLE = new Angle();
 
-    static Layer read(Fields f) {
+    static Layer read(Keys k) {
       return new Layer(
-          f.maybeRef("material"),
-          f.maybeMeasure("thickness", Unit.ONE, Dimension.LENGTH),
-          f.maybeNumber("plies"),
-          f.maybeChoice("grain", Grain.class),
-          f.maybe("angle", Layer::angle),
-          f.each("strips", Strip::read),
-          At.of(f));
+          k.key("material", "its material, an id of the table of materials", "sitka-spruce")
+              .maybeRef(Kind.MATERIALS),
+          k.key("thickness", "its thickness, where it is not so many plies", "24 mm")
+              .between("0.01 mm", "1 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("plies", "so many plies of a cloth", "2").maybeNumber(),
+          k.key("grain", "how its grain runs, against the length of the part", "along")
+              .maybeChoice(Grain.class),
+          k.key("angle", "from the length of the part to a cloth's first fibre direction", "45 deg")
+              .maybe(ANGLE),
+          k.key("strips", "strips side by side, where it is not one material over the whole width")
+              .each(Strip::read),
+          k.at());
     }
 
     /** Plies lie at plus and minus: −45 degrees is the same direction as 135. */
-    private static Quantity angle(String text) throws Misread {
-      boolean minus = text.startsWith("-") || text.startsWith("−");
-      Quantity angle =
-          Quantity.parse(minus ? text.substring(1).strip() : text, Unit.DEGREE, Dimension.ANGLE);
-      return minus
-          ? new Quantity(HALF_TURN.subtract(angle.amount().remainder(HALF_TURN)), Unit.DEGREE)
-          : angle;
+    private static final class Angle extends Sort<Quantity> {
+      private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+
+      Angle() {
+        super("degrees", "^\\s*[-−]?\\s*" + NUMBER + "\\s*(deg|°)?\\s*$");
+      }
+
+      @Override
+      public Quantity read(String text, Keys keys) throws Misread {
+        boolean minus = text.startsWith("-") || text.startsWith("−");
+        Quantity angle =
+            Quantity.parse(minus ? text.substring(1).strip() : text, Unit.DEGREE, Dimension.ANGLE);
+        return minus
+            ? new Quantity(HALF_TURN.subtract(angle.amount().remainder(HALF_TURN)), Unit.DEGREE)
+            : angle;
+      }
+
+      @Override
+      public Optional<Unit> bare() {
+        return Optional.of(Unit.DEGREE);
+      }
     }
   }
 
   /** A strip of a layer; without a material it is a void. */
   public record Strip(
       Optional<Ref> material, Optional<Grain> grain, Quantity width, boolean hollow, At at) {
-    static Strip read(Fields f) {
-      Optional<Quantity> hollow = f.maybeMeasure("void", Unit.ONE, Dimension.LENGTH);
+    static Strip read(Keys k) {
+      Optional<Ref> material =
+          k.key("material", "its material, an id of the table of materials", "sitka-spruce")
+              .maybeRef(Kind.MATERIALS);
+      Optional<Grain> grain =
+          k.key("grain", "how its grain runs, against the length of the part", "along")
+              .maybeChoice(Grain.class);
+      Optional<Quantity> width =
+          k.key("width", "its width", "30 mm")
+              .between("0.1 mm", "5 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH);
+      Optional<Quantity> hollow =
+          k.key("void", "the width of an empty strip, in place of material and width", "40 mm")
+              .between("0.1 mm", "5 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH);
+      At at = k.at();
+      if (k.isSound() && width.isEmpty() && hollow.isEmpty()) {
+        k.missing("width");
+      }
       return new Strip(
-          f.maybeRef("material"),
-          f.maybeChoice("grain", Grain.class),
-          hollow.isPresent() ? hollow.get() : f.measure("width", Unit.ONE, Dimension.LENGTH),
+          material,
+          grain,
+          hollow.or(() -> width).orElse(Quantity.none(Unit.MM)),
           hollow.isPresent(),
-          At.of(f));
+          at);
     }
   }
 
@@ -124,40 +160,77 @@ public record Section(
       Optional<Quantity> at,
       Optional<Quantity> height,
       At place) {
-    static Member read(Fields f) {
+    static Member read(Keys k) {
       return new Member(
-          f.text("what"),
-          f.ref("material"),
-          f.measure("width", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("at", Unit.ONE, Dimension.LENGTH),
-          f.maybeMeasure("height", Unit.ONE, Dimension.LENGTH),
-          At.of(f));
+          k.key("what", "what it is", "spine").text(),
+          k.key("material", "its material, an id of the table of materials", "sitka-spruce")
+              .ref(Kind.MATERIALS),
+          k.key("width", "its width", "40 mm")
+              .between("0.1 mm", "5 m")
+              .measure(Unit.ONE, Dimension.LENGTH),
+          k.key(
+                  "at",
+                  "where its middle lies, from the leading edge or the left corner; three tenths of"
+                      + " the chord where it is not said",
+                  "90 mm")
+              .between("0 mm", "5 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("height", "its height, where it does not reach from skin to skin", "20 mm")
+              .between("0.1 mm", "5 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.at());
     }
   }
 
   /** A corner of a polygon. */
   public record Corner(Quantity y, Quantity z) {
-    static Corner read(Fields f) {
+    static Corner read(Keys k) {
       return new Corner(
-          f.measure("y", Unit.ONE, Dimension.LENGTH), f.measure("z", Unit.ONE, Dimension.LENGTH));
+          k.key("y", "across", "0 mm").between("0 mm", "10 m").measure(Unit.ONE, Dimension.LENGTH),
+          k.key("z", "up", "60 mm").between("0 mm", "10 m").measure(Unit.ONE, Dimension.LENGTH));
     }
   }
 
-  static Section read(Fields f) {
+  static Section read(Keys k) {
     return new Section(
-        f.id(),
-        f.maybeText("what"),
-        f.maybeMeasure("width", Unit.MM, Dimension.LENGTH),
-        f.each("layers", Layer::read),
-        f.maybeChoice("shape", Shape.class),
-        f.maybeRef("material"),
-        f.map("dimensions", text -> Quantity.parse(text, Unit.ONE)),
-        f.each("skins", Layer::read),
-        f.each("members", Member::read),
-        f.each("outline", Corner::read),
-        f.maybeRef("glue"),
-        f.maybeChoice("grade", Grade.class),
-        Written.of(f));
+        k.id("sole-as-drawn"),
+        k.key("what", "which part it is a section of", "a board of the cabin sole").maybeText(),
+        k.key("width", "the width of a layered section", "120 mm")
+            .between("0.1 mm", "10 m")
+            .maybeMeasure(Unit.MM, Dimension.LENGTH),
+        k.key(
+                "layers",
+                "from bottom to top",
+                "[{material: sitka-spruce, thickness: 24 mm, grain: along}]")
+            .each(Layer::read),
+        k.key("shape", "the outline of a section that is not layered", "tube")
+            .maybeChoice(Shape.class),
+        k.key(
+                "material",
+                "the material within the outline, an id of the table of materials",
+                "sitka-spruce")
+            .maybeRef(Kind.MATERIALS),
+        k.key(
+                "dimensions",
+                "of the shape, by name: height, width, diameter, wall, chord, thickness-ratio,"
+                    + " flange, web, span",
+                "{diameter: 80 mm, wall: 5 mm}")
+            .named(Sorts.ANY),
+        k.key(
+                "skins",
+                "layers of a skin round a foil or tube, from inside to outside",
+                "[{material: glass-cloth, plies: 2}]")
+            .each(Layer::read),
+        k.key("members", "what stands inside the outline: a spine, a web").each(Member::read),
+        k.key("outline", "corners of a polygon, in order round it").each(Corner::read),
+        k.key(
+                "glue",
+                "the glue between its parts, a material with a bond or shear strength",
+                "epoxy-slow")
+            .maybeRef(Kind.MATERIALS),
+        k.key("grade", "how much hangs on the part that has this section", "structural")
+            .maybeChoice(Grade.class),
+        k.written());
   }
 
   @Override

@@ -9,7 +9,6 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.ThreePoint;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Something the kit should have held and did not, as it was found.
@@ -67,45 +66,57 @@ public record Shortage(
       Optional<Ref> from,
       Optional<String> note,
       At at) {
-    static Option read(Fields f) {
+    static Option read(Keys k) {
       return new Option(
-          f.maybeText("id"),
-          f.choice("kind", Way.class, Way.WAIT),
-          f.maybeThreePoint("cost", text -> Money.parse(text, f.currency())),
-          f.maybeMeasure("hours", Unit.HOUR, Dimension.TIME),
-          f.maybeDay("arrives"),
-          f.maybeRef("substitution"),
-          f.maybeRef("from"),
-          f.maybeText("note"),
-          At.of(f));
+          k.key("id", "a name, where two ways of one kind must be told apart", "buy-teak")
+              .maybeText(),
+          k.key("kind", "what kind of way out it is", "buy").choice(Way.class, Way.WAIT),
+          k.key("cost", "what it costs: one amount, or low, likely, high", "[90, 120, 200]")
+              .maybeGuess(),
+          k.key("hours", "your own work", "6 h")
+              .between("0 h", "2000 h")
+              .maybeMeasure(Unit.HOUR, Dimension.TIME),
+          k.key("arrives", "the day it is at hand", "2026-04-20").notBefore("found").maybePlanned(),
+          k.key("substitution", "which one it is, where it is one", "sub-rail")
+              .maybeRef(Kind.SUBSTITUTIONS),
+          k.key("from", "who would send or sell it", "yard").maybeRef(Kind.PARTIES),
+          k.key("note", "what speaks for or against it", "comes with a new bush").maybeText(),
+          k.at());
     }
 
     /** How a decision names it: its id, or its kind. */
     public String name() {
-      return id.orElse(Fields.word(way));
+      return id.orElse(Keys.word(way));
     }
   }
 
   /** Which way out was chosen, by whom, and why. */
   public record Decision(String option, LocalDate on, Ref by, Optional<String> why, At at) {
-    static Decision read(Fields f) {
-      return new Decision(f.text("option"), f.day("on"), f.ref("by"), f.maybeText("why"), At.of(f));
+    static Decision read(Keys k) {
+      return new Decision(
+          k.key("option", "the way out, by its id or its kind", "buy").text(),
+          k.key("on", "when it was decided", "2026-03-05").notBefore("found").happened(),
+          k.key("by", "who decided", "me").ref(Kind.PARTIES),
+          k.key("why", "why", "she sails without it").maybeText(),
+          k.at());
     }
   }
 
-  static Shortage read(Fields f) {
+  static Shortage read(Keys k) {
     return new Shortage(
-        f.id(),
-        f.ref("item"),
-        f.quantity("qty", Unit.EACH),
-        f.day("found"),
-        f.choice("cause", Cause.class, Cause.NOT_PACKED),
-        f.each("options", Option::read),
-        f.maybeGroup("decided", Decision::read),
-        f.maybeRef("line"),
-        Evidence.list(f, "evidence"),
-        f.maybeText("remark"),
-        At.of(f));
+        k.id("short-2026-03-02-keel"),
+        k.key("item", "what is missing", "keel-bolts").ref(Kind.KIT),
+        k.key("qty", "how much is missing, with its unit", "4 each").quantity(Unit.EACH),
+        k.key("found", "the day you noticed", "2026-03-02").begins("TODAY").happened(),
+        k.key("cause", "why it is missing", "damaged").choice(Cause.class, Cause.NOT_PACKED),
+        k.key("options", "the ways out that you see").each(Option::read),
+        k.key("decided", "which way out was chosen").maybeGroup(Decision::read),
+        k.key("line", "the budget line its cost falls on, where no spend and no task tells", "hull")
+            .maybeRef(Kind.BUDGET),
+        k.key("evidence", "files that show it", "[evidence/crate-2.jpg]")
+            .each("file", Evidence::read),
+        k.key("remark", "what else there is to say", "the lid was open").maybeText(),
+        k.at());
   }
 
   @Override

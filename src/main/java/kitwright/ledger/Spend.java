@@ -8,7 +8,6 @@ import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Money spent, promised or got back.
@@ -79,34 +78,84 @@ public record Spend(
     return item.or(() -> material);
   }
 
-  static Spend read(Fields f) {
-    Optional<Ref> replaces = f.maybeRef("replaces");
-    Optional<Ref> because = f.maybeRef("because").or(() -> replaces);
+  static Spend read(Keys k) {
+    String id = k.id("spend-2026-02-12-screws");
+    LocalDate on =
+        k.key("on", "the day of the order, the payment or the refund", "2026-02-12")
+            .begins("TODAY")
+            .toldBy("paid-in-future")
+            .happened();
+    Ref line =
+        k.key("line", "the budget line", "timber").toldBy("budget-line-unknown").ref(Kind.BUDGET);
+    String what =
+        k.key("what", "what it was for, in a few words", "screws and plugs for the oak boards")
+            .text();
+    Money amount =
+        k.key(
+                "amount",
+                "with tax and duty, always above zero; the state says which way it went",
+                "18.40 EUR")
+            .money();
+    Optional<String> to =
+        k.key("to", "who got it, or gave it back", "ironmonger").ofPeople().maybeText();
+    State state =
+        k.key("state", "which way the money went", "paid").choice(State.class, State.PAID);
+    Optional<LocalDate> expected =
+        k.key("expected", "the day an ordered thing shall come", "2026-03-20")
+            .notBefore("on")
+            .maybePlanned();
+    Optional<Ref> because =
+        k.key("because", "the shortage that caused it", "short-2026-02-09-plank")
+            .maybeRef(Kind.SHORTAGES);
+    Optional<Ref> replaces =
+        k.key(
+                "replaces",
+                "the shortage whose missing goods this buys; all of them where nothing is said of"
+                    + " qty",
+                "short-2026-02-09-plank")
+            .maybeRef(Kind.SHORTAGES);
     return new Spend(
-        f.id(),
-        f.day("on"),
-        f.ref("line"),
-        f.text("what"),
-        f.money("amount"),
-        f.maybeText("to"),
-        f.choice("state", State.class, State.PAID),
-        f.maybeDay("expected"),
-        because,
+        id,
+        on,
+        line,
+        what,
+        amount,
+        to,
+        state,
+        expected,
+        because.or(() -> replaces),
         replaces,
-        f.maybeRef("substitution"),
-        f.maybeChoice("cause", Cause.class),
-        f.maybeMoney("tax"),
-        f.maybeMoney("duty"),
-        f.maybeNumber("rate"),
-        f.maybeRef("pays"),
-        f.flag("in-full"),
-        f.maybeRef("refunds"),
-        f.maybeDay("withdrawn"),
-        f.maybeQuantity("qty", Unit.EACH),
-        f.maybeRef("item"),
-        f.maybeRef("material"),
-        Evidence.list(f, "receipt"),
-        At.of(f));
+        k.key("substitution", "the substitution that caused it", "sub-2026-02-10-oak")
+            .maybeRef(Kind.SUBSTITUTIONS),
+        k.key("cause", "why it was more than planned, where it was", "price")
+            .maybeChoice(Cause.class),
+        k.key("tax", "of the amount, tax", "2.94 EUR").maybeMoney(),
+        k.key("duty", "of the amount, customs duty", "0.50 EUR").maybeMoney(),
+        k.key(
+                "rate",
+                "units of the build's currency for one of the amount's, as the bank reckoned",
+                "0.54")
+            .maybeNumber(),
+        k.key("pays", "the order that this payment pays", "spend-2026-02-01-order")
+            .maybeRef(Kind.SPENDING),
+        k.key(
+                "in-full",
+                "yes where nothing more is owed on that order, though less than ordered was paid",
+                "yes")
+            .flag(),
+        k.key("refunds", "the payment that this refund gives back", "spend-2026-02-02-kit")
+            .maybeRef(Kind.SPENDING),
+        k.key("withdrawn", "the day an order was given up", "2026-03-01")
+            .notBefore("on")
+            .maybeHappened(),
+        k.key("qty", "how much was bought", "4 each").maybeQuantity(Unit.EACH),
+        k.key("item", "what was bought, where it is an item of the kit", "plank")
+            .maybeRef(Kind.KIT),
+        k.key("material", "what was bought, where it is a material", "epoxy-slow")
+            .maybeRef(Kind.MATERIALS),
+        k.key("receipt", "files that show it", "[evidence/receipt.jpg]")
+            .each("file", Evidence::read),
+        k.at());
   }
 
   @Override

@@ -10,7 +10,6 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Size;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Something at hand that is not of the kit's list: bought, or an off-cut.
@@ -38,30 +37,44 @@ public record Stock(
     implements Entry {
   /** A strip across the piece that must not be used: knots, splits, screw holes. */
   public record Flaw(Quantity from, Quantity to, Optional<String> what, At at) {
-    static Flaw read(Fields f) {
+    static Flaw read(Keys k) {
       return new Flaw(
-          f.measure("from", Unit.MM, Dimension.LENGTH),
-          f.measure("to", Unit.MM, Dimension.LENGTH),
-          f.maybeText("what"),
-          At.of(f));
+          k.key("from", "where it begins, along the length", "400 mm")
+              .measure(Unit.MM, Dimension.LENGTH),
+          k.key("to", "where it ends, along the length", "460 mm")
+              .measure(Unit.MM, Dimension.LENGTH),
+          k.key("what", "what it is", "a knot").maybeText(),
+          k.at());
     }
   }
 
-  static Stock read(Fields f) {
+  static Stock read(Keys k) {
     return new Stock(
-        f.id(),
-        f.text("what"),
-        f.maybeQuantity("qty", Unit.EACH),
-        f.maybeSize("size"),
-        f.maybeCount("pieces"),
-        f.maybeRef("material"),
-        f.refs("keep-for"),
-        f.maybePrice("worth"),
-        f.maybeText("grain"),
-        f.each("flaws", Flaw::read),
-        f.maybeDay("since"),
-        f.maybeRef("bought"),
-        At.of(f));
+        k.id("oak-plank"),
+        k.key("what", "what it is, in a few words", "oak board left from the engine beds").text(),
+        k.key("qty", "how much there is, where it is no piece of a size", "3 kg")
+            .begins("1 each")
+            .maybeQuantity(Unit.EACH),
+        k.key(
+                "size",
+                "length x width x thickness of a piece, the length first",
+                "4300 x 125 x 22 mm")
+            .maybeSize(),
+        k.key("pieces", "how many pieces of that size", "3").maybeCount(),
+        k.key("material", "its material, an id of the table of materials", "sitka-spruce")
+            .maybeRef(Kind.MATERIALS),
+        k.key("keep-for", "tasks it is kept for, so that no other plan takes it", "[lay-sole]")
+            .refs(Kind.TASKS),
+        k.key("worth", "what one piece or unit is worth to you", "24 EUR").maybePrice(),
+        k.key("grain", "how the grain runs, against the length", "along").maybeText(),
+        k.key("flaws", "strips across the length that no part may use").each(Flaw::read),
+        k.key("since", "the day it came to be", "2026-02-02")
+            .begins("TODAY")
+            .ever()
+            .maybeHappened(),
+        k.key("bought", "the spend that bought it", "spend-2026-02-12-screws")
+            .maybeRef(Kind.SPENDING),
+        k.at());
   }
 
   @Override

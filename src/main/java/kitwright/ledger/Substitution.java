@@ -9,7 +9,6 @@ import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * Something built otherwise than drawn.
@@ -40,28 +39,36 @@ public record Substitution(
 
   /** What is replaced: an item of the kit, or words where the kit has none. */
   public record InsteadOf(Optional<Ref> item, Optional<String> what, Quantity qty) {
-    static InsteadOf read(Fields f) {
-      return new InsteadOf(f.maybeRef("item"), f.maybeText("what"), f.quantity("qty", Unit.EACH));
+    static InsteadOf read(Keys k) {
+      return new InsteadOf(
+          k.key("item", "the item of the kit that it replaces", "plank").maybeRef(Kind.KIT),
+          k.key("what", "what it replaces, where the kit has no such item", "the drawn rail")
+              .maybeText(),
+          k.key("qty", "how much of it", "2 each").quantity(Unit.EACH));
     }
   }
 
   /** What is taken instead: stock, another item of the kit, or something bought. */
   public record Take(
       Optional<Ref> stock, Optional<Ref> item, Optional<Ref> spend, Quantity qty, At at) {
-    static Take read(Fields f) {
+    static Take read(Keys k) {
       return new Take(
-          f.maybeRef("stock"),
-          f.maybeRef("item"),
-          f.maybeRef("spend"),
-          f.quantity("qty", Unit.EACH),
-          At.of(f));
+          k.key("stock", "stock that it takes", "oak-plank").maybeRef(Kind.STOCK),
+          k.key("item", "an item of the kit that it takes", "plank").maybeRef(Kind.KIT),
+          k.key("spend", "a spend that bought what it takes", "spend-2026-02-12-screws")
+              .maybeRef(Kind.SPENDING),
+          k.key("qty", "how much of it", "2 each").quantity(Unit.EACH),
+          k.at());
     }
   }
 
   /** Who proposed it, and when. */
   public record Proposal(Ref by, LocalDate on, At at) {
-    static Proposal read(Fields f) {
-      return new Proposal(f.ref("by"), f.day("on"), At.of(f));
+    static Proposal read(Keys k) {
+      return new Proposal(
+          k.key("by", "who proposed it", "me").ref(Kind.PARTIES),
+          k.key("on", "when", "2026-02-10").happened(),
+          k.at());
     }
   }
 
@@ -85,27 +92,51 @@ public record Substitution(
       List<Evidence> signature,
       List<Evidence> evidence,
       At at) {
-    static SignOff read(Fields f) {
+    private static final Sort<String> FINGERPRINT = new Digits();
+
+    static SignOff read(Keys k) {
       return new SignOff(
-          f.ref("by"),
-          f.day("on"),
-          f.maybe("covers", SignOff::fingerprint),
-          f.each("conditions", Condition::read, "text"),
-          f.map("saw", text -> text),
-          Evidence.list(f, "statement"),
-          Evidence.list(f, "signature"),
-          Evidence.list(f, "evidence"),
-          At.of(f));
+          k.key("by", "who signed", "designer").ref(Kind.PARTIES),
+          k.key("on", "when", "2026-02-16").notBefore("proposed.on").happened(),
+          k.key("covers", "the fingerprint of what was signed", "81644cb3f5d3").maybe(FINGERPRINT),
+          k.key(
+                  "conditions",
+                  "what the signer asks of the built sections",
+                  "[\"through bolts, not screws\"]")
+              .each("text", Condition::read),
+          k.key(
+                  "saw",
+                  "what came out of the assessment when it was signed, by measure; verdict too",
+                  "{verdict: pass}")
+              .named(Sorts.WORD),
+          k.key("statement", "the text that was signed, kept as a file", "[evidence/statement.txt]")
+              .each("file", Evidence::read),
+          k.key(
+                  "signature",
+                  "a file that the signer's own key made over that text",
+                  "[evidence/statement.txt.sig]")
+              .each("file", Evidence::read),
+          k.key("evidence", "the signer's letter", "[evidence/letter.txt]")
+              .each("file", Evidence::read),
+          k.at());
     }
 
-    private static String fingerprint(String text) throws Misread {
-      String digits = text.strip().toLowerCase(Locale.ROOT);
-      if (!digits.matches("[0-9a-f]{12,64}")) {
-        throw new Misread(
-            "a fingerprint has 12 to 64 hexadecimal digits",
-            "copy the one that “kitwright fingerprint” shows for the record that was signed");
+    /** The digits of what was signed. */
+    private static final class Digits extends Sort<String> {
+      Digits() {
+        super("fingerprint", "^\\s*[0-9a-fA-F]{12,64}\\s*$");
       }
-      return digits;
+
+      @Override
+      public String read(String text, Keys keys) throws Misread {
+        String digits = text.strip().toLowerCase(Locale.ROOT);
+        if (!digits.matches("[0-9a-f]{12,64}")) {
+          throw new Misread(
+              "a fingerprint has 12 to 64 hexadecimal digits",
+              "copy the one that “kitwright fingerprint” shows for the record that was signed");
+        }
+        return digits;
+      }
     }
   }
 
@@ -118,29 +149,45 @@ public record Substitution(
    */
   public record Condition(
       Optional<Ref> section, Map<Ref, Quantity> atLeast, Optional<String> text, At at) {
-    static Condition read(Fields f) {
+    static Condition read(Keys k) {
       return new Condition(
-          f.maybeRef("section"),
-          f.map("at-least", text -> Quantity.parse(text, Unit.ONE)),
-          f.maybeText("text"),
-          At.of(f));
+          k.key("section", "the built section it is about", "sole-as-built")
+              .maybeRef(Kind.SECTIONS),
+          k.key(
+                  "at-least",
+                  "measures of the section with the least they may be",
+                  "{thickness: 22 mm}")
+              .named(Sorts.ANY),
+          k.key("text", "the condition in words", "through bolts, not screws").maybeText(),
+          k.at());
     }
   }
 
-  static Substitution read(Fields f) {
+  static Substitution read(Keys k) {
     return new Substitution(
-        f.id(),
-        f.maybeRef("for"),
-        f.group("instead-of", InsteadOf::read, NOTHING),
-        f.each("use", Take::read),
-        f.choice("grade", Grade.class, Grade.STRUCTURAL),
-        f.text("why"),
-        f.maybeGroup("proposed", Proposal::read),
-        f.maybeRef("assessment"),
-        f.each("sign-offs", SignOff::read),
-        f.maybeRef("hold"),
-        f.maybeDay("withdrawn"),
-        Written.of(f));
+        k.id("sub-2026-02-10-oak"),
+        k.key("for", "the shortage it answers", "short-2026-02-09-plank").maybeRef(Kind.SHORTAGES),
+        k.key("instead-of", "what it replaces, and how much of it", "{item: plank, qty: 2 each}")
+            .group(InsteadOf::read, NOTHING),
+        k.key("use", "what it takes", "[{stock: oak-plank, qty: 2 each}]")
+            .begins("[]")
+            .each(Take::read),
+        k.key("grade", "how much hangs on it; when in doubt, structural", "finish")
+            .choice(Grade.class, Grade.STRUCTURAL),
+        k.key("why", "why, in a line", "oak boards lie ready and the sole carries nothing but feet")
+            .text(),
+        k.key("proposed", "who proposed it, and when", "{by: me, on: 2026-02-10}")
+            .maybeGroup(Proposal::read),
+        k.key("assessment", "its engineering check", "sole-board").maybeRef(Kind.ASSESSMENTS),
+        k.key("sign-offs", "who released it; structural and systems need covers")
+            .each(SignOff::read),
+        k.key(
+                "hold",
+                "the task that closes the part up and must wait for the signature",
+                "lay-sole")
+            .maybeRef(Kind.TASKS),
+        k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
+        k.written());
   }
 
   @Override

@@ -9,7 +9,6 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.ThreePoint;
 import kitwright.value.Unit;
-import kitwright.yaml.Fields;
 
 /**
  * A piece of work.
@@ -55,8 +54,13 @@ public record Task(
 
   /** What must be finished before this task, and how long to wait after it. */
   public record Link(Ref task, Optional<Quantity> lag, At at) {
-    static Link read(Fields f) {
-      return new Link(f.ref("task"), f.maybeMeasure("lag", Unit.DAY, Dimension.TIME), At.of(f));
+    static Link read(Keys k) {
+      return new Link(
+          k.key("task", "the task that must be finished before", "plane-the-hull").ref(Kind.TASKS),
+          k.key("lag", "how long to wait after it", "2 d")
+              .between("0 d", "52 w")
+              .maybeMeasure(Unit.DAY, Dimension.TIME),
+          k.at());
     }
   }
 
@@ -76,40 +80,50 @@ public record Task(
       Optional<Quantity> length,
       Optional<BigDecimal> waste,
       At at) {
-    static Use read(Fields f) {
+    static Use read(Keys k) {
       Use use =
           new Use(
-              f.maybeRef("item"),
-              f.maybeRef("stock"),
-              f.maybeRef("material"),
-              f.maybeQuantity("qty", Unit.EACH),
-              f.maybeRef("section"),
-              f.maybeMeasure("area", Unit.M2, Dimension.AREA),
-              f.maybeMeasure("length", Unit.M, Dimension.LENGTH),
-              f.maybeShare("waste"),
-              At.of(f));
-      use.judgeShape(f);
+              k.key("item", "an item of the kit that it needs", "plank").maybeRef(Kind.KIT),
+              k.key("stock", "stock that it needs", "oak-plank").maybeRef(Kind.STOCK),
+              k.key("material", "a material that it needs, wherever it comes from", "epoxy-slow")
+                  .maybeRef(Kind.MATERIALS),
+              k.key("qty", "how much of it", "4 each").maybeQuantity(Unit.EACH),
+              k.key(
+                      "section",
+                      "a section that is laid over an area or a length, from which the materials"
+                          + " are worked out",
+                      "hull-skin")
+                  .maybeRef(Kind.SECTIONS),
+              k.key("area", "the area it is laid over", "6 m2")
+                  .between("0 m2", "1000 m2")
+                  .maybeMeasure(Unit.M2, Dimension.AREA),
+              k.key("length", "the length it is laid over", "4 m")
+                  .between("0 m", "10000 m")
+                  .maybeMeasure(Unit.M, Dimension.LENGTH),
+              k.key("waste", "the share lost beyond what is needed", "15 %").maybeShare(),
+              k.at());
+      use.judgeShape(k);
       return use;
     }
 
-    private void judgeShape(Fields f) {
+    private void judgeShape(Keys k) {
       int named =
           (int)
               List.of(item, stock, material, section).stream().filter(Optional::isPresent).count();
-      if (f.isSound() && named != 1) {
-        f.fault(
+      if (k.isSound() && named != 1) {
+        k.fault(
             "value-unreadable",
             at.record(),
             "A use names " + named + " things.",
             "Name exactly one of item, stock, material or section.");
-      } else if (f.isSound() && section.isEmpty() && qty.isEmpty()) {
-        f.fault(
+      } else if (k.isSound() && section.isEmpty() && qty.isEmpty()) {
+        k.fault(
             "key-missing",
             at.record(),
             "A use says what, but not how much.",
             "Add “qty: …” with its unit.");
-      } else if (f.isSound() && section.isPresent() && area.isEmpty() == length.isEmpty()) {
-        f.fault(
+      } else if (k.isSound() && section.isPresent() && area.isEmpty() == length.isEmpty()) {
+        k.fault(
             "key-missing",
             at.record(),
             "A section is used over an area or over a length.",
@@ -137,43 +151,52 @@ public record Task(
    */
   public record Weather(
       Optional<Quantity> dry, Optional<Quantity> above, Optional<Quantity> dewMargin, At at) {
-    static Weather read(Fields f) {
+    static Weather read(Keys k) {
       return new Weather(
-          f.maybeMeasure("dry", Unit.DAY, Dimension.TIME),
-          f.maybeMeasure("above", Unit.CELSIUS, Dimension.TEMPERATURE),
-          f.maybeMeasure("dew-margin", Unit.KELVIN_DIFFERENCE, Dimension.TEMPERATURE_DIFFERENCE),
-          At.of(f));
+          k.key("dry", "so many dry days in a row", "2 d")
+              .between("0 d", "30 d")
+              .maybeMeasure(Unit.DAY, Dimension.TIME),
+          k.key("above", "at least this warm, during the work and its cure", "10 C")
+              .between("0 C", "40 C")
+              .maybeMeasure(Unit.CELSIUS, Dimension.TEMPERATURE),
+          k.key("dew-margin", "so far above the dew point", "3 K")
+              .between("0 K", "15 K")
+              .maybeMeasure(Unit.KELVIN_DIFFERENCE, Dimension.TEMPERATURE_DIFFERENCE),
+          k.at());
     }
   }
 
-  private static ThreePoint<Quantity> takes(Fields f) {
-    if (!f.has("takes")) {
-      return ThreePoint.fixed(f.measure("takes", Unit.DAY, Dimension.TIME));
-    }
-    return f.maybeThreePoint("takes", text -> Quantity.parse(text, Unit.DAY, Dimension.TIME))
-        .orElse(ThreePoint.fixed(Quantity.none(Unit.DAY)));
-  }
-
-  static Task read(Fields f) {
+  static Task read(Keys k) {
     return new Task(
-        f.id(),
-        f.text("what"),
-        f.maybeText("phase"),
-        takes(f),
-        f.each("after", Link::read, "task"),
-        f.each("uses", Use::read),
-        f.refs("tools"),
-        f.refs("who"),
-        f.maybeChoice("place", Where.class),
-        f.maybeGroup("weather", Weather::read),
-        f.maybeMeasure("wait", Unit.HOUR, Dimension.TIME),
-        f.maybeRef("budget"),
-        f.maybeDay("started"),
-        f.maybeDay("finished"),
-        f.maybeShare("progress"),
-        f.maybeDay("withdrawn"),
-        f.maybeChoice("grade", Grade.class),
-        At.of(f));
+        k.id("lay-sole"),
+        k.key("what", "what is to be done", "Lay the cabin sole").text(),
+        k.key("phase", "the part of the build it belongs to", "interior").maybeText(),
+        k.key("takes", "working time: one duration, or low, likely, high", "[1 d, 2 d, 4 d]")
+            .guess(Unit.DAY, Dimension.TIME),
+        k.key("after", "tasks that must be finished before", "[plane-the-hull]")
+            .each("task", Link::read),
+        k.key("uses", "what it needs", "[{item: plank, qty: 4 each}]").each(Use::read),
+        k.key("tools", "borrowed tools that it needs", "[jigsaw]").refs(Kind.BORROWED),
+        k.key("who", "the people it needs", "[me]").refs(Kind.PARTIES),
+        k.key("place", "where it is done", "indoors").maybeChoice(Where.class),
+        k.key("weather", "what it asks of the weather", "{dry: 2 d, above: 10 C, dew-margin: 3 K}")
+            .maybeGroup(Weather::read),
+        k.key(
+                "wait",
+                "time after the work, nights and weekends included, before anything may follow",
+                "18 h")
+            .between("0 h", "8 w")
+            .maybeMeasure(Unit.HOUR, Dimension.TIME),
+        k.key("budget", "the budget line that it earns", "timber").maybeRef(Kind.BUDGET),
+        k.key("started", "the day it was started on", "2026-02-18").maybeHappened(),
+        k.key("finished", "the day it was finished", "2026-02-21")
+            .notBefore("started")
+            .maybeHappened(),
+        k.key("progress", "the share done, where the log does not tell", "40 %").maybeShare(),
+        k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
+        k.key("grade", "how much hangs on what it closes up", "structural")
+            .maybeChoice(Grade.class),
+        k.at());
   }
 
   @Override

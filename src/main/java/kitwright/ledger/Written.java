@@ -3,8 +3,8 @@ package kitwright.ledger;
 import java.util.Comparator;
 import java.util.Set;
 import java.util.regex.Pattern;
-import kitwright.yaml.Fields;
 import kitwright.yaml.Node;
+import org.jspecify.annotations.Nullable;
 
 /** Where a record that can be signed for stands, and what was written there. */
 public final class Written extends At {
@@ -12,13 +12,9 @@ public final class Written extends At {
 
   private final Node.Mapping source;
 
-  private Written(Node.Mapping source) {
-    super(source);
+  Written(Node.Mapping source, Layout layout, int[] slots, @Nullable Object[] bySlot) {
+    super(source, layout, slots, bySlot);
     this.source = source;
-  }
-
-  static Written of(Fields fields) {
-    return new Written(fields.source());
   }
 
   /**

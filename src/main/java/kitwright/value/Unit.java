@@ -129,6 +129,11 @@ public enum Unit {
     return factor;
   }
 
+  /** All the ways in which it may be written, the usual one first. */
+  public List<String> symbols() {
+    return symbols;
+  }
+
   /** How it is written. */
   public String symbol() {
     return symbols.get(0);

@@ -67,6 +67,11 @@ public sealed interface Node {
       return "a group of keys";
     }
 
+    /** A group of one key, for which its value alone was written. */
+    public static Mapping ofOne(String key, Scalar value) {
+      return new Mapping(List.of(new Entry(Scalar.at(value.at(), key), value)), value.at());
+    }
+
     /** The value of a key. */
     public Optional<Node> get(String key) {
       int index = indexOf(key);

@@ -78,12 +78,14 @@ public final class Recall {
     return true;
   }
 
-  LocalDate day(String text) throws Misread {
+  /** A day; see {@link Days#day}. */
+  public LocalDate day(String text) throws Misread {
     Optional<LocalDate> known = days.get(text);
     return known.isPresent() ? known.get() : days.put(text, Days.day(text));
   }
 
-  Quantity quantity(String text, Unit fallback) throws Misread {
+  /** A quantity; see {@link Quantity#parse}. */
+  public Quantity quantity(String text, Unit fallback) throws Misread {
     Shelf<Quantity> shelf = quantities.computeIfAbsent(fallback, unit -> new Shelf<>());
     Optional<Quantity> known = shelf.get(text);
     return known.isPresent() ? known.get() : shelf.put(text, Quantity.parse(text, fallback));

@@ -1,10 +1,11 @@
-package kitwright.yaml;
+package kitwright.ledger;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
+import kitwright.yaml.Node;
 
 /**
  * An unquoted text in curly brackets that a comma ends, so that the rest of it looks like a key.
@@ -13,18 +14,18 @@ import kitwright.finding.Severity;
  * @param first the text before the comma
  * @param rest what stands behind it, as if it were a key
  */
-record CutText(Node.Scalar key, Node.Scalar first, Node.Scalar rest) {
+record CommaCut(Node.Scalar key, Node.Scalar first, Node.Scalar rest) {
   private static final Pattern ENDS_IN_DIGIT = Pattern.compile("[0-9]$");
   private static final Pattern THOUSANDS = Pattern.compile("[0-9]{3}(?![0-9])");
   private static final Pattern DECIMAL_POINT = Pattern.compile("[0-9]{3}\\.[0-9]");
 
   /** The two parts of a text, if the second entry is no entry but the rest of the first. */
-  static Optional<CutText> of(Node.Entry before, Node.Entry entry) {
+  static Optional<CommaCut> of(Node.Entry before, Node.Entry entry) {
     return entry.value() instanceof Node.Scalar nothing
             && nothing.isEmpty()
             && before.value() instanceof Node.Scalar text
             && !text.quoted()
-        ? Optional.of(new CutText(before.key(), text, entry.key()))
+        ? Optional.of(new CommaCut(before.key(), text, entry.key()))
         : Optional.empty();
   }
 

@@ -1,0 +1,85 @@
+package kitwright.ledger;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.value.Quantity;
+
+/**
+ * A key of a record or of a group in it, as its record declares it. All that is known of it stands
+ * here: reading, rules, the reference page, the schema and new records ask nobody else.
+ *
+ * @param says what it means, one sentence without a full stop
+ * @param example how a value of it is written
+ * @param kinds what it refers to, where it is a reference; more than one where any of them may be
+ * @param inner the keys of a group
+ * @param shorthand the key that a plain value in place of a group gives; empty where there is none
+ * @param notBefore keys whose day is no later than this one: of its own group, else of the one
+ *     around it, or behind a reference ({@code shortages.found})
+ * @param band between what it plausibly lies
+ * @param begins what a new record starts with
+ * @param toldBy the rule that tells its faults in place of the general ones
+ */
+public record Key(
+    String name,
+    String says,
+    String example,
+    Sort<?> sort,
+    Form form,
+    boolean needed,
+    List<Kind> kinds,
+    Optional<Layout> inner,
+    String shorthand,
+    List<String> notBefore,
+    Optional<Band> band,
+    Set<Trait> traits,
+    Optional<String> begins,
+    Optional<String> toldBy) {
+  /** In which shape values stand. */
+  public enum Form {
+    ONE,
+    /** Several; one alone may stand without brackets. */
+    LIST,
+    /** One, or low, likely and high. */
+    RANGE,
+    GROUP,
+    /** Several groups; one alone may stand without brackets. */
+    GROUPS,
+    /** Keys of the user’s own choice, each with one value. */
+    NAMED
+  }
+
+  /** What else is known of a key. */
+  public enum Trait {
+    /** It names or describes a person or a firm. */
+    PEOPLE,
+    /** It tells what is paid, owed, asked or worth. */
+    MONEY,
+    /** Its day may lie before the build began. */
+    EVER
+  }
+
+  /** Between what a quantity plausibly lies, both included. */
+  public record Band(Quantity low, Quantity high) {}
+
+  public Key {
+    kinds = List.copyOf(kinds);
+    notBefore = List.copyOf(notBefore);
+    traits = Set.copyOf(traits);
+  }
+
+  /** Whether it is a day that has happened. */
+  public boolean isHappened() {
+    return sort == Sorts.HAPPENED;
+  }
+
+  /** Whether it is a day or days, come or to come. */
+  public boolean isDay() {
+    return sort == Sorts.HAPPENED || sort == Sorts.PLANNED || sort == Sorts.DAYS;
+  }
+
+  /** Whether it is the path of a file of evidence. */
+  public boolean isFile() {
+    return sort == Sorts.FILE;
+  }
+}
