@@ -3,6 +3,7 @@ package kitwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -21,28 +22,43 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What the README shows is what the program prints today. A block that starts with {@code $
- * kitwright …} is run; a line of three dots stands for any lines left out. Under {@code
- * -Dgolden=accept} the whole output takes the place of the block, to be read and shortened by hand.
+ * What the README and the pages of {@code src/docs} show is what the program prints today. A block
+ * that starts with {@code $ kitwright …} is run; a line of three dots stands for any lines left
+ * out. Under {@code -Dgolden=accept} the whole output takes the place of the block, to be read and
+ * shortened by hand.
  */
 class ReadmeTest {
   private static final Path README = Path.of("README.md");
+  private static final Path DOCS = Path.of("src/docs");
   private static final Pattern CONSOLE =
       Pattern.compile("(?s)```console\\n\\$ kitwright ([^\\n]*)\\n(.*?)```");
   private static final Pattern YAML = Pattern.compile("(?s)```yaml\\n(.*?)```");
-  private static final Pattern PICTURE = Pattern.compile("!\\[[^\\]]*\\]\\(([^)]+)\\)");
+  private static final Pattern LINK = Pattern.compile("\\]\\((?!https?:)([^)#]+)[^)]*\\)");
 
   @TempDir Path folder;
 
   @TestFactory
   Stream<DynamicTest> everySampleIsWhatTheProgramPrints() throws IOException {
-    return blocks(CONSOLE)
-        .map(block -> DynamicTest.dynamicTest(block.group(1), () -> compare(block)));
+    return pages().stream().flatMap(page -> blocks(page, CONSOLE).map(block -> test(page, block)));
+  }
+
+  private DynamicTest test(Path page, MatchResult block) {
+    return DynamicTest.dynamicTest(
+        page.getFileName() + ": " + block.group(1), () -> compare(page, block));
+  }
+
+  /** The README first, then every page beside the pictures. */
+  private static List<Path> pages() throws IOException {
+    try (Stream<Path> docs = Files.list(DOCS)) {
+      return Stream.concat(
+              Stream.of(README), docs.filter(file -> file.toString().endsWith(".md")).sorted())
+          .toList();
+    }
   }
 
   @Test
   void everyRecordShownIsReadWithoutAFault() throws IOException {
-    List<MatchResult> samples = blocks(YAML).toList();
+    List<MatchResult> samples = pages().stream().flatMap(page -> blocks(page, YAML)).toList();
     assertThat(samples).hasSizeGreaterThan(15);
     for (MatchResult sample : samples) {
       Findings faults = new Findings();
@@ -52,10 +68,16 @@ class ReadmeTest {
   }
 
   @Test
-  void everyPictureIsThere() throws IOException {
-    List<MatchResult> pictures = blocks(PICTURE).toList();
-    assertThat(pictures).isNotEmpty();
-    pictures.forEach(picture -> assertThat(Path.of(picture.group(1))).exists());
+  void everyPictureAndPageLinkedToIsThere() throws IOException {
+    int links = 0;
+    for (Path page : pages()) {
+      Path folder = page.toAbsolutePath().getParent();
+      for (MatchResult link : blocks(page, LINK).toList()) {
+        assertThat(folder.resolve(link.group(1))).as("%s", page).exists();
+        links++;
+      }
+    }
+    assertThat(links).isGreaterThan(5);
   }
 
   @Test
@@ -86,7 +108,7 @@ class ReadmeTest {
         .isEqualTo(Files.readString(drawn));
   }
 
-  private void compare(MatchResult block) throws IOException {
+  private void compare(Path page, MatchResult block) throws IOException {
     String[] words = words(block.group(1));
     int picture = List.of(words).indexOf("--picture") + 1;
     Path drawn = folder.resolve("drawn.svg");
@@ -100,8 +122,8 @@ class ReadmeTest {
       Files.delete(drawn);
     }
     if (accepts() && !block.group(2).contains("\n…\n")) {
-      String text = Files.readString(README);
-      Files.writeString(README, text.replace(block.group(2), run.out()));
+      String text = Files.readString(page);
+      Files.writeString(page, text.replace(block.group(2), run.out()));
       return;
     }
     String[] parts = block.group(2).split("(?m)^…$\\n", -1);
@@ -128,7 +150,11 @@ class ReadmeTest {
     return words.toArray(String[]::new);
   }
 
-  private static Stream<MatchResult> blocks(Pattern pattern) throws IOException {
-    return pattern.matcher(Files.readString(README)).results().toList().stream();
+  private static Stream<MatchResult> blocks(Path page, Pattern pattern) {
+    try {
+      return pattern.matcher(Files.readString(page)).results().toList().stream();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }
