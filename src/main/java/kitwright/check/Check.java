@@ -43,10 +43,13 @@ import kitwright.money.SettlementUnbooked;
 import kitwright.money.SpendContradictory;
 import kitwright.money.TaxBeyondAmount;
 import kitwright.money.ThreePointDisordered;
+import kitwright.network.BegunEarly;
 import kitwright.network.DaysOffOverlap;
 import kitwright.network.DurationBeyondReason;
 import kitwright.network.LinkToWithdrawn;
+import kitwright.network.ProgressDiffers;
 import kitwright.network.ProgressImpossible;
+import kitwright.network.ProgressWithoutDay;
 import kitwright.network.TaskBeforeForerunner;
 import kitwright.network.TaskCycle;
 import kitwright.network.TaskWaitsForItself;
@@ -88,7 +91,10 @@ public final class Check {
           new TaskWaitsForItself(),
           new LinkToWithdrawn(),
           new TaskBeforeForerunner(),
+          new BegunEarly(),
           new ProgressImpossible(),
+          new ProgressWithoutDay(),
+          new ProgressDiffers(),
           new DurationBeyondReason(),
           new DaysOffOverlap(),
           new ForecastTwice(),

@@ -134,8 +134,8 @@ final class Waiting {
   }
 
   private Timing.LaunchDay launch(Schedule with) {
-    LocalDate on = with.end().toLocalDate();
-    return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(free.end().toLocalDate(), on));
+    LocalDate on = with.lastDay();
+    return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(free.lastDay(), on));
   }
 
   /** The last day on which the thing may come without moving the launch; empty if none waits. */
@@ -153,7 +153,7 @@ final class Waiting {
 
   /** The end of the build if the thing were here today. */
   LocalDate launchIfHere() {
-    return free.end().toLocalDate();
+    return free.lastDay();
   }
 
   /** The last day on which a held task can start without moving the launch. */

@@ -91,7 +91,8 @@ final class AheadCommand implements Command {
   }
 
   private static Range simulated(Facts now) {
-    return Simulation.run(LookAhead.on(now).paced().network(), Plan.on(now).calendar(), now.day());
+    return Simulation.run(
+        LookAhead.on(now).paced().network(), Plan.on(now).calendar(), Plan.on(now).morning());
   }
 
   /** A refusal that offers the nearest id. */

@@ -11,6 +11,7 @@ import kitwright.network.Planned;
 import kitwright.network.Range;
 import kitwright.network.Schedule;
 import kitwright.network.Slack;
+import kitwright.network.WorkCalendar;
 import kitwright.shortage.LookAhead;
 
 /** When the plan ends: by work alone, with material, if something is late, and in what range. */
@@ -77,13 +78,13 @@ final class AheadEnds {
   }
 
   private String day(LocalDateTime moment) {
-    return Pages.inText(moment.toLocalDate(), today);
+    return Pages.inText(WorkCalendar.lastDay(moment), today);
   }
 
   private void suppose(Suppose suppose) {
     page.heading("If it comes so: " + String.join(", ", suppose.said()));
-    LocalDate without = suppose.without().end().toLocalDate();
-    LocalDate with = suppose.with().end().toLocalDate();
+    LocalDate without = suppose.without().lastDay();
+    LocalDate with = suppose.with().lastDay();
     page.line(
         "  the plan ends on "
             + Pages.inText(with, today)

@@ -62,7 +62,7 @@ final class AheadJson {
 
   private void end(String name, Schedule schedule) throws IOException {
     json.writeObjectFieldStart(name);
-    json.writeStringField("ends", schedule.end().toLocalDate().toString());
+    json.writeStringField("ends", schedule.lastDay().toString());
     if (now.ledger().build().launch().isPresent()) {
       long spare = schedule.marginTo(now.ledger().build().launch().get()).wholeDays();
       json.writeNumberField("working-days-to-spare", spare);
@@ -120,7 +120,7 @@ final class AheadJson {
     json.writeStringField("what", task.what());
     json.writeStringField("from", Plan.on(now).workableOn(task.id()).toString());
     json.writeStringField("latest-start", planned.latestStart().toLocalDate().toString());
-    json.writeStringField("finish", planned.earliestFinish().toLocalDate().toString());
+    json.writeStringField("finish", planned.lastDay().toString());
     json.writeNumberField("float-days", planned.total().wholeDays());
     json.writeBooleanField("critical", planned.critical());
     json.writeArrayFieldStart("lacks");

@@ -68,7 +68,7 @@ final class AheadText {
           DATE,
           task.what()
               + ", to "
-              + Pages.inText(planned.earliestFinish().toLocalDate(), today)
+              + Pages.inText(planned.lastDay(), today)
               + ", float "
               + AheadEnds.whole(planned.total())
               + (Plan.on(now).isBegun(planned.id()) ? ", begun" : ""));

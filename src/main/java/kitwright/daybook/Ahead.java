@@ -13,6 +13,7 @@ import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.substitution.Release;
 
 /**
@@ -43,14 +44,18 @@ public record Ahead(
    * @param log by date
    */
   public static Ahead on(LocalDate evening, Ledger ledger, List<LogDay> log, Release release) {
-    Predicate<Task> begun = task -> Stage.on(evening, task, log).isBegun();
+    Headways headways = Headways.of(ledger, log, evening);
+    Predicate<Task> begun = task -> Stage.of(task, headways).isBegun();
     List<Task> open =
         ledger.tasks().stream()
             .filter(task -> !past(task.withdrawn(), evening))
-            .filter(task -> !Stage.on(evening, task, log).isDone())
+            .filter(task -> !Stage.of(task, headways).isDone())
             .toList();
     List<Task> free =
-        open.stream().filter(begun.negate()).filter(t -> free(t, evening, ledger, log)).toList();
+        open.stream()
+            .filter(begun.negate())
+            .filter(t -> free(t, evening, ledger, headways))
+            .toList();
     return new Ahead(
         open.stream().filter(begun).toList(),
         free.stream().filter(release::isGiven).toList(),
@@ -92,11 +97,11 @@ public record Ahead(
     return day.filter(d -> !d.isAfter(evening)).isPresent();
   }
 
-  private static boolean free(Task task, LocalDate evening, Ledger ledger, List<LogDay> log) {
+  private static boolean free(Task task, LocalDate evening, Ledger ledger, Headways headways) {
     return task.after().stream()
         .map(link -> ledger.task(link.task()))
         .flatMap(Optional::stream)
         .allMatch(
-            before -> past(before.withdrawn(), evening) || Stage.on(evening, before, log).isDone());
+            before -> past(before.withdrawn(), evening) || Stage.of(before, headways).isDone());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.value.Days;
 
 /**
@@ -17,18 +18,12 @@ public record Progress(Task task, Stage before, Stage after, Days days) {
 
   /** The tasks on which something was done in these days, in the order of their records. */
   public static List<Progress> in(Days days, Ledger ledger, List<LogDay> log) {
+    Headways before = Headways.of(ledger, log, days.first().minusDays(1));
+    Headways after = Headways.of(ledger, log, days.last());
     return ledger.tasks().stream()
         .filter(task -> touched(task, days, log))
-        .map(task -> of(task, days, log))
+        .map(task -> new Progress(task, Stage.of(task, before), Stage.of(task, after), days))
         .toList();
-  }
-
-  private static Progress of(Task task, Days days, List<LogDay> log) {
-    return new Progress(
-        task,
-        Stage.on(days.first().minusDays(1), task, log),
-        Stage.on(days.last(), task, log),
-        days);
   }
 
   private static boolean touched(Task task, Days days, List<LogDay> log) {

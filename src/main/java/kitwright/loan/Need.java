@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
+import kitwright.network.Planned;
 import kitwright.value.Ref;
 
 /**
@@ -35,7 +36,7 @@ public record Need(
         tasks,
         tasks.stream().map(plan::workableOn).min(Comparator.naturalOrder()),
         tasks.stream()
-            .map(task -> plan.schedule().of(task).earliestFinish().toLocalDate())
+            .map(task -> plan.schedule().of(task).lastDay())
             .max(Comparator.naturalOrder()));
   }
 
@@ -54,16 +55,12 @@ public record Need(
             || until.filter(day -> day.isAfter(due.get())).isPresent());
   }
 
-  /** The first task that could use the tool only after the day it is due; else the first of all. */
-  public Optional<String> firstBeyondDue(Plan plan) {
-    return tasks.stream()
-        .filter(
-            task ->
-                loan.loan()
-                    .due()
-                    .filter(
-                        due -> plan.schedule().of(task).earliestFinish().toLocalDate().isAfter(due))
-                    .isPresent())
-        .findFirst();
+  /** The tasks that can be finished only after the day on which the tool is due. */
+  public List<String> beyondDue(Plan plan) {
+    return tasks.stream().filter(task -> isBeyondDue(plan.schedule().of(task))).toList();
+  }
+
+  private boolean isBeyondDue(Planned task) {
+    return loan.loan().due().filter(due -> task.lastDay().isAfter(due)).isPresent();
   }
 }

@@ -7,7 +7,6 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -26,33 +25,30 @@ public final class ToolReturnedWhileNeeded implements Rule {
     if (back.isEmpty()) {
       return;
     }
-    UnderWay underWay = new UnderWay(day.ledger(), day.day());
+    UnderWay underWay = new UnderWay(day);
     back.forEach(
         standing ->
-            needing(standing.loan(), day.ledger(), underWay)
+            needing(standing.loan(), day, underWay)
                 .forEach(task -> out.add(finding(standing.loan(), task))));
   }
 
-  private static List<Task> needing(Loan loan, Ledger ledger, UnderWay underWay) {
+  private static List<Task> needing(Loan loan, Facts day, UnderWay underWay) {
     Set<String> tasks = new LinkedHashSet<>();
     loan.neededFor().stream().map(Ref::id).forEach(tasks::add);
     underWay.usersOf(loan.id()).forEach(tasks::add);
     return tasks.stream()
-        .flatMap(id -> ledger.task(new Ref(id, loan.at().record())).stream())
+        .flatMap(id -> day.ledger().task(new Ref(id, loan.at().record())).stream())
         .filter(underWay::isUnderWay)
-        .filter(task -> !hasAnother(loan, task, ledger))
+        .filter(task -> !hasAnother(loan, task, day))
         .toList();
   }
 
   /** Whether the task can go on with another of the same tool that is still here. */
-  private static boolean hasAnother(Loan loan, Task task, Ledger ledger) {
-    return task.tools().stream()
-        .flatMap(ref -> ledger.loan(ref).stream())
+  private static boolean hasAnother(Loan loan, Task task, Facts day) {
+    return Standing.on(day).stream()
+        .filter(other -> !other.isBack() && other.loan().tool().equals(loan.tool()))
         .anyMatch(
-            other ->
-                !other.id().equals(loan.id())
-                    && other.returned().isEmpty()
-                    && other.tool().equals(loan.tool()));
+            other -> task.tools().stream().anyMatch(tool -> tool.id().equals(other.loan().id())));
   }
 
   private Finding finding(Loan loan, Task task) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import kitwright.ledger.Build;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
 
@@ -15,16 +16,16 @@ final class Earned {
   private static final BigDecimal LEAST = new BigDecimal("0.01");
 
   private final Build.Week week;
-  private final Progress progress;
+  private final Headways headways;
 
-  Earned(Build.Week week, Progress progress) {
+  Earned(Build.Week week, Headways headways) {
     this.week = week;
-    this.progress = progress;
+    this.headways = headways;
   }
 
   /** Done, of all the work of these tasks, 0 to 1. */
   BigDecimal share(List<Task> tasks) {
-    return share(tasks, progress::of);
+    return share(tasks, headways::share);
   }
 
   /** The share of all the work of these tasks, by the share of each, 0 to 1. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 
 /**
  * Earned value of every line that tasks earn. A line's budget is spread over its tasks by their
@@ -29,8 +30,8 @@ public record EarnedBook(
    */
   public static EarnedBook of(
       Ledger ledger, Account account, Function<String, BigDecimal> plannedShare) {
-    Progress progress = new Progress(ledger, account.asOf());
-    Earned earned = new Earned(ledger.build().week(), progress);
+    Headways headways = Headways.of(ledger, account.asOf());
+    Earned earned = new Earned(ledger.build().week(), headways);
     Map<String, EarnedValue> lines = new LinkedHashMap<>();
     List<String> unearned = new ArrayList<>();
     for (LineState line : account.lines()) {
@@ -41,7 +42,7 @@ public record EarnedBook(
       if (tasks.isEmpty()) {
         unearned.add(line.line());
       } else {
-        BigDecimal done = earned.share(tasks, progress::of);
+        BigDecimal done = earned.share(tasks, headways::share);
         BigDecimal planned = earned.share(tasks, task -> plannedShare.apply(task.id()));
         lines.put(line.line(), value(line, planned, done));
       }

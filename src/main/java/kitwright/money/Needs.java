@@ -15,6 +15,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
+import kitwright.network.Headways;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Things;
 import kitwright.shortage.Want;
@@ -43,7 +44,7 @@ final class Needs {
   private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
-  private final Progress progress;
+  private final Headways headways;
   private final Things things;
   private final Map<String, BigDecimal> supply = new HashMap<>();
   private final Map<String, Offer> paid = new HashMap<>();
@@ -52,11 +53,11 @@ final class Needs {
   private final Map<String, List<String>> unpriced = new HashMap<>();
 
   private Needs(
-      Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress, Things things) {
+      Ledger ledger, Exchange exchange, LocalDate asOf, Headways headways, Things things) {
     this.ledger = ledger;
     this.exchange = exchange;
     this.asOf = asOf;
-    this.progress = progress;
+    this.headways = headways;
     this.things = things;
     ledger.kit().forEach(this::promise);
     bought().forEach(this::buy);
@@ -64,13 +65,13 @@ final class Needs {
   }
 
   static Needs of(
-      Ledger ledger, Exchange exchange, LocalDate asOf, Progress progress, Demand demand) {
-    Needs needs = new Needs(ledger, exchange, asOf, progress, demand.things());
+      Ledger ledger, Exchange exchange, LocalDate asOf, Headways headways, Demand demand) {
+    Needs needs = new Needs(ledger, exchange, asOf, headways, demand.things());
     Map<String, List<Demand.Ask>> asks = new TreeMap<>();
     demand
         .asks()
         .sorted(
-            Comparator.comparing((Demand.Ask ask) -> progress.of(ask.task()))
+            Comparator.comparing((Demand.Ask ask) -> headways.share(ask.task()))
                 .reversed()
                 .thenComparing(ask -> ask.task().id()))
         .forEach(ask -> asks.computeIfAbsent(ask.thing().key(), key -> new ArrayList<>()).add(ask));
@@ -136,7 +137,7 @@ final class Needs {
     for (Demand.Ask ask : asks) {
       Quantity missing = ask.thing().qty(ask.amount().subtract(left));
       left = left.subtract(ask.amount()).max(BigDecimal.ZERO);
-      if (!missing.isNone() && progress.of(ask.task()).compareTo(BigDecimal.ONE) < 0) {
+      if (!missing.isNone() && headways.share(ask.task()).compareTo(BigDecimal.ONE) < 0) {
         ask.task().budget().ifPresent(line -> book(line.id(), ask, missing));
       }
     }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.shortage.Standings;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -43,9 +44,9 @@ public final class Spent {
     this.books = books;
     valued = books.valued();
     open = WaysOut.of(ledger, exchange, asOf, valued, over);
-    Progress progress = new Progress(ledger, asOf);
-    earned = new Earned(ledger.build().week(), progress);
-    needs = Needs.of(ledger, exchange, asOf, progress, Demand.of(ledger));
+    Headways headways = Headways.of(ledger, asOf);
+    earned = new Earned(ledger.build().week(), headways);
+    needs = Needs.of(ledger, exchange, asOf, headways, Demand.of(ledger));
     ledger.tasks().stream()
         .filter(task -> task.withdrawn().isEmpty())
         .forEach(

@@ -2,7 +2,6 @@ package kitwright.network;
 
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -28,20 +27,30 @@ public final class Plan {
 
   private final Ledger ledger;
   private final LocalDate today;
+  private final LocalDate morning;
   private final WorkTime time;
   private final Map<String, Task> tasks;
   private final Schedule schedule;
 
   private Plan(
-      Ledger ledger, LocalDate today, WorkTime time, Map<String, Task> tasks, Schedule schedule) {
+      Ledger ledger,
+      LocalDate today,
+      LocalDate morning,
+      WorkTime time,
+      Map<String, Task> tasks,
+      Schedule schedule) {
     this.ledger = ledger;
     this.today = today;
+    this.morning = morning;
     this.time = time;
     this.tasks = tasks;
     this.schedule = schedule;
   }
 
-  /** The plan on the morning of the day, by what is recorded up to that day. */
+  /**
+   * The plan on a day, by what is recorded up to that day. Work goes on that same day, or on the
+   * next where the log of the day is written: what was done today is behind us.
+   */
   public static Plan on(Facts day) {
     return FACT.on(day);
   }
@@ -49,14 +58,17 @@ public final class Plan {
   private static final class Work extends Facts.Fact<Plan> {
     @Override
     protected Plan work(Facts day) {
-      return of(day.ledger(), day.day());
+      return of(day.ledger(), day.day(), Headways.on(day));
     }
   }
 
-  /** The plan on the morning of a day, by what is recorded up to that day. */
+  /** The same, where nobody else asks. */
   public static Plan of(Ledger ledger, LocalDate today) {
+    return of(ledger, today, Headways.of(ledger, today));
+  }
+
+  private static Plan of(Ledger ledger, LocalDate today, Headways headways) {
     WorkTime time = WorkTime.of(ledger.build());
-    Headways headways = new Headways(ledger, today);
     Map<String, Task> tasks = new LinkedHashMap<>();
     ledger.tasks().stream()
         .filter(task -> !isWithdrawn(task, today))
@@ -64,7 +76,9 @@ public final class Plan {
     List<Activity> activities =
         tasks.values().stream().map(task -> activity(task, time, headways)).toList();
     Network network = Network.of(activities, links(tasks.values(), ledger, today, time));
-    return new Plan(ledger, today, time, tasks, Schedule.of(network, time.calendar(), today));
+    LocalDate morning = headways.isDayWrittenUp() ? today.plusDays(1) : today;
+    Schedule schedule = Schedule.of(network, time.calendar(), morning);
+    return new Plan(ledger, today, morning, time, tasks, schedule);
   }
 
   static boolean isWithdrawn(Task task, LocalDate today) {
@@ -106,6 +120,11 @@ public final class Plan {
     return today;
   }
 
+  /** The day from which work goes on: today, or tomorrow where today is written up. */
+  public LocalDate morning() {
+    return morning;
+  }
+
   /** The last day of the build's horizon: how far ahead missing things are looked for. */
   public LocalDate horizon() {
     return today.plusDays(WorkTime.calendarDays(ledger.build().horizon()));
@@ -130,7 +149,7 @@ public final class Plan {
 
   /** The same work with other dates or durations. */
   public Schedule scheduled(Network changed) {
-    return Schedule.of(changed, time.calendar(), today);
+    return Schedule.of(changed, time.calendar(), morning);
   }
 
   /** Every task that was not withdrawn, in the ledger's order. */
@@ -154,8 +173,8 @@ public final class Plan {
 
   /** The first day on which an open task can be worked at: a working day, today or later. */
   public LocalDate workableOn(String id) {
-    LocalDate start = schedule.of(id).earliestStart().toLocalDate();
-    return calendar().plusWorkingDays(start.isBefore(today) ? today : start, 0);
+    LocalDate day = schedule.of(id).goesOn().toLocalDate();
+    return calendar().plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
   }
 
   /** Whether work on it is still ahead. */
@@ -171,12 +190,22 @@ public final class Plan {
         .isPresent();
   }
 
-  /** Whether everything it waits for is finished and cured by the morning of the day. */
-  public boolean isFree(String id) {
-    LocalDateTime closing = WorkCalendar.moment(calendar().closing(today));
-    return network().waitsFor(id).stream()
-        .map(schedule::of)
-        .allMatch(before -> before.activity().isDone() && before.ready().isBefore(closing));
+  /** What of the order of work a task still waits for; nothing where it could go on. */
+  public List<Wait> waits(Task task) {
+    return Wait.of(task, this);
+  }
+
+  /** Whether it waits, by way of others, for itself. */
+  boolean isInRing(String id) {
+    return network().faults().stream()
+        .filter(fault -> fault.kind() != NetworkFault.Kind.SAME_ID)
+        .filter(fault -> fault.kind() != NetworkFault.Kind.UNKNOWN_TASK)
+        .anyMatch(fault -> fault.ids().contains(id));
+  }
+
+  /** Whether a task was given up, so that links to it count for nothing. */
+  boolean isGivenUp(Ref task) {
+    return ledger.task(task).filter(each -> isWithdrawn(each, today)).isPresent();
   }
 
   /** The open tasks that come next after some: their followers, or what follows those. */
@@ -194,13 +223,13 @@ public final class Plan {
     return next;
   }
 
-  /** The tasks still ahead, by earliest start, then by id. */
+  /** The tasks still ahead, by when they can go on; of those alike the least float first. */
   public List<Planned> ahead() {
     return schedule.all().stream()
         .filter(planned -> !planned.activity().isDone())
         .sorted(
-            Comparator.comparing(Planned::earliestStart)
-                .thenComparing(Planned::earliestFinish)
+            Comparator.comparing(Planned::goesOn)
+                .thenComparing(Planned::total)
                 .thenComparing(Planned::id))
         .toList();
   }

@@ -18,6 +18,9 @@ public final class Schedule {
   private final boolean[] critical;
   private final Chain chain;
 
+  /** The clock minute at which each task without work happens; of others nothing. */
+  private final long[] instant;
+
   private Schedule(Passes passes, long[] work) {
     this.passes = passes;
     this.work = work;
@@ -28,6 +31,37 @@ public final class Schedule {
     passes.backward(work, early, late);
     passes.markCritical(early, critical);
     chain = Chain.of(passes, early);
+    instant = instants();
+  }
+
+  /** A task without work happens when what it waits for ends or is cured, unless a day holds it. */
+  private long[] instants() {
+    long[] clocks = new long[passes.tasks()];
+    Arrows before = passes.network.before;
+    for (int i : passes.network.order) {
+      if (work[i] != 0 || passes.done[i]) {
+        continue;
+      }
+      long latest = Long.MIN_VALUE;
+      for (int k = before.from[i]; k < before.from[i + 1]; k++) {
+        if (passes.drives(before.to[k], i, before.lag[k], early)) {
+          latest = Math.max(latest, ended(before.to[k], before.lag[k], early.go[i], clocks));
+        }
+      }
+      clocks[i] = latest == Long.MIN_VALUE ? passes.calendar.startAt(early.go[i]) : latest;
+    }
+    return clocks;
+  }
+
+  /** When a forerunner lets go: by the clock, or after its lag at the end of some work. */
+  private long ended(int forerunner, long lag, long worked, long[] clocks) {
+    if (lag > 0) {
+      return passes.calendar.endAt(worked);
+    }
+    if (!passes.network.activities().get(forerunner).cure().isZero()) {
+      return passes.readyClock(forerunner, early.finish[forerunner], work[forerunner]);
+    }
+    return work[forerunner] == 0 ? clocks[forerunner] : passes.calendar.endAt(worked);
   }
 
   /**
@@ -63,6 +97,11 @@ public final class Schedule {
     return WorkCalendar.moment(passes.endClock(work, early));
   }
 
+  /** The day on which the last task is finished and cured. */
+  public LocalDate lastDay() {
+    return WorkCalendar.lastDay(end());
+  }
+
   /** Working time from today to the end. */
   public Duration length() {
     return Duration.ofMinutes(early.end - passes.today);
@@ -96,6 +135,7 @@ public final class Schedule {
     return new Planned(
         activity,
         started(activity, start(task, early.go[task])),
+        goesOn(task),
         finished(activity, finish(task, early.finish[task])),
         ready(task),
         started(activity, start(task, begun)),
@@ -105,21 +145,15 @@ public final class Schedule {
         critical[task]);
   }
 
-  /** A task without work happens when its forerunner ends, unless a day holds it. */
   private long start(int task, long worked) {
-    return work[task] == 0 && !heldByDay(task)
-        ? passes.calendar.endAt(worked)
-        : passes.calendar.startAt(worked);
+    if (work[task] != 0 || passes.done[task]) {
+      return passes.calendar.startAt(worked);
+    }
+    return worked == early.go[task] ? instant[task] : passes.calendar.endAt(worked);
   }
 
   private long finish(int task, long worked) {
     return work[task] == 0 ? start(task, worked) : passes.calendar.endAt(worked);
-  }
-
-  private boolean heldByDay(int task) {
-    Arrows before = passes.network.before;
-    return IntStream.range(before.from[task], before.from[task + 1])
-        .noneMatch(k -> passes.drives(before.to[k], task, before.lag[k], early));
   }
 
   private LocalDateTime ready(int task) {
@@ -127,6 +161,12 @@ public final class Schedule {
       return WorkCalendar.moment(passes.readyClock(task, early.finish[task], work[task]));
     }
     return WorkCalendar.moment(finish(task, early.finish[task]));
+  }
+
+  private LocalDateTime goesOn(int task) {
+    return passes.network.activities().get(task).headway() instanceof Headway.Done done
+        ? opening(done.from())
+        : WorkCalendar.moment(start(task, early.go[task]));
   }
 
   private LocalDateTime started(Activity activity, long clock) {

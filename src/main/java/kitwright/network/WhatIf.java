@@ -34,7 +34,7 @@ public record WhatIf(Schedule without, Schedule with) {
 
   /** Calendar days by which the end moves. */
   public long daysLater() {
-    return ChronoUnit.DAYS.between(without.end().toLocalDate(), with.end().toLocalDate());
+    return ChronoUnit.DAYS.between(without.lastDay(), with.lastDay());
   }
 
   /** The tasks whose earliest start or total float differs, by id. */

@@ -18,6 +18,7 @@ import java.util.Set;
 public final class WorkCalendar {
   static final int CLOCK_DAY = 24 * 60;
   private static final LocalTime USUAL_OPENING = LocalTime.of(8, 0); // common practice, no source
+  private static final LocalTime USUAL_BEDTIME = LocalTime.of(22, 0); // common practice, no source
 
   private final WorkingDays days;
   private final int opens;
@@ -30,19 +31,16 @@ public final class WorkCalendar {
   }
 
   /**
-   * A calendar whose day begins at eight, or so early that it ends by midnight.
+   * A calendar whose day begins at eight, or so early that it ends by ten at night, or at midnight.
    *
    * @param week working days, at least one
    * @param aDay working time of a day, more than nothing and at most 24 h
    * @param off days off; may overlap
    */
   public static WorkCalendar of(Set<DayOfWeek> week, Duration aDay, List<DaysOff> off) {
-    long spare = Math.max(0, CLOCK_DAY - aDay.toMinutes());
-    return of(week, LocalTime.ofSecondOfDay(Math.min(spare * 60, eight())), aDay, off);
-  }
-
-  private static long eight() {
-    return USUAL_OPENING.toSecondOfDay();
+    long spare = Math.max(0, USUAL_BEDTIME.toSecondOfDay() / 60 - aDay.toMinutes());
+    LocalTime early = LocalTime.ofSecondOfDay(spare * 60);
+    return of(week, early.isBefore(USUAL_OPENING) ? early : USUAL_OPENING, aDay, off);
   }
 
   /** A calendar whose working day begins at {@code opens} and ends by midnight. */
@@ -138,6 +136,11 @@ public final class WorkCalendar {
     return day.toEpochDay() * CLOCK_DAY + opens + length;
   }
 
+  /** The moment at which the working day opens, on working days and others alike. */
+  LocalDateTime openingOf(LocalDate day) {
+    return moment(opening(day));
+  }
+
   /** The clock minute at which the working day opens, on working days and others alike. */
   long opening(LocalDate day) {
     return day.toEpochDay() * CLOCK_DAY + opens;
@@ -146,6 +149,11 @@ public final class WorkCalendar {
   static long clock(LocalDateTime moment) {
     return moment.toLocalDate().toEpochDay() * CLOCK_DAY
         + moment.toLocalTime().toSecondOfDay() / 60;
+  }
+
+  /** The day on which something ends: midnight belongs to the day that it ends. */
+  public static LocalDate lastDay(LocalDateTime end) {
+    return end.minusMinutes(1).toLocalDate();
   }
 
   static LocalDateTime moment(long clock) {

@@ -40,7 +40,7 @@ final class GroundMatters {
         OpenMatter.Sort.TOOL,
         loan.loan().named(),
         loan.loan().tool() + ": due " + due + (late ? ", overdue" : "") + until,
-        stops.of(need.firstBeyondDue(Plan.on(now)).map(List::of).orElse(List.of())),
+        stops.of(need.beyondDue(Plan.on(now))),
         late && need.tasks().isEmpty() ? "you" : lender,
         need.tasks().isEmpty()
             ? "give it back"

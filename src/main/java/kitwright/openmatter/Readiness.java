@@ -10,6 +10,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
+import kitwright.network.Wait;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
@@ -70,12 +71,17 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
   }
 
   private static Stream<String> forerunners(Task task, Facts now) {
-    if (Plan.on(now).isFree(task.id())) {
-      return Stream.empty();
-    }
-    return Plan.on(now).network().waitsFor(task.id()).stream()
-        .filter(Plan.on(now)::isOpen)
-        .map(before -> "“" + Plan.on(now).name(before) + "” comes before");
+    return Plan.on(now).waits(task).stream().map(wait -> words(wait, now));
+  }
+
+  private static String words(Wait wait, Facts now) {
+    String before = "“" + Plan.on(now).name(wait.before()) + "”";
+    return switch (wait.kind()) {
+      case UNFINISHED -> before + " comes before";
+      case CURING -> "the wait after " + before + " lasts until " + wait.until().orElseThrow();
+      case RING -> "it waits for itself by way of other tasks";
+      case UNKNOWN -> "it waits for “" + wait.before() + "”, and no task has that id";
+    };
   }
 
   private static Stream<String> material(Task task, Facts now) {

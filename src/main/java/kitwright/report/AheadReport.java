@@ -58,8 +58,8 @@ final class AheadReport implements Report {
     if (Plan.on(now).ahead().isEmpty()) {
       return "Every task is finished.";
     }
-    LocalDate alone = Plan.on(now).schedule().end().toLocalDate();
-    LocalDate paced = LookAhead.on(now).paced().end().toLocalDate();
+    LocalDate alone = Plan.on(now).schedule().lastDay();
+    LocalDate paced = LookAhead.on(now).paced().lastDay();
     String material =
         paced.equals(alone)
             ? ", and no material that anybody sends or that can be ordered in time moves it"
@@ -135,7 +135,7 @@ final class AheadReport implements Report {
         Optional.of(Readiness.of(task, now).because()).filter(text -> !text.isEmpty());
     return Row.row(
         Plan.on(now).workableOn(planned.id()).toString(),
-        planned.earliestFinish().toLocalDate().toString(),
+        planned.lastDay().toString(),
         task.what(),
         Say.days(planned.total().wholeDays()),
         lacks.orElse(Cells.NONE));

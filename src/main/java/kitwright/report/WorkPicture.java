@@ -40,7 +40,7 @@ public final class WorkPicture {
 
   /** Everything still ahead. */
   public static Svg of(Facts now) {
-    LocalDate end = Plan.on(now).schedule().end().toLocalDate();
+    LocalDate end = Plan.on(now).schedule().lastDay();
     LocalDate launch = now.ledger().build().launch().orElse(end);
     LocalDate last = (launch.isAfter(end) ? launch : end).plusDays(3);
     LocalDate farthest = now.day().plusYears(YEARS);
@@ -71,7 +71,7 @@ public final class WorkPicture {
     StringBuilder text = new StringBuilder();
     text.append(Say.count(tasks.size(), "task is", "tasks are")).append(" still ahead up to ");
     text.append(Say.day(last)).append(". By work alone the plan ends on ");
-    text.append(Say.day(Plan.on(now).schedule().end().toLocalDate())).append(". ");
+    text.append(Say.day(Plan.on(now).schedule().lastDay())).append(". ");
     List<String> deciding =
         tasks.stream().filter(Planned::critical).map(each -> each.activity().what()).toList();
     if (!deciding.isEmpty()) {
@@ -100,10 +100,10 @@ public final class WorkPicture {
 
   private Course.Piece piece(Planned planned, Task task) {
     LocalDate from = Plan.on(now).workableOn(planned.id());
-    LocalDate finish = planned.earliestFinish().toLocalDate();
+    LocalDate finish = planned.lastDay();
     LocalDate end = finish.isBefore(from) ? from : finish;
     LocalDate ready = planned.ready().toLocalDate();
-    LocalDate late = planned.latestFinish().toLocalDate();
+    LocalDate late = planned.lastDayAtLatest();
     return new Course.Piece(
         planned.id(),
         task.what(),

@@ -13,6 +13,7 @@ import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.SignOff;
+import kitwright.network.Headways;
 import kitwright.value.Ref;
 
 /**
@@ -24,13 +25,13 @@ final class Judge {
   private final Ledger ledger;
   private final Judging judging;
   private final LocalDate today;
-  private final Beginnings beginnings;
+  private final Headways headways;
 
   Judge(Ledger ledger, Judging judging, LocalDate today) {
     this.ledger = ledger;
     this.judging = judging;
     this.today = today;
-    this.beginnings = new Beginnings(ledger, today);
+    this.headways = Headways.of(ledger, today);
   }
 
   Standing standing(Substitution substitution) {
@@ -130,20 +131,20 @@ final class Judge {
       return new HoldPoint(
           held, HoldPoint.State.NONE, Optional.empty(), /* finished= */ false, Optional.empty());
     }
-    Optional<Beginnings.Beginning> begun = beginnings.of(held.get());
+    Optional<Headways.Beginning> begun = headways.beginning(held.get());
     return new HoldPoint(
         held,
         begun
             .map(beginning -> begun(beginning, signatures, mayBeBuilt))
             .orElse(mayBeBuilt ? HoldPoint.State.RELEASED : HoldPoint.State.HOLDS),
-        begun.flatMap(Beginnings.Beginning::on),
-        beginnings.hasEnded(held.get()),
-        begun.map(Beginnings.Beginning::at));
+        begun.flatMap(Headways.Beginning::on),
+        headways.hasEnded(held.get()),
+        begun.map(Headways.Beginning::at));
   }
 
   /** A beginning on a day that nothing tells may have been before the signature. */
   private static HoldPoint.State begun(
-      Beginnings.Beginning beginning, List<Signature> signatures, boolean mayBeBuilt) {
+      Headways.Beginning beginning, List<Signature> signatures, boolean mayBeBuilt) {
     boolean inTime =
         signatures.stream()
             .filter(Signature::countedWhenGiven)

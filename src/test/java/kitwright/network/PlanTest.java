@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitwright.Sample;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
@@ -106,10 +108,77 @@ class PlanTest {
   }
 
   @Test
-  void aShareInTheTaskItselfHoldsWhereItIsGreater() {
+  void aShareInTheTaskItselfHoldsOnlyWhereTheLogNeverNamesIt() {
+    String task = "{id: a, what: A, takes: 10 d, progress: 80 %}";
+    assertThat(logged(task, "2026-02-20\ntasks: {a: 40 %}").planned("a").orElseThrow().lastDay())
+        .isEqualTo("2026-03-09");
+    assertThat(logged(task, "2026-02-20\ntasks: {}").planned("a").orElseThrow().lastDay())
+        .isEqualTo("2026-03-03");
+  }
+
+  @Test
+  void workGoesOnTomorrowWhereTodayIsWrittenUp() {
+    Plan plan = logged("{id: a, what: A, takes: 2 d}", "2026-03-02\ntasks: {a: 50 %}");
+    assertThat(plan.morning()).isEqualTo(MONDAY.plusDays(1));
+    assertThat(plan.workableOn("a")).isEqualTo(MONDAY.plusDays(1));
+    assertThat(plan.schedule().lastDay()).isEqualTo(MONDAY.plusDays(1));
+  }
+
+  @Test
+  void whatIsLeftOfATaskBegunTooEarlyWaitsForWhatComesBefore() {
     Plan plan =
-        logged("{id: a, what: A, takes: 10 d, progress: 80 %}", "2026-02-20\ntasks: {a: 40 %}");
-    assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-03");
+        plan(
+            """
+            tasks:
+              - {id: a, what: A, takes: 5 d}
+              - {id: b, what: B, takes: 4 d, after: [a], started: 2026-02-23, progress: 50 %}
+            """);
+    assertThat(plan.workableOn("b")).isEqualTo("2026-03-09");
+    assertThat(plan.schedule().of("b").earliestStart().toLocalDate()).isEqualTo("2026-02-23");
+    assertThat(plan.waits(plan.task("b").orElseThrow()))
+        .containsExactly(
+            new Wait(Wait.Kind.UNFINISHED, "a", Optional.of(LocalDate.of(2026, 3, 9))));
+  }
+
+  @Test
+  void aTaskWaitsForALagForAnUnknownTaskAndForItself() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: done, what: Done, takes: 1 d, started: 2026-02-27, finished: 2026-02-27}
+              - {id: lag, what: Lag, takes: 1 d, after: [{task: done, lag: 2 d}]}
+              - {id: over, what: Over, takes: 1 d, after: [{task: done, lag: 0 d}]}
+              - {id: lost, what: Lost, takes: 1 d, after: [nowhere]}
+              - {id: r, what: R, takes: 1 d, after: [s]}
+              - {id: s, what: S, takes: 1 d, after: [r]}
+            """);
+    assertThat(kinds(plan, "lag")).containsExactly(Wait.Kind.CURING);
+    assertThat(plan.waits(plan.task("lag").orElseThrow()).get(0).until())
+        .contains(LocalDate.of(2026, 3, 4));
+    assertThat(kinds(plan, "over")).isEmpty();
+    assertThat(kinds(plan, "lost")).containsExactly(Wait.Kind.UNKNOWN);
+    assertThat(kinds(plan, "r")).contains(Wait.Kind.RING);
+    assertThat(kinds(plan, "s")).contains(Wait.Kind.RING);
+  }
+
+  private static List<Wait.Kind> kinds(Plan plan, String task) {
+    return plan.waits(plan.task(task).orElseThrow()).stream().map(Wait::kind).toList();
+  }
+
+  @Test
+  void aMilestoneAfterACureHappensWhenTheCureEndsNotOnTheEveningBeforeTheWeekend() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: glue, what: Glue, takes: 5 d, wait: 40 h}
+              - {id: hard, what: Hard, takes: 0 d, after: [glue]}
+              - {id: next, what: Next, takes: 0 d, after: [hard]}
+            """);
+    // glued on Friday at 16:00; cured on Sunday at 8:00
+    assertThat(plan.schedule().of("hard").earliestStart()).isEqualTo("2026-03-08T08:00");
+    assertThat(plan.schedule().of("next").earliestStart()).isEqualTo("2026-03-08T08:00");
   }
 
   @Test
@@ -153,9 +222,9 @@ class PlanTest {
               - {id: b, what: B, takes: 1 d, after: [fresh]}
               - {id: c, what: C, takes: 1 d, after: [open]}
             """);
-    assertThat(plan.isFree("a")).isTrue();
-    assertThat(plan.isFree("b")).isFalse();
-    assertThat(plan.isFree("c")).isFalse();
+    assertThat(plan.waits(plan.task("a").orElseThrow())).isEmpty();
+    assertThat(plan.waits(plan.task("b").orElseThrow())).isNotEmpty();
+    assertThat(plan.waits(plan.task("c").orElseThrow())).isNotEmpty();
     assertThat(plan.schedule().of("b").earliestStart())
         .isEqualTo(LocalDateTime.of(2026, 3, 3, 10, 0));
   }

@@ -1,0 +1,96 @@
+package kitwright.network;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
+import kitwright.value.Decimal;
+
+/** Fires where a task and the log do not say the same of how far it has come. */
+public final class ProgressDiffers implements Rule {
+  @Override
+  public String name() {
+    return "progress-differs";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Headways headways = Headways.on(day);
+    day.ledger().tasks().stream()
+        .filter(task -> !Plan.isWithdrawn(task, day.day()))
+        .forEach(
+            task ->
+                headways
+                    .log(task)
+                    .flatMap(log -> finding(task, log, day.day()))
+                    .ifPresent(out::add));
+  }
+
+  private Optional<Finding> finding(Task task, Headways.Logged log, LocalDate today) {
+    Optional<LocalDate> finished = task.finished().filter(day -> !day.isAfter(today));
+    if (finished.isPresent()) {
+      return afterTheEnd(task, log, finished.get());
+    }
+    return task.progress()
+        .filter(share -> share.compareTo(log.share()) != 0)
+        .map(share -> share(task, share, log));
+  }
+
+  /** The log of the last day or a later one says that something is left. */
+  private Optional<Finding> afterTheEnd(Task task, Headways.Logged log, LocalDate finished) {
+    if (log.last().isBefore(finished) || Headways.isAll(log.share())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        told(
+            task,
+            "finished",
+            "is finished on " + finished,
+            log,
+            "It counts as finished, and what follows as free to begin.",
+            "Correct the day under “finished” or take it out, or correct the log."));
+  }
+
+  private Finding share(Task task, BigDecimal share, Headways.Logged log) {
+    return told(
+        task,
+        "progress",
+        "is " + percent(share) + " done by its own word",
+        log,
+        "The log counts, since it has its day: plan, money and week all go by "
+            + percent(log.share())
+            + ".",
+        "Take “progress” out of the task; or, where it is the newer, write it in the log of its"
+            + " day.");
+  }
+
+  private Finding told(
+      Task task, String key, String says, Headways.Logged log, String follows, String mend) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        task.at().of(key),
+        "“"
+            + task.what()
+            + "” "
+            + says
+            + ", and the log of "
+            + log.last()
+            + " says "
+            + percent(log.share())
+            + ".",
+        follows,
+        mend,
+        List.of(task.named(), "log " + log.last()));
+  }
+
+  private static String percent(BigDecimal share) {
+    return Decimal.print(share.movePointRight(2)) + " %";
+  }
+}
