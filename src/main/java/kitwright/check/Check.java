@@ -30,7 +30,6 @@ import kitwright.money.BudgetLineUnknown;
 import kitwright.money.BuildOverBudget;
 import kitwright.money.ForecastOverBudget;
 import kitwright.money.LineOverBudget;
-import kitwright.money.MoneyNegative;
 import kitwright.money.PaidBeyondOrder;
 import kitwright.money.PaidInFuture;
 import kitwright.money.RateImpossible;
@@ -42,7 +41,6 @@ import kitwright.money.RefundUnlinked;
 import kitwright.money.SettlementUnbooked;
 import kitwright.money.SpendContradictory;
 import kitwright.money.TaxBeyondAmount;
-import kitwright.money.ThreePointDisordered;
 import kitwright.network.BegunEarly;
 import kitwright.network.DaysOffOverlap;
 import kitwright.network.DurationBeyondReason;
@@ -85,6 +83,7 @@ public final class Check {
           new ReferenceDangling(),
           new DatesDisordered(),
           new DateImpossible(),
+          new MeasureImplausible(),
           new EvidenceAbsent(),
           new EvidenceAltered(),
           new TaskCycle(),

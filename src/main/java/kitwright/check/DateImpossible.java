@@ -2,19 +2,21 @@ package kitwright.check;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Rule;
+import kitwright.ledger.Key;
+import kitwright.value.Days;
 
 /**
- * Fires where something is said to have happened in the future, or a plan lies absurdly far off.
+ * Fires where something is said to have happened in the future, lies before the build began, or is
+ * planned absurdly far off: for every key that is a day.
  */
-public final class DateImpossible implements Rule {
+public final class DateImpossible extends KeyRule {
   private static final int YEARS_AHEAD = 15;
+  private static final int YEARS_BACK = 10;
 
   @Override
   public String name() {
@@ -22,87 +24,58 @@ public final class DateImpossible implements Rule {
   }
 
   @Override
-  public void examine(Facts day, Findings out) {
-    Judge judge = new Judge(day.day(), out);
-    judge.planned(day.ledger().build(), "launch", day.ledger().build().launch());
-    day.ledger()
-        .deliveries()
-        .forEach(
-            delivery -> {
-              judge.happened(delivery, "received", delivery.received());
-              judge.planned(delivery, "expected", delivery.expected());
-            });
-    day.ledger()
-        .shortages()
-        .forEach(shortage -> judge.happened(shortage, "found", Optional.of(shortage.found())));
-    day.ledger()
-        .claims()
-        .forEach(
-            claim -> {
-              judge.happened(claim, "sent", claim.sent());
-              judge.planned(claim, "reply-by", claim.replyBy());
-            });
-    day.ledger()
-        .tasks()
-        .forEach(
-            task -> {
-              judge.happened(task, "started", task.started());
-              judge.happened(task, "finished", task.finished());
-            });
-    day.ledger()
-        .borrowed()
-        .forEach(
-            loan -> {
-              judge.happened(loan, "on", Optional.of(loan.on()));
-              judge.happened(loan, "returned", loan.returned());
-              judge.planned(loan, "due", loan.due());
-            });
-    day.ledger().log().forEach(log -> judge.happened(log, "day", Optional.of(log.day())));
+  void examine(Seen seen, Facts day, Findings out) {
+    if (seen.key().isDay()) {
+      days(seen.value()).forEach(each -> examine(seen, each, day, out));
+    }
   }
 
-  private final class Judge {
-    private final LocalDate today;
-    private final Findings out;
-
-    Judge(LocalDate today, Findings out) {
-      this.today = today;
-      this.out = out;
+  /** A day, or the ends of stretches of days. */
+  private static Stream<LocalDate> days(Object value) {
+    if (value instanceof LocalDate one) {
+      return Stream.of(one);
     }
+    return ((List<?>) value)
+        .stream().map(Days.class::cast).flatMap(each -> Stream.of(each.first(), each.last()));
+  }
 
-    void happened(Entry entry, String key, Optional<LocalDate> day) {
-      day.filter(d -> d.isAfter(today))
-          .ifPresent(
-              d ->
-                  add(
-                      entry,
-                      key,
-                      d,
-                      "is still to come; today is " + today,
-                      "Correct the date, or take the entry out until it has happened."));
-    }
-
-    void planned(Entry entry, String key, Optional<LocalDate> day) {
-      day.filter(d -> d.isAfter(today.plusYears(YEARS_AHEAD)))
-          .ifPresent(
-              d ->
-                  add(
-                      entry,
-                      key,
-                      d,
-                      "is more than " + YEARS_AHEAD + " years off",
-                      "Check the year."));
-    }
-
-    private void add(Entry entry, String key, LocalDate day, String what, String mend) {
+  private void examine(Seen seen, LocalDate when, Facts day, Findings out) {
+    LocalDate began = day.ledger().build().started();
+    LocalDate today = day.day();
+    if (seen.key().isHappened() && when.isAfter(today) && seen.key().toldBy().isEmpty()) {
       out.add(
-          new Finding(
-              name(),
+          finding(
+              seen,
+              when,
               Severity.STOP,
-              entry.at().of(key),
-              "“" + key + ": " + day + "” of the " + entry.named() + " " + what + ".",
-              "Ages, floats and sums built on it are false.",
-              mend,
-              List.of(entry.named())));
+              "is still to come; today is " + today,
+              "Correct the date, or take the entry out until it has happened."));
+    } else if (when.isAfter(today.plusYears(YEARS_AHEAD))) {
+      String what = "is more than " + YEARS_AHEAD + " years off";
+      out.add(finding(seen, when, Severity.STOP, what, "Check the year."));
+    } else if (when.isBefore(began.minusYears(YEARS_BACK))) {
+      String what = "is more than " + YEARS_BACK + " years before the build began (" + began + ")";
+      out.add(finding(seen, when, Severity.STOP, what, "Check the year."));
+    } else if (when.isBefore(began) && !seen.key().traits().contains(Key.Trait.EVER)) {
+      out.add(
+          finding(
+              seen,
+              when,
+              Severity.WARN,
+              "is before the build began (" + began + ")",
+              "Check the year; or write the day of the first order or payment as “started” of the"
+                  + " build."));
     }
+  }
+
+  private Finding finding(Seen seen, LocalDate when, Severity severity, String what, String mend) {
+    return new Finding(
+        name(),
+        severity,
+        seen.at().of(seen.key().name()),
+        seen.told(when) + " " + what + ".",
+        "Ages, floats and sums built on it are false.",
+        mend,
+        List.of(seen.entry().named()));
   }
 }

@@ -1,184 +1,105 @@
 package kitwright.check;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.At;
-import kitwright.ledger.Claim;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Key;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Rule;
-import kitwright.ledger.Substitution;
+import kitwright.value.Ref;
 
-/** Fires where something ended before it began. */
-public final class DatesDisordered implements Rule {
+/** Fires where a day lies before another that its declaration says it cannot lie before. */
+public final class DatesDisordered extends KeyRule {
   @Override
   public String name() {
     return "dates-disordered";
   }
 
   @Override
-  public void examine(Facts day, Findings out) {
-    ordered(
-        day.ledger().build(),
-        day.ledger().build().at(),
-        "started",
-        Optional.of(day.ledger().build().started()),
-        "launch",
-        day.ledger().build().launch(),
-        out);
-    day.ledger()
-        .tasks()
-        .forEach(
-            task ->
-                ordered(
-                    task, task.at(), "started", task.started(), "finished", task.finished(), out));
-    day.ledger()
-        .borrowed()
-        .forEach(
-            loan -> {
-              ordered(
-                  loan, loan.at(), "on", Optional.of(loan.on()), "returned", loan.returned(), out);
-              ordered(loan, loan.at(), "on", Optional.of(loan.on()), "due", loan.due(), out);
-            });
-    day.ledger()
-        .spending()
-        .forEach(
-            spend ->
-                ordered(
-                    spend,
-                    spend.at(),
-                    "on",
-                    Optional.of(spend.on()),
-                    "expected",
-                    spend.expected(),
-                    out));
-    day.ledger().claims().forEach(claim -> claim(claim, day.ledger(), out));
-    day.ledger().substitutions().forEach(substitution -> substitution(substitution, out));
-    day.ledger()
-        .shortages()
-        .forEach(
-            shortage ->
-                shortage
-                    .decided()
-                    .ifPresent(
-                        decided ->
-                            later(
-                                shortage,
-                                decided.at(),
-                                "on",
-                                decided.on(),
-                                "the shortage was found",
-                                shortage.found(),
-                                out)));
-  }
-
-  private void claim(Claim claim, Ledger ledger, Findings out) {
-    ordered(claim, claim.at(), "sent", claim.sent(), "reply-by", claim.replyBy(), out);
-    claim
-        .sent()
-        .ifPresent(
-            sent -> {
-              claim
-                  .events()
-                  .forEach(
-                      event ->
-                          later(
-                              claim,
-                              event.at(),
-                              "on",
-                              event.on(),
-                              "the claim was sent",
-                              sent,
-                              out));
-              claim
-                  .settled()
-                  .ifPresent(
-                      end ->
-                          later(claim, end.at(), "on", end.on(), "the claim was sent", sent, out));
-              claim
-                  .shortages()
-                  .forEach(
-                      ref ->
-                          ledger
-                              .shortage(ref)
-                              .ifPresent(
-                                  shortage ->
-                                      later(
-                                          claim,
-                                          claim.at(),
-                                          "sent",
-                                          sent,
-                                          "the shortage " + shortage.id() + " was found",
-                                          shortage.found(),
-                                          out)));
-            });
-  }
-
-  private void substitution(Substitution substitution, Findings out) {
-    substitution
-        .proposed()
-        .ifPresent(
-            proposal ->
-                substitution
-                    .signOffs()
-                    .forEach(
-                        signOff ->
-                            later(
-                                substitution,
-                                signOff.at(),
-                                "on",
-                                signOff.on(),
-                                "the substitution was proposed",
-                                proposal.on(),
-                                out)));
-  }
-
-  private void ordered(
-      Entry entry,
-      At at,
-      String firstKey,
-      Optional<LocalDate> first,
-      String lastKey,
-      Optional<LocalDate> last,
-      Findings out) {
-    if (first.isPresent() && last.isPresent()) {
-      later(entry, at, lastKey, last.get(), "“" + firstKey + "”", first.get(), out);
+  void examine(Seen seen, Facts day, Findings out) {
+    if (seen.value() instanceof LocalDate when) {
+      for (String path : seen.key().notBefore()) {
+        earlier(seen.within(), path, day.ledger())
+            .filter(earlier -> when.isBefore(earlier.day()))
+            .forEach(earlier -> out.add(disordered(seen, when, earlier)));
+      }
     }
   }
 
-  private void later(
-      Entry entry,
-      At at,
-      String key,
-      LocalDate day,
-      String whatBefore,
-      LocalDate before,
-      Findings out) {
-    if (day.isBefore(before)) {
-      out.add(
-          new Finding(
-              name(),
-              Severity.STOP,
-              at.of(key),
-              "The "
-                  + entry.named()
-                  + " says “"
-                  + key
-                  + ": "
-                  + day
-                  + "”, which is before "
-                  + whatBefore
-                  + " ("
-                  + before
-                  + ").",
-              "Ages, deadlines and sums built on it are false.",
-              "Look both dates up and correct the wrong one.",
-              List.of(entry.named())));
+  /**
+   * A day that should come first.
+   *
+   * @param whose where it stands, if in another record
+   */
+  private record Earlier(String key, LocalDate day, Optional<Entry> whose) {
+    String told() {
+      return "“" + key + "”" + whose.map(entry -> " of the " + entry.named()).orElse("");
     }
+  }
+
+  /** The days at a path, in the first group that has its first key. */
+  private static Stream<Earlier> earlier(List<At> within, String path, Ledger ledger) {
+    String first = path.split("\\.", 2)[0];
+    return within.stream()
+        .filter(group -> group.value(first).isPresent())
+        .findFirst()
+        .map(group -> earlier(group, path, Optional.empty(), ledger))
+        .orElse(Stream.empty());
+  }
+
+  private static Stream<Earlier> earlier(
+      At group, String path, Optional<Entry> whose, Ledger ledger) {
+    String[] names = path.split("\\.", 2);
+    Object value = group.value(names[0]).orElse("");
+    if (names.length == 1) {
+      return value instanceof LocalDate day
+          ? Stream.of(new Earlier(names[0], day, whose))
+          : Stream.empty();
+    }
+    List<Key> key = group.key(names[0]).stream().toList();
+    return (value instanceof Collection<?> several ? several.stream() : Stream.of(value))
+        .flatMap(
+            one ->
+                one instanceof At inner
+                    ? earlier(inner, names[1], whose, ledger)
+                    : records(key, one, ledger)
+                        .flatMap(
+                            entry -> earlier(entry.at(), names[1], Optional.of(entry), ledger)));
+  }
+
+  private static Stream<Entry> records(List<Key> key, Object value, Ledger ledger) {
+    return value instanceof Ref ref
+        ? key.stream()
+            .flatMap(each -> each.kinds().stream())
+            .flatMap(kind -> ledger.<Entry>find(kind, ref.id()).stream())
+        : Stream.empty();
+  }
+
+  private Finding disordered(Seen seen, LocalDate when, Earlier earlier) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        seen.at().of(seen.key().name()),
+        "The "
+            + seen.entry().named()
+            + " says “"
+            + seen.key().name()
+            + ": "
+            + when
+            + "”, which is before "
+            + earlier.told()
+            + " ("
+            + earlier.day()
+            + ").",
+        "Ages, deadlines and sums built on it are false.",
+        "Look both dates up and correct the wrong one.",
+        List.of(seen.entry().named()));
   }
 }

@@ -12,32 +12,21 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.RecordRule;
 import kitwright.value.Nearest;
 import kitwright.value.Ref;
 
 /** Fires where a record names another that is not there. */
-public final class ReferenceDangling implements RecordRule<Entry> {
+public final class ReferenceDangling extends KeyRule {
   @Override
   public String name() {
     return "reference-dangling";
   }
 
   @Override
-  public List<Entry> records(Ledger ledger) {
-    return ledger.all();
-  }
-
-  @Override
-  public void examine(Entry entry, Facts day, Findings out) {
-    entry
-        .at()
-        .each(
-            (within, key, value) -> {
-              if (!key.kinds().isEmpty() && key.toldBy().isEmpty()) {
-                refs(value).forEach(ref -> examine(entry, key, ref, day.ledger(), out));
-              }
-            });
+  void examine(Seen seen, Facts day, Findings out) {
+    if (!seen.key().kinds().isEmpty() && seen.key().toldBy().isEmpty()) {
+      refs(seen.value()).forEach(ref -> examine(seen.entry(), seen.key(), ref, day.ledger(), out));
+    }
   }
 
   private void examine(Entry entry, Key key, Ref ref, Ledger ledger, Findings out) {

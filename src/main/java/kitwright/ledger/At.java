@@ -92,6 +92,12 @@ public sealed class At permits Written {
     return index < 0 ? Optional.empty() : Optional.ofNullable(values[index]);
   }
 
+  /** What is declared of a key. */
+  public final Optional<Key> key(String name) {
+    int slot = layout.slotOf(name);
+    return slot < 0 ? Optional.empty() : Optional.of(layout.key(slot));
+  }
+
   private void put(int index, Place place) {
     int from = index * NUMBERS;
     numbers[from] = place.line();

@@ -9,7 +9,10 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 
-/** Fires where money is said to have changed hands on a day that is still to come. */
+/**
+ * Fires where money is said to have been ordered away, paid or got back on a day that is still to
+ * come.
+ */
 public final class PaidInFuture implements Rule {
   @Override
   public String name() {
@@ -19,12 +22,17 @@ public final class PaidInFuture implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     day.ledger().spending().stream()
-        .filter(spend -> spend.state() != Spend.State.ORDERED && spend.on().isAfter(day.day()))
+        .filter(spend -> spend.on().isAfter(day.day()))
         .forEach(spend -> out.add(tooEarly(spend, day.day())));
   }
 
   private Finding tooEarly(Spend spend, LocalDate today) {
-    String state = spend.state() == Spend.State.PAID ? "paid" : "refunded";
+    String state =
+        switch (spend.state()) {
+          case ORDERED -> "ordered";
+          case PAID -> "paid";
+          case REFUNDED -> "refunded";
+        };
     return new Finding(
         name(),
         Severity.WARN,
@@ -39,7 +47,10 @@ public final class PaidInFuture implements Rule {
             + today
             + ".",
         "It is left out of every sum until that day.",
-        "Correct the date, or write “state: ordered” until the money has moved.",
+        spend.state() == Spend.State.ORDERED
+            ? "Correct the date, or take the order out until it is made."
+            : "Correct the date, or write “state: ordered”, with the day of the order, until the"
+                + " money has moved.",
         List.of(spend.named()));
   }
 }
