@@ -44,7 +44,7 @@ final class AreaFillings {
     sack.unpack(
         front.state(front.best(over + kerf)),
         (k, copies) -> {
-          StripCut cut = new StripCut(area, run, strips.over(k), strips.pieces(k, down));
+          StripCut cut = new StripCut(area, 0, run, strips.over(k), strips.pieces(k, down));
           for (int n = 0; n < copies; n++) {
             cuts.add(cut);
           }

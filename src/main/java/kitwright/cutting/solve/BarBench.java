@@ -19,11 +19,13 @@ final class BarBench {
 
   /** One clear stretch of one piece of stock. */
   static final class Stretch {
+    final BarKind kind;
     final Span span;
     final List<Due> pieces = new ArrayList<>();
     private final long kerf;
 
-    Stretch(Span span, long kerf) {
+    Stretch(BarKind kind, Span span, long kerf) {
+      this.kind = kind;
       this.span = span;
       this.kerf = kerf;
     }
@@ -121,6 +123,11 @@ final class BarBench {
     return pieces.stream().flatMap(p -> p.stretches().stream()).toList();
   }
 
+  /** Every stretch that a part may come from. */
+  List<Stretch> stretches(int part) {
+    return stretches().stream().filter(s -> s.kind.allows(part)).toList();
+  }
+
   boolean hasJoints() {
     return pieces.stream()
         .flatMap(p -> p.stretches().stream())
@@ -128,12 +135,15 @@ final class BarBench {
         .anyMatch(due -> due.order().of() > 1);
   }
 
-  /** Fetches the piece that is cheapest by length of those still in the rack; none where empty. */
-  List<Stretch> fetchCheapest() {
+  /**
+   * Fetches the piece for a part that is cheapest by length of those still in the rack; none where
+   * there is none.
+   */
+  List<Stretch> fetchCheapest(int part) {
     int[] left = kinds.stream().mapToInt(BarKind::count).toArray();
     pieces.forEach(piece -> left[piece.kind()]--);
     return IntStream.range(0, left.length)
-        .filter(k -> left[k] > 0)
+        .filter(k -> left[k] > 0 && kinds.get(k).allows(part))
         .boxed()
         .min(
             Comparator.comparingDouble(k -> (double) kinds.get(k).value() / kinds.get(k).longest()))
@@ -143,8 +153,9 @@ final class BarBench {
 
   /** Puts a fresh piece of a kind on the bench. */
   Piece fetch(int kind) {
+    BarKind of = kinds.get(kind);
     List<Stretch> stretches =
-        kinds.get(kind).stretches().stream().map(s -> new Stretch(s, task.kerf())).toList();
+        of.stretches().stream().map(s -> new Stretch(of, s, task.kerf())).toList();
     Piece piece = new Piece(kind, stretches);
     pieces.add(piece);
     return piece;

@@ -39,7 +39,8 @@ public final class BarCutter {
         .map(orders -> plan(orders, new Work(each)))
         .min(
             Comparator.comparing(this::missingByLevel, Arrays::compare)
-                .thenComparing(p -> p.outcome().value()))
+                .thenComparing(p -> p.outcome().value())
+                .thenComparing(BarCutter::joints))
         .map(best -> withSteps(best, steps))
         .orElseThrow();
   }
@@ -87,11 +88,11 @@ public final class BarCutter {
 
   /** With joints only the material is counted: so much wood is needed however it is parted. */
   private long materialBound(int[] missing) {
-    long longest = kinds.stream().mapToLong(BarKind::longest).max().orElse(0);
     double need = 0;
     for (int p = 0; p < missing.length; p++) {
       BarPart part = task.parts().get(p);
-      long taking = BarSplit.taking(part, BarSplit.fewest(part, longest), task.kerf());
+      int pieces = BarSplit.fewest(part, BarOrders.longest(kinds, p));
+      long taking = BarSplit.taking(part, pieces, task.kerf());
       need += (double) taking * (part.qty() - missing[p]);
     }
     return StockBound.of(new long[0], kinds, task.kerf()).byMaterial(need);
@@ -113,6 +114,13 @@ public final class BarCutter {
     plan.missing()
         .forEach(s -> missing.merge(level.getOrDefault(s.mark(), 1), s.missing(), Integer::sum));
     return missing.values().stream().mapToInt(n -> n).toArray();
+  }
+
+  private static long joints(BarPlan plan) {
+    return plan.bars().stream()
+        .flatMap(bar -> bar.pieces().stream())
+        .filter(piece -> piece.piece() > 1)
+        .count();
   }
 
   private static BarPlan withSteps(BarPlan plan, long steps) {

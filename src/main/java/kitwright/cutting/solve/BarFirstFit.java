@@ -16,15 +16,28 @@ final class BarFirstFit {
   private final long[] lengths;
   private final long kerf;
   private final List<long[]> clear;
+  private final boolean[][] allowed;
   private final int[] stock;
   private final List<Integer> kinds;
   private final TreeMap<Long, List<int[]>> open = new TreeMap<>();
   private final List<BarCut> cuts = new ArrayList<>();
 
-  BarFirstFit(long[] lengths, long kerf, List<long[]> clear, int[] stock, long[] cost) {
+  /**
+   * For these types and kinds.
+   *
+   * @param allowed for each kind of stock, which types may come from it
+   */
+  BarFirstFit(
+      long[] lengths,
+      long kerf,
+      List<long[]> clear,
+      boolean[][] allowed,
+      int[] stock,
+      long[] cost) {
     this.lengths = lengths;
     this.kerf = kerf;
     this.clear = clear;
+    this.allowed = allowed;
     this.stock = stock.clone();
     this.kinds =
         IntStream.range(0, stock.length)
@@ -49,18 +62,24 @@ final class BarFirstFit {
 
   private boolean place(int type) {
     long taking = lengths[type] + kerf;
-    Map.Entry<Long, List<int[]>> fit = open.ceilingEntry(taking);
-    if (fit == null) {
-      return openOne(taking) && place(type);
+    for (Map.Entry<Long, List<int[]>> fit : open.tailMap(taking).entrySet()) {
+      List<int[]> places = fit.getValue();
+      for (int i = places.size() - 1; i >= 0; i--) {
+        if (allowed[cuts.get(places.get(i)[0]).kind()][type]) {
+          put(type, fit.getKey(), places.remove(i), places.isEmpty());
+          return true;
+        }
+      }
     }
-    List<int[]> places = fit.getValue();
-    int[] place = places.remove(places.size() - 1);
-    if (places.isEmpty()) {
-      open.remove(fit.getKey());
+    return openOne(type, taking) && place(type);
+  }
+
+  private void put(int type, long room, int[] place, boolean wasLast) {
+    if (wasLast) {
+      open.remove(room);
     }
     cuts.get(place[0]).stretches().get(place[1]).add(type);
-    leave(fit.getKey() - taking, place);
-    return true;
+    leave(room - lengths[type] - kerf, place);
   }
 
   private void leave(long room, int[] place) {
@@ -69,10 +88,10 @@ final class BarFirstFit {
     }
   }
 
-  private boolean openOne(long taking) {
+  private boolean openOne(int type, long taking) {
     for (int kind : kinds) {
       long longest = Arrays.stream(clear.get(kind)).max().orElse(0) + kerf;
-      if (stock[kind] > 0 && longest >= taking) {
+      if (stock[kind] > 0 && longest >= taking && allowed[kind][type]) {
         stock[kind]--;
         List<List<Integer>> stretches = new ArrayList<>();
         for (int c = 0; c < clear.get(kind).length; c++) {

@@ -29,13 +29,13 @@ final class BarJoining {
 
   private boolean join(int place, int copy, BarBench bench) {
     long need = part.length();
-    List<BarBench.Stretch> begun = new ArrayList<>(bench.stretches());
+    List<BarBench.Stretch> begun = new ArrayList<>(bench.stretches(place));
     begun.sort(Comparator.comparingLong(s -> -s.room()));
     for (BarBench.Stretch stretch : begun) {
       need = take(stretch, need);
     }
     while (need > 0) {
-      List<BarBench.Stretch> fresh = bench.fetchCheapest();
+      List<BarBench.Stretch> fresh = bench.fetchCheapest(place);
       if (fresh.isEmpty()) {
         return false;
       }

@@ -16,7 +16,7 @@ final class BarModel {
 
   private static final int MOST_TO_PLACE_SINGLY = 20_000;
 
-  private record Type(long length, int priority) {}
+  private record Type(long length, int priority, List<Integer> barred) {}
 
   private final long kerf;
   private final List<BarKind> kinds;
@@ -28,15 +28,39 @@ final class BarModel {
     this.kerf = task.kerf();
     this.kinds = kinds;
     Comparator<Type> longestFirst =
-        Comparator.comparingLong((Type t) -> -t.length()).thenComparingInt(Type::priority);
+        Comparator.comparingLong((Type t) -> -t.length())
+            .thenComparingInt(Type::priority)
+            .thenComparing(t -> t.barred().toString());
     TreeMap<Type, List<BarOrder>> byType = new TreeMap<>(longestFirst);
     for (BarOrder order : wanted) {
-      Type type = new Type(order.length(), order.priority());
+      Type type = new Type(order.length(), order.priority(), barred(order.part()));
       byType.computeIfAbsent(type, t -> new ArrayList<>()).add(order);
     }
     this.types = List.copyOf(byType.keySet());
     this.orders = List.copyOf(byType.values());
     this.demand = orders.stream().mapToInt(l -> l.stream().mapToInt(BarOrder::qty).sum()).toArray();
+  }
+
+  /** Kinds of stock that a part may not come from. */
+  private List<Integer> barred(int part) {
+    return IntStream.range(0, kinds.size())
+        .filter(k -> !kinds.get(k).allows(part))
+        .boxed()
+        .toList();
+  }
+
+  /** For each kind of stock, which types may come from it. */
+  private boolean[][] allowed() {
+    boolean[][] allowed = new boolean[kinds.size()][types.size()];
+    for (boolean[] row : allowed) {
+      Arrays.fill(row, true);
+    }
+    for (int t = 0; t < types.size(); t++) {
+      for (int kind : types.get(t).barred()) {
+        allowed[kind][t] = false;
+      }
+    }
+    return allowed;
   }
 
   int[] demand() {
@@ -52,7 +76,7 @@ final class BarModel {
     if (types.size() > MOST_TYPES) {
       return firstFitAlone();
     }
-    BarPricing pricing = new BarPricing(lengths(), kerf, clear());
+    BarPricing pricing = new BarPricing(lengths(), kerf, clear(), allowed());
     Solved<int[][]> solved =
         new Fulfilment<>(
                 demand,
@@ -115,7 +139,7 @@ final class BarModel {
   }
 
   private BarFirstFit freshFirstFit() {
-    return new BarFirstFit(lengths(), kerf, clear(), counts(), values());
+    return new BarFirstFit(lengths(), kerf, clear(), allowed(), counts(), values());
   }
 
   private StockBound bound() {

@@ -3,7 +3,9 @@ package kitwright.cutting.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -19,17 +21,28 @@ final class BarPricing implements Pricing<int[][]> {
   private final long[] lengths;
   private final long kerf;
   private final List<long[]> clear;
+  private final boolean[][] allowed;
+
+  /** Kinds of stock from which the same types may come, priced together. */
+  private final List<int[]> alike;
 
   /**
    * For parts of these lengths.
    *
    * @param lengths of each type, longest first
    * @param clear for each kind of stock the clear stretches in it
+   * @param allowed for each kind of stock, which types may come from it
    */
-  BarPricing(long[] lengths, long kerf, List<long[]> clear) {
+  BarPricing(long[] lengths, long kerf, List<long[]> clear, boolean[][] allowed) {
     this.lengths = lengths.clone();
     this.kerf = kerf;
     this.clear = List.copyOf(clear);
+    this.allowed = allowed;
+    Map<String, List<Integer>> groups = new LinkedHashMap<>();
+    for (int s = 0; s < clear.size(); s++) {
+      groups.computeIfAbsent(Arrays.toString(allowed[s]), k -> new ArrayList<>()).add(s);
+    }
+    this.alike = groups.values().stream().map(g -> g.stream().mapToInt(s -> s).toArray()).toList();
   }
 
   @Override
@@ -39,32 +52,58 @@ final class BarPricing implements Pricing<int[][]> {
 
   @Override
   public Offers<int[][]> offers(long[] worth, long[] floor, Node<int[][]> node, Work work) {
-    Knapsack sack = filled(worth, floor, node, work, 1);
-    List<Long> most = new ArrayList<>();
+    Long[] most = new Long[clear.size()];
     List<Column<int[][]>> best = new ArrayList<>();
-    for (int s = 0; s < clear.size(); s++) {
-      Column<int[][]> column = column(s, layout(sack, s, 1));
-      long sum = column.worth(worth);
-      boolean asked = node.stock[s] > 0 && sum > floor[s];
-      if (asked && (column.exceeds(node.left) || node.bans(column))) {
-        CarefulFilling careful = new CarefulFilling(size(), worth, rooms(s), node, s);
-        careful.run(work);
-        column = column(s, careful.layout());
-        sum = careful.isComplete() ? careful.most() : sum;
+    boolean complete = true;
+    for (int[] kinds : alike) {
+      long[] own = own(worth, kinds);
+      Knapsack sack = filled(own, floor, node, work, 1, kinds);
+      for (int s : kinds) {
+        offer(s, sack, own, floor[s], node, work, most, best);
       }
-      most.add(Math.max(sum, floor[s]));
-      if (asked && sum > floor[s]) {
-        best.add(column);
-      }
+      complete &= sack.isComplete();
     }
-    return new Offers<>(sack.isComplete(), most, best);
+    return new Offers<>(complete, List.of(most), best);
+  }
+
+  private void offer(
+      int s,
+      Knapsack sack,
+      long[] worth,
+      long floor,
+      Node<int[][]> node,
+      Work work,
+      Long[] most,
+      List<Column<int[][]>> best) {
+    Column<int[][]> column = column(s, layout(sack, s, 1));
+    long sum = column.worth(worth);
+    boolean asked = node.stock[s] > 0 && sum > floor;
+    if (asked && (column.exceeds(node.left) || node.bans(column))) {
+      CarefulFilling careful = new CarefulFilling(size(), worth, rooms(s), node, s);
+      careful.run(work);
+      column = column(s, careful.layout());
+      sum = careful.isComplete() ? careful.most() : sum;
+    }
+    most[s] = Math.max(sum, floor);
+    if (asked && sum > floor) {
+      best.add(column);
+    }
+  }
+
+  /** What may not come from these kinds is worth nothing there. */
+  private long[] own(long[] worth, int[] kinds) {
+    long[] own = worth.clone();
+    for (int i = 0; i < own.length; i++) {
+      own[i] = allowed[kinds[0]][i] ? own[i] : 0;
+    }
+    return own;
   }
 
   /** As if lengths came in coarse steps, rounded up. */
   @Override
   public Optional<List<Column<int[][]>>> rough(
       long[] worth, long[] floor, Node<int[][]> node, Care care, Work work) {
-    long room = room(node);
+    long room = room(node, IntStream.range(0, clear.size()).toArray());
     if (room / ROUGH_STEPS < 3) {
       return Optional.empty();
     }
@@ -75,13 +114,18 @@ final class BarPricing implements Pricing<int[][]> {
 
   private List<Column<int[][]>> rough(
       long[] worth, long[] floor, Node<int[][]> node, Work work, long step) {
-    Knapsack sack = filled(worth, floor, node, work, step);
-    return IntStream.range(0, clear.size())
-        .filter(s -> node.stock[s] > 0)
-        .mapToObj(s -> column(s, layout(sack, s, step)))
-        .filter(column -> column.worth(worth) > floor[column.kind])
-        .filter(column -> !column.exceeds(node.left) && !node.bans(column))
-        .toList();
+    List<Column<int[][]>> found = new ArrayList<>();
+    for (int[] kinds : alike) {
+      long[] own = own(worth, kinds);
+      Knapsack sack = filled(own, floor, node, work, step, kinds);
+      IntStream.of(kinds)
+          .filter(s -> node.stock[s] > 0)
+          .mapToObj(s -> column(s, layout(sack, s, step)))
+          .filter(column -> column.worth(own) > floor[column.kind])
+          .filter(column -> !column.exceeds(node.left) && !node.bans(column))
+          .forEach(found::add);
+    }
+    return found;
   }
 
   private int[][] layout(Knapsack sack, int kind, long step) {
@@ -91,8 +135,9 @@ final class BarPricing implements Pricing<int[][]> {
   }
 
   /** All fillings of interest, the types best worth their length first. */
-  private Knapsack filled(long[] worth, long[] floor, Node<int[][]> node, Work work, long step) {
-    Knapsack sack = new Knapsack(room(node) / step, work);
+  private Knapsack filled(
+      long[] worth, long[] floor, Node<int[][]> node, Work work, long step, int[] kinds) {
+    Knapsack sack = new Knapsack(room(node, kinds) / step, work);
     List<Integer> order =
         IntStream.range(0, lengths.length)
             .boxed()
@@ -102,7 +147,7 @@ final class BarPricing implements Pricing<int[][]> {
     double best = order.isEmpty() ? 0 : perLength(worth, order.get(0));
     for (int i : order) {
       double perLength = perLength(worth, i);
-      sack.forget(perLength * step, asked(perLength, best, floor, node));
+      sack.forget(perLength * step, asked(perLength, best, floor, node, kinds));
       long steps = (lengths[i] + kerf + step - 1) / step;
       sack.offer(i, steps, worth[i], node.left[i]);
     }
@@ -110,9 +155,10 @@ final class BarPricing implements Pricing<int[][]> {
   }
 
   /** The least of (floor − room × worth per length) over all stretches that there are. */
-  private double asked(double perLength, double best, long[] floor, Node<int[][]> node) {
+  private double asked(
+      double perLength, double best, long[] floor, Node<int[][]> node, int[] kinds) {
     double least = Double.MAX_VALUE;
-    for (int s = 0; s < clear.size(); s++) {
+    for (int s : kinds) {
       if (node.stock[s] > 0) {
         double whole = Arrays.stream(rooms(s)).sum();
         for (long room : rooms(s)) {
@@ -142,9 +188,9 @@ final class BarPricing implements Pricing<int[][]> {
     return new Column<>(kind, made, layout);
   }
 
-  private long room(Node<int[][]> node) {
+  private long room(Node<int[][]> node, int[] kinds) {
     long room = 0;
-    for (int s = 0; s < clear.size(); s++) {
+    for (int s : kinds) {
       if (node.stock[s] > 0) {
         room = Math.max(room, Arrays.stream(clear.get(s)).max().orElse(0));
       }

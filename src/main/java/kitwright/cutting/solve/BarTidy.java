@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Moves parts between pieces of stock already chosen, two stretches at a time, so that what is left
- * over lies together: first the most length in left-overs worth keeping, then the largest of them.
+ * over lies together: first the longest left-over worth keeping, then the most length in them.
  */
 final class BarTidy {
   private static final int MOST_STRETCHES = 400;
@@ -43,6 +43,9 @@ final class BarTidy {
   private boolean refill(BarBench.Stretch a, BarBench.Stretch b) {
     List<BarBench.Due> both = new ArrayList<>(a.pieces);
     both.addAll(b.pieces);
+    if (!both.stream().allMatch(due -> mayLie(due, a) && mayLie(due, b))) {
+      return false;
+    }
     Knapsack sack = new Knapsack(a.span.length() + kerf, work);
     for (int i = 0; i < both.size(); i++) {
       long taking = both.get(i).length() + kerf;
@@ -64,12 +67,15 @@ final class BarTidy {
     return true;
   }
 
+  private static boolean mayLie(BarBench.Due due, BarBench.Stretch stretch) {
+    return stretch.kind.allows(due.order().part());
+  }
+
   private boolean better(long a, long b, long oldA, long oldB) {
-    long useful = useful(a) + useful(b);
-    long before = useful(oldA) + useful(oldB);
-    return useful > before
-        || (useful == before
-            && Math.max(useful(a), useful(b)) > Math.max(useful(oldA), useful(oldB)));
+    long longest = Math.max(useful(a), useful(b));
+    long before = Math.max(useful(oldA), useful(oldB));
+    return longest > before
+        || (longest == before && useful(a) + useful(b) > useful(oldA) + useful(oldB));
   }
 
   private long useful(long room) {

@@ -70,10 +70,22 @@ final class Generation<L> {
       }
       double total = master.total() * (isDear ? 1 - 1e-4 : 1);
       long highest = cover.roundUp((long) (total + 0.999999));
-      if (bound >= target || bound >= highest || !grow(offers.best(), master)) {
+      if (bound >= target || bound >= highest) {
         return new Relaxed<>(bound, master);
       }
+      if (!grow(offers.best(), master)) {
+        return new Relaxed<>(offers.complete() ? bound : limited(bound, worth, node), master);
+      }
     }
+  }
+
+  /** The bound where the pricing did not try every way. */
+  private long limited(long known, long[] worth, Node<L> node) {
+    return pricing
+        .limits(worth, node, work)
+        .map(most -> bound(worth, node, new Offers<>(true, most, List.of())))
+        .map(bound -> Math.max(known, bound))
+        .orElse(known);
   }
 
   /** What must be used anyhow. */

@@ -46,7 +46,8 @@ final class JointLimit {
         return;
       }
       long[] lowered = lowered();
-      PanelFillings fillings = pricing.fillings(pricing.areas(kind), lowered, node.left, work);
+      PanelFillings fillings =
+          pricing.fillings(kind, pricing.areas(kind), lowered, node.left, work);
       reached = pricing.areas(kind).stream().mapToLong(fillings::worth).sum() + returned(lowered);
       column = pricing.column(kind, fillings);
       stride = reached < most ? stride : stride * 0.7;

@@ -106,6 +106,22 @@ final class PanelBench {
 
   private void cut(Area area, List<StripCut> cuts, List<CutStrip> strips, List<Area> remnants) {
     Run run = cuts.isEmpty() ? Run.ALONG : cuts.get(0).run();
+    long kerf = task.saw().within(run);
+    long at = 0;
+    for (int block : cuts.stream().map(StripCut::block).distinct().toList()) {
+      List<StripCut> here = cuts.stream().filter(cut -> cut.block() == block).toList();
+      long down =
+          block == 0
+              ? area.down(run)
+              : here.stream().mapToLong(cut -> cut.down(kerf)).max().orElse(0);
+      strips(area.part(run, at, 0, down, area.over(run)), run, here, strips, remnants);
+      at += down + kerf;
+    }
+    remnants.add(area.part(run, at, 0, area.down(run) - at, area.over(run)));
+  }
+
+  private void strips(
+      Area area, Run run, List<StripCut> cuts, List<CutStrip> strips, List<Area> remnants) {
     long at = 0;
     for (StripCut cut : cuts) {
       long over = over(cut);

@@ -1,36 +1,99 @@
 package kitwright.cutting.solve;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * Plans which parts come out of which panel, as a person cuts them: the panel into strips, the
- * strips into parts, perhaps a part trimmed. All parts made, least value of stock, fewest widths of
- * the fence, then left-overs as large as may be. Says how far from the least value the plan can be
- * at most. The same task and the same number of steps give the same plan everywhere.
+ * Plans which parts come out of which panel, as a person cuts them: the panel into strips, or first
+ * into blocks; the strips into parts, perhaps a part trimmed. All parts made, least value of stock,
+ * fewest widths of the fence, then left-overs as large as may be. Says how far from the least value
+ * the plan can be at most. The same task and the same number of steps give the same plan
+ * everywhere.
  */
 public final class PanelCutter {
   private static final int SEARCH_PERCENT = 70;
 
-  private PanelCutter() {}
+  /** Of the work where blocks are tried afterwards. */
+  private static final int STRIPS_PERCENT = 35;
+
+  private final PanelTask task;
+  private final List<PanelKind> kinds;
+  private final Effort effort;
+  private long steps;
+
+  private PanelCutter(PanelTask task, Effort effort) {
+    this.task = task;
+    this.kinds = PanelKind.of(task);
+    this.effort = effort;
+  }
 
   /** The best plan that the effort finds. */
   public static PanelPlan plan(PanelTask task, Effort effort) {
-    List<PanelKind> kinds = PanelKind.of(task);
-    PanelModel model = new PanelModel(task, kinds);
-    long forSearch = effort.steps() / 100 * SEARCH_PERCENT;
-    Work work = new Work(new Effort(forSearch, effort.enough()));
-    Solved<List<StripCut>> solved = model.solve(work);
-    PanelSettings settings =
-        new PanelSettings(model, new Effort(effort.steps() - forSearch, effort.enough()));
-    Solved<List<StripCut>> tidy = model.isSearched() ? solved.with(settings.fewer(solved)) : solved;
+    return new PanelCutter(task, effort).plan();
+  }
+
+  private PanelPlan plan() {
+    boolean blocks = task.saw().stages() == Stages.THREE_AND_TRIM;
+    PanelModel strips = model(blocks ? Stages.TWO_AND_TRIM : task.saw().stages());
+    Solved<List<StripCut>> solved =
+        solve(strips, List.of(), blocks ? STRIPS_PERCENT : SEARCH_PERCENT);
+    Solved<List<StripCut>> best = solved;
+    PanelModel model = strips;
+    if (blocks && !isSettled(solved, strips)) {
+      model = model(Stages.THREE_AND_TRIM);
+      Solved<List<StripCut>> other = solve(model, solved.columns(), SEARCH_PERCENT);
+      best = better(solved, other, model);
+    }
+    PanelSettings settings = new PanelSettings(model, left());
     PanelBench bench = new PanelBench(task, kinds);
-    bench.lay(model, tidy);
+    bench.lay(model, model.isSearched() ? best.with(settings.fewer(best)) : best);
+    return plan(bench, best, steps + settings.steps());
+  }
+
+  private PanelPlan plan(PanelBench bench, Solved<List<StripCut>> solved, long spent) {
     List<CutPanel> panels = bench.cut();
     List<Shortfall> missing = bench.shortfalls();
     boolean most = missing.isEmpty() || solved.mostParts();
     long value = bench.value();
-    long bound = Math.min(solved.bound(), value);
-    Outcome outcome = new Outcome(value, bound, most, work.spent() + settings.steps());
+    Outcome outcome = new Outcome(value, Math.min(solved.bound(), value), most, spent);
     return new PanelPlan(panels, missing, bench.settings(), outcome);
+  }
+
+  private PanelModel model(Stages stages) {
+    return new PanelModel(task, kinds, stages);
+  }
+
+  private Solved<List<StripCut>> solve(
+      PanelModel model, List<Column<List<StripCut>>> known, int percent) {
+    Work work = new Work(new Effort(left().steps() / 100 * percent, effort.enough()));
+    Solved<List<StripCut>> solved = model.solve(work, known);
+    steps += work.spent();
+    return solved;
+  }
+
+  private Effort left() {
+    return new Effort(Math.max(0, effort.steps() - steps), effort.enough());
+  }
+
+  /** Whether no cutting of any kind can do better: all is made, and from no more than must be. */
+  private boolean isSettled(Solved<List<StripCut>> solved, PanelModel model) {
+    return !model.isSearched() || (solved.missing() == 0 && solved.value() <= model.leastValue());
+  }
+
+  /** More parts, the first priority first; then less value. The bound is the wider one's. */
+  private Solved<List<StripCut>> better(
+      Solved<List<StripCut>> strips, Solved<List<StripCut>> blocks, PanelModel model) {
+    int parts = Arrays.compare(model.unmadeByLevel(strips), model.unmadeByLevel(blocks));
+    boolean asGood = parts < 0 || (parts == 0 && strips.value() <= blocks.value());
+    if (!asGood) {
+      return blocks;
+    }
+    boolean same = parts == 0 && strips.unmade().equals(blocks.unmade());
+    return new Solved<>(
+        strips.columns(),
+        strips.unmade(),
+        strips.value(),
+        same ? Math.min(strips.value(), blocks.bound()) : 0,
+        parts == 0 && blocks.mostParts());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Panels that are the same to the saw.
@@ -12,9 +13,11 @@ import java.util.Map;
  * @param value of one panel
  * @param members places in the task's list of stock
  * @param count of all members together
+ * @param ways how each part of the task may lie on it; empty where it may not come from it
  */
-record PanelKind(List<Area> areas, long value, List<Integer> members, int count) {
-  private record Likeness(List<Area> areas, long value) {}
+record PanelKind(
+    List<Area> areas, long value, List<Integer> members, int count, List<Optional<Grain>> ways) {
+  private record Likeness(List<Area> areas, long value, List<Optional<Grain>> ways) {}
 
   /** All panels with room for anything, in the order of the task. */
   static List<PanelKind> of(PanelTask task) {
@@ -23,7 +26,10 @@ record PanelKind(List<Area> areas, long value, List<Integer> members, int count)
       Panel panel = task.stock().get(p);
       List<Area> areas = sound(panel, task.saw());
       if (panel.count() > 0 && !areas.isEmpty()) {
-        alike.computeIfAbsent(new Likeness(areas, panel.value()), k -> new ArrayList<>()).add(p);
+        alike
+            .computeIfAbsent(
+                new Likeness(areas, panel.value(), ways(task, panel)), k -> new ArrayList<>())
+            .add(p);
       }
     }
     List<PanelKind> kinds = new ArrayList<>();
@@ -31,7 +37,7 @@ record PanelKind(List<Area> areas, long value, List<Integer> members, int count)
         (like, members) -> {
           long count = members.stream().mapToLong(p -> task.stock().get(p).count()).sum();
           int capped = (int) Math.min(Integer.MAX_VALUE, count);
-          kinds.add(new PanelKind(like.areas(), like.value(), members, capped));
+          kinds.add(new PanelKind(like.areas(), like.value(), members, capped, like.ways()));
         });
     return List.copyOf(kinds);
   }
@@ -48,6 +54,15 @@ record PanelKind(List<Area> areas, long value, List<Integer> members, int count)
       }
     }
     return List.copyOf(areas);
+  }
+
+  private static List<Optional<Grain>> ways(PanelTask task, Panel panel) {
+    return task.parts().stream().map(part -> part.on(panel.id())).toList();
+  }
+
+  /** How wide a part is that takes the whole width. */
+  long fullWidth() {
+    return areas.stream().mapToLong(Area::width).max().orElse(0);
   }
 
   private static List<Span> spoilt(Panel panel, Run run) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** A task in numbers: types of part, kinds of panel, and who ordered what. */
@@ -20,18 +21,21 @@ final class PanelModel {
   private static final int MOST_TO_PLACE_SINGLY = 20_000;
 
   private final PanelTask task;
+  private final PanelSaw saw;
   private final List<PanelKind> kinds;
   private final List<PanelType> types;
   private final List<List<PanelOrder>> orders = new ArrayList<>();
   private final int[] demand;
 
-  PanelModel(PanelTask task, List<PanelKind> kinds) {
+  /** The parts of a task, cut in so many stages. */
+  PanelModel(PanelTask task, List<PanelKind> kinds, Stages stages) {
     this.task = task;
+    this.saw = task.saw().in(stages);
     this.kinds = kinds;
     Map<PanelType, List<PanelOrder>> byType = new LinkedHashMap<>();
     for (int p = 0; p < task.parts().size(); p++) {
       PanelPart part = task.parts().get(p);
-      PanelType type = type(part);
+      PanelType type = type(p);
       if (fits(type)) {
         byType.computeIfAbsent(type, t -> new ArrayList<>()).add(new PanelOrder(p, part.qty()));
       }
@@ -39,9 +43,9 @@ final class PanelModel {
     this.types =
         byType.keySet().stream()
             .sorted(
-                Comparator.comparingLong((PanelType t) -> -t.taking(task.saw()))
+                Comparator.comparingLong((PanelType t) -> -t.taking(task.saw(), kinds))
                     .thenComparing(t -> -t.length())
-                    .thenComparing(PanelType::grain)
+                    .thenComparing(t -> t.ways().toString())
                     .thenComparing(PanelType::priority))
             .toList();
     types.forEach(type -> orders.add(byType.getOrDefault(type, List.of())));
@@ -49,20 +53,28 @@ final class PanelModel {
         orders.stream().mapToInt(l -> l.stream().mapToInt(PanelOrder::qty).sum()).toArray();
   }
 
-  private static PanelType type(PanelPart part) {
-    boolean swap = part.grain() == Grain.FREE && part.width() > part.length();
+  private PanelType type(int p) {
+    PanelPart part = task.parts().get(p);
+    List<Optional<Grain>> ways = kinds.stream().map(kind -> kind.ways().get(p)).toList();
+    boolean free = ways.stream().allMatch(way -> way.equals(Optional.of(Grain.FREE)));
+    boolean swap = free && part.width() > part.length();
     long length = swap ? part.width() : part.length();
     long width = swap ? part.length() : part.width();
-    return new PanelType(length, width, part.grain(), part.priority());
+    return new PanelType(length, width, part.priority(), ways);
   }
 
   private boolean fits(PanelType type) {
-    return kinds.stream()
-        .flatMap(kind -> kind.areas().stream())
-        .anyMatch(
-            area ->
-                type.lies(0, Run.ALONG).stream()
-                    .anyMatch(l -> l.down() <= area.length() && l.over() <= area.width()));
+    return IntStream.range(0, kinds.size())
+        .anyMatch(k -> lies(type, 0, Run.ALONG, k).stream().anyMatch(lie -> fits(lie, k)));
+  }
+
+  private List<PanelType.Lie> lies(PanelType type, int index, Run run, int kind) {
+    return type.lies(index, run, kind, kinds.get(kind).fullWidth());
+  }
+
+  private boolean fits(PanelType.Lie lie, int kind) {
+    return kinds.get(kind).areas().stream()
+        .anyMatch(a -> lie.down() <= a.down(lie.run()) && lie.over() <= a.over(lie.run()));
   }
 
   boolean isSearched() {
@@ -91,11 +103,11 @@ final class PanelModel {
   }
 
   PanelPricing pricing(Set<Setting> barred) {
-    return new PanelPricing(types, kinds, task.saw(), barred);
+    return new PanelPricing(types, kinds, saw, barred);
   }
 
   /** Searches for the best plan; with very many types first fit has to do. */
-  Solved<List<StripCut>> solve(Work work) {
+  Solved<List<StripCut>> solve(Work work, List<Column<List<StripCut>>> known) {
     if (!isSearched()) {
       return firstFitAlone();
     }
@@ -108,7 +120,7 @@ final class PanelModel {
                 values(),
                 pricing,
                 bound()::of,
-                wanted -> firstColumns(wanted, pricing),
+                wanted -> known.isEmpty() ? firstColumns(wanted, pricing) : known,
                 work)
             .solve();
     if (searched.missing() == 0 || pieces(demand) <= MOST_TO_PLACE_SINGLY) {
@@ -149,7 +161,7 @@ final class PanelModel {
    */
   private List<PanelCut> firstFit(int[] wanted) {
     return task.saw().firstCut().runs().stream()
-        .map(run -> new PanelFirstFit(kinds, task.saw(), run, counts()).plan(lies(run), wanted))
+        .map(run -> new PanelFirstFit(kinds, task.saw(), run, counts(), lies(run)).plan(wanted))
         .min(
             Comparator.<List<PanelCut>>comparingLong(cuts -> -made(cuts))
                 .thenComparingLong(
@@ -161,29 +173,40 @@ final class PanelModel {
     return cuts.stream().flatMap(c -> c.strips().stream()).mapToLong(s -> s.pieces().size()).sum();
   }
 
-  /** One way to lie for each type: the longer side down the strip where the grain allows. */
-  private List<PanelType.Lie> lies(Run run) {
+  /**
+   * For each type and kind one way to lie, or none: the longer side down the strip where the grain
+   * allows.
+   */
+  private List<List<Optional<PanelType.Lie>>> lies(Run run) {
     return IntStream.range(0, types.size())
         .mapToObj(
             i ->
-                types.get(i).lies(i, run).stream()
-                    .filter(this::fits)
-                    .min(Comparator.comparingLong(PanelType.Lie::over)))
-        .flatMap(Optional::stream)
-        .sorted(
-            Comparator.comparingLong((PanelType.Lie l) -> -l.over())
-                .thenComparingLong(l -> -l.down()))
+                IntStream.range(0, kinds.size())
+                    .mapToObj(
+                        k ->
+                            lies(types.get(i), i, run, k).stream()
+                                .filter(lie -> fits(lie, k))
+                                .min(Comparator.comparingLong(PanelType.Lie::over)))
+                    .toList())
         .toList();
   }
 
-  private boolean fits(PanelType.Lie lie) {
-    return kinds.stream()
-        .flatMap(kind -> kind.areas().stream())
-        .anyMatch(a -> lie.down() <= a.down(lie.run()) && lie.over() <= a.over(lie.run()));
+  /** How many are not made of each priority, the first first. */
+  int[] unmadeByLevel(Solved<List<StripCut>> solved) {
+    TreeMap<Integer, Integer> unmade = new TreeMap<>();
+    for (int t = 0; t < types.size(); t++) {
+      unmade.merge(types.get(t).priority(), solved.unmade().get(t), Integer::sum);
+    }
+    return unmade.values().stream().mapToInt(n -> n).toArray();
+  }
+
+  /** No cutting of any kind uses stock of less value. */
+  long leastValue() {
+    return bound().of(demand);
   }
 
   private StockBound bound() {
-    long[] taking = types.stream().mapToLong(t -> t.taking(task.saw())).toArray();
+    long[] taking = types.stream().mapToLong(t -> t.taking(task.saw(), kinds)).toArray();
     List<long[]> rooms = kinds.stream().map(k -> new long[] {k.room(task.saw())}).toList();
     return new StockBound(taking, rooms, 0, counts(), values());
   }

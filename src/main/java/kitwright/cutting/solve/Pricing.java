@@ -23,6 +23,14 @@ interface Pricing<L> {
     return Optional.empty();
   }
 
+  /**
+   * For each kind of stock, a worth that no way of cutting it exceeds; asked where {@link #offers}
+   * finds nothing more but is not complete. Empty where nothing better is known.
+   */
+  default Optional<List<Long>> limits(long[] worth, Node<L> node, Work work) {
+    return Optional.empty();
+  }
+
   /** What a part of each type takes up, used as a first guess of its worth. */
   long[] size();
 }

@@ -47,15 +47,18 @@ class SheetsPublishedTest {
         PublishedSheet.read(sheets.resolve(row.file()), row.limited(), row.turned());
     long twoStages = Math.max(sheet.inStrips(), sheet.crossed().inStrips());
     assertThat(sheet.inAnyStages(row.published())).isEqualTo(row.published());
-    Plan plan = mostWorth(sheet);
+    Plan plan = mostWorth(sheet, Stages.TWO_AND_TRIM);
+    Plan blocks = mostWorth(sheet, Stages.THREE_AND_TRIM);
+    assertThat(blocks.worth()).as("in blocks").isBetween(twoStages, row.published());
+    assertThat(blocks.bound()).as("any cuts").isGreaterThanOrEqualTo(row.published());
     assertThat(plan.worth()).isEqualTo(twoStages);
     assertThat(plan.bound()).isGreaterThanOrEqualTo(twoStages);
     if (!row.equals(NOT_PROVED)) {
       assertThat(plan.bound()).as("proved").isEqualTo(twoStages);
     }
     System.out.printf(
-        "SHEETS %s %s (%.2f %% less)%n",
-        row, plan, 100.0 * (row.published() - twoStages) / row.published());
+        "SHEETS %s %s, in blocks %s (%.2f %% less)%n",
+        row, plan, blocks, 100.0 * (row.published() - twoStages) / row.published());
   }
 
   private static List<Row> rows(Path sheets) {
@@ -76,17 +79,17 @@ class SheetsPublishedTest {
    * Parts of the most worth out of one sheet by the product's own search: the sheet costs nothing,
    * a part left out costs its worth. No kerf, no edge trim.
    */
-  private static Plan mostWorth(PublishedSheet sheet) {
+  private static Plan mostWorth(PublishedSheet sheet, Stages stages) {
     List<PanelType> types = new ArrayList<>();
     for (PublishedSheet.Piece piece : sheet.pieces()) {
       Grain grain = piece.turned() ? Grain.FREE : Grain.ALONG;
-      types.add(new PanelType(piece.length(), piece.width(), grain, 1));
+      types.add(new PanelType(piece.length(), piece.width(), 1, List.of(Optional.of(grain))));
     }
     long[] worth = sheet.pieces().stream().mapToLong(PublishedSheet.Piece::value).toArray();
     int[] wanted = sheet.pieces().stream().mapToInt(PublishedSheet.Piece::copies).toArray();
     Area all = new Area(0, 0, sheet.length(), sheet.width());
-    PanelKind kind = new PanelKind(List.of(all), 0, List.of(0), 1);
-    PanelSaw saw = new PanelSaw(0, 0, 0, FirstCut.EITHER, Stages.TWO_AND_TRIM);
+    PanelKind kind = new PanelKind(List.of(all), 0, List.of(0), 1, List.of());
+    PanelSaw saw = new PanelSaw(0, 0, 0, FirstCut.EITHER, stages);
     Cover cover = new Cover(wanted, new int[] {1}, new long[] {0}, worth);
     PanelPricing pricing = new PanelPricing(types, List.of(kind), saw, Set.of());
     Work work = new Work(Effort.steps(50_000_000));
