@@ -1,5 +1,6 @@
 package kitwright.kit;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,6 +41,7 @@ final class Tallies {
     ledger.substitutions().stream().filter(this::stands).forEach(this::take);
     ledger.tasks().stream().filter(this::stands).forEach(this::take);
     ledger.cuts().stream().filter(cut -> !isPast(cut.done())).forEach(this::take);
+    ledger.cuts().stream().filter(cut -> isPast(cut.done())).forEach(this::used);
     ledger.stock().forEach(this::take);
   }
 
@@ -128,6 +130,21 @@ final class Tallies {
     for (LogDay.Used used : log.used()) {
       used.item().ifPresent(item -> use(itemUses, item, itemUnit(item), log, used));
       used.stock().ifPresent(stock -> use(stockUses, stock, stockUnit(stock), log, used));
+    }
+  }
+
+  /** What a cut that is done says it took. */
+  private void used(Cut cut) {
+    for (Cut.Taken taken : cut.used()) {
+      Quantity pieces = new Quantity(BigDecimal.valueOf(taken.pieces()), Unit.EACH);
+      stockUnit(taken.stock())
+          .flatMap(unit -> in(unit, pieces))
+          .ifPresent(
+              qty ->
+                  add(
+                      stockUses,
+                      taken.stock(),
+                      new Use(cut.done().orElseThrow(), qty, cut.task(), taken.at().record())));
     }
   }
 
