@@ -21,8 +21,8 @@ import kitwright.value.Unit;
  * @param edgeTrim taken off the long edges, where that differs from the ends
  * @param keep the smallest remnant worth keeping
  * @param first whether a panel is first ripped along or across
- * @param stages how many turns at the saw a part of a panel may take: 2, strips and parts; 3, blocks
- *     first
+ * @param stages how many turns at the saw a part of a panel may take: 2, strips and parts; 3,
+ *     blocks first
  * @param buy what could be bought for it
  * @param done the day it was cut
  * @param used how many pieces of which stock it took; not said where the log tells it
@@ -99,9 +99,15 @@ public record Cut(
           k.key("oversize", "so much longer and wider it is sawn, to be planed off", "4 mm")
               .between("0 mm", "100 mm")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
-          k.key("material", "what it must be made of; stock of anything else is left alone", "larch")
+          k.key(
+                  "material",
+                  "what it must be made of; stock of anything else is left alone",
+                  "larch")
               .maybeRef(Kind.MATERIALS),
-          k.key("from", "the stock it may come from, where not all of the cut’s will do", "[oak-plank]")
+          k.key(
+                  "from",
+                  "the stock it may come from, where not all of the cut’s will do",
+                  "[oak-plank]")
               .refs(Kind.STOCK),
           k.key("qty", "how many; one where nothing is said", "4").maybeCount().orElse(1),
           k.key("grain", "how its grain shall run, against the length of the piece", "along")
@@ -168,7 +174,10 @@ public record Cut(
     return new Cut(
         k.id("sole-boards"),
         k.key("task", "the task it is for", "lay-sole").maybeRef(Kind.TASKS),
-        k.key("for", "the substitution that the parts are for; its own wood may be used", "sub-rail")
+        k.key(
+                "for",
+                "the substitution that the parts are for; its own wood may be used",
+                "sub-rail")
             .maybeRef(Kind.SUBSTITUTIONS),
         k.key("from", "the stock it may draw on", "[oak-plank]").begins("[]").refs(Kind.STOCK),
         k.key("kerf", "what the saw turns into dust", "3 mm")
@@ -193,7 +202,8 @@ public record Cut(
             .maybeChoice(First.class),
         k.key(
                 "stages",
-                "turns at the saw for a part of a panel: 2 for strips and parts, 3 for blocks first",
+                "turns at the saw for a part of a panel: 2 for strips and parts, 3 for blocks"
+                    + " first",
                 "2")
             .maybeCount(),
         k.key("parts", "the parts wanted").begins("[]").each(Part::read),
