@@ -98,7 +98,9 @@ final class Git {
     return all;
   }
 
-  /** What {@code cat-file --batch} writes: a line of name, sort and size, the bytes, a line feed. */
+  /**
+   * What {@code cat-file --batch} writes: a line of name, sort and size, the bytes, a line feed.
+   */
   private static void split(byte[] out, int many, BiConsumer<String, byte[]> take) {
     int at = 0;
     for (int i = 0; i < many && at < out.length; i++) {

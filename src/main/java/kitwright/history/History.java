@@ -188,7 +188,9 @@ public final class History {
     }
     if (!unmerged.isEmpty()) {
       throw new NoHistory(
-          "The merge is not finished: two versions of “" + unmerged.get(0) + "” stand side by side.",
+          "The merge is not finished: two versions of “"
+              + unmerged.get(0)
+              + "” stand side by side.",
           "Keep what is right in the file, then git add it.");
     }
     return new Tree(git, blobs);
