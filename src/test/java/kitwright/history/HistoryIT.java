@@ -58,7 +58,8 @@ class HistoryIT {
     folder.commit("Eskil", "2026-03-09", "Count the crate");
     folder.write(
         "ledger/spend.yaml",
-        "spending: [{id: s1, on: 2026-03-15, what: bolts, to: maker, amount: 46.20 EUR, line: kit, state: paid}]\n");
+        "spending: [{id: s1, on: 2026-03-15, what: bolts, to: maker, amount: 46.20 EUR, line: kit,"
+            + " state: paid}]\n");
     folder.write("elsewhere.txt", "still not ours\n").commit("Nora", "2026-03-16", "Pay");
   }
 
@@ -155,17 +156,21 @@ class HistoryIT {
     Findings faults = new Findings();
     Ledger staged = History.of(ledger()).staged().ledger(faults).orElseThrow();
     assertThat(faults.inOrder()).isEmpty();
-    assertThat(staged.kit()).singleElement().satisfies(k -> assertThat(k.qty()).hasToString("10 each"));
+    assertThat(staged.kit())
+        .singleElement()
+        .satisfies(k -> assertThat(k.qty()).hasToString("10 each"));
   }
 
   @Test
   void twoBranchesWithARecordAFileMergeWithoutAQuarrelAndBothAreTold() throws Exception {
     threeWeeks();
     folder.git("checkout", "-q", "-b", "eskil");
-    folder.write("ledger/e.yaml", "stock: [{id: oak, what: an oak plank, size: 2000 x 120 x 22 mm}]\n");
+    folder.write(
+        "ledger/e.yaml", "stock: [{id: oak, what: an oak plank, size: 2000 x 120 x 22 mm}]\n");
     folder.commit("Eskil", "2026-03-18", "An oak plank");
     folder.git("checkout", "-q", "main");
-    folder.write("ledger/n.yaml", "stock: [{id: ash, what: an ash plank, size: 2000 x 120 x 22 mm}]\n");
+    folder.write(
+        "ledger/n.yaml", "stock: [{id: ash, what: an ash plank, size: 2000 x 120 x 22 mm}]\n");
     folder.commit("Nora", "2026-03-18", "An ash plank");
     folder.git("merge", "-q", "--no-edit", "eskil");
     assertThat(since("2026-03-16", "2026-03-18").of(Matter.RECORDS))
@@ -193,7 +198,8 @@ class HistoryIT {
   @Test
   void oddNamesAreReadAsTheyAre() throws Exception {
     threeWeeks();
-    folder.write("ledger/Åse’s crate \"2\".yaml", "stock: [{id: oak, what: o, size: 2000 x 120 x 22 mm}]\n");
+    folder.write(
+        "ledger/Åse’s crate \"2\".yaml", "stock: [{id: oak, what: o, size: 2000 x 120 x 22 mm}]\n");
     folder.commit("Åse", "2026-03-20", "Odd");
     assertThat(since("2026-03-16", "2026-03-20").of(Matter.RECORDS))
         .singleElement()
