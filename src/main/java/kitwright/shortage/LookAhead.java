@@ -87,7 +87,7 @@ public final class LookAhead {
     }
     List<Want> substituted =
         substitutions.all().stream()
-            .filter(kitwright.substitution.Standing::isApproved)
+            .filter(standing -> standing.isApproved() || isDecided(standing, shortages))
             .flatMap(standing -> Wants.of(standing.substitution()).stream())
             .toList();
     Things things =
@@ -100,6 +100,16 @@ public final class LookAhead {
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
     return new LookAhead(plan, ledger, things, netting, gathered.wanted(netting), gathered.things);
+  }
+
+  /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */
+  private static boolean isDecided(kitwright.substitution.Standing standing, Standings shortages) {
+    String id = standing.substitution().id();
+    return !standing.isWithdrawn()
+        && shortages.open().stream()
+            .flatMap(each -> each.chosen().stream())
+            .flatMap(option -> option.substitution().stream())
+            .anyMatch(ref -> ref.id().equals(id));
   }
 
   /** Needs by task and thing. */

@@ -85,8 +85,9 @@ class StandingsTest {
     Standing standing =
         shortage(
             claim(
-                "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect: 2026-02-20}, "
-                    + "{on: 2026-02-19, what: promised, expect: 2026-03-10}]"));
+                    "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect:"
+                        + " 2026-02-20}, {on: 2026-02-19, what: promised, expect: 2026-03-10}]")
+                .replace("credit", "replacement"));
     assertThat(standing.state()).isEqualTo(Standing.State.PROMISED);
     assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 3, 10));
   }
@@ -233,14 +234,25 @@ class StandingsTest {
   }
 
   @Test
-  void aSettledClaimCreditsWhatNothingElseCovers() {
-    String credited =
-        claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: %s, amount: 45.60 NZD}");
-    Standing standing = shortage(credited.formatted("credited"));
-    assertThat(standing.state()).isEqualTo(Standing.State.COVERED);
-    assertThat(standing.covered(Cover.How.CREDITED)).hasToString("4 m");
-    assertThat(shortage(credited.formatted("refused")).state()).isEqualTo(Standing.State.ANSWERED);
-    assertThat(shortage(credited.formatted("replaced")).isOpen()).isTrue();
+  void aCreditIsMoneyAndCoversNothing() {
+    Standing standing =
+        shortage(
+            claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: credited, amount: 45.60 NZD}"));
+    assertThat(standing.state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(standing.open()).hasToString("4 m");
+    assertThat(standing.covers()).isEmpty();
+  }
+
+  @Test
+  void whatIsDecidedToBeDoneWithoutIsOver() {
+    String without =
+        FOUND
+            .replace("{kind: wait}", "{kind: do-without}")
+            .replace("option: buy", "option: do-without");
+    assertThat(standings(without, "2026-01-24").all().get(0).isOpen()).isTrue();
+    Standing standing = standings(without, "2026-01-25").all().get(0);
+    assertThat(standing.isOpen()).isFalse();
+    assertThat(standing.covered(Cover.How.DONE_WITHOUT)).hasToString("4 m");
   }
 
   @Test
