@@ -4,10 +4,20 @@ import java.time.LocalDate;
 import java.util.Optional;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.Lack;
 
 /** When a way out brings the thing, by its own word. */
 public final class Arrival {
   private Arrival() {}
+
+  /** Whether a way out may be built by what is known today: a part that fails takes no place. */
+  static boolean mayServe(Shortage.Option option, kitwright.substitution.Standings substitutions) {
+    return option
+        .substitution()
+        .flatMap(substitutions::of)
+        .filter(standing -> standing.isWithdrawn() || standing.lacks(Lack.ASSESSMENT_FAILS))
+        .isEmpty();
+  }
 
   /**
    * The day that the option says; today, where a substitution uses what is at hand; empty where

@@ -55,7 +55,7 @@ final class Covering {
             promised
                 .goods(shortage.id())
                 .forEach(goods -> dealing.promised(shortage, goods, sent)));
-    dealing.decide(ledger);
+    dealing.decide(ledger, substitutions);
     List<Standing> standings =
         dealing.rests().stream().map(rest -> standing(rest, Optional.of(item), all, sent)).toList();
     return new Balance(
@@ -76,7 +76,7 @@ final class Covering {
     promised
         .goods(shortage.id())
         .forEach(goods -> dealing.promised(shortage, goods, Arrivals.NONE));
-    dealing.decide(ledger);
+    dealing.decide(ledger, substitutions);
     return standing(dealing.rests().get(0), Optional.empty(), Arrivals.NONE, Arrivals.NONE);
   }
 

@@ -180,10 +180,11 @@ final class Dealing {
   }
 
   /** What is decided and neither ordered nor promised comes on the day that the way out says. */
-  void decide(Ledger ledger) {
+  void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
     for (Rest rest : rests) {
       rest.shortage()
           .chosenBy(today)
+          .filter(option -> Arrival.mayServe(option, substitutions))
           .ifPresent(
               option ->
                   Arrival.of(option, ledger, today)
