@@ -10,13 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
-import kitwright.shortage.Arrival;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Wanted;
@@ -29,7 +27,6 @@ import kitwright.value.Ref;
  */
 final class Waiting {
   private final Plan plan;
-  private final Ledger ledger;
   private final Standing standing;
   private final Map<String, LocalDate> others;
   private final List<String> lacking;
@@ -37,7 +34,6 @@ final class Waiting {
 
   Waiting(Facts now, Standing standing) {
     plan = Plan.on(now);
-    ledger = now.ledger();
     this.standing = standing;
     List<Wanted> ofItem = LookAhead.on(now).ofItem(standing.shortage().item());
     others = others(now, ofItem);
@@ -70,7 +66,7 @@ final class Waiting {
 
   /** When a way out lets the work go on. */
   Timing timing(Shortage.Option option, Optional<Substitution> substitution, long ownMinutes) {
-    Optional<LocalDate> arrives = arrives(option);
+    Optional<LocalDate> arrives = arrives(option, substitution);
     List<String> tasks = tasks(substitution);
     if (arrives.isEmpty()) {
       return new Timing(arrives, Optional.empty(), Optional.empty());
@@ -83,15 +79,18 @@ final class Waiting {
     return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
   }
 
-  /** As the shortage stands where the way is chosen or waits for what is sent; else as it says. */
-  private Optional<LocalDate> arrives(Shortage.Option option) {
-    boolean isChosen = standing.chosen().filter(option::equals).isPresent();
-    Optional<LocalDate> stands =
-        isChosen
-            ? standing.expected()
-            : option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty();
-    return stands
-        .or(() -> Arrival.of(option, ledger, plan.today()))
+  /** Said on the option, promised by the supplier, or at hand today. */
+  private Optional<LocalDate> arrives(Shortage.Option option, Optional<Substitution> substitution) {
+    Optional<LocalDate> said =
+        option
+            .arrives()
+            .or(
+                () ->
+                    option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty());
+    boolean atHand =
+        substitution.isPresent()
+            && substitution.get().use().stream().allMatch(take -> take.spend().isEmpty());
+    return said.or(() -> atHand ? Optional.of(plan.today()) : Optional.empty())
         .map(day -> later(day, plan.today()));
   }
 

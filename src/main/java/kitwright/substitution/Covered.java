@@ -122,6 +122,7 @@ final class Covered {
   private void add(Material material) {
     parts.put(material.named(), material.at().canonical(Set.of()));
     material.fibre().ifPresent(materials::add);
+    material.wood().ifPresent(materials::add);
     material.resin().ifPresent(materials::add);
   }
 

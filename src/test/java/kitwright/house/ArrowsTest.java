@@ -59,11 +59,8 @@ class ArrowsTest {
           entry("check", union(LEDGER, Set.of(before("check")))),
           entry("drawing", Set.of("value")),
           entry("document", Set.of("value", "finding")),
-          entry(
-              "report",
-              union(LEDGER, Set.of(before("report")), Set.of("document", "drawing", "history"))),
+          entry("report", union(LEDGER, Set.of(before("report")), Set.of("document", "drawing"))),
           entry("edit", union(LEDGER, Set.of("yaml"), Set.of(before("edit")))),
-          entry("history", union(LEDGER, Set.of(before("history")))),
           entry("cli", Set.of(everything())));
 
   private static JavaClasses all;
@@ -114,7 +111,6 @@ class ArrowsTest {
                 "document",
                 "report",
                 "edit",
-                "history",
                 "ledger",
                 "yaml",
                 "finding",
