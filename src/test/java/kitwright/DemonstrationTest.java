@@ -25,8 +25,8 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
-import kitwright.ledger.Substitution;
-import kitwright.substitution.Fingerprint;
+import kitwright.substitution.Lack;
+import kitwright.substitution.Standings;
 import org.junit.jupiter.api.Test;
 
 /** The demonstration ledger reads without a fault and holds what it is meant to show. */
@@ -164,14 +164,9 @@ class DemonstrationTest {
   /** Copy the right digits from “kitwright fingerprint” when a record was changed on purpose. */
   @Test
   void onlyTheRudderWasChangedAfterItWasSigned() {
-    Ledger ledger = ledger();
-    assertThat(ledger.substitutions())
-        .filteredOn(
-            substitution ->
-                substitution.signOffs().stream()
-                    .flatMap(signOff -> signOff.covers().stream())
-                    .anyMatch(digits -> !Fingerprint.of(substitution, ledger).matches(digits)))
-        .extracting(Substitution::id)
+    assertThat(Standings.on(Facts.of(ledger(), TODAY)).all())
+        .filteredOn(standing -> standing.lacks(Lack.STALE))
+        .extracting(standing -> standing.substitution().id())
         .containsExactly("sub-rudder-spine");
   }
 

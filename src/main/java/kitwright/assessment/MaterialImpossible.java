@@ -1,7 +1,6 @@
 package kitwright.assessment;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -44,19 +43,6 @@ public final class MaterialImpossible implements Rule {
                   ? Optional.of("nothing is without it")
                   : Optional.empty();
         };
-    Optional<String> implausible =
-        wrong.isEmpty()
-            ? Band.of(material.sort(), property)
-                .flatMap(band -> band.misses(material, property, value))
-            : Optional.empty();
-    implausible.ifPresent(
-        why ->
-            out.add(
-                finding(
-                    material,
-                    property.key(),
-                    why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".",
-                    "Look the value up again, and its unit.")));
     wrong.ifPresent(
         why ->
             out.add(

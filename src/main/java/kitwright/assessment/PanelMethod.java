@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
-import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Bending;
@@ -13,7 +12,6 @@ import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.LayeredSection;
 import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Sense;
-import kitwright.mechanics.beam.Strip;
 import kitwright.mechanics.beam.ThinFaces;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Stiffness;
@@ -49,14 +47,6 @@ final class PanelMethod {
       double factor,
       boolean selfWeight) {
     static Optional<Pressed> of(Load load, List<String> lacking) {
-      List<String> others = others(load);
-      if (!others.isEmpty()) {
-        lacking.add(
-            "a panel bears an even pressure here, and its load also states "
-                + String.join(", ", others)
-                + ": nothing is left out of a load");
-        return Optional.empty();
-      }
       if (load.pressure().filter(p -> !p.isNone()).isEmpty()
           || load.span().filter(a -> !a.isNone()).isEmpty()
           || load.breadth().filter(b -> !b.isNone()).isEmpty()) {
@@ -76,20 +66,6 @@ final class PanelMethod {
               support,
               load.factor().doubleValue(),
               load.selfWeight()));
-    }
-
-    private static List<String> others(Load load) {
-      List<String> others = new ArrayList<>();
-      load.force().ifPresent(any -> others.add("a force"));
-      load.tipForce().ifPresent(any -> others.add("a tip-force"));
-      load.speed().ifPresent(any -> others.add("a speed"));
-      load.area().ifPresent(any -> others.add("an area"));
-      load.lift().ifPresent(any -> others.add("a lift"));
-      load.density().ifPresent(any -> others.add("a density"));
-      load.shape()
-          .filter(shape -> shape != Shape.UNIFORM)
-          .ifPresent(shape -> others.add("a shape that is not uniform"));
-      return others;
     }
 
     private Pressed under(double total) {
@@ -129,16 +105,6 @@ final class PanelMethod {
     if (coupled(give)) {
       figures.lacks(
           Measure.PLATE_STIFFNESS, part.id() + " couples bend and twist, which is left out here");
-    }
-    double beyond = Math.abs(response.deflection()) / laminate.thickness();
-    if (beyond > 1) {
-      String how =
-          part.id()
-              + " gives "
-              + Print.number(beyond)
-              + " times its own thickness under the load: it stretches then as well as bends, which"
-              + " is not worked out here";
-      figures.lacks(Measure.PLATE_STRENGTH, how).lacks(Measure.RESERVE, how);
     }
     Capacity mx = weaker(along);
     Capacity my = weaker(across);
@@ -254,11 +220,7 @@ final class PanelMethod {
   private static Bending strip(Part part, double turn) {
     LayeredSection strip = LayeredSection.ofWidth(1);
     part.stack()
-        .forEach(
-            layer ->
-                strip.add(
-                    new kitwright.mechanics.beam.Layer(
-                        layer.where(), layer.thickness(), List.of(Strip.of(1, layer.beam(turn))))));
+        .forEach(layer -> strip.layer(layer.stuff().beam(layer.angle() + turn), layer.thickness()));
     return Bending.of(strip.section());
   }
 

@@ -8,20 +8,15 @@ import kitwright.ledger.Section.Shape;
 
 /** Turns a section of the ledger into a part that mechanics can work with. */
 final class Parts {
-  /** Ten times what a thick mast laminated of veneers has. From memory. */
-  private static final int MOST_LAYERS = 500;
-
-  private final Materials materials;
-  private final Factors.OnSide factors;
+  private final Stuffs stuffs;
   private final Findings out;
 
   /**
-   * @param materials where lacking values are noted
+   * @param stuffs where lacking values are noted
    * @param out where impossible sections are told
    */
-  Parts(Materials materials, Factors.OnSide factors, Findings out) {
-    this.materials = materials;
-    this.factors = factors;
+  Parts(Stuffs stuffs, Findings out) {
+    this.stuffs = stuffs;
     this.out = out;
   }
 
@@ -38,11 +33,8 @@ final class Parts {
           "Check its measures and materials.");
       part = Optional.empty();
     }
-    factors.beyond(section).forEach(materials.inputs()::lacks);
     if (faults.any()) {
-      materials
-          .inputs()
-          .lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
+      stuffs.lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
       return Optional.empty();
     }
     return part;
@@ -55,16 +47,7 @@ final class Parts {
             "shape", "A section has layers and a shape", "Keep one of “layers” and “shape”.");
         return Optional.empty();
       }
-      if (section.layers().size() > MOST_LAYERS) {
-        faults.add(
-            "layers",
-            "A section has " + section.layers().size() + " layers, more than can be worked out",
-            "Write layers alike as one with “plies”, or with their thickness together; "
-                + MOST_LAYERS
-                + " at most.");
-        return Optional.empty();
-      }
-      return new LayeredPart(section, materials, factors, faults).part();
+      return new LayeredPart(section, stuffs, faults).part();
     }
     if (section.shape().isEmpty()) {
       faults.add(
@@ -76,9 +59,7 @@ final class Parts {
     if (section.shape().get() == Shape.BOLT) {
       return Optional.empty();
     }
-    return new ShapedPart(section, materials, factors, faults)
-        .section()
-        .map(beam -> part(section, beam));
+    return new ShapedPart(section, stuffs, faults).section().map(beam -> part(section, beam));
   }
 
   private static Part part(Section section, kitwright.mechanics.beam.Section beam) {

@@ -33,18 +33,13 @@ final class ShapedPart {
 
   private static final double THICKEST = 0.3;
 
-  /** m; more is a slip of the unit. */
-  private static final double GREATEST = 10;
-
   private final Section section;
-  private final Materials materials;
-  private final Factors.OnSide factors;
+  private final Stuffs stuffs;
   private final Faults faults;
 
-  ShapedPart(Section section, Materials materials, Factors.OnSide factors, Faults faults) {
+  ShapedPart(Section section, Stuffs stuffs, Faults faults) {
     this.section = section;
-    this.materials = materials;
-    this.factors = factors;
+    this.stuffs = stuffs;
     this.faults = faults;
   }
 
@@ -81,26 +76,7 @@ final class ShapedPart {
     if (section.material().isEmpty()) {
       faults.add("material", "A section has no material", "Name what it is made of.");
     }
-    return section.material().flatMap(this::stuff);
-  }
-
-  private Optional<BeamMaterial> stuff(Ref ref) {
-    return materials
-        .at(ref, 0)
-        .filter(this::isPlain)
-        .map(stuff -> factors.on(stuff, 1).beam(stuff.turned()));
-  }
-
-  private boolean isPlain(Stuff stuff) {
-    if (stuff.veneer().isPresent()) {
-      materials
-          .inputs()
-          .lacks(
-              stuff.id()
-                  + " is worked out veneer by veneer in layers only: state the values of the board"
-                  + " (E, E-across and strengths) for a shape");
-    }
-    return stuff.veneer().isEmpty();
+    return section.material().flatMap(stuffs::of).map(stuff -> stuff.beam(stuff.turned()));
   }
 
   /** Whether every dimension is there, is one the shape knows, and is more than nothing. */
@@ -139,8 +115,6 @@ final class ShapedPart {
           "Write it as " + (wanted == Dimension.LENGTH ? "a length, such as 28 mm." : "a ratio."));
     } else if (value.isNone()) {
       faults.add(name.at(), "The " + name + " is nought", "Write how much it is.");
-    } else if (wanted == Dimension.LENGTH && value.base() > GREATEST) {
-      faults.add(name.at(), "The " + name + " is " + value, "Look at its unit.");
     }
   }
 
@@ -183,7 +157,8 @@ final class ShapedPart {
       skin(layer).ifPresent(skins::add);
     }
     List<FoilSection.Member> members = members(round);
-    Optional<BeamMaterial> filling = section.material().flatMap(this::stuff);
+    Optional<BeamMaterial> filling =
+        section.material().flatMap(stuffs::of).map(stuff -> stuff.beam(stuff.turned()));
     boolean whole =
         skins.size() == section.skins().size()
             && members.size() == section.members().size()
@@ -229,7 +204,7 @@ final class ShapedPart {
             Optional.empty(),
             Optional.empty(),
             section.at());
-    return new LayeredPart(alone, materials, factors, faults)
+    return new LayeredPart(alone, stuffs, faults)
         .part()
         .filter(part -> part.stack().size() == 1)
         .map(part -> part.stack().get(0))
@@ -270,7 +245,9 @@ final class ShapedPart {
             "Two members overlap",
             "Move one of them, or make it narrower.");
       } else {
-        stuff(member.material())
+        stuffs
+            .of(member.material())
+            .map(stuff -> stuff.beam(stuff.turned()))
             .ifPresent(
                 stuff -> members.add(new FoilSection.Member(member.what(), stuff, left, right)));
       }

@@ -57,19 +57,24 @@ import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageUnclaimed;
+import kitwright.substitution.AssessmentAsksTooLittle;
 import kitwright.substitution.AssessmentFails;
 import kitwright.substitution.AssessmentInconclusive;
 import kitwright.substitution.ConditionUncheckable;
 import kitwright.substitution.ConditionUnmet;
+import kitwright.substitution.GradeTooLow;
 import kitwright.substitution.HoldPointMissing;
 import kitwright.substitution.HoldPointPassed;
-import kitwright.substitution.SignatureCoversNothing;
-import kitwright.substitution.SignatureStale;
-import kitwright.substitution.SignedBeforeAssessment;
-import kitwright.substitution.SignedByProposer;
-import kitwright.substitution.SignerNotEntitled;
+import kitwright.substitution.LimitUnexplained;
+import kitwright.substitution.PersonTwice;
+import kitwright.substitution.ProposerMissing;
+import kitwright.substitution.RightUnfit;
+import kitwright.substitution.RightUnproved;
+import kitwright.substitution.SignatureCoversLess;
+import kitwright.substitution.SignedResultsDiffer;
 import kitwright.substitution.SubstitutionUnassessed;
 import kitwright.substitution.SubstitutionUnsigned;
+import kitwright.substitution.VoidSignature;
 import kitwright.weather.ForecastGap;
 import kitwright.weather.ForecastTwice;
 import kitwright.weather.Outlook;
@@ -128,11 +133,24 @@ public final class Check {
           new AssessmentFails(),
           new AssessmentInconclusive(),
           new SubstitutionUnsigned(),
-          new SignerNotEntitled(),
-          new SignedByProposer(),
-          new SignedBeforeAssessment(),
-          new SignatureCoversNothing(),
-          new SignatureStale(),
+          new GradeTooLow(),
+          new ProposerMissing(),
+          new AssessmentAsksTooLittle(),
+          new LimitUnexplained(),
+          new RightUnfit(),
+          new RightUnproved(),
+          new PersonTwice(),
+          new VoidSignature(VoidSignature.Why.NOT_ENTITLED),
+          new VoidSignature(VoidSignature.Why.BY_PROPOSER),
+          new VoidSignature(VoidSignature.Why.BY_BUILDER),
+          new VoidSignature(VoidSignature.Why.BEFORE_ASSESSMENT),
+          new VoidSignature(VoidSignature.Why.COVERS_NOTHING),
+          new VoidSignature(VoidSignature.Why.STALE),
+          new VoidSignature(VoidSignature.Why.NO_LETTER),
+          new VoidSignature(VoidSignature.Why.LETTER_ALTERED),
+          new VoidSignature(VoidSignature.Why.VERDICT_TURNED),
+          new SignatureCoversLess(),
+          new SignedResultsDiffer(),
           new ConditionUnmet(),
           new ConditionUncheckable(),
           new HoldPointPassed(),

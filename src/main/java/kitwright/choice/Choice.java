@@ -16,7 +16,7 @@ import kitwright.ledger.Substitution;
 import kitwright.money.Account;
 import kitwright.shortage.Standing;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Signers;
+import kitwright.substitution.Standings;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
 
@@ -109,14 +109,17 @@ public record Choice(
   }
 
   private static Signing signing(Substitution substitution, Facts now, Waiting waiting) {
+    Optional<kitwright.substitution.Standing> standing =
+        Standings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
     List<String> lacks =
-        kitwright.substitution.Standings.on(now)
-            .of(new Ref(substitution.id(), substitution.at().record()))
-            .stream()
-            .flatMap(standing -> standing.lacks().stream())
-            .map(Lack::words)
-            .toList();
-    List<String> signers = lacks.isEmpty() ? List.of() : Signers.of(substitution, now.ledger());
+        standing.stream().flatMap(each -> each.lacks().stream()).map(Lack::words).toList();
+    List<String> signers =
+        lacks.isEmpty()
+            ? List.of()
+            : standing.stream()
+                .flatMap(each -> each.signers().stream())
+                .map(signer -> signer.party().name())
+                .toList();
     return new Signing(signers, substitution.hold().flatMap(waiting::latestStart), lacks);
   }
 

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
@@ -65,19 +64,16 @@ final class AheadText {
       Task task = Plan.on(now).task(planned.id()).orElseThrow();
       Readiness readiness = Readiness.of(task, now);
       page.hanging(
-          Pages.day(readiness.from(), today),
+          Pages.day(Plan.on(now).workableOn(planned.id()), today),
           DATE,
           task.what()
               + ", to "
-              + Pages.inText(readiness.to(), today)
+              + Pages.inText(planned.lastDay(), today)
               + ", float "
               + AheadEnds.whole(planned.total())
               + (Plan.on(now).isBegun(planned.id()) ? ", begun" : ""));
       List<String> lacks =
-          readiness.lacks().stream()
-              .filter(lack -> lack.kind() != Readiness.Kind.WORK)
-              .map(Readiness.Lack::words)
-              .toList();
+          readiness.lacks().stream().filter(lack -> !lack.endsWith("comes before")).toList();
       if (!lacks.isEmpty()) {
         page.hanging(" ".repeat(DATE), DATE + 2, "lacks " + String.join("; ", lacks));
       }
@@ -157,7 +153,8 @@ final class AheadText {
   }
 
   private void weather() {
-    List<WeatherBound> all = WeatherBound.by(outlook.last(), now);
+    List<WeatherBound> all =
+        WeatherBound.by(outlook.last(), Plan.on(now), kitwright.weather.Outlook.on(now));
     if (!all.isEmpty()) {
       page.heading("Outdoor work that asks something of the weather");
       all.forEach(this::weather);
@@ -167,15 +164,16 @@ final class AheadText {
 
   private void weather(WeatherBound bound) {
     Window window = bound.window();
+    boolean beyond =
+        window.obstacles().stream().allMatch(o -> o.kind() == Obstacle.Kind.NO_FORECAST);
     String what =
-        bound.isBeyondForecast()
+        !window.fits() && beyond
             ? "the forecast does not reach so far"
             : window.fits()
                 ? "first window that fits: "
                     + Pages.inText(window.first(), today)
                     + " to "
                     + Pages.inText(window.last(), today)
-                    + later(bound)
                 : "no window in the forecast; the best, from "
                     + Pages.inText(window.first(), today)
                     + ", lacks "
@@ -183,15 +181,6 @@ final class AheadText {
                     + ": "
                     + first(window);
     page.hanging(Pages.day(bound.from(), today), DATE, bound.task().what() + ": " + what);
-  }
-
-  private String later(WeatherBound bound) {
-    return bound.later().isEmpty()
-        ? ""
-        : "; also from "
-            + bound.later().stream()
-                .map(day -> Pages.inText(day, today))
-                .collect(Collectors.joining(", "));
   }
 
   private String first(Window window) {

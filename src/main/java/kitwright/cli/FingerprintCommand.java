@@ -1,19 +1,34 @@
 package kitwright.cli;
 
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
-import kitwright.substitution.Fingerprint;
+import kitwright.substitution.Changes;
+import kitwright.substitution.Paper;
+import kitwright.substitution.Standing;
+import kitwright.substitution.Standings;
+import kitwright.value.Visible;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Prints what a signature must cover. */
+/** Prints what a signature must cover, as digits or in words. */
 @picocli.CommandLine.Command(
     name = "fingerprint",
     description = {
-      "Prints the fingerprint of each substitution: what to write behind “covers:” in a sign-off.",
-      "It changes with every change of meaning in the substitution, its assessment, sections, materials and evidence."
+      "Prints what is signed under each substitution: the digits to write behind “covers:” in a"
+          + " sign-off, or with --statement the text that they are the SHA-256 of.",
+      "They change with every change of meaning in the substitution, what it replaces and uses, its"
+          + " assessment, sections, materials, documents, conditions and signer."
     })
 final class FingerprintCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
@@ -24,9 +39,113 @@ final class FingerprintCommand implements Command {
       description = "Which; all where none is named.")
   private List<String> ids = List.of();
 
+  @Option(
+      names = "--by",
+      paramLabel = "PARTY",
+      description = "Who signs; whoever signed or may sign where nobody is named.")
+  private Optional<String> by = Optional.empty();
+
+  @Option(
+      names = "--statement",
+      description = "Print the statement itself, with what came out of the assessment below it.")
+  private boolean statement;
+
+  @Option(
+      names = "--since",
+      paramLabel = "FINGERPRINT",
+      description = "What has changed since a statement that the ledger keeps, in words.")
+  private Optional<String> since = Optional.empty();
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write the one statement into a file, exactly as it is signed.")
+  private Optional<Path> out = Optional.empty();
+
   @Override
   public int run(Session session) {
-    Ledger ledger = Opened.of(options, session).ledger(session);
+    Opened opened = Opened.of(options, session);
+    Facts now = Facts.of(opened.ledger(session), opened.today());
+    requireKnown(now.ledger());
+    List<Paper> papers = papers(now);
+    if (out.isPresent()) {
+      return write(papers, session);
+    }
+    if (since.isPresent()) {
+      return changes(papers, opened, now.ledger(), session);
+    }
+    for (Paper paper : papers) {
+      if (statement) {
+        session.out().print(paper.text());
+      } else {
+        session.out().println(paper.line());
+      }
+    }
+    return CLEAN;
+  }
+
+  private List<Paper> papers(Facts now) {
+    List<Paper> papers = new ArrayList<>();
+    for (Standing standing : Standings.on(now).all()) {
+      if (ids.isEmpty() || ids.contains(standing.substitution().id())) {
+        papers.addAll(Paper.of(standing, by, now));
+      }
+    }
+    return papers;
+  }
+
+  private int write(List<Paper> papers, Session session) {
+    if (papers.size() != 1) {
+      throw new Refusal(
+          "There are " + papers.size() + " statements, and --out writes one.",
+          "Name the substitution, and whose statement with “--by PARTY”.");
+    }
+    Path file = session.here().resolve(out.orElseThrow());
+    try {
+      Files.writeString(file, papers.get(0).statement().text(), StandardOpenOption.CREATE_NEW);
+    } catch (FileAlreadyExistsException there) {
+      throw new Refusal("“" + file + "” is there already.", "Name a new file.");
+    } catch (IOException broken) {
+      throw new Refusal("“" + file + "” cannot be written.", "Name a file in a folder of yours.");
+    }
+    session.out().println("written  " + file);
+    session.out().println(papers.get(0).line());
+    return CLEAN;
+  }
+
+  private int changes(List<Paper> papers, Opened opened, Ledger ledger, Session session) {
+    String digits = since.orElseThrow();
+    if (papers.isEmpty() || papers.stream().map(Paper::substitution).distinct().count() != 1) {
+      throw new Refusal(
+          "--since tells the changes of one substitution.", "Name it: fingerprint ID --since …");
+    }
+    String id = papers.get(0).substitution();
+    String then =
+        new KeptStatements(opened.folder())
+            .text(ledger.<Substitution>find(Kind.SUBSTITUTIONS, id).orElseThrow(), digits)
+            .orElseThrow(() -> notKept(id, digits));
+    for (Paper paper : by.isPresent() ? papers : papers.subList(0, 1)) {
+      List<String> changes = Changes.between(then, paper.statement().text());
+      session.out().println(id + ", " + paper.how() + ":");
+      changes.forEach(change -> session.out().println("  " + Visible.line(change)));
+      if (changes.isEmpty()) {
+        session.out().println("  nothing has changed");
+      }
+    }
+    return CLEAN;
+  }
+
+  private static Refusal notKept(String id, String digits) {
+    return new Refusal(
+        "The ledger keeps no statement of " + id + " whose fingerprint begins with " + digits + ".",
+        "Keep the text that is signed: write it with “--out FILE”, and name it in the sign-off"
+            + " under “statement”. Of an older one, take the version of the ledger that was signed"
+            + " out of Git, and compare what “fingerprint "
+            + id
+            + " --statement” prints there.");
+  }
+
+  private void requireKnown(Ledger ledger) {
     for (String id : ids) {
       if (ledger.find(Kind.SUBSTITUTIONS, id).isEmpty()) {
         throw Refusal.unknown(
@@ -36,11 +155,14 @@ final class FingerprintCommand implements Command {
             "“kitwright fingerprint” alone lists them.");
       }
     }
-    for (Substitution substitution : ledger.substitutions()) {
-      if (ids.isEmpty() || ids.contains(substitution.id())) {
-        session.out().println(Fingerprint.of(substitution, ledger) + "  " + substitution.id());
-      }
-    }
-    return CLEAN;
+    by.filter(id -> ledger.find(Kind.PARTIES, id).isEmpty())
+        .ifPresent(
+            id -> {
+              throw Refusal.unknown(
+                  "There is no party “" + id + "”.",
+                  id,
+                  ledger.ids(Kind.PARTIES),
+                  "The ledger’s parties are: " + String.join(", ", ledger.ids(Kind.PARTIES)) + ".");
+            });
   }
 }

@@ -156,6 +156,17 @@ public final class LedgerFolder {
     }
   }
 
+  /** Whether a file is the ledger's own, by its path from the ledger's folder. */
+  public static boolean isOurs(String path) {
+    String[] names = path.split("/");
+    for (int i = 0; i < names.length; i++) {
+      if (names[i].startsWith(".") || (i < names.length - 1 && NOT_OURS.contains(names[i]))) {
+        return false;
+      }
+    }
+    return isYaml(path) || path.endsWith(".md");
+  }
+
   private static boolean isYaml(String name) {
     return name.endsWith(".yaml") || name.endsWith(".yml");
   }

@@ -2,19 +2,22 @@ package kitwright.openmatter;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Signers;
 import kitwright.substitution.Standing;
 
 /** Substitutions that may not be built yet: assessments that fail, signatures that lack. */
 final class SignatureMatters {
   private static final List<Lack> OF_ASSESSMENT =
-      List.of(Lack.NO_ASSESSMENT, Lack.ASSESSMENT_FAILS, Lack.ASSESSMENT_OPEN);
+      List.of(
+          Lack.NO_ASSESSMENT,
+          Lack.ASSESSMENT_FAILS,
+          Lack.ASSESSMENT_OPEN,
+          Lack.ASKS_TOO_LITTLE,
+          Lack.LIMIT_UNEXPLAINED);
 
   private final Facts now;
   private final Stops stops;
@@ -38,10 +41,9 @@ final class SignatureMatters {
     return new OpenMatter(
         assess ? OpenMatter.Sort.ASSESSMENT : OpenMatter.Sort.SIGN_OFF,
         substitution.named(),
-        standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
-            + (begun ? "; and the held work has begun" : ""),
+        standing.because() + (begun ? "; and the held work has begun" : ""),
         stops.of(stopped(substitution)),
-        assess ? "you" : signers(substitution),
+        assess ? "you" : standing.whoMaySign(),
         next(standing, assess),
         begun ? Optional.of(now.day()) : Optional.empty(),
         Optional.empty());
@@ -58,13 +60,7 @@ final class SignatureMatters {
     return held.stream().anyMatch(Plan.on(now)::isOpen) ? held : Plan.on(now).nextAfter(held);
   }
 
-  private String signers(Substitution substitution) {
-    String names = String.join(" or ", Signers.of(substitution, now.ledger()));
-    return names.isEmpty() ? "somebody entitled to sign" : names;
-  }
-
   private String next(Standing standing, boolean assess) {
-    String covers = standing.fingerprint().brief();
     String stop =
         standing.hold().isBreached()
                 && standing.hold().task().filter(ref -> Plan.on(now).isOpen(ref.id())).isPresent()
@@ -80,8 +76,10 @@ final class SignatureMatters {
       return stop + "meet the condition, or ask the signer to change it";
     }
     return stop
-        + (standing.lacks(Lack.STALE) ? "have it signed anew" : "have it signed")
-        + ", quoting "
-        + covers;
+        + "have "
+        + (standing.lacks(Lack.STALE) ? "signed anew" : "signed")
+        + " what “kitwright fingerprint "
+        + standing.substitution().id()
+        + " --statement” prints";
   }
 }

@@ -131,11 +131,11 @@ final class AheadReport implements Report {
 
   private static Row work(Planned planned, Facts now) {
     Task task = Plan.on(now).task(planned.id()).orElseThrow();
-    Readiness readiness = Readiness.of(task, now);
-    Optional<String> lacks = Optional.of(readiness.because()).filter(text -> !text.isEmpty());
+    Optional<String> lacks =
+        Optional.of(Readiness.of(task, now).because()).filter(text -> !text.isEmpty());
     return Row.row(
-        readiness.from().toString(),
-        readiness.to().toString(),
+        Plan.on(now).workableOn(planned.id()).toString(),
+        planned.lastDay().toString(),
         task.what(),
         Say.days(planned.total().wholeDays()),
         lacks.orElse(Cells.NONE));

@@ -20,6 +20,7 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.Release;
 import kitwright.value.Ref;
 
 /**
@@ -45,7 +46,7 @@ final class PublicWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger(), log),
-            Ahead.after(week, now, log),
+            Ahead.on(week.last(), now.ledger(), log, Release.on(now)),
             text -> Optional.of(text).filter(discretion::allows));
     this.happened = Happenings.in(week, now.ledger());
   }

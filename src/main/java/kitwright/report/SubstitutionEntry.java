@@ -17,6 +17,7 @@ import kitwright.ledger.Task;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Signature;
+import kitwright.substitution.Signer;
 import kitwright.substitution.Standing;
 import kitwright.value.Ref;
 
@@ -30,7 +31,7 @@ final class SubstitutionEntry {
     facts.add(fact("Instead of", insteadOf(substitution, ledger)));
     facts.add(
         fact("Taken", Say.list(substitution.use().stream().map(t -> take(t, ledger)).toList())));
-    facts.add(fact("Grade", Say.word(substitution.grade())));
+    facts.add(fact("Grade", grade(each)));
     substitution.proposed().ifPresent(p -> facts.add(fact("Proposed", by(p.by(), p.on(), ledger))));
     facts.add(fact("Assessment", assessment(each)));
     each.signatures().forEach(signed -> facts.add(fact("Signature", signature(signed, ledger))));
@@ -39,11 +40,9 @@ final class SubstitutionEntry {
     }
     facts.add(fact("Hold point", holdInFull(each, ledger)));
     substitution.withdrawn().ifPresent(day -> facts.add(fact("Withdrawn", day.toString())));
-    facts.add(
-        Inline.together(
-            Inline.strong("Fingerprint"),
-            Inline.text(": "),
-            Inline.code(each.fingerprint().digits())));
+    if (!each.isWithdrawn() && each.signedOn().isEmpty()) {
+      each.signers().forEach(signer -> facts.add(toSign(signer)));
+    }
     return List.of(
         Block.heading(2, Inline.code(substitution.id())),
         Block.paragraph(Say.capital(substitution.why()) + "."),
@@ -52,6 +51,24 @@ final class SubstitutionEntry {
 
   private static Inline fact(String name, String text) {
     return Inline.together(Inline.strong(name), Inline.text(": " + text));
+  }
+
+  private static String grade(Standing each) {
+    return each.grading().because().isEmpty()
+        ? Say.word(each.grade())
+        : Say.word(each.grade())
+            + ", though it says "
+            + Say.word(each.substitution().grade())
+            + ": "
+            + Say.list(each.grading().because());
+  }
+
+  /** The digits of what somebody would sign today. */
+  private static Inline toSign(Signer signer) {
+    return Inline.together(
+        Inline.strong("To be signed by " + signer.party().name()),
+        Inline.text(": "),
+        Inline.code(signer.statement().fingerprint().digits()));
   }
 
   private static String insteadOf(Substitution substitution, Ledger ledger) {
@@ -101,7 +118,7 @@ final class SubstitutionEntry {
     String covers = signed.signOff().covers().map(digits -> ", covers " + brief(digits)).orElse("");
     String counts =
         signed.counts()
-            ? "counts"
+            ? "counts" + (signed.earlierForm() ? ", by the first form, which covers less" : "")
             : "does not count: " + Say.list(signed.lacks().stream().map(Lack::words).toList());
     return by(signed.signOff().by(), signed.signOff().on(), ledger)
         + covers

@@ -111,7 +111,7 @@ final class SubstitutionsReport implements Report {
                 each ->
                     Row.row(
                         Inline.code(each.substitution().id()),
-                        Inline.text(Say.word(each.substitution().grade())),
+                        Inline.text(Say.word(each.grade())),
                         Inline.text(each.verdict().map(v -> outcome(v)).orElse(Cells.NONE)),
                         Inline.text(Cells.maybe(each.signedOn())),
                         Inline.text(hold(each.hold())),

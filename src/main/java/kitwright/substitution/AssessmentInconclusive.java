@@ -32,7 +32,7 @@ public final class AssessmentInconclusive implements Rule {
   }
 
   private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
-    boolean structural = standing.substitution().grade() == Grade.STRUCTURAL;
+    boolean structural = standing.grade() == Grade.STRUCTURAL;
     return new Finding(
         name(),
         structural ? Severity.STOP : Severity.WARN,

@@ -8,9 +8,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 
 /**
- * What a signature covers, as one number: the SHA-256 (FIPS 180-4) of the canonical text of the
- * substitution, its assessment, the sections and materials these name, and its evidence. The same
- * for the same meaning, however the files are laid out; another for any other meaning.
+ * What a signature covers, as one number: the SHA-256 (FIPS 180-4) of a text in UTF-8.
  *
  * @param digits 64 hexadecimal digits in lower case
  */
@@ -18,10 +16,18 @@ public record Fingerprint(String digits) {
   /** How many digits tell two versions of a record apart well enough to be copied by hand. */
   private static final int SHORT = 12;
 
-  /** The fingerprint of a substitution as the ledger now tells it. */
-  public static Fingerprint of(Substitution substitution, Ledger ledger) {
-    byte[] covered = Covered.text(substitution, ledger).getBytes(StandardCharsets.UTF_8);
-    return new Fingerprint(HexFormat.of().formatHex(sha256().digest(covered)));
+  /** The digits of a text. */
+  public static Fingerprint of(String text) {
+    return new Fingerprint(
+        HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8))));
+  }
+
+  /**
+   * The digits of the first form, by which signatures from before there were statements are judged:
+   * records as written, without the words and sizes of what is used, conditions and signer.
+   */
+  static Fingerprint ofFirstForm(Substitution substitution, Ledger ledger) {
+    return of(FirstForm.text(substitution, ledger));
   }
 
   /** Whether digits written in a sign-off, 12 or more, are the first of this. */

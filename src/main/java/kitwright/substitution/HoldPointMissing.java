@@ -20,7 +20,7 @@ public final class HoldPointMissing implements Rule {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> standing.hold().state() == HoldPoint.State.NONE)
-        .filter(standing -> standing.substitution().grade() == Grade.STRUCTURAL)
+        .filter(standing -> standing.grade() == Grade.STRUCTURAL)
         .forEach(standing -> out.add(finding(standing)));
   }
 

@@ -3,7 +3,6 @@ package kitwright.substitution;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -31,7 +30,7 @@ public final class HoldPointPassed implements Rule {
     String task = hold.task().orElseThrow().id();
     return new Finding(
         name(),
-        standing.substitution().grade() == Grade.FINISH ? Severity.WARN : Severity.STOP,
+        standing.grade() == Grade.FINISH ? Severity.WARN : Severity.STOP,
         hold.at().orElseThrow(),
         "The task "
             + task
@@ -60,14 +59,14 @@ public final class HoldPointPassed implements Rule {
         .orElse(
             standing.signatures().isEmpty()
                 ? " is not signed"
-                : ": no signature under it counts (" + lacks(standing) + ")");
+                : ": no signature under it counts (" + standing.because() + ")");
   }
 
   private static String overtaken(Standing standing) {
     return " does not stand today, though it was signed on "
         + firstInGoodFaith(standing).orElseThrow()
         + ": "
-        + lacks(standing);
+        + standing.because();
   }
 
   private static Optional<LocalDate> firstInGoodFaith(Standing standing) {
@@ -75,10 +74,6 @@ public final class HoldPointPassed implements Rule {
         .filter(Signature::countedWhenGiven)
         .map(signature -> signature.signOff().on())
         .min(LocalDate::compareTo);
-  }
-
-  private static String lacks(Standing standing) {
-    return standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "));
   }
 
   private static String follows(Standing standing) {

@@ -6,53 +6,97 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
 import kitwright.assessment.Verdict;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Evidence;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.Substitution.Condition;
 import kitwright.ledger.Substitution.SignOff;
 import kitwright.network.Headways;
 import kitwright.value.Ref;
 
 /**
- * Judges one substitution. Structural: an assessment that passes, then a signature of somebody
- * entitled who did not propose it. Systems and finish: a signature of somebody entitled; an
- * assessment, where there is one, must not fail.
+ * Judges one substitution by the grade of its part. Structural: proposed by somebody named; an
+ * assessment that asks for stiffness, strength and reserve, gives a reason for each limit below 1
+ * and passes; then a signature of somebody entitled who neither proposed nor builds it, with a
+ * letter. Systems and finish: a signature of somebody entitled; an assessment, where there is one,
+ * must not fail.
  */
 final class Judge {
   private final Ledger ledger;
-  private final Judging judging;
   private final LocalDate today;
+  private final Judging judging;
+  private final Assessments worked;
   private final Headways headways;
 
-  Judge(Ledger ledger, Judging judging, LocalDate today) {
-    this.ledger = ledger;
-    this.judging = judging;
-    this.today = today;
-    this.headways = Headways.of(ledger, today);
+  Judge(Facts day) {
+    this.ledger = day.ledger();
+    this.today = day.day();
+    this.judging = Judging.on(day);
+    this.worked = Assessments.on(day);
+    this.headways = Headways.on(day);
   }
 
   Standing standing(Substitution substitution) {
-    Fingerprint fingerprint = Fingerprint.of(substitution, ledger);
+    Grading grading = Grading.of(substitution, ledger, today);
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
     Optional<Verdict> verdict = assessment.map(judging.assessments());
     List<Signature> signatures =
         substitution.signOffs().stream()
             .filter(signOff -> !signOff.on().isAfter(today))
-            .map(signOff -> signature(signOff, substitution, assessment, fingerprint))
+            .map(signOff -> signature(signOff, substitution, grading.grade(), assessment))
             .toList();
-    List<Lack> lacks = new ArrayList<>(lacksOfAssessment(substitution.grade(), verdict));
+    List<Lack> lacks = new ArrayList<>(lacksOfAssessment(grading.grade(), assessment, verdict));
+    if (grading.grade() == Grade.STRUCTURAL && substitution.proposed().isEmpty()) {
+      lacks.add(Lack.PROPOSER_UNKNOWN);
+    }
     lacks.addAll(lacksOfSignatures(signatures));
     return new Standing(
         substitution,
+        grading,
         state(substitution, lacks),
-        fingerprint,
         verdict,
         signatures,
         lacks,
+        lacks.isEmpty() ? List.of() : signers(substitution, grading.grade()),
         hold(substitution, signatures, lacks.isEmpty()));
+  }
+
+  private List<Signer> signers(Substitution substitution, Grade grade) {
+    return ledger.parties().stream()
+        .filter(party -> Rights.maySign(party, grade, today))
+        .map(party -> new Ref(party.id(), party.at().record()))
+        .filter(
+            party ->
+                grade != Grade.STRUCTURAL
+                    || (!proposed(party, substitution) && !builds(party, substitution)))
+        .map(
+            party ->
+                new Signer(
+                    ledger.party(party).orElseThrow(),
+                    Statement.of(substitution, party, conditionsOf(party, substitution), ledger)))
+        .toList();
+  }
+
+  /** The conditions of somebody's last signature: asked to sign anew, they would ask the same. */
+  private static List<Condition> conditionsOf(Ref party, Substitution substitution) {
+    return substitution.signOffs().stream()
+        .filter(signOff -> signOff.by().id().equals(party.id()))
+        .reduce((earlier, later) -> later)
+        .map(SignOff::conditions)
+        .orElse(List.of());
+  }
+
+  private boolean proposed(Ref party, Substitution substitution) {
+    return substitution
+        .proposed()
+        .filter(proposal -> Persons.areOne(proposal.by(), party, ledger))
+        .isPresent();
   }
 
   private Standing.State state(Substitution substitution, List<Lack> lacks) {
@@ -62,16 +106,25 @@ final class Judge {
     return lacks.isEmpty() ? Standing.State.APPROVED : Standing.State.WAITING;
   }
 
-  private static List<Lack> lacksOfAssessment(Grade grade, Optional<Verdict> verdict) {
-    boolean needed = grade == Grade.STRUCTURAL;
-    if (verdict.isEmpty()) {
-      return needed ? List.of(Lack.NO_ASSESSMENT) : List.of();
+  private static List<Lack> lacksOfAssessment(
+      Grade grade, Optional<Assessment> assessment, Optional<Verdict> verdict) {
+    boolean structural = grade == Grade.STRUCTURAL;
+    if (assessment.isEmpty() || verdict.isEmpty()) {
+      return structural ? List.of(Lack.NO_ASSESSMENT) : List.of();
     }
-    return switch (verdict.get().outcome()) {
-      case PASS -> List.of();
-      case FAIL -> List.of(Lack.ASSESSMENT_FAILS);
-      case CANNOT_TELL -> needed ? List.of(Lack.ASSESSMENT_OPEN) : List.of();
-    };
+    List<Lack> lacks = new ArrayList<>();
+    if (structural && !Asked.missing(assessment.get()).isEmpty()) {
+      lacks.add(Lack.ASKS_TOO_LITTLE);
+    }
+    if (structural && !Asked.unexplained(assessment.get()).isEmpty()) {
+      lacks.add(Lack.LIMIT_UNEXPLAINED);
+    }
+    if (verdict.get().fails()) {
+      lacks.add(Lack.ASSESSMENT_FAILS);
+    } else if (structural && !verdict.get().passes()) {
+      lacks.add(Lack.ASSESSMENT_OPEN);
+    }
+    return lacks;
   }
 
   private static Set<Lack> lacksOfSignatures(List<Signature> signatures) {
@@ -84,17 +137,13 @@ final class Judge {
   }
 
   private Signature signature(
-      SignOff signOff,
-      Substitution substitution,
-      Optional<Assessment> assessment,
-      Fingerprint fingerprint) {
+      SignOff signOff, Substitution substitution, Grade grade, Optional<Assessment> assessment) {
     List<Lack> lacks = new ArrayList<>();
-    Grade grade = substitution.grade();
-    if (!isEntitled(signOff.by(), grade)) {
+    if (!Rights.maySign(signOff.by(), grade, signOff.on(), ledger)) {
       lacks.add(Lack.NOT_ENTITLED);
     }
-    if (grade == Grade.STRUCTURAL && isProposer(signOff, substitution)) {
-      lacks.add(Lack.BY_PROPOSER);
+    if (grade == Grade.STRUCTURAL) {
+      lacks.addAll(lacksOfStructural(signOff, substitution));
     }
     if (assessment.flatMap(Assessment::on).filter(signOff.on()::isBefore).isPresent()) {
       lacks.add(Lack.BEFORE_ASSESSMENT);
@@ -102,26 +151,67 @@ final class Judge {
     if (signOff.covers().isEmpty() && grade != Grade.FINISH) {
       lacks.add(Lack.COVERS_NOTHING);
     }
-    if (signOff.covers().filter(digits -> !fingerprint.matches(digits)).isPresent()) {
+    Statement statement = Statement.of(substitution, signOff, ledger);
+    boolean current = signOff.covers().filter(statement.fingerprint()::matches).isPresent();
+    boolean earlier =
+        !current
+            && signOff
+                .covers()
+                .filter(Fingerprint.ofFirstForm(substitution, ledger)::matches)
+                .isPresent();
+    if (signOff.covers().isPresent() && !current && !earlier) {
       lacks.add(Lack.STALE);
+    }
+    if (signOff.evidence().stream().anyMatch(this::isAltered)) {
+      lacks.add(Lack.LETTER_ALTERED);
+    }
+    Optional<Seen> saw = Seen.of(signOff);
+    Optional<Seen> now =
+        assessment.flatMap(found -> worked.of(found.id())).map(result -> Seen.of(result));
+    boolean turned = !lacks.contains(Lack.STALE) && saw.isPresent() && saw.get().isTurned(now);
+    if (turned) {
+      lacks.add(Lack.VERDICT_TURNED);
     }
     if (signOff.conditions().stream().map(judging.conditions()).anyMatch(Verdict::fails)) {
       lacks.add(Lack.CONDITION_UNMET);
     }
-    return new Signature(signOff, lacks);
+    return new Signature(signOff, lacks, statement, earlier);
   }
 
-  private boolean isEntitled(Ref party, Grade grade) {
-    return ledger.party(party).stream()
-        .flatMap(found -> found.maySign().stream())
-        .anyMatch(right -> right.grade() == grade);
+  private List<Lack> lacksOfStructural(SignOff signOff, Substitution substitution) {
+    List<Lack> lacks = new ArrayList<>();
+    if (proposed(signOff.by(), substitution)) {
+      lacks.add(Lack.BY_PROPOSER);
+    }
+    if (builds(signOff.by(), substitution)) {
+      lacks.add(Lack.BY_BUILDER);
+    }
+    if (signOff.evidence().stream().noneMatch(piece -> piece.sha256().isPresent())) {
+      lacks.add(Lack.NO_LETTER);
+    }
+    return lacks;
   }
 
-  private static boolean isProposer(SignOff signOff, Substitution substitution) {
-    return substitution
-        .proposed()
-        .filter(proposal -> proposal.by().id().equals(signOff.by().id()))
-        .isPresent();
+  /** Whether somebody is the builder by another id, or is to do the held work. */
+  private boolean builds(Ref signer, Substitution substitution) {
+    boolean works =
+        substitution.hold().flatMap(ledger::task).stream()
+            .flatMap(task -> task.who().stream())
+            .anyMatch(who -> Persons.areOne(who, signer, ledger));
+    return works
+        || ledger.party(signer).stream()
+            .anyMatch(
+                party ->
+                    ledger.parties().stream()
+                        .filter(other -> !other.id().equals(party.id()))
+                        .filter(other -> !Rights.fits(other.role(), Grade.STRUCTURAL))
+                        .anyMatch(other -> Persons.name(other).equals(Persons.name(party))));
+  }
+
+  /** Whether a document is another than the recorded one, or is not there. */
+  private boolean isAltered(Evidence piece) {
+    Optional<String> found = ledger.evidence(piece).sha256();
+    return piece.sha256().filter(recorded -> !found.equals(Optional.of(recorded))).isPresent();
   }
 
   private HoldPoint hold(

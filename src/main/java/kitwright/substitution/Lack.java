@@ -5,12 +5,19 @@ public enum Lack {
   NO_ASSESSMENT("no assessment"),
   ASSESSMENT_FAILS("its assessment fails"),
   ASSESSMENT_OPEN("its assessment comes to no result"),
+  ASKS_TOO_LITTLE("its assessment does not ask for all that a structural part must bear"),
+  LIMIT_UNEXPLAINED("its assessment asks for less than was drawn and does not say why"),
+  PROPOSER_UNKNOWN("nobody says who proposed it"),
   UNSIGNED("nobody has signed"),
   NOT_ENTITLED("signed by somebody not entitled"),
   BY_PROPOSER("signed by its own proposer"),
+  BY_BUILDER("signed by somebody who builds it"),
   BEFORE_ASSESSMENT("signed before its assessment"),
   COVERS_NOTHING("the signature quotes no fingerprint"),
   STALE("the record has changed since it was signed"),
+  NO_LETTER("the signature has no letter with its hash"),
+  LETTER_ALTERED("a letter of the signature is not the one that was recorded"),
+  VERDICT_TURNED("its assessment comes to another verdict than the signer saw"),
   CONDITION_UNMET("a condition of the signature is not met");
 
   private final String words;

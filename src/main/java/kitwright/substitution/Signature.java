@@ -7,8 +7,11 @@ import kitwright.ledger.Substitution.SignOff;
  * A sign-off as it counts today.
  *
  * @param lacks why it does not count; empty where it does
+ * @param statement what it would sign if it were given today
+ * @param earlierForm whether it quotes digits of the first form, which covers less
  */
-public record Signature(SignOff signOff, List<Lack> lacks) {
+public record Signature(
+    SignOff signOff, List<Lack> lacks, Statement statement, boolean earlierForm) {
   public Signature {
     lacks = List.copyOf(lacks);
   }

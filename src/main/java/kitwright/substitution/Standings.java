@@ -1,12 +1,10 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kitwright.assessment.Judging;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
@@ -32,26 +30,19 @@ public final class Standings {
     return FACT.on(day);
   }
 
+  /** One that was proposed later does not stand there yet. */
   private static final class Work extends Facts.Fact<Standings> {
     @Override
     protected Standings work(Facts day) {
-      return of(day.ledger(), Judging.on(day), day.day());
-    }
-  }
-
-  /**
-   * Judges every substitution by what is recorded up to the end of a day; one that was proposed
-   * later does not stand there yet.
-   */
-  public static Standings of(Ledger ledger, Judging judging, LocalDate today) {
-    Judge judge = new Judge(ledger, judging, today);
-    Map<String, Standing> byId = new LinkedHashMap<>();
-    for (Substitution substitution : ledger.substitutions()) {
-      if (substitution.proposed().filter(proposal -> proposal.on().isAfter(today)).isEmpty()) {
-        byId.putIfAbsent(substitution.id(), judge.standing(substitution));
+      Judge judge = new Judge(day);
+      Map<String, Standing> byId = new LinkedHashMap<>();
+      for (Substitution substitution : day.ledger().substitutions()) {
+        if (substitution.proposed().filter(made -> made.on().isAfter(day.day())).isEmpty()) {
+          byId.putIfAbsent(substitution.id(), judge.standing(substitution));
+        }
       }
+      return new Standings(byId, byShortage(day.ledger(), byId));
     }
-    return new Standings(byId, byShortage(ledger, byId));
   }
 
   /** A substitution says which shortage it answers, or an option of the shortage names it. */

@@ -22,14 +22,14 @@ public final class SubstitutionUnassessed implements Rule {
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.verdict().isEmpty())
-        .map(Standing::substitution)
-        .filter(substitution -> substitution.grade() != Grade.FINISH)
-        .forEach(substitution -> out.add(finding(substitution)));
+        .filter(standing -> standing.grade() != Grade.FINISH)
+        .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Substitution substitution) {
+  private Finding finding(Standing standing) {
+    Substitution substitution = standing.substitution();
     Optional<String> named = substitution.assessment().map(Ref::id);
-    boolean structural = substitution.grade() == Grade.STRUCTURAL;
+    boolean structural = standing.grade() == Grade.STRUCTURAL;
     return new Finding(
         name(),
         structural ? Severity.STOP : Severity.WARN,

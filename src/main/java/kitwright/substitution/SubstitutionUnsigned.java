@@ -7,7 +7,6 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
 
@@ -22,10 +21,10 @@ public final class SubstitutionUnsigned implements Rule {
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())
-        .forEach(standing -> out.add(finding(standing, day.ledger())));
+        .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing, Ledger ledger) {
+  private Finding finding(Standing standing) {
     Substitution substitution = standing.substitution();
     String held =
         substitution
@@ -34,24 +33,19 @@ public final class SubstitutionUnsigned implements Rule {
             .orElse("It must not be built in before.");
     return new Finding(
         name(),
-        substitution.grade() == Grade.FINISH ? Severity.NOTE : Severity.WARN,
+        standing.grade() == Grade.FINISH ? Severity.NOTE : Severity.WARN,
         substitution.at().record(),
         "Nobody has signed the "
-            + substitution.grade().name().toLowerCase(Locale.ROOT)
+            + standing.grade().name().toLowerCase(Locale.ROOT)
             + " substitution "
             + substitution.id()
             + ".",
         held,
         "Ask "
-            + whoMaySign(substitution, ledger)
-            + " to sign; the fingerprint to quote is "
-            + standing.fingerprint().brief()
-            + ".",
+            + standing.whoMaySign()
+            + " to sign what “kitwright fingerprint "
+            + substitution.id()
+            + " --statement” prints.",
         List.of(substitution.named()));
-  }
-
-  private static String whoMaySign(Substitution substitution, Ledger ledger) {
-    String names = String.join(" or ", Signers.of(substitution, ledger));
-    return names.isEmpty() ? "somebody entitled (no party of the ledger is)" : names;
   }
 }

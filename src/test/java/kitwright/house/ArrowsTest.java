@@ -59,8 +59,11 @@ class ArrowsTest {
           entry("check", union(LEDGER, Set.of(before("check")))),
           entry("drawing", Set.of("value")),
           entry("document", Set.of("value", "finding")),
-          entry("report", union(LEDGER, Set.of(before("report")), Set.of("document", "drawing"))),
+          entry(
+              "report",
+              union(LEDGER, Set.of(before("report")), Set.of("document", "drawing", "history"))),
           entry("edit", union(LEDGER, Set.of("yaml"), Set.of(before("edit")))),
+          entry("history", union(LEDGER, Set.of(before("history")))),
           entry("cli", Set.of(everything())));
 
   private static JavaClasses all;
@@ -111,6 +114,7 @@ class ArrowsTest {
                 "document",
                 "report",
                 "edit",
+                "history",
                 "ledger",
                 "yaml",
                 "finding",

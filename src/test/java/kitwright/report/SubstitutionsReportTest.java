@@ -3,7 +3,8 @@ package kitwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
-import kitwright.substitution.Fingerprint;
+import kitwright.ledger.Facts;
+import kitwright.substitution.Standings;
 import org.junit.jupiter.api.Test;
 
 class SubstitutionsReportTest {
@@ -26,7 +27,14 @@ class SubstitutionsReportTest {
   void showsWhatASurveyorAsksFor() {
     String words = Told.words(Told.markdown(new SubstitutionsReport(), YAML));
     String fingerprint =
-        Fingerprint.of(Sample.ledger(YAML).substitutions().get(0), Sample.ledger(YAML)).digits();
+        Standings.on(Facts.of(Sample.ledger(YAML), Sample.TODAY))
+            .all()
+            .get(0)
+            .signers()
+            .get(0)
+            .statement()
+            .fingerprint()
+            .digits();
     assertThat(words)
         .contains("Instead of: 2 m of stave")
         .contains("Taken: 3 × larch board")

@@ -9,7 +9,7 @@ import kitwright.Sample;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
-/** What a signature covers, and what it does not. */
+/** What a signature of the first form covers, and what it does not. */
 class FingerprintTest {
   private static final String RECORDS =
       """
@@ -25,7 +25,7 @@ class FingerprintTest {
 
   private static Fingerprint of(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
-    return Fingerprint.of(ledger.substitutions().get(0), ledger);
+    return Fingerprint.ofFirstForm(ledger.substitutions().get(0), ledger);
   }
 
   private static final Fingerprint PLAIN = of(RECORDS);
@@ -33,7 +33,7 @@ class FingerprintTest {
   @Test
   void isASha256OfTheCanonicalText() throws Exception {
     Ledger ledger = Sample.ledger(RECORDS);
-    String text = Covered.text(ledger.substitutions().get(0), ledger);
+    String text = FirstForm.text(ledger.substitutions().get(0), ledger);
     byte[] digest =
         MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
     assertThat(PLAIN.digits()).isEqualTo(HexFormat.of().formatHex(digest)).hasSize(64);

@@ -7,6 +7,7 @@ import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Substitution;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class ReleaseTest {
         - {id: close, what: Close it, takes: 1 d%s}
         - {id: paint, what: Paint it, takes: 1 d}
       assessments:
-        - {id: ext, method: external, by: office, on: 2026-02-01, require: {strength: 1}, numbers: {strength: %s}, evidence: [{file: there/a.pdf}]}
+        - {id: ext, method: external, by: office, on: 2026-02-01, require: {stiffness: 1, strength: 1}, numbers: {stiffness: 1, strength: %s}, evidence: [{file: there/a.pdf}]}
       substitutions:
         - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: structural, assessment: ext, hold: close, proposed: {by: nora, on: 2026-02-01}%s}
       """;
@@ -30,9 +31,13 @@ class ReleaseTest {
 
   /** Signed on 12 February for what the record says with that strength. */
   private static String signed(String strength) {
-    Ledger ledger = ledger("", strength, "");
-    return ", sign-offs: [{by: office, on: 2026-02-12, covers: %s}]"
-        .formatted(Fingerprint.of(ledger.substitutions().get(0), ledger).brief());
+    String signOff =
+        ", sign-offs: [{by: office, on: 2026-02-12, covers: %s, evidence: [{file: there/letter.txt,"
+            + " sha256: e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855}]}]";
+    Ledger ledger = ledger("", strength, signOff.formatted("0".repeat(12)));
+    Substitution substitution = ledger.substitutions().get(0);
+    return signOff.formatted(
+        Statement.of(substitution, substitution.signOffs().get(0), ledger).fingerprint().brief());
   }
 
   private static Standings standings(Ledger ledger) {

@@ -14,8 +14,13 @@ class StandingsTest {
   private static final String ASSESSED =
       """
       assessments:
-        - {id: ext, method: external, by: office, on: 2026-02-01, require: {strength: 1}, numbers: {strength: 1.1}, evidence: [{file: there/a.pdf}]}
+        - {id: ext, method: external, by: office, on: 2026-02-01, require: {stiffness: 1, strength: 1}, numbers: {stiffness: 1.1, strength: 1.1}, evidence: [{file: there/a.pdf}]}
       """;
+
+  private static final String PROPOSED = "proposed: {by: nora, on: 2026-01-30}, ";
+  private static final String LETTER =
+      ", evidence: [{file: there/letter.txt, sha256: "
+          + "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855}]";
 
   private static Standing standing(String before, String substitution, String today) {
     Ledger ledger =
@@ -31,13 +36,21 @@ class StandingsTest {
     return standing(before, substitution, "2026-03-02");
   }
 
-  /** Structural, assessed, signed with the right fingerprint and whatever else is asked. */
+  /** Structural, assessed, signed with a letter for what it says, and whatever else is asked. */
   private static Standing structural(String by, String on, String more) {
-    String unsigned = "grade: structural, proposed: {by: nora, on: 2026-01-30}, assessment: ext";
-    String covers = standing(ASSESSED, unsigned).fingerprint().brief();
-    return standing(
-        ASSESSED,
-        unsigned + ", sign-offs: [{by: %s, on: %s, covers: %s%s}]".formatted(by, on, covers, more));
+    String record =
+        "grade: structural, "
+            + PROPOSED
+            + "assessment: ext, sign-offs: [{by: %s, on: %s, covers: %%s%s%s}]"
+                .formatted(by, on, LETTER, more);
+    String covers =
+        standing(ASSESSED, record.formatted("0".repeat(12)))
+            .signatures()
+            .get(0)
+            .statement()
+            .fingerprint()
+            .brief();
+    return standing(ASSESSED, record.formatted(covers));
   }
 
   @Test
@@ -59,7 +72,7 @@ class StandingsTest {
     assertThat(approved.lacks()).isEmpty();
     assertThat(approved.signedOn()).contains(LocalDate.of(2026, 2, 12));
     assertThat(standing("", "grade: structural").lacks())
-        .containsExactly(Lack.NO_ASSESSMENT, Lack.UNSIGNED);
+        .containsExactly(Lack.NO_ASSESSMENT, Lack.PROPOSER_UNKNOWN, Lack.UNSIGNED);
   }
 
   @Test
@@ -69,31 +82,24 @@ class StandingsTest {
     assertThat(structural("office", "2026-01-31", "").lacks())
         .containsExactly(Lack.BEFORE_ASSESSMENT);
     assertThat(structural("stranger", "2026-02-12", "").lacks()).containsExactly(Lack.NOT_ENTITLED);
-    assertThat(
-            standing(
-                    ASSESSED,
-                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12}]")
-                .lacks())
+    String signed =
+        "grade: structural, "
+            + PROPOSED
+            + "assessment: ext, sign-offs: [{by: office, on: 2026-02-12";
+    assertThat(standing(ASSESSED, signed + LETTER + "}]").lacks())
         .containsExactly(Lack.COVERS_NOTHING);
-    assertThat(
-            standing(
-                    ASSESSED,
-                    "grade: structural, assessment: ext, sign-offs: [{by: office, on: 2026-02-12,"
-                        + " covers: 7c1f00000000}]")
-                .lacks())
+    assertThat(standing(ASSESSED, signed + ", covers: 7c1f00000000" + LETTER + "}]").lacks())
         .containsExactly(Lack.STALE);
+    assertThat(standing(ASSESSED, signed + ", covers: 7c1f00000000}]").lacks())
+        .containsExactly(Lack.NO_LETTER, Lack.STALE);
   }
 
   @Test
   void oneSignatureThatCountsIsEnough() {
-    String unsigned = "grade: structural, assessment: ext";
-    String covers = standing(ASSESSED, unsigned).fingerprint().digits();
     Standing standing =
         standing(
-            ASSESSED,
-            unsigned
-                + ", sign-offs: [{by: nora, on: 2026-02-10}, {by: office, on: 2026-02-12, covers: %s}]"
-                    .formatted(covers));
+            "",
+            "grade: finish, sign-offs: [{by: ivo, on: 2026-02-10}, {by: office, on: 2026-02-12}]");
     assertThat(standing.isApproved()).isTrue();
     assertThat(standing.signatures()).extracting(Signature::counts).containsExactly(false, true);
   }
@@ -127,7 +133,8 @@ class StandingsTest {
 
   @Test
   void anAssessmentThatFailsStandsInTheWayOfEveryGrade() {
-    String failing = ASSESSED.replace("strength: 1.1", "strength: 0.9");
+    String failing =
+        ASSESSED.replace(", strength: 1}", "}").replace("stiffness: 1.1", "stiffness: 0.9");
     assertThat(
             standing(
                     failing,
@@ -135,7 +142,7 @@ class StandingsTest {
                 .lacks())
         .containsExactly(Lack.ASSESSMENT_FAILS);
     String open = ASSESSED.replace("by: office, ", "");
-    assertThat(standing(open, "grade: structural, assessment: ext").lacks())
+    assertThat(standing(open, "grade: structural, " + PROPOSED + "assessment: ext").lacks())
         .containsExactly(Lack.ASSESSMENT_OPEN, Lack.UNSIGNED);
   }
 

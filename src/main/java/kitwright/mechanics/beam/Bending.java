@@ -3,7 +3,7 @@ package kitwright.mechanics.beam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import kitwright.mechanics.beam.BeamMaterial.Lay;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Missing.Property;
 
 /**
@@ -119,18 +119,15 @@ public final class Bending {
       double one = slope * (boxes.get(i).minZ() - neutralAxis);
       double other = slope * (boxes.get(i).maxZ() - neutralAxis);
       var strength = region.material().strength();
-      if (region.material().lay() == Lay.CROSS_VENEER) {
-        continue;
-      }
       if (solid) {
         double worst = Math.max(Math.abs(one), Math.abs(other));
-        var tell = missing(region, Property.BENDING_STRENGTH);
+        var tell = new Missing(region.where(), name(region), Property.BENDING_STRENGTH);
         add(limits, missing, FailureMode.BENDING, strength.bending(), worst, tell);
       } else {
         var tension = region.material().tensionLimit();
-        var pull = missing(region, Property.TENSILE_STRENGTH);
+        var pull = new Missing(region.where(), name(region), Property.TENSILE_STRENGTH);
         add(limits, missing, FailureMode.TENSION, tension, Math.max(one, other), pull);
-        var push = missing(region, Property.COMPRESSIVE_STRENGTH);
+        var push = new Missing(region.where(), name(region), Property.COMPRESSIVE_STRENGTH);
         double squeeze = -Math.min(one, other);
         add(limits, missing, FailureMode.COMPRESSION, strength.compression(), squeeze, push);
       }
@@ -151,7 +148,7 @@ public final class Bending {
     }
     var first = section.regions().get(skin.plies().get(0));
     var core = skin.support().match(BeamMaterial::name, gap -> name(first));
-    var tell = new Missing(first.where(), core, Lay.ALONG, Property.THROUGH_THICKNESS_MODULUS);
+    var tell = new Missing(first.where(), core, Property.THROUGH_THICKNESS_MODULUS);
     add(limits, missing, skin.mode(), skin.buckling(), strain * skin.modulus(), tell);
   }
 
@@ -161,14 +158,13 @@ public final class Bending {
     var missing = new ArrayList<Missing>();
     for (int i = 0; i < section.regions().size(); i++) {
       var region = section.regions().get(i);
-      var tell = missing(region, Property.SHEAR_STRENGTH);
+      var tell = new Missing(region.where(), name(region), Property.SHEAR_STRENGTH);
       var strength = region.material().strength().shear();
-      add(limits, missing, shearMode(region.material()), strength, flow.peak(i), tell);
+      add(limits, missing, shearMode(region.material().kind()), strength, flow.peak(i), tell);
     }
     for (var bond : section.bonds()) {
       if (bond.level()) {
-        var one = bond.one();
-        var tell = new Missing(bond.where(), one.name(), one.lay(), Property.SHEAR_STRENGTH);
+        var tell = new Missing(bond.where(), bond.one().name(), Property.SHEAR_STRENGTH);
         double perUnit = Math.abs(flow.bond(bond));
         add(limits, missing, FailureMode.BOND_SHEAR, bond.strength(), perUnit, tell);
       }
@@ -176,15 +172,10 @@ public final class Bending {
     return new Capacity(limits, missing);
   }
 
-  private static Missing missing(Region region, Property property) {
-    return new Missing(region.where(), name(region), region.material().lay(), property);
-  }
-
-  private static FailureMode shearMode(BeamMaterial material) {
-    return switch (material.kind()) {
+  private static FailureMode shearMode(Kind kind) {
+    return switch (kind) {
       case CORE -> FailureMode.CORE_SHEAR;
-      case TIMBER ->
-          material.lay() == Lay.ALONG ? FailureMode.TIMBER_SHEAR : FailureMode.ROLLING_SHEAR;
+      case TIMBER -> FailureMode.TIMBER_SHEAR;
       case LAMINATE, METAL -> FailureMode.SHEAR;
     };
   }

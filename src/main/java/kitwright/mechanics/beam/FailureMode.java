@@ -9,7 +9,6 @@ public enum FailureMode {
   DIMPLING("buckling of the face over a gap"),
   CORE_SHEAR("core shear"),
   TIMBER_SHEAR("timber shear along the grain"),
-  ROLLING_SHEAR("rolling shear across the grain"),
   SHEAR("shear"),
   BOND_SHEAR("shear of the bond line");
 

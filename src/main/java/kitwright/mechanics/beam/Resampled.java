@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import kitwright.mechanics.beam.BeamMaterial.Lay;
 
 /**
  * A section whose materials scatter, prepared so that a sample costs a few multiplications: the
@@ -12,7 +11,7 @@ import kitwright.mechanics.beam.BeamMaterial.Lay;
  * shear spreads over the height is kept as at the mean values, since it hardly depends on them.
  */
 public final class Resampled {
-  private final List<String> materials;
+  private final List<BeamMaterial> materials;
   private final double[] area;
   private final double[] first;
   private final double[] second;
@@ -21,11 +20,11 @@ public final class Resampled {
   private final boolean solid;
 
   /** A place that may fail: its material, its height or its shear per newton, and its limit. */
-  private record Edge(int material, double modulus, double at, double pull, double push) {}
+  private record Edge(int material, double at, double pull, double push) {}
 
   private Resampled(Section section) {
-    Map<String, Integer> index = new LinkedHashMap<>();
-    section.regions().forEach(region -> index.putIfAbsent(region.material().name(), index.size()));
+    Map<BeamMaterial, Integer> index = new LinkedHashMap<>();
+    section.regions().forEach(region -> index.putIfAbsent(region.material(), index.size()));
     materials = List.copyOf(index.keySet());
     area = new double[materials.size()];
     first = new double[materials.size()];
@@ -33,25 +32,22 @@ public final class Resampled {
     solid = section.solidTimber();
     List<Edge> list = new ArrayList<>();
     for (Region region : section.regions()) {
-      int m = index.getOrDefault(region.material().name(), 0);
+      int m = index.getOrDefault(region.material(), 0);
       Moments moments = region.moments();
       area[m] += moments.area() * region.material().axial();
       first[m] += moments.z() * region.material().axial();
       second[m] += moments.zz() * region.material().axial();
-      if (region.material().lay() != Lay.CROSS_VENEER) {
-        list.add(edge(region, m, region.bounds().minZ()));
-        list.add(edge(region, m, region.bounds().maxZ()));
-      }
+      list.add(edge(region, m, region.bounds().minZ()));
+      list.add(edge(region, m, region.bounds().maxZ()));
     }
     for (Skin skin : section.skins()) {
       for (int ply : skin.plies()) {
         Region region = section.regions().get(ply);
-        int m = index.getOrDefault(region.material().name(), 0);
+        int m = index.getOrDefault(region.material(), 0);
         double limit = skin.buckling().orElse(Double.POSITIVE_INFINITY);
         double scaled = limit * region.material().axial() / skin.modulus();
-        double e = region.material().axial();
-        list.add(new Edge(m, e, region.bounds().minZ(), Double.POSITIVE_INFINITY, scaled));
-        list.add(new Edge(m, e, region.bounds().maxZ(), Double.POSITIVE_INFINITY, scaled));
+        list.add(new Edge(m, region.bounds().minZ(), Double.POSITIVE_INFINITY, scaled));
+        list.add(new Edge(m, region.bounds().maxZ(), Double.POSITIVE_INFINITY, scaled));
       }
     }
     edges = list.toArray(new Edge[0]);
@@ -63,28 +59,26 @@ public final class Resampled {
     double none = Double.POSITIVE_INFINITY;
     if (solid) {
       double bending = stuff.strength().bending().orElse(none);
-      return new Edge(material, stuff.axial(), z, bending, bending);
+      return new Edge(material, z, bending, bending);
     }
     return new Edge(
         material,
-        stuff.axial(),
         z,
         stuff.tensionLimit().orElse(none),
         stuff.strength().compression().orElse(none));
   }
 
-  private static Edge[] shears(Section section, Map<String, Integer> index) {
+  private static Edge[] shears(Section section, Map<BeamMaterial, Integer> index) {
     List<Edge> list = new ArrayList<>();
     Map<String, Integer> byWhere = new LinkedHashMap<>();
     section
         .regions()
         .forEach(
             region ->
-                byWhere.putIfAbsent(
-                    region.where(), index.getOrDefault(region.material().name(), 0)));
+                byWhere.putIfAbsent(region.where(), index.getOrDefault(region.material(), 0)));
     for (Limit limit : Bending.of(section).shear().limits()) {
       int m = byWhere.getOrDefault(limit.where(), 0);
-      list.add(new Edge(m, 0, limit.perUnit(), limit.allowable(), limit.allowable()));
+      list.add(new Edge(m, limit.perUnit(), limit.allowable(), limit.allowable()));
     }
     return list.toArray(new Edge[0]);
   }
@@ -93,8 +87,8 @@ public final class Resampled {
     return new Resampled(section);
   }
 
-  /** The materials by name, in the order in which shares count them. */
-  public List<String> materials() {
+  /** The materials, in the order in which {@code scale} counts them. */
+  public List<BeamMaterial> materials() {
     return materials;
   }
 
@@ -134,7 +128,7 @@ public final class Resampled {
     double ea = axial(shares, from);
     double least = Double.POSITIVE_INFINITY;
     for (Edge edge : edges) {
-      double strain = shares[from + edge.material()] * edge.modulus() / ea;
+      double strain = shares[from + edge.material()] * materials.get(edge.material()).axial() / ea;
       double limit =
           Math.min(edge.pull(), edge.push()) * shares[from + area.length + edge.material()];
       least = Math.min(least, limit / strain);
@@ -162,7 +156,7 @@ public final class Resampled {
     double ei = stiffness(shares, from, axis);
     double least = Double.POSITIVE_INFINITY;
     for (Edge edge : edges) {
-      double slope = shares[from + edge.material()] * edge.modulus() / ei;
+      double slope = shares[from + edge.material()] * materials.get(edge.material()).axial() / ei;
       double perUnit = Math.abs(slope * (edge.at() - axis));
       if (perUnit > 0) {
         double limit =

@@ -1,0 +1,235 @@
+package kitwright.history;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The past of a ledger's folder, as Git keeps it. */
+public final class History {
+  private final Git git;
+  private final Path folder;
+  private final boolean shallow;
+
+  private History(Git git, Path folder, boolean shallow) {
+    this.git = git;
+    this.folder = folder;
+    this.shallow = shallow;
+  }
+
+  /**
+   * The past of a folder.
+   *
+   * @throws NoHistory where git is not there, the folder lies in no repository, or nothing was
+   *     committed yet
+   */
+  public static History of(Path folder) throws NoHistory {
+    Git git = new Git(folder);
+    Git.Said inside = git.ask("rev-parse", "--is-inside-work-tree", "--is-shallow-repository");
+    if (!inside.isWell()) {
+      throw outside(folder, inside.err());
+    }
+    if (!inside.lines().get(0).equals("true")) {
+      throw new NoHistory(
+          "“" + folder + "” lies in a repository without a work tree.",
+          "Clone it with its files, and ask there.");
+    }
+    if (!git.ask("rev-parse", "--verify", "--quiet", "HEAD").isWell()) {
+      throw new NoHistory(
+          "Nothing was committed yet.", "Commit the ledger: git add --all && git commit.");
+    }
+    return new History(git, folder, inside.lines().get(1).equals("true"));
+  }
+
+  private static NoHistory outside(Path folder, String err) {
+    return err.contains("dubious ownership")
+        ? new NoHistory(
+            "Git does not trust “" + folder + "”: it belongs to somebody else.",
+            "If you do, say so once: git config --global --add safe.directory “" + folder + "”.")
+        : new NoHistory(
+            "“" + folder + "” lies in no Git repository.",
+            "Keep the ledger in Git: git init, git add --all, git commit.");
+  }
+
+  /** The folder. */
+  public Path folder() {
+    return folder;
+  }
+
+  /**
+   * The commit that a person means.
+   *
+   * @param named a day, for the last commit up to its end, or any name that git knows
+   */
+  public Commit commit(String named) throws NoHistory {
+    Optional<LocalDate> day = day(named);
+    return day.isPresent() ? upTo(day.get()) : named(named);
+  }
+
+  private static Optional<LocalDate> day(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException noDay) {
+      return Optional.empty();
+    }
+  }
+
+  private Commit named(String named) throws NoHistory {
+    Git.Said said =
+        named.startsWith("-")
+            ? new Git.Said(1, new byte[0], "")
+            : git.ask("rev-parse", "--verify", "--quiet", named + "^{commit}");
+    if (!said.isWell()) {
+      throw new NoHistory(
+          "Git knows no commit “" + named + "”." + cut(),
+          "Name a day (2026-03-22), a tag, a branch or a commit; “git log” lists them.");
+    }
+    return one("log", "-1", "--format=" + Commit.FORMAT, said.lines().get(0)).orElseThrow();
+  }
+
+  private Commit upTo(LocalDate day) throws NoHistory {
+    Optional<Commit> found =
+        one("log", "-1", "--before=" + day + " 23:59:59", "--format=" + Commit.FORMAT, "HEAD");
+    if (found.isPresent()) {
+      return found.get();
+    }
+    Commit first = commits(Optional.empty()).get(0);
+    throw new NoHistory(
+        "No commit is as old as " + day + "." + cut(),
+        "The first is of " + first.day() + ": name that day or a later one.");
+  }
+
+  private String cut() {
+    return shallow ? " This clone holds only a part of the past (git fetch --unshallow)." : "";
+  }
+
+  /** Whether older commits were left out when the repository was cloned. */
+  public boolean isShallow() {
+    return shallow;
+  }
+
+  private Optional<Commit> one(String... words) throws NoHistory {
+    return git.must(words).lines().stream().findFirst().map(Commit::read);
+  }
+
+  /** The commits that touched the ledger, oldest first; after one only, where that is given. */
+  public List<Commit> commits(Optional<Commit> after) throws NoHistory {
+    String range = after.map(commit -> commit.id() + "..HEAD").orElse("HEAD");
+    List<Commit> all =
+        git.must("log", "--reverse", "--format=" + Commit.FORMAT, range, "--", ".").lines().stream()
+            .map(Commit::read)
+            .toList();
+    return all.isEmpty() && after.isEmpty() ? List.of(named("HEAD")) : all;
+  }
+
+  /** Who touched which file since a commit: authors by path from the ledger's folder. */
+  public Map<String, Set<String>> hands(Commit after) throws NoHistory {
+    Map<String, Set<String>> hands = new LinkedHashMap<>();
+    String by = "";
+    for (String line :
+        git.must(
+                "log",
+                "--relative",
+                "--name-only",
+                "--no-renames",
+                "--format=%x1f%aN",
+                after.id() + "..HEAD",
+                "--",
+                ".")
+            .lines()) {
+      if (line.startsWith("\u001f")) {
+        by = line.substring(1);
+      } else if (!line.isEmpty()) {
+        hands.computeIfAbsent(line, any -> new LinkedHashSet<>()).add(by);
+      }
+    }
+    return hands;
+  }
+
+  /** Files of the ledger's folder that differ from the last commit, new ones among them. */
+  public Set<String> uncommitted() throws NoHistory {
+    Set<String> files =
+        new LinkedHashSet<>(git.must("diff", "--name-only", "-z", "--relative", "HEAD").parts());
+    files.addAll(git.must("ls-files", "--others", "--exclude-standard", "-z").parts());
+    return files;
+  }
+
+  /** The ledger's folder as a commit has it. */
+  public Tree tree(Commit commit) throws NoHistory {
+    Map<String, String> blobs = new LinkedHashMap<>();
+    for (String line : git.must("ls-tree", "-r", "-z", commit.id()).parts()) {
+      String[] parts = line.split("\t", 2);
+      String[] head = parts[0].split(" ");
+      if (head[0].startsWith("100")) { // a file, neither a link nor another repository
+        blobs.put(parts[1], head[2]);
+      }
+    }
+    return new Tree(git, blobs);
+  }
+
+  /** The ledger's folder as it is staged for the next commit. */
+  public Tree staged() throws NoHistory {
+    Map<String, String> blobs = new LinkedHashMap<>();
+    List<String> unmerged = new ArrayList<>();
+    for (String line : git.must("ls-files", "--stage", "-z").parts()) {
+      String[] parts = line.split("\t", 2);
+      String[] head = parts[0].split(" ");
+      if (!head[2].equals("0")) {
+        unmerged.add(parts[1]);
+      } else if (head[0].startsWith("100")) {
+        blobs.put(parts[1], head[1]);
+      }
+    }
+    if (!unmerged.isEmpty()) {
+      throw new NoHistory(
+          "The merge is not finished: two versions of “"
+              + unmerged.get(0)
+              + "” stand side by side.",
+          "Keep what is right in the file, then git add it.");
+    }
+    return new Tree(git, blobs);
+  }
+
+  /** Lines that commits added, oldest first, of those that hold a text. */
+  List<Added> added(String text) throws NoHistory {
+    List<Added> all = new ArrayList<>();
+    Optional<Commit> commit = Optional.empty();
+    for (String line :
+        git.must(
+                "log",
+                "--reverse",
+                "-p",
+                "--unified=0",
+                "--no-ext-diff",
+                "--no-textconv",
+                "--no-color",
+                "-G" + text,
+                "--format=%x1e" + Commit.FORMAT + "%x1f%G?",
+                "HEAD",
+                "--",
+                ".")
+            .lines()) {
+      if (line.startsWith("\u001e")) {
+        commit = Optional.of(Commit.read(line.substring(1)));
+        int mark = line.lastIndexOf('\u001f');
+        all.add(new Added(commit.get(), line.substring(mark + 1), new ArrayList<>()));
+      } else if (line.startsWith("+") && line.contains(text) && !all.isEmpty()) {
+        all.get(all.size() - 1).lines().add(line.substring(1));
+      }
+    }
+    return all;
+  }
+
+  /**
+   * What a commit added.
+   *
+   * @param signature git's letter for the commit's own signature
+   */
+  record Added(Commit commit, String signature, List<String> lines) {}
+}

@@ -1,0 +1,88 @@
+package kitwright.history;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import kitwright.ledger.At;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+
+/** Records that are new, gone or say something else; where they stand does not matter. */
+final class RecordViews {
+  private RecordViews() {}
+
+  /** The changes, kind by kind, in the order of the newer ledger, what is gone last. */
+  static List<Change> changes(Ledger before, Ledger now, Hands hands) {
+    List<Change> changes = new ArrayList<>();
+    for (Kind kind : Kind.values()) {
+      Map<String, Entry> old = byId(before, kind);
+      Map<String, Entry> young = byId(now, kind);
+      young.forEach(
+          (id, entry) -> {
+            Entry other = old.get(id);
+            if (other == null) {
+              changes.add(change(entry, new Held.Nothing(), Held.Told.of("new"), hands));
+            } else {
+              List<String> keys = differing(values(other), values(entry));
+              if (!keys.isEmpty()) {
+                changes.add(change(entry, Held.Told.of("there"), new Held.Told(keys), hands));
+              }
+            }
+          });
+      old.forEach(
+          (id, entry) -> {
+            if (!young.containsKey(id)) {
+              changes.add(change(entry, Held.Told.of("there"), new Held.Nothing(), hands));
+            }
+          });
+    }
+    return changes;
+  }
+
+  private static Change change(Entry entry, Held before, Held now, Hands hands) {
+    return new Change(
+        Matter.RECORDS,
+        entry.kind().word(),
+        entry.id(),
+        before,
+        now,
+        hands.on(entry.at().record().file()));
+  }
+
+  private static Map<String, Entry> byId(Ledger ledger, Kind kind) {
+    Map<String, Entry> all = new LinkedHashMap<>();
+    ledger.entries(kind).forEach(entry -> all.putIfAbsent(entry.id(), entry));
+    return all;
+  }
+
+  /** Everything written in a record, in its order: the key's path and the value. */
+  private static List<String[]> values(Entry entry) {
+    List<String[]> all = new ArrayList<>();
+    entry
+        .at()
+        .each(
+            (List<At> within, kitwright.ledger.Key key, Object value) ->
+                all.add(new String[] {key.name(), String.valueOf(value)}));
+    return all;
+  }
+
+  private static List<String> differing(List<String[]> before, List<String[]> now) {
+    Map<String, List<String>> old = byKey(before);
+    Map<String, List<String>> young = byKey(now);
+    Set<String> keys = new LinkedHashSet<>(young.keySet());
+    keys.addAll(old.keySet());
+    return keys.stream()
+        .filter(key -> !old.getOrDefault(key, List.of()).equals(young.getOrDefault(key, List.of())))
+        .toList();
+  }
+
+  private static Map<String, List<String>> byKey(List<String[]> values) {
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    values.forEach(value -> all.computeIfAbsent(value[0], any -> new ArrayList<>()).add(value[1]));
+    return all;
+  }
+}

@@ -1,0 +1,116 @@
+package kitwright.history;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.EvidenceFile;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerFolder;
+import kitwright.ledger.LedgerReader;
+import kitwright.ledger.SourceFile;
+import kitwright.value.Place;
+
+/** The files of a ledger as Git holds them: at a commit, or staged for the next. */
+public final class Tree {
+  private final Git git;
+  private final Map<String, String> blobs;
+
+  /**
+   * @param blobs the names of contents, by path from the ledger's folder
+   */
+  Tree(Git git, Map<String, String> blobs) {
+    this.git = git;
+    this.blobs = blobs;
+  }
+
+  /** The ledger's own files, in order of path, as {@link LedgerFolder} would read them. */
+  public List<SourceFile> files(Findings out) throws NoHistory {
+    List<String> paths = blobs.keySet().stream().filter(LedgerFolder::isOurs).sorted().toList();
+    Set<String> names = new LinkedHashSet<>();
+    paths.forEach(path -> names.add(blobs.getOrDefault(path, "")));
+    Map<String, byte[]> contents = git.blobs(names);
+    List<SourceFile> files = new ArrayList<>();
+    for (String path : paths) {
+      byte[] content = contents.getOrDefault(blobs.getOrDefault(path, ""), new byte[0]);
+      text(path, content, out).ifPresent(text -> files.add(new SourceFile(path, text)));
+    }
+    return files;
+  }
+
+  private static Optional<String> text(String path, byte[] bytes, Findings out) {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    } catch (CharacterCodingException notUtf8) {
+      out.add(
+          new Finding(
+              "file-unreadable",
+              Severity.STOP,
+              Place.wholeFile(path),
+              "The text is not UTF-8.",
+              "The whole file is passed over.",
+              "Save the file as UTF-8 in your editor.",
+              List.of()));
+      return Optional.empty();
+    }
+  }
+
+  /** The ledger that these files hold; empty where no file holds a readable build record. */
+  public Optional<Ledger> ledger(Findings out) throws NoHistory {
+    Pieces pieces = new Pieces();
+    Optional<Ledger> ledger = LedgerReader.read(files(out), pieces, out);
+    if (pieces.broken.isPresent()) {
+      throw pieces.broken.get();
+    }
+    return ledger;
+  }
+
+  /** What stands at the paths of evidence; one content at a time, since photos are large. */
+  private final class Pieces implements Function<List<String>, Map<String, EvidenceFile>> {
+    private Optional<NoHistory> broken = Optional.empty();
+
+    @Override
+    public Map<String, EvidenceFile> apply(List<String> paths) {
+      Map<String, EvidenceFile> all = new LinkedHashMap<>();
+      try {
+        for (String path : paths) {
+          all.put(path, evidence(path));
+        }
+      } catch (NoHistory lacking) {
+        broken = Optional.of(lacking);
+      }
+      return all;
+    }
+  }
+
+  private EvidenceFile evidence(String path) throws NoHistory {
+    String name = blobs.getOrDefault(path, "");
+    if (name.isEmpty()) {
+      return new EvidenceFile(EvidenceFile.State.ABSENT, Optional.empty());
+    }
+    byte[] content = git.blobs(List.of(name)).getOrDefault(name, new byte[0]);
+    return new EvidenceFile(EvidenceFile.State.PRESENT, Optional.of(sha256(content)));
+  }
+
+  private static String sha256(byte[] content) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

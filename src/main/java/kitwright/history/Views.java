@@ -1,0 +1,190 @@
+package kitwright.history;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.kit.Position;
+import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Task;
+import kitwright.money.Account;
+import kitwright.money.LineState;
+import kitwright.network.Headways;
+import kitwright.network.Plan;
+import kitwright.network.Planned;
+import kitwright.shortage.Standings;
+import kitwright.value.Ref;
+
+/** The matters that follow from the records: every answer is asked where it is given. */
+final class Views {
+  private Views() {}
+
+  static List<View> all() {
+    return List.of(
+        new Work(),
+        new Counted(),
+        new Missing(),
+        new Claimed(),
+        new Signed(),
+        new Spent(),
+        new Days(),
+        new Tools());
+  }
+
+  private static final class Work extends View {
+    Work() {
+      super(Matter.WORK);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      Headways headways = Headways.on(day);
+      for (Task task : day.ledger().tasks()) {
+        Optional<java.time.LocalDate> finished =
+            headways
+                .of(task)
+                .match(
+                    waiting -> Optional.empty(),
+                    begun -> Optional.empty(),
+                    done -> Optional.of(done.to()));
+        BigDecimal share = headways.share(task);
+        if (share.signum() > 0 || headways.begun(task).isPresent()) {
+          seen.add(task, task.what(), new Held.Done(share, finished));
+        }
+      }
+    }
+  }
+
+  private static final class Counted extends View {
+    Counted() {
+      super(Matter.COUNTED);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      Positions positions = Positions.on(day);
+      for (KitItem item : day.ledger().kit()) {
+        Optional<Position> position = positions.of(new Ref(item.id(), item.at().record()));
+        position
+            .filter(Position::isCounted)
+            .ifPresent(at -> seen.add(item, item.what(), new Held.Many(at.good())));
+      }
+    }
+  }
+
+  private static final class Missing extends View {
+    Missing() {
+      super(Matter.MISSING);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      for (var standing : Standings.on(day).all()) {
+        String what = standing.item().map(KitItem::what).orElse(standing.shortage().item().id());
+        seen.add(
+            standing.shortage(),
+            what,
+            standing.isOpen()
+                ? Held.Told.of(standing.open() + " open", word(standing.state()))
+                : Held.Told.of(word(standing.state())));
+      }
+    }
+  }
+
+  private static final class Claimed extends View {
+    Claimed() {
+      super(Matter.CLAIMED);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      for (var standing : kitwright.claim.Standings.on(day).all()) {
+        String against =
+            standing.against().map(party -> party.name()).orElse(standing.claim().id());
+        seen.add(standing.claim(), against, Held.Told.of(word(standing.state())));
+      }
+    }
+  }
+
+  private static final class Signed extends View {
+    Signed() {
+      super(Matter.SIGNED);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      for (var standing : kitwright.substitution.Standings.on(day).all()) {
+        List<String> words = new ArrayList<>(List.of(word(standing.state())));
+        standing.lacks().forEach(lack -> words.add(word(lack)));
+        seen.add(standing.substitution(), replaced(day, standing), new Held.Told(words));
+      }
+    }
+  }
+
+  private static String replaced(Facts day, kitwright.substitution.Standing standing) {
+    var replaced = standing.substitution().insteadOf();
+    return replaced
+        .item()
+        .flatMap(day.ledger()::kitItem)
+        .map(item -> "instead of " + item.what())
+        .or(() -> replaced.what().map(what -> "instead of " + what))
+        .orElse("");
+  }
+
+  private static final class Spent extends View {
+    Spent() {
+      super(Matter.MONEY);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      Account account = Account.on(day);
+      for (LineState line : account.all()) {
+        seen.add(line.line() + " spent", line.title() + ", spent", new Held.Sum(line.spent()));
+        seen.add(
+            line.line() + " end", line.title() + ", will end at", new Held.Sum(line.forecast()));
+      }
+    }
+  }
+
+  private static final class Days extends View {
+    Days() {
+      super(Matter.DAYS);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      Plan plan = Plan.on(day);
+      seen.add("", "The plan ends", new Held.On(plan.schedule().end().toLocalDate()));
+      for (Planned planned : plan.ahead()) {
+        plan.task(planned.id())
+            .ifPresent(task -> seen.add(task, task.what(), new Held.On(planned.lastDay())));
+      }
+    }
+
+    @Override
+    boolean tells(Held was, Held is) {
+      return was instanceof Held.On && is instanceof Held.On; // begun and finished is told as work
+    }
+  }
+
+  private static final class Tools extends View {
+    Tools() {
+      super(Matter.TOOLS);
+    }
+
+    @Override
+    void look(Facts day, Seen seen) {
+      for (var standing : kitwright.loan.Standing.on(day)) {
+        seen.add(standing.loan(), standing.loan().tool(), Held.Told.of(word(standing.state())));
+      }
+    }
+  }
+
+  private static String word(Enum<?> state) {
+    return state.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

@@ -1,0 +1,45 @@
+package kitwright.substitution;
+
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+
+/** Fires where a substitution says a lower grade than what it replaces, holds or loads. */
+public final class GradeTooLow implements Rule {
+  @Override
+  public String name() {
+    return "grade-too-low";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
+        .filter(standing -> !standing.isWithdrawn())
+        .filter(standing -> !standing.grading().because().isEmpty())
+        .forEach(standing -> out.add(finding(standing)));
+  }
+
+  private Finding finding(Standing standing) {
+    String grade = Plain.word(standing.grade());
+    return new Finding(
+        name(),
+        Severity.STOP,
+        standing.substitution().at().of("grade"),
+        "The substitution "
+            + standing.substitution().id()
+            + " calls itself "
+            + Plain.word(standing.substitution().grade())
+            + ", but "
+            + String.join(" and ", standing.grading().because())
+            + ".",
+        "It is judged as " + grade + ": the grade belongs to the part.",
+        "Write “grade: "
+            + grade
+            + "”; or, if nothing structural hangs on it, have somebody entitled to structural work"
+            + " say so in the assessment: not-structural: {by: …, on: …, why: …}.",
+        List.of(standing.substitution().named()));
+  }
+}

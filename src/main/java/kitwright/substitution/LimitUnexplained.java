@@ -1,0 +1,54 @@
+package kitwright.substitution;
+
+import java.math.BigDecimal;
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+import kitwright.value.Decimal;
+import kitwright.value.Ref;
+
+/** Fires where a structural assessment accepts less than was drawn and does not say why. */
+public final class LimitUnexplained implements Rule {
+  @Override
+  public String name() {
+    return "limit-unexplained";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Assessed.each(
+        Standings.on(day),
+        day.ledger(),
+        (standing, assessment, verdict) -> {
+          if (standing.lacks(Lack.LIMIT_UNEXPLAINED)) {
+            Asked.unexplained(assessment)
+                .forEach(
+                    (measure, limit) -> out.add(finding(standing, assessment, measure, limit)));
+          }
+        });
+  }
+
+  private Finding finding(Standing standing, Assessment assessment, Ref measure, BigDecimal limit) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        measure.at(),
+        "The assessment "
+            + assessment.id()
+            + " of "
+            + standing.substitution().id()
+            + " is content with "
+            + Decimal.print(limit)
+            + " of "
+            + measure.id()
+            + " and does not say why.",
+        "A limit below 1 accepts a weaker part than was drawn; without its reason nobody can"
+            + " agree.",
+        "Ask for 1, or write the reason: less-because: {" + measure.id() + ": …}.",
+        List.of(assessment.named(), standing.substitution().named()));
+  }
+}

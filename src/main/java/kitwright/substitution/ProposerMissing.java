@@ -1,0 +1,36 @@
+package kitwright.substitution;
+
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+
+/** Fires where a structural substitution does not say who proposed it. */
+public final class ProposerMissing implements Rule {
+  @Override
+  public String name() {
+    return "proposer-missing";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Standings.on(day).all().stream()
+        .filter(standing -> !standing.isWithdrawn() && standing.lacks(Lack.PROPOSER_UNKNOWN))
+        .forEach(standing -> out.add(finding(standing)));
+  }
+
+  private Finding finding(Standing standing) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        standing.substitution().at().record(),
+        "Nobody says who proposed the structural substitution "
+            + standing.substitution().id()
+            + ".",
+        "Whoever had the idea must not be the one who releases it, and that cannot be seen.",
+        "Add “proposed: {by: …, on: …}”, and have the statement signed that then stands.",
+        List.of(standing.substitution().named()));
+  }
+}

@@ -1,0 +1,192 @@
+package kitwright.substitution;
+
+import java.util.List;
+import java.util.Locale;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Grade;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Substitution.SignOff;
+
+/** Fires where a signature does not count for one reason, and no other makes up for it. */
+public final class VoidSignature implements Rule {
+  /** The reasons, each a rule of its own. Of the words in braces the record's own are put in. */
+  public enum Why {
+    NOT_ENTITLED(
+        Lack.NOT_ENTITLED,
+        "signer-not-entitled",
+        "by",
+        "{who}{being} is not entitled to sign a {grade} substitution such as {sub} on {on}.",
+        "The signature does not count, so the substitution is not approved.",
+        "Have it signed by a designer, engineer or surveyor whose “may-sign” holds this grade on"
+            + " that day; or, if they are entitled, say so there.",
+        Severity.STOP),
+    BY_PROPOSER(
+        Lack.BY_PROPOSER,
+        "signed-by-proposer",
+        "by",
+        "{who} proposed the structural substitution {sub} and signed it as well.",
+        "Nobody else has looked at it, so the signature does not count.",
+        "Have a second person sign who is entitled to structural substitutions.",
+        Severity.STOP),
+    BY_BUILDER(
+        Lack.BY_BUILDER,
+        "signed-by-builder",
+        "by",
+        "{who} signed the structural substitution {sub} and builds it.",
+        "Whoever builds a part does not release it, so the signature does not count.",
+        "Have somebody sign who is entitled and neither proposed it nor works on it.",
+        Severity.STOP),
+    BEFORE_ASSESSMENT(
+        Lack.BEFORE_ASSESSMENT,
+        "signed-before-assessment",
+        "on",
+        "{who} signed {sub} on {on}, before its assessment was made ({made}).",
+        "What was signed was not yet worked out, so the signature does not count.",
+        "Show the assessment to the signer and have it signed again.",
+        Severity.STOP),
+    COVERS_NOTHING(
+        Lack.COVERS_NOTHING,
+        "signature-covers-nothing",
+        "by",
+        "{who} signed {sub}, but the signature quotes no fingerprint.",
+        "Nobody can prove later what was signed, so the signature does not count.",
+        "If the statement that “kitwright fingerprint {sub} --statement” prints is what was signed,"
+            + " add covers: {now} to the sign-off.",
+        Severity.WARN),
+    STALE(
+        Lack.STALE,
+        "signature-stale",
+        "covers",
+        "{who} signed another statement of {sub}: the signature covers {covers}, the records now"
+            + " make {now}.",
+        "The substitution, what it replaces or uses, its assessment, a section, a material, a"
+            + " document, a condition or the signer has changed, and nobody entitled has seen the"
+            + " change.",
+        "Undo the change, or show it to the signer and add the new signature with covers: {now}."
+            + " “kitwright fingerprint {sub} --since {covers}” tells what has changed.",
+        Severity.STOP),
+    NO_LETTER(
+        Lack.NO_LETTER,
+        "signature-without-letter",
+        "by",
+        "The signature of {who} under the structural substitution {sub} has no letter with its"
+            + " hash.",
+        "Nothing but this line shows that it was given, so it does not count.",
+        "Put the signer’s letter under “evidence” with the sha256 that “kitwright hash FILE”"
+            + " prints.",
+        Severity.STOP),
+    LETTER_ALTERED(
+        Lack.LETTER_ALTERED,
+        "signature-letter-altered",
+        "evidence",
+        "A letter behind the signature of {who} under {sub} is not the one that was recorded, or is"
+            + " not there.",
+        "What it says now, nobody has signed; the signature does not count.",
+        "Put the letter back as it came, or ask the signer for a new one and record its hash.",
+        Severity.STOP),
+    VERDICT_TURNED(
+        Lack.VERDICT_TURNED,
+        "signed-verdict-turned",
+        "saw",
+        "{who} signed {sub} seeing another verdict than the assessment comes to now.",
+        "Nothing signed has changed, but this program works it out otherwise than the one that the"
+            + " signer saw.",
+        "Show the signer what “kitwright assess” tells now, and have it signed anew.",
+        Severity.STOP);
+
+    private final Lack lack;
+    private final String rule;
+    private final String key;
+    private final String what;
+    private final String follows;
+    private final String mend;
+    private final Severity weight;
+
+    Why(
+        Lack lack,
+        String rule,
+        String key,
+        String what,
+        String follows,
+        String mend,
+        Severity weight) {
+      this.lack = lack;
+      this.rule = rule;
+      this.key = key;
+      this.what = what;
+      this.follows = follows;
+      this.mend = mend;
+      this.weight = weight;
+    }
+  }
+
+  private final Why why;
+
+  public VoidSignature(Why why) {
+    this.why = why;
+  }
+
+  @Override
+  public String name() {
+    return why.rule;
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    for (Standing standing : Standings.on(day).all()) {
+      if (!standing.isWithdrawn() && standing.signedOn().isEmpty()) {
+        standing.signatures().stream()
+            .filter(signature -> signature.lacks().contains(why.lack))
+            .forEach(signature -> out.add(finding(standing, signature, day.ledger())));
+      }
+    }
+  }
+
+  private Finding finding(Standing standing, Signature signature, Ledger ledger) {
+    return new Finding(
+        why.rule,
+        standing.grade() == Grade.FINISH ? Severity.WARN : why.weight,
+        signature.signOff().at().of(why.key),
+        told(why.what, standing, signature, ledger),
+        why.follows,
+        told(why.mend, standing, signature, ledger),
+        List.of(standing.substitution().named()));
+  }
+
+  private static String told(String words, Standing standing, Signature signature, Ledger ledger) {
+    SignOff signOff = signature.signOff();
+    String covers = signOff.covers().orElse("");
+    return words
+        .replace("{who}", ledger.party(signOff.by()).map(Party::name).orElse(signOff.by().id()))
+        .replace("{being}", being(standing, signOff, ledger))
+        .replace("{grade}", standing.grade().name().toLowerCase(Locale.ROOT))
+        .replace("{sub}", standing.substitution().id())
+        .replace("{on}", signOff.on().toString())
+        .replace("{covers}", covers.substring(0, Math.min(covers.length(), 12)))
+        .replace("{now}", signature.statement().fingerprint().brief())
+        .replace(
+            "{made}",
+            standing
+                .substitution()
+                .assessment()
+                .flatMap(ledger::assessment)
+                .flatMap(Assessment::on)
+                .map(Object::toString)
+                .orElse(""));
+  }
+
+  /** What somebody is, where nobody of that role can hold the right. */
+  private static String being(Standing standing, SignOff signOff, Ledger ledger) {
+    return ledger
+        .party(signOff.by())
+        .filter(party -> !Rights.fits(party.role(), standing.grade()))
+        .map(party -> ", being a " + Plain.word(party.role()) + ",")
+        .orElse("");
+  }
+}
