@@ -59,6 +59,7 @@ public record Bases(Set<String> means, Set<String> low) {
     }
     return low.isEmpty()
         ? "mean values are compared with mean values; they are no design values"
-        : "characteristic or least values are compared with their like; no safety factor is in them";
+        : "characteristic or least values are compared with their like; no safety factor is in"
+              + " them";
   }
 }
