@@ -51,6 +51,11 @@ public final class Golden {
     OURS.compare(name, text);
   }
 
+  /** {@code text} is what the page {@code name} among the documents holds. */
+  public static void checkPage(String name, String text) {
+    new Golden(Path.of("src/docs"), OURS.mode, Site.DESK).compare(name, text);
+  }
+
   /**
    * The golden files below {@code folder} are exactly {@code names}; for tests that make up the
    * names they check.

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import kitwright.edit.NewFile;
 import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
@@ -18,7 +17,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "new",
     description = {
-      "Writes a file with one new record to fill in: a fresh id, today’s date, and a word on each key.",
+      "Writes a file with one new record to fill in: a fresh id, today’s date, and a word on each"
+          + " key.",
       "For example: kitwright new shortage \"keel bolts\" item=keel-bolt-m12 qty=4"
     })
 final class NewCommand implements Command {
@@ -42,7 +42,7 @@ final class NewCommand implements Command {
 
   @Override
   public int run(Session session) {
-    Kind wanted = kind(kind);
+    Kind wanted = KeysCommand.named(kind);
     Opened opened = Opened.of(options, session);
     NewFile file = record(wanted, opened);
     if (print) {
@@ -87,27 +87,5 @@ final class NewCommand implements Command {
     } catch (Misread misread) {
       throw Refusal.of(misread);
     }
-  }
-
-  /** A kind by its word or its top key: {@code shortage} or {@code shortages}. */
-  private static Kind kind(String word) {
-    return Stream.of(Kind.values())
-        .filter(
-            kind ->
-                kind.key().equals(word)
-                    || kind.word().replace(' ', '-').equals(word)
-                    || kind.word().equals(word))
-        .findFirst()
-        .orElseThrow(() -> unknown(word));
-  }
-
-  private static Refusal unknown(String word) {
-    List<String> words =
-        Stream.of(Kind.values()).map(kind -> kind.word().replace(' ', '-')).toList();
-    return Refusal.unknown(
-        "There is no kind of record “" + word + "”.",
-        word,
-        words,
-        "The kinds are: " + String.join(", ", words) + ".");
   }
 }

@@ -3,12 +3,12 @@ package kitwright.edit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Layouts;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
 
@@ -35,22 +35,15 @@ public final class NewRecord {
       throws Misread {
     String id = values.getOrDefault(idKey(kind), FreshId.of(kind, about, today, taken));
     String text =
-        Example.text("new/" + kind.key() + (kind == Kind.LOG ? ".md" : ".yaml"))
-            .replace("IN-TWO-WEEKS", today.plusWeeks(2).toString())
-            .replace("TODAY", today.toString())
-            .replace(": ID\n", ": " + Scalar.of(id) + "\n")
-            .replace(": NAME ", ": " + named(about) + " ");
+        Blank.of(kind, new Layouts().of(kind), today)
+            .replace(": ID\n", ": " + Scalar.of(id) + "\n");
+    if (kind == Kind.BUILD) {
+      text = with(kind, text, "name", about.isBlank() ? "My boat" : about);
+    }
     for (Map.Entry<String, String> value : values.entrySet()) {
       text = with(kind, text, value.getKey(), value.getValue());
     }
     return new NewFile(path(kind, id, values.getOrDefault("day", today.toString())), text);
-  }
-
-  /**
-   * The build's name, as wide as the values below it, so that the words on keys stand in a column.
-   */
-  private static String named(String about) {
-    return String.format(Locale.ROOT, "%-23s", Scalar.of(about.isBlank() ? "My boat" : about));
   }
 
   private static String idKey(Kind kind) {

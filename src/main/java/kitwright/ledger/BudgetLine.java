@@ -25,6 +25,7 @@ public record BudgetLine(
   static BudgetLine read(Keys k) {
     return new BudgetLine(
         k.key("line", "the name you give it, without spaces, unique among the lines", "timber")
+            .begins("ID")
             .need(Sorts.WORD, ""),
         k.key("title", "what it is for, in a few words", "Timber beyond the kit").text(),
         k.key("amount", "what may be spent on it", "1450 EUR").money(),

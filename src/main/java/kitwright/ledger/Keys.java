@@ -56,6 +56,7 @@ public final class Keys {
   private final int[] slots;
 
   private int slot = -1;
+  private int lookedUp;
   private @Nullable Draft draft;
   private @Nullable At at;
 
@@ -84,7 +85,7 @@ public final class Keys {
    * @param kind what the record is called in messages: {@code kit item}
    * @param currency what a bare amount of money is in
    */
-  static Keys of(
+  public static Keys of(
       Layout layout,
       Node.Mapping source,
       String kind,
@@ -138,6 +139,7 @@ public final class Keys {
       draft = new Draft(name, says, example);
     } else if (slot >= layout.size() || !layout.key(slot).name().equals(name)) {
       slot = layout.slotOf(name); // asked out of order: slower, but right
+      lookedUp++;
     }
     return this;
   }
@@ -272,6 +274,7 @@ public final class Keys {
   /** A record's own id. */
   public String id(String example) {
     return key("id", "the name you give it, without spaces, unique within its kind", example)
+        .begins("ID")
         .need(Sorts.ID, "");
   }
 
@@ -664,8 +667,13 @@ public final class Keys {
     return written;
   }
 
+  /** How many questions came out of the order in which they were learnt. */
+  int lookedUp() {
+    return lookedUp;
+  }
+
   /** Reports each key that the form does not have, with the nearest that it has. */
-  void finish() {
+  public void finish() {
     List<Node.Entry> entries = source.entries();
     for (int i = 0; i < slots.length; i++) {
       if (slots[i] < 0) {

@@ -15,7 +15,7 @@ public final class Layout {
   private Layout() {}
 
   /** Learns a form by reading nothing with it. */
-  static Layout of(Function<Keys, ?> form) {
+  public static Layout of(Function<Keys, ?> form) {
     Layout layout = new Layout();
     form.apply(Keys.learning(layout));
     return layout;

@@ -109,7 +109,11 @@ public record Shortage(
         k.key("qty", "how much is missing, with its unit", "4 each").quantity(Unit.EACH),
         k.key("found", "the day you noticed", "2026-03-02").begins("TODAY").happened(),
         k.key("cause", "why it is missing", "damaged").choice(Cause.class, Cause.NOT_PACKED),
-        k.key("options", "the ways out that you see").each(Option::read),
+        k.key(
+                "options",
+                "the ways out that you see",
+                "[{kind: buy, cost: 310 EUR, arrives: 2026-02-20}]")
+            .each(Option::read),
         k.key("decided", "which way out was chosen").maybeGroup(Decision::read),
         k.key("line", "the budget line its cost falls on, where no spend and no task tells", "hull")
             .maybeRef(Kind.BUDGET),

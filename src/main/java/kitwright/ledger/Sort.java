@@ -51,6 +51,21 @@ public abstract class Sort<T> {
     return List.of();
   }
 
+  /** Whether YAML may take a text of it for a number. */
+  public boolean mayLookLikeNumber() {
+    return pattern.isEmpty() || bare().isPresent();
+  }
+
+  /** Whether none of it lies below nothing. */
+  public boolean isNeverNegative() {
+    return false;
+  }
+
+  /** Whether it is a whole number. */
+  public boolean isWhole() {
+    return false;
+  }
+
   /** What a bare number is so many of, where one may stand. */
   public Optional<Unit> bare() {
     return Optional.empty();

@@ -89,6 +89,11 @@ final class Sorts {
     }
 
     @Override
+    public boolean mayLookLikeNumber() {
+      return true;
+    }
+
+    @Override
     public String read(String text, Keys keys) throws Misread {
       if (text.isBlank() || text.length() > 120) {
         throw new Misread("an id has 1 to 120 characters", "write a short name without spaces");
@@ -160,6 +165,11 @@ final class Sorts {
     }
 
     @Override
+    public boolean isNeverNegative() {
+      return true;
+    }
+
+    @Override
     public Price read(String text, Keys keys) throws Misread {
       return Price.parse(text, keys.currency());
     }
@@ -192,6 +202,16 @@ final class Sorts {
     }
 
     @Override
+    public boolean isNeverNegative() {
+      return true;
+    }
+
+    @Override
+    public boolean isWhole() {
+      return true;
+    }
+
+    @Override
     public Integer read(String text, Keys keys) throws Misread {
       if (!text.matches("\\d{1,6}")) {
         throw new Misread("“" + text + "” is not a whole number", "write digits only, such as 4");
@@ -211,6 +231,11 @@ final class Sorts {
     }
 
     @Override
+    public boolean isNeverNegative() {
+      return true;
+    }
+
+    @Override
     public BigDecimal read(String text, Keys keys) throws Misread {
       return Quantity.parse(text, Unit.ONE, Dimension.RATIO)
           .amount()
@@ -226,6 +251,11 @@ final class Sorts {
   private static final class Ratio extends Sort<BigDecimal> {
     Ratio() {
       super("ratio", "^\\s*" + NUMBER + "\\s*%?\\s*$");
+    }
+
+    @Override
+    public boolean isNeverNegative() {
+      return true;
     }
 
     @Override
@@ -288,6 +318,11 @@ final class Sorts {
     }
 
     @Override
+    public boolean mayLookLikeNumber() {
+      return true;
+    }
+
+    @Override
     public String read(String text, Keys keys) throws Misread {
       String digest = text.strip().toLowerCase(Locale.ROOT);
       if (!digest.matches("[0-9a-f]{64}")) {
@@ -322,6 +357,11 @@ final class Sorts {
       String figure = "\\+?[0-9][0-9./eE+ \\-]*|\\+?\\.[0-9]+([eE][+-]?[0-9]+)?";
       String one = "(" + figure + ")\\s*(" + symbols + ")?";
       return "^\\s*" + one + "(\\s*" + one + ")?\\s*$";
+    }
+
+    @Override
+    public boolean isNeverNegative() {
+      return true;
     }
 
     @Override

@@ -99,7 +99,9 @@ public record Spend(
     Optional<String> to =
         k.key("to", "who got it, or gave it back", "ironmonger").ofPeople().maybeText();
     State state =
-        k.key("state", "which way the money went", "paid").choice(State.class, State.PAID);
+        k.key("state", "which way the money went", "paid")
+            .begins("paid")
+            .choice(State.class, State.PAID);
     Optional<LocalDate> expected =
         k.key("expected", "the day an ordered thing shall come", "2026-03-20")
             .notBefore("on")

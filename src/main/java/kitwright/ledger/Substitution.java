@@ -128,6 +128,11 @@ public record Substitution(
       }
 
       @Override
+      public boolean mayLookLikeNumber() {
+        return true;
+      }
+
+      @Override
       public String read(String text, Keys keys) throws Misread {
         String digits = text.strip().toLowerCase(Locale.ROOT);
         if (!digits.matches("[0-9a-f]{12,64}")) {
