@@ -1,12 +1,15 @@
 package kitwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kitwright.edit.NewFile;
 import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
+import kitwright.edit.Starter;
 import kitwright.ledger.Kind;
 import kitwright.value.Misread;
 import picocli.CommandLine.Mixin;
@@ -49,9 +52,10 @@ final class NewCommand implements Command {
       session.out().print(file.text());
       return CLEAN;
     }
+    Path root = opened.folder().root();
+    NewFile told = Files.exists(root.resolve(Starter.SCHEMA)) ? file.forEditors() : file;
     try {
-      NewFiles.Outcome outcome =
-          NewFiles.write(opened.folder().root(), Map.of(file.path(), file.text()));
+      NewFiles.Outcome outcome = NewFiles.write(root, Map.of(told.path(), told.text()));
       if (outcome.written().isEmpty()) {
         throw new Refusal(
             "“" + file.path() + "” is there already, and stays as it is.",

@@ -18,7 +18,24 @@ public final class Starter {
 
   private static final Pattern DATE = Pattern.compile("\\b20\\d\\d-\\d\\d-\\d\\d\\b");
 
+  /** Where a ledger’s schema lies; a folder with a full stop is none of the ledger’s records. */
+  public static final String SCHEMA = ".schema/ledger.json";
+
   private Starter() {}
+
+  /**
+   * A file that tells editors, in the line that YAML language servers read, by what schema to
+   * complete it and underline what is misspelt.
+   *
+   * @param path from the ledger’s folder
+   */
+  static String withSchema(String path, String text) {
+    if (!path.endsWith(".yaml")) {
+      return text;
+    }
+    String up = "../".repeat((int) path.chars().filter(c -> c == '/').count());
+    return "# yaml-language-server: $schema=" + up + SCHEMA + "\n" + text;
+  }
 
   /**
    * The files of a new ledger, by path.
@@ -41,6 +58,7 @@ public final class Starter {
                 kind.key() + "/example.yaml", moved(Example.text(kind.key() + ".yaml"), today));
       }
     }
+    files.replaceAll(Starter::withSchema);
     files.put("evidence/example-count.txt", Example.text("evidence-count.txt"));
     files.put("evidence/example-letter.txt", Example.text("evidence-letter.txt"));
     return files;
@@ -50,6 +68,7 @@ public final class Starter {
   public static Map<String, String> frame() {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("README.md", Example.text("README.md"));
+    files.put(SCHEMA, KeySchema.text());
     files.put(".gitattributes", Example.text("gitattributes"));
     files.put(".ci-example/README.md", Example.text("ci-README.md"));
     files.put(".ci-example/check.sh", Example.text("ci-check.sh"));

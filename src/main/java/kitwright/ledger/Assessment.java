@@ -159,13 +159,18 @@ public record Assessment(
           k.key("area", "the area of a foil", "0.35 m2")
               .between("0 m2", "100 m2")
               .maybeMeasure(Unit.ONE, Dimension.AREA),
-          k.key("lift", "the lift coefficient of a foil: its force is ½ · density · speed² · area · lift", "1.1").maybeNumber(),
+          k.key(
+                  "lift",
+                  "the lift coefficient of a foil: its force is ½ · density · speed² · area · lift",
+                  "1.1")
+              .maybeNumber(),
           k.key("density", "the density of the water", "1025 kg/m3")
               .between("900 kg/m3", "1100 kg/m3")
               .maybeMeasure(Unit.ONE, Dimension.DENSITY),
           k.key(
                   "self-weight",
-                  "whether each section's own weight, its mass times 9.80665 m/s², is added as if it lay level",
+                  "whether each section's own weight, its mass times 9.80665 m/s², is added as if"
+                      + " it lay level",
                   "yes")
               .flag(),
           k.key("factor", "the safety factor on the load", "3")

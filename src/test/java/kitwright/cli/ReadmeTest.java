@@ -59,7 +59,7 @@ class ReadmeTest {
   @Test
   void everyRecordShownIsReadWithoutAFault() throws IOException {
     List<MatchResult> samples = pages().stream().flatMap(page -> blocks(page, YAML)).toList();
-    assertThat(samples).hasSizeGreaterThan(15);
+    assertThat(samples).isNotEmpty();
     for (MatchResult sample : samples) {
       Findings faults = new Findings();
       Sample.read(sample.group(1), faults);

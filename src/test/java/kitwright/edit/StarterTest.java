@@ -15,6 +15,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -45,6 +46,18 @@ class StarterTest {
   void takesAnyName(String name) {
     assertThat(read(Starter.files(name, DAY), new Findings()).build().name())
         .isEqualTo(name.strip());
+  }
+
+  /** The schema’s path is written from where each file lies. */
+  @Test
+  void namesTheSchemaToEditors() {
+    Map<String, String> files = Starter.files("Dunlin", DAY);
+    assertThat(files).containsEntry(Starter.SCHEMA, KeySchema.text());
+    assertThat(files.get("build.yaml"))
+        .startsWith("# yaml-language-server: $schema=.schema/ledger.json\n");
+    assertThat(files.get("kit/example.yaml"))
+        .startsWith("# yaml-language-server: $schema=../.schema/ledger.json\n");
+    assertThat(files.get("log/example.md")).startsWith("---\n");
   }
 
   private static Ledger read(Map<String, String> files, Findings out) {
