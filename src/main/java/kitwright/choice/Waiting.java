@@ -15,6 +15,8 @@ import kitwright.ledger.Substitution;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
+import kitwright.openmatter.Needed;
+import kitwright.openmatter.OpenMatter;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Wanted;
@@ -27,6 +29,7 @@ import kitwright.value.Ref;
  */
 final class Waiting {
   private final Plan plan;
+  private final Needed needed;
   private final Standing standing;
   private final Map<String, LocalDate> others;
   private final List<String> lacking;
@@ -34,6 +37,7 @@ final class Waiting {
 
   Waiting(Facts now, Standing standing) {
     plan = Plan.on(now);
+    needed = Needed.on(now);
     this.standing = standing;
     List<Wanted> ofItem = LookAhead.on(now).ofItem(standing.shortage().item());
     others = others(now, ofItem);
@@ -140,15 +144,7 @@ final class Waiting {
 
   /** The last day on which the thing may come without moving the launch; empty if none waits. */
   Optional<LocalDate> neededBy() {
-    return lacking.stream().map(this::latest).min(Comparator.naturalOrder());
-  }
-
-  /** When a task must start, or go on where it is under way, so that the launch does not move. */
-  private LocalDate latest(String task) {
-    Planned planned = free.of(task);
-    return plan.isBegun(task)
-        ? plan.calendar().plusWorkingDays(plan.workableOn(task), planned.total().wholeDays())
-        : planned.latestStart().toLocalDate();
+    return needed.of(lacking).map(OpenMatter.Stop::neededBy);
   }
 
   /** The end of the build if the thing were here today. */
@@ -158,6 +154,6 @@ final class Waiting {
 
   /** The last day on which a held task can start without moving the launch. */
   Optional<LocalDate> latestStart(Ref task) {
-    return plan.isOpen(task.id()) ? Optional.of(latest(task.id())) : Optional.empty();
+    return needed.of(List.of(task.id())).map(OpenMatter.Stop::neededBy);
   }
 }

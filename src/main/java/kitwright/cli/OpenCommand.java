@@ -34,7 +34,8 @@ final class OpenCommand implements Command {
   @Option(
       names = "--within",
       paramLabel = "WEEKS",
-      description = "Only what stops work within so many weeks.")
+      description =
+          "Only what one must act on within so many weeks: to order, to ask, or to have at hand.")
   private int within = -1;
 
   @Override
@@ -42,7 +43,7 @@ final class OpenCommand implements Command {
     Opened opened = Opened.of(options, session);
     Facts now = Facts.of(opened.ledger(session), opened.today());
     OpenMatters open = OpenMatters.on(now);
-    List<OpenMatter> matters = within < 0 ? open.all() : open.stoppingBy(last(opened.today()));
+    List<OpenMatter> matters = within < 0 ? open.all() : open.actingBy(last(opened.today()));
     session
         .out()
         .print(

@@ -24,8 +24,8 @@ final class OpenText {
             + ": "
             + Pages.count(matters.size(), "open matter", "open matters")
             + (pressing == 0 ? "" : ", " + pressing + " to settle within a week"));
-    matters.stream().filter(m -> m.stop().isPresent()).forEach(m -> matter(m, today, page));
-    List<OpenMatter> idle = matters.stream().filter(m -> m.stop().isEmpty()).toList();
+    matters.stream().filter(OpenMatter::isDated).forEach(m -> matter(m, today, page));
+    List<OpenMatter> idle = matters.stream().filter(m -> !m.isDated()).toList();
     if (!idle.isEmpty()) {
       page.heading("No work waits for these, as far as the tasks say:");
       idle.forEach(m -> matter(m, today, page));
@@ -47,7 +47,7 @@ final class OpenText {
     Optional<OpenMatter.Stop> stop = matter.stop();
     String id = matter.record().replaceFirst("^.* ", "");
     page.hanging(
-        stop.isEmpty() ? "" : last(matter, today),
+        matter.isDated() ? last(matter, today) : "",
         INDENT,
         capital(matter.sort().word()) + ": " + matter.what() + " (" + id + ")");
     stop.ifPresent(

@@ -177,6 +177,17 @@ public final class Plan {
     return calendar().plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
   }
 
+  /**
+   * The last day on which an open task must start, or go on where it is under way, so that the end
+   * does not move.
+   */
+  public LocalDate latestOn(String id) {
+    Planned planned = schedule.of(id);
+    return isBegun(id)
+        ? calendar().plusWorkingDays(workableOn(id), planned.total().wholeDays())
+        : planned.latestStart().toLocalDate();
+  }
+
   /** Whether work on it is still ahead. */
   public boolean isOpen(String id) {
     return network().activity(id).filter(each -> !each.isDone()).isPresent();

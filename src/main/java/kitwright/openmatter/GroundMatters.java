@@ -16,11 +16,11 @@ import kitwright.weather.Window;
 /** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
 final class GroundMatters {
   private final Facts now;
-  private final Stops stops;
+  private final Needed needed;
 
-  GroundMatters(Facts now, Stops stops) {
+  GroundMatters(Facts now, Needed needed) {
     this.now = now;
-    this.stops = stops;
+    this.needed = needed;
   }
 
   Stream<OpenMatter> tools() {
@@ -40,7 +40,7 @@ final class GroundMatters {
         OpenMatter.Sort.TOOL,
         loan.loan().named(),
         loan.loan().tool() + ": due " + due + (late ? ", overdue" : "") + until,
-        stops.of(need.beyondDue(Plan.on(now))),
+        needed.of(need.beyondDue(Plan.on(now))),
         late && need.tasks().isEmpty() ? "you" : lender,
         need.tasks().isEmpty()
             ? "give it back"
@@ -69,7 +69,7 @@ final class GroundMatters {
             ? "no weather for it before " + window.first()
             : "no weather for it in the forecast; the best window lacks "
                 + Days.told(window.lacking()),
-        stops.of(List.of(bound.task().id())),
+        needed.of(List.of(bound.task().id())),
         "the weather",
         window.fits()
             ? "keep " + window.first() + " to " + window.last() + " free for it"

@@ -84,6 +84,11 @@ public record OpenMatter(
         .orElse(LocalDate.MAX);
   }
 
+  /** Whether there is a last day to act at all. */
+  public boolean isDated() {
+    return actBy.isPresent() || stop.isPresent();
+  }
+
   /** The day by which it has to be settled so that the launch does not move. */
   public Optional<LocalDate> neededBy() {
     return stop.map(Stop::neededBy);

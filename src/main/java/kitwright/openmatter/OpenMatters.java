@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
-import kitwright.network.Plan;
 
 /**
  * Every open matter, most pressing first.
@@ -32,17 +31,18 @@ public record OpenMatters(List<OpenMatter> all) {
   }
 
   private static OpenMatters of(Facts now) {
-    Stops stops = new Stops(Plan.on(now));
-    WaitingMatters waiting = new WaitingMatters(now, stops);
-    GroundMatters ground = new GroundMatters(now, stops);
+    Needed needed = Needed.on(now);
+    WaitingMatters waiting = new WaitingMatters(now, needed);
+    GroundMatters ground = new GroundMatters(now, needed);
     return new OpenMatters(
         Stream.of(
-                new SignatureMatters(now, stops).all().stream(),
-                new ShortageMatters(now, stops).all().stream(),
+                new SignatureMatters(now, needed).all().stream(),
+                new ShortageMatters(now, needed).all().stream(),
                 waiting.claims(),
                 waiting.deliveries(),
                 waiting.orders(),
                 waiting.counts(),
+                waiting.unopened(),
                 ground.tools(),
                 ground.weather())
             .flatMap(matters -> matters)
@@ -50,22 +50,13 @@ public record OpenMatters(List<OpenMatter> all) {
             .toList());
   }
 
-  /** What will stop a task, most pressing first. */
-  public List<OpenMatter> stopping(String task) {
-    return all.stream()
-        .filter(matter -> matter.stop().filter(stop -> stop.task().equals(task)).isPresent())
-        .toList();
-  }
-
   /** The matter of a record, as {@code shortage short-2026-01-22-stave-s}. */
   public Optional<OpenMatter> of(String record) {
     return all.stream().filter(matter -> matter.record().equals(record)).findFirst();
   }
 
-  /** Those that stop work on a day or before, if nothing is done. */
-  public List<OpenMatter> stoppingBy(LocalDate day) {
-    return all.stream()
-        .filter(matter -> matter.stop().filter(stop -> !stop.from().isAfter(day)).isPresent())
-        .toList();
+  /** Those in which one must act on a day or before, most pressing first. */
+  public List<OpenMatter> actingBy(LocalDate day) {
+    return all.stream().filter(matter -> !matter.lastDay().isAfter(day)).toList();
   }
 }

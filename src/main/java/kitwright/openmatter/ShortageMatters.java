@@ -3,6 +3,7 @@ package kitwright.openmatter;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,36 +11,85 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitwright.kit.Count;
 import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.network.PlannedOrder;
+import kitwright.shortage.Balance;
+import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.LookAhead;
+import kitwright.shortage.Notice;
 import kitwright.shortage.Standing;
+import kitwright.shortage.Standings;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /** What is short, recorded or not. */
 final class ShortageMatters {
   private final Facts now;
-  private final Stops stops;
+  private final Needed needed;
 
-  ShortageMatters(Facts now, Stops stops) {
+  ShortageMatters(Facts now, Needed needed) {
     this.now = now;
-    this.stops = stops;
+    this.needed = needed;
   }
 
   List<OpenMatter> all() {
     List<OpenMatter> all = new ArrayList<>();
     Set<String> recorded = new HashSet<>();
-    for (Standing standing : kitwright.shortage.Standings.on(now).open()) {
+    for (Standing standing : Standings.on(now).open()) {
       List<Wanted> wanted = LookAhead.on(now).ofItem(standing.shortage().item());
       wanted.forEach(each -> recorded.add(each.thing().key()));
       all.add(shortage(standing, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
+    for (Balance balance : CountedShortUnrecorded.all(now)) {
+      List<Wanted> wanted = LookAhead.on(now).ofItem(ref(balance));
+      wanted.forEach(each -> recorded.add(each.thing().key()));
+      all.add(unrecorded(balance, wanted.stream().filter(ShortageMatters::waits).toList()));
+    }
     lacking(recorded).forEach((thing, wanted) -> all.add(lack(thing, wanted)));
     return all;
+  }
+
+  private static Ref ref(Balance balance) {
+    KitItem item = balance.position().item();
+    return new Ref(item.id(), item.at().record());
+  }
+
+  private OpenMatter unrecorded(Balance balance, List<Wanted> waiting) {
+    KitItem item = balance.position().item();
+    Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
+    Optional<PlannedOrder> order = orderOf(waiting);
+    Optional<LocalDate> last = lastDayToOrder(stop, order);
+    return new OpenMatter(
+        OpenMatter.Sort.SHORTAGE,
+        item.named(),
+        Thing.told(balance.unrecorded(), item.what()) + ": counted short, not recorded",
+        stop,
+        "you",
+        "record it as a shortage and claim it"
+            + last.map(day -> "; if you buy it, " + order(day, order.orElseThrow())).orElse(""),
+        earlier(last, notice(balance)),
+        Optional.empty());
+  }
+
+  private Optional<LocalDate> notice(Balance balance) {
+    return balance.position().counts().stream()
+        .map(Count::delivery)
+        .flatMap(delivery -> WaitingMatters.notice(delivery, now.ledger()).stream())
+        .max(Comparator.naturalOrder());
+  }
+
+  private Optional<PlannedOrder> orderOf(List<Wanted> waiting) {
+    return waiting.stream()
+        .filter(wanted -> !wanted.missing().isNone())
+        .findFirst()
+        .flatMap(wanted -> LookAhead.on(now).orderOf(wanted.thing()));
   }
 
   private static boolean waits(Wanted wanted) {
@@ -48,12 +98,8 @@ final class ShortageMatters {
 
   private OpenMatter shortage(Standing standing, List<Wanted> waiting) {
     Shortage shortage = standing.shortage();
-    Optional<PlannedOrder> order =
-        waiting.stream()
-            .filter(wanted -> !wanted.missing().isNone())
-            .findFirst()
-            .flatMap(wanted -> LookAhead.on(now).orderOf(wanted.thing()));
-    Optional<OpenMatter.Stop> stop = stops.of(waiting.stream().map(Wanted::task).toList());
+    Optional<PlannedOrder> order = orderOf(waiting);
+    Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
     return new OpenMatter(
         OpenMatter.Sort.SHORTAGE,
         shortage.named(),
@@ -61,8 +107,19 @@ final class ShortageMatters {
         stop,
         waitsFor(standing),
         next(standing),
-        isSubstituted(standing) ? Optional.empty() : lastDayToOrder(stop, order),
+        earlier(
+            isSubstituted(standing) ? Optional.empty() : lastDayToOrder(stop, order),
+            standing.state() == Standing.State.FOUND ? notice(shortage) : Optional.empty()),
         standing.promisedFor());
+  }
+
+  /** The last day to tell the supplier, as far as its record says. */
+  private Optional<LocalDate> notice(Shortage shortage) {
+    return Notice.of(shortage, Standings.on(now), now.ledger()).map(Notice::last);
+  }
+
+  static Optional<LocalDate> earlier(Optional<LocalDate> one, Optional<LocalDate> other) {
+    return Stream.concat(one.stream(), other.stream()).min(Comparator.naturalOrder());
   }
 
   /** The last day to order so that the work can start when it must. */
@@ -189,7 +246,7 @@ final class ShortageMatters {
     Quantity missing =
         wanted.stream().map(Wanted::missing).reduce(Quantity.none(thing.unit()), Quantity::plus);
     Optional<PlannedOrder> order = LookAhead.on(now).orderOf(thing);
-    Optional<OpenMatter.Stop> stop = stops.of(wanted.stream().map(Wanted::task).toList());
+    Optional<OpenMatter.Stop> stop = needed.of(wanted.stream().map(Wanted::task).toList());
     Optional<LocalDate> last = lastDayToOrder(stop, order);
     return new OpenMatter(
         OpenMatter.Sort.LACK,

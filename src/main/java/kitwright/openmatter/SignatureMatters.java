@@ -20,11 +20,11 @@ final class SignatureMatters {
           Lack.LIMIT_UNEXPLAINED);
 
   private final Facts now;
-  private final Stops stops;
+  private final Needed needed;
 
-  SignatureMatters(Facts now, Stops stops) {
+  SignatureMatters(Facts now, Needed needed) {
     this.now = now;
-    this.stops = stops;
+    this.needed = needed;
   }
 
   List<OpenMatter> all() {
@@ -42,7 +42,7 @@ final class SignatureMatters {
         assess ? OpenMatter.Sort.ASSESSMENT : OpenMatter.Sort.SIGN_OFF,
         substitution.named(),
         standing.because() + (begun ? "; and the held work has begun" : ""),
-        stops.of(stopped(substitution)),
+        needed.of(stopped(substitution)),
         assess ? "you" : standing.whoMaySign(),
         next(standing, assess),
         begun ? Optional.of(now.day()) : Optional.empty(),

@@ -15,10 +15,13 @@ import kitwright.claim.Standing;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
 import kitwright.network.Plan;
+import kitwright.network.WorkTime;
 import kitwright.shortage.LookAhead;
+import kitwright.shortage.Notice;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
@@ -28,11 +31,11 @@ import kitwright.value.Ref;
 /** What somebody owes an answer or goods for, and what nobody has counted. */
 final class WaitingMatters {
   private final Facts now;
-  private final Stops stops;
+  private final Needed needed;
 
-  WaitingMatters(Facts now, Stops stops) {
+  WaitingMatters(Facts now, Needed needed) {
     this.now = now;
-    this.stops = stops;
+    this.needed = needed;
   }
 
   Stream<OpenMatter> claims() {
@@ -55,11 +58,28 @@ final class WaitingMatters {
         OpenMatter.Sort.CLAIM,
         claim.named(),
         state(standing),
-        stops.of(tasks),
+        needed.of(tasks),
         standing.isDraft() ? "you" : standing.against().map(Party::name).orElse("the supplier"),
         next(standing),
-        Optional.empty(),
+        actBy(standing),
         standing.promisedFor());
+  }
+
+  /** A draft is to be sent while the notice runs; an answer is to be pressed for when it is due. */
+  private Optional<LocalDate> actBy(Standing standing) {
+    return switch (standing.state()) {
+      case DRAFT ->
+          standing.claim().shortages().stream()
+              .flatMap(ref -> now.ledger().shortage(ref).stream())
+              .flatMap(
+                  shortage ->
+                      Notice.of(shortage, kitwright.shortage.Standings.on(now), now.ledger())
+                          .stream())
+              .map(Notice::last)
+              .min(LocalDate::compareTo);
+      case SENT, ACKNOWLEDGED -> standing.claim().replyBy();
+      case ANSWERED, DISPUTED, SETTLED -> Optional.empty();
+    };
   }
 
   private static String state(Standing standing) {
@@ -116,13 +136,45 @@ final class WaitingMatters {
         "on its way"
             + delivery.note().map(note -> " with note " + note).orElse("")
             + (expected.isEmpty() ? ", nobody says for when" : ""),
-        stops.of(leaning(delivery.named())),
+        needed.of(leaning(delivery.named())),
         party(delivery.from()),
         late || expected.isEmpty()
             ? "ask where it is"
             : "be there on " + expected.get() + ", and count it the same day",
         Optional.empty(),
         expected);
+  }
+
+  /** Deliveries that came and were not counted: what is missing in them nobody knows. */
+  Stream<OpenMatter> unopened() {
+    return now.ledger().deliveries().stream()
+        .filter(each -> each.received().filter(day -> !day.isAfter(now.day())).isPresent())
+        .filter(each -> each.counted().isEmpty())
+        .map(this::unopened);
+  }
+
+  private OpenMatter unopened(Delivery delivery) {
+    return new OpenMatter(
+        OpenMatter.Sort.COUNT,
+        delivery.named(),
+        "came on " + delivery.received().orElseThrow() + ", not counted",
+        needed.of(leaning(delivery.named())),
+        "you",
+        "count it, and record what is missing while the notice runs",
+        notice(delivery, now.ledger()),
+        Optional.empty());
+  }
+
+  /** The last day to tell the sender of what is missing in a delivery, as far as anybody knows. */
+  static Optional<LocalDate> notice(Delivery delivery, Ledger ledger) {
+    return delivery
+        .received()
+        .flatMap(
+            came ->
+                ledger
+                    .party(delivery.from())
+                    .flatMap(Party::notice)
+                    .map(time -> came.plusDays(WorkTime.calendarDays(time))));
   }
 
   private List<String> leaning(String record) {
@@ -159,7 +211,7 @@ final class WaitingMatters {
         OpenMatter.Sort.ORDER,
         spend.named(),
         spend.what() + ": ordered, not here",
-        stops.of(tasks),
+        needed.of(tasks),
         spend.to().map(now.ledger()::nameOf).orElse("the seller"),
         spend.expected().map(this::nextOfOrder).orElse("ask when it comes, and write “expected:”"),
         Optional.empty(),
@@ -180,13 +232,13 @@ final class WaitingMatters {
   }
 
   private OpenMatter count(Thing thing, Collection<Wanted> wanted) {
-    Quantity needed =
+    Quantity asked =
         wanted.stream().map(Wanted::uncounted).reduce(Quantity.none(thing.unit()), Quantity::plus);
     return new OpenMatter(
         OpenMatter.Sort.COUNT,
         thing.record(),
-        thing.so(needed) + ": nobody has counted it",
-        stops.of(wanted.stream().map(Wanted::task).toList()),
+        thing.so(asked) + ": nobody has counted it",
+        needed.of(wanted.stream().map(Wanted::task).toList()),
         "you",
         "count it",
         Optional.empty(),

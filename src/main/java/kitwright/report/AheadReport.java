@@ -32,8 +32,8 @@ final class AheadReport implements Report {
   @Override
   public List<Sheet> sheets(Facts now) {
     List<OpenMatter> matters = OpenMatters.on(now).all();
-    List<OpenMatter> stopping = matters.stream().filter(m -> m.stop().isPresent()).toList();
-    List<OpenMatter> idle = matters.stream().filter(m -> m.stop().isEmpty()).toList();
+    List<OpenMatter> stopping = matters.stream().filter(OpenMatter::isDated).toList();
+    List<OpenMatter> idle = matters.stream().filter(m -> !m.isDated()).toList();
     List<Planned> tasks =
         Plan.on(now).ahead().stream()
             .filter(p -> !Plan.on(now).workableOn(p.id()).isAfter(Plan.on(now).horizon()))
@@ -90,16 +90,20 @@ final class AheadReport implements Report {
   }
 
   private static Row stopping(OpenMatter matter) {
-    OpenMatter.Stop stop = matter.stop().orElseThrow();
+    Optional<OpenMatter.Stop> stop = matter.stop();
     return Row.row(
         Inline.text(matter.lastDay().toString()),
         named(matter),
-        Inline.text(stop.what()),
-        Inline.text(stop.from().toString()),
-        Inline.text(stop.neededBy().toString()),
-        Inline.text(Say.days(stop.floatDays())),
+        told(stop.map(OpenMatter.Stop::what)),
+        told(stop.map(OpenMatter.Stop::from)),
+        told(stop.map(OpenMatter.Stop::neededBy)),
+        told(stop.map(at -> Say.days(at.floatDays()))),
         Inline.text(matter.waitsFor()),
         Inline.text(matter.next()));
+  }
+
+  private static Inline told(Optional<?> value) {
+    return Inline.text(value.map(Object::toString).orElse(Cells.NONE));
   }
 
   private static Inline named(OpenMatter matter) {

@@ -30,7 +30,7 @@ final class Waits {
                 Column.left("What waits"),
                 Column.left("For whom"),
                 Column.left("For what"),
-                Column.left("Needed by"),
+                Column.left("Act by"),
                 Column.right("Float, days")),
             all.stream().limit(MOST).map(matter -> row(matter, names)).toList()));
     if (all.size() > MOST) {
@@ -49,7 +49,7 @@ final class Waits {
         stop.map(OpenMatter.Stop::what).orElse(Cells.NONE),
         matter.waitsFor().equals("you") ? names.builder() : matter.waitsFor(),
         matter.sort().word() + ": " + matter.what(),
-        matter.neededBy().map(Object::toString).orElse(Cells.NONE),
+        matter.isDated() ? matter.lastDay().toString() : Cells.NONE,
         stop.map(at -> Long.toString(at.floatDays())).orElse(Cells.NONE));
   }
 }

@@ -19,14 +19,15 @@ public final class CountedShortUnrecorded implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Balance balance : Standings.on(day).balances()) {
-      if (balance.position().isCounted()) {
-        Quantity unrecorded = balance.unrecorded();
-        if (!Tiny.is(unrecorded, balance.position().promised())) {
-          out.add(finding(balance, unrecorded));
-        }
-      }
-    }
+    all(day).forEach(balance -> out.add(finding(balance, balance.unrecorded())));
+  }
+
+  /** What was counted short beyond the shortages that are recorded. */
+  public static List<Balance> all(Facts day) {
+    return Standings.on(day).balances().stream()
+        .filter(balance -> balance.position().isCounted())
+        .filter(balance -> !Tiny.is(balance.unrecorded(), balance.position().promised()))
+        .toList();
   }
 
   private Finding finding(Balance balance, Quantity unrecorded) {
