@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.network.Plan;
@@ -17,6 +18,7 @@ import kitwright.network.Planned;
 import kitwright.network.Schedule;
 import kitwright.openmatter.Needed;
 import kitwright.openmatter.OpenMatter;
+import kitwright.shortage.Arrival;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Wanted;
@@ -30,6 +32,7 @@ import kitwright.value.Ref;
 final class Waiting {
   private final Plan plan;
   private final Needed needed;
+  private final Ledger ledger;
   private final Standing standing;
   private final Map<String, LocalDate> others;
   private final List<String> lacking;
@@ -38,6 +41,7 @@ final class Waiting {
   Waiting(Facts now, Standing standing) {
     plan = Plan.on(now);
     needed = Needed.on(now);
+    ledger = now.ledger();
     this.standing = standing;
     List<Wanted> ofItem = LookAhead.on(now).ofItem(standing.shortage().item());
     others = others(now, ofItem);
@@ -70,7 +74,7 @@ final class Waiting {
 
   /** When a way out lets the work go on. */
   Timing timing(Shortage.Option option, Optional<Substitution> substitution, long ownMinutes) {
-    Optional<LocalDate> arrives = arrives(option, substitution);
+    Optional<LocalDate> arrives = arrives(option);
     List<String> tasks = tasks(substitution);
     if (arrives.isEmpty()) {
       return new Timing(arrives, Optional.empty(), Optional.empty());
@@ -83,18 +87,15 @@ final class Waiting {
     return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
   }
 
-  /** Said on the option, promised by the supplier, or at hand today. */
-  private Optional<LocalDate> arrives(Shortage.Option option, Optional<Substitution> substitution) {
-    Optional<LocalDate> said =
-        option
-            .arrives()
-            .or(
-                () ->
-                    option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty());
-    boolean atHand =
-        substitution.isPresent()
-            && substitution.get().use().stream().allMatch(take -> take.spend().isEmpty());
-    return said.or(() -> atHand ? Optional.of(plan.today()) : Optional.empty())
+  /** As the shortage stands where the way is chosen or waits for what is sent; else as it says. */
+  private Optional<LocalDate> arrives(Shortage.Option option) {
+    boolean isChosen = standing.chosen().filter(option::equals).isPresent();
+    Optional<LocalDate> stands =
+        isChosen
+            ? standing.expected()
+            : option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty();
+    return stands
+        .or(() -> Arrival.of(option, ledger, plan.today()))
         .map(day -> later(day, plan.today()));
   }
 

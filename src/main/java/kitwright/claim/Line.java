@@ -2,7 +2,6 @@ package kitwright.claim;
 
 import java.util.Optional;
 import kitwright.shortage.Balance;
-import kitwright.shortage.Cover;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
@@ -16,7 +15,7 @@ import kitwright.value.Quantity;
 public record Line(Standing shortage, Optional<Balance> balance) {
   /** What the supplier owes: the shortage, less what was delivered since. */
   public Quantity owed() {
-    return shortage.shortage().qty().less(shortage.covered(Cover.How.DELIVERED));
+    return shortage.shortage().qty().less(shortage.sent());
   }
 
   /** What that is worth at the kit's price, in the price's currency. */

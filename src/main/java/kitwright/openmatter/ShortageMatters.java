@@ -1,22 +1,25 @@
 package kitwright.openmatter;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.kit.Count;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
 import kitwright.network.PlannedOrder;
 import kitwright.shortage.Balance;
 import kitwright.shortage.CountedShortUnrecorded;
@@ -41,18 +44,25 @@ final class ShortageMatters {
 
   List<OpenMatter> all() {
     List<OpenMatter> all = new ArrayList<>();
-    Set<String> recorded = new HashSet<>();
+    Map<String, Quantity> recorded = new HashMap<>();
     for (Standing standing : Standings.on(now).open()) {
       List<Wanted> wanted = LookAhead.on(now).ofItem(standing.shortage().item());
-      wanted.forEach(each -> recorded.add(each.thing().key()));
+      wanted.stream()
+          .map(Wanted::thing)
+          .findFirst()
+          .ifPresent(thing -> recorded.merge(thing.key(), of(standing, thing), Quantity::plus));
       all.add(shortage(standing, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
     for (Balance balance : CountedShortUnrecorded.all(now)) {
       List<Wanted> wanted = LookAhead.on(now).ofItem(ref(balance));
-      wanted.forEach(each -> recorded.add(each.thing().key()));
+      wanted.stream()
+          .map(Wanted::thing)
+          .findFirst()
+          .ifPresent(
+              thing -> recorded.merge(thing.key(), in(thing, balance.unrecorded()), Quantity::plus));
       all.add(unrecorded(balance, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
-    lacking(recorded).forEach((thing, wanted) -> all.add(lack(thing, wanted)));
+    lacking(recorded).forEach((thing, wanted) -> lack(thing, wanted, recorded).ifPresent(all::add));
     return all;
   }
 
@@ -65,7 +75,7 @@ final class ShortageMatters {
     KitItem item = balance.position().item();
     Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
     Optional<PlannedOrder> order = orderOf(waiting);
-    Optional<LocalDate> last = lastDayToOrder(stop, order);
+    Optional<LocalDate> last = lastDayToOrder(stop, waiting).filter(day -> order.isPresent());
     return new OpenMatter(
         OpenMatter.Sort.SHORTAGE,
         item.named(),
@@ -92,23 +102,35 @@ final class ShortageMatters {
         .flatMap(wanted -> LookAhead.on(now).orderOf(wanted.thing()));
   }
 
+  /** What nobody sends of a shortage, in the unit in which the thing is netted. */
+  private static Quantity of(Standing standing, Thing thing) {
+    return in(thing, standing.unsupplied());
+  }
+
+  private static Quantity in(Thing thing, Quantity qty) {
+    Quantity none = Quantity.none(thing.unit());
+    return qty.convertsTo(none) ? none.plus(qty) : none;
+  }
+
   private static boolean waits(Wanted wanted) {
     return !wanted.missing().isNone() || !wanted.toCome().isEmpty();
   }
 
   private OpenMatter shortage(Standing standing, List<Wanted> waiting) {
     Shortage shortage = standing.shortage();
-    Optional<PlannedOrder> order = orderOf(waiting);
     Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
     return new OpenMatter(
         OpenMatter.Sort.SHORTAGE,
         shortage.named(),
-        Thing.told(standing.open(), name(standing)) + ": " + cause(shortage.cause()),
+        Thing.told(standing.open(), name(standing))
+            + ": "
+            + cause(shortage.cause())
+            + underWay(standing),
         stop,
         waitsFor(standing),
         next(standing),
         earlier(
-            isSubstituted(standing) ? Optional.empty() : lastDayToOrder(stop, order),
+            isSettledByOthers(standing) ? Optional.empty() : lastDayToOrder(stop, waiting),
             standing.state() == Standing.State.FOUND ? notice(shortage) : Optional.empty()),
         standing.promisedFor());
   }
@@ -122,29 +144,33 @@ final class ShortageMatters {
     return Stream.concat(one.stream(), other.stream()).min(Comparator.naturalOrder());
   }
 
-  /** The last day to order so that the work can start when it must. */
-  private static Optional<LocalDate> lastDayToOrder(
-      Optional<OpenMatter.Stop> stop, Optional<PlannedOrder> order) {
-    return order.flatMap(
-        planned ->
-            stop.map(
-                at ->
-                    at.neededBy()
-                        .minusDays(ChronoUnit.DAYS.between(planned.orderBy(), planned.needed()))));
+  /** What part of it comes, where not all of it does. */
+  private static String underWay(Standing standing) {
+    return standing.unsupplied().isNone()
+        ? ""
+        : standing.coming().stream()
+            .map(
+                part ->
+                    "; "
+                        + Thing.told(part.qty())
+                        + part.on().map(day -> " comes " + day).orElse(" comes on no day named"))
+            .collect(Collectors.joining());
   }
 
-  private static boolean isSubstituted(Standing standing) {
-    return standing
-        .shortage()
-        .decided()
-        .filter(
-            decided ->
-                standing.shortage().options().stream()
-                    .anyMatch(
-                        option ->
-                            option.name().equals(decided.option())
-                                && option.way() == Shortage.Way.SUBSTITUTE))
-        .isPresent();
+  /** Whether others have said when all of it comes, or something else takes its place. */
+  private static boolean isSettledByOthers(Standing standing) {
+    return standing.promisedFor().isPresent()
+        || standing.chosen().filter(way -> way.way() == Shortage.Way.SUBSTITUTE).isPresent();
+  }
+
+  /** The last day to order so that the work can start when it must. */
+  private Optional<LocalDate> lastDayToOrder(Optional<OpenMatter.Stop> stop, List<Wanted> waiting) {
+    Optional<Integer> lead =
+        waiting.stream()
+            .map(Wanted::thing)
+            .findFirst()
+            .flatMap(thing -> LookAhead.on(now).leadDays(thing));
+    return lead.flatMap(days -> stop.map(at -> at.neededBy().minusDays(days)));
   }
 
   private static String name(Standing standing) {
@@ -162,6 +188,9 @@ final class ShortageMatters {
   }
 
   private String waitsFor(Standing standing) {
+    if (chosen(standing).isPresent()) {
+      return "you";
+    }
     return switch (standing.state()) {
       case FOUND -> "you";
       case ANSWERED -> "you";
@@ -170,12 +199,29 @@ final class ShortageMatters {
     };
   }
 
+  /** Who has promised it; else whom it is claimed from. */
   private String supplier(Standing standing) {
-    return standing.claims().stream()
-        .flatMap(claim -> now.ledger().party(claim.against()).stream())
-        .map(Party::name)
+    Ledger ledger = now.ledger();
+    return standing.coming().stream()
+        .flatMap(part -> sender(part.by()).stream())
         .findFirst()
+        .or(
+            () ->
+                standing.claims().stream()
+                    .flatMap(claim -> ledger.party(claim.against()).stream())
+                    .map(Party::name)
+                    .findFirst())
         .orElse("the seller");
+  }
+
+  private Optional<String> sender(Entry entry) {
+    if (entry instanceof Delivery delivery) {
+      return Optional.of(now.ledger().nameOf(delivery.from().id()));
+    }
+    if (entry instanceof Claim claim) {
+      return now.ledger().party(claim.against()).map(Party::name);
+    }
+    return entry instanceof Spend spend ? spend.to().map(now.ledger()::nameOf) : Optional.empty();
   }
 
   private String next(Standing standing) {
@@ -193,10 +239,17 @@ final class ShortageMatters {
       case FOUND ->
           standing.claims().isEmpty() ? "claim it from the supplier" : "send the drafted claim";
       case CLAIMED -> "press for an answer to " + claims(standing);
-      case ANSWERED -> "settle what was answered to " + claims(standing);
+      case ANSWERED ->
+          standing.claims().stream().allMatch(this::isClosed)
+              ? "get it another way: the claim brings no goods"
+              : "settle what was answered to " + claims(standing);
       case PROMISED -> "see that it comes on " + standing.promisedFor().orElseThrow();
       case COVERED -> "nothing";
     };
+  }
+
+  private boolean isClosed(Claim claim) {
+    return claim.settled().filter(end -> !end.on().isAfter(now.day())).isPresent();
   }
 
   private static String claims(Standing standing) {
@@ -205,15 +258,7 @@ final class ShortageMatters {
 
   /** What the decision asks, where it asks something now. */
   private Optional<String> chosen(Standing standing) {
-    Optional<Shortage.Option> option =
-        standing
-            .shortage()
-            .decided()
-            .flatMap(
-                decided ->
-                    standing.shortage().options().stream()
-                        .filter(each -> each.name().equals(decided.option()))
-                        .findFirst());
+    Optional<Shortage.Option> option = standing.chosen();
     if (option.isEmpty()) {
       return Optional.empty();
     }
@@ -222,7 +267,10 @@ final class ShortageMatters {
       case BUY ->
           standing.promisedFor().isPresent()
               ? Optional.empty()
-              : Optional.of("buy it, as decided, and record the order");
+              : Optional.of(
+                  "buy it, as decided, and record the order or the payment with “replaces: "
+                      + standing.shortage().id()
+                      + "”");
       case SUBSTITUTE ->
           standing.substitutions().stream()
               .filter(each -> !each.isWithdrawn() && !each.isApproved())
@@ -231,23 +279,31 @@ final class ShortageMatters {
     };
   }
 
-  /** What is missing without a record, by thing. */
-  private Map<Thing, List<Wanted>> lacking(Set<String> recorded) {
+  /** What is missing beyond what is recorded as short, by thing. */
+  private Map<Thing, List<Wanted>> lacking(Map<String, Quantity> recorded) {
     Map<Thing, List<Wanted>> all = new LinkedHashMap<>();
     LookAhead.on(now).all().stream()
         .filter(wanted -> !wanted.missing().isNone())
-        .filter(wanted -> !recorded.contains(wanted.thing().key()))
         .forEach(
             wanted -> all.computeIfAbsent(wanted.thing(), any -> new ArrayList<>()).add(wanted));
     return all;
   }
 
-  private OpenMatter lack(Thing thing, List<Wanted> wanted) {
+  private Optional<OpenMatter> lack(
+      Thing thing, List<Wanted> wanted, Map<String, Quantity> recorded) {
+    Quantity none = Quantity.none(thing.unit());
     Quantity missing =
-        wanted.stream().map(Wanted::missing).reduce(Quantity.none(thing.unit()), Quantity::plus);
+        wanted.stream()
+            .map(Wanted::missing)
+            .reduce(none, Quantity::plus)
+            .less(recorded.getOrDefault(thing.key(), none));
+    return missing.isNone() ? Optional.empty() : Optional.of(lack(thing, missing, wanted));
+  }
+
+  private OpenMatter lack(Thing thing, Quantity missing, List<Wanted> wanted) {
     Optional<PlannedOrder> order = LookAhead.on(now).orderOf(thing);
     Optional<OpenMatter.Stop> stop = needed.of(wanted.stream().map(Wanted::task).toList());
-    Optional<LocalDate> last = lastDayToOrder(stop, order);
+    Optional<LocalDate> last = lastDayToOrder(stop, wanted).filter(day -> order.isPresent());
     return new OpenMatter(
         OpenMatter.Sort.LACK,
         thing.record(),

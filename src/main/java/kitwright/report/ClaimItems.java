@@ -12,7 +12,6 @@ import kitwright.document.Row;
 import kitwright.kit.Position;
 import kitwright.ledger.KitItem;
 import kitwright.shortage.Balance;
-import kitwright.shortage.Cover;
 import kitwright.value.Quantity;
 
 /** The table of what is missing in a claim: a line an item. */
@@ -47,7 +46,7 @@ final class ClaimItems {
   }
 
   private static Quantity delivered(Line line) {
-    return line.shortage().covered(Cover.How.DELIVERED);
+    return line.shortage().sent();
   }
 
   private static Row row(Line line, Amounts values, boolean some) {

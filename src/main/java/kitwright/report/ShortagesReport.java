@@ -210,7 +210,7 @@ final class ShortagesReport implements Report {
       case DELIVERED -> "delivered";
       case SUBSTITUTED -> "substituted";
       case BOUGHT -> "bought";
-      case CREDITED -> "credited";
+      case DONE_WITHOUT -> "done without";
     };
   }
 }

@@ -3,6 +3,8 @@ package kitwright.shortage;
 import java.util.List;
 import java.util.function.Function;
 import kitwright.kit.Position;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Spend;
 import kitwright.value.Quantity;
 
 /**
@@ -12,10 +14,19 @@ import kitwright.value.Quantity;
  * @param shortages of this item, in the order found
  * @param hidden good pieces that turned out useless after the count, or were used up: recorded
  *     shortages that no count can show
+ * @param spare bought beyond every shortage, and here
+ * @param spareToCome ordered beyond every shortage
  */
-public record Balance(Position position, List<Standing> shortages, Quantity hidden) {
+public record Balance(
+    Position position,
+    List<Standing> shortages,
+    Quantity hidden,
+    List<Cover> spare,
+    List<Coming> spareToCome) {
   public Balance {
     shortages = List.copyOf(shortages);
+    spare = List.copyOf(spare);
+    spareToCome = List.copyOf(spareToCome);
   }
 
   /** What has to be had in all: the promise, and what has to be had once more. */
@@ -35,14 +46,29 @@ public record Balance(Position position, List<Standing> shortages, Quantity hidd
 
   /** Counted good later, in answer to a shortage. */
   public Quantity delivered() {
-    return covered(Cover.How.DELIVERED);
+    return sum(Standing::arrived);
   }
 
-  /** Covered otherwise than by a count: substituted, bought or credited. */
+  /** Covered otherwise than by a count: substituted, bought without a delivery, done without. */
   public Quantity covered() {
-    return covered(Cover.How.SUBSTITUTED)
-        .plus(covered(Cover.How.BOUGHT))
-        .plus(covered(Cover.How.CREDITED));
+    return sum(
+        standing ->
+            standing.covers().stream()
+                .filter(cover -> !(cover.by() instanceof Delivery))
+                .map(Cover::qty)
+                .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus));
+  }
+
+  /** Bought and here without a delivery that was counted, beyond every shortage too. */
+  public Quantity bought() {
+    Quantity dealt =
+        sum(
+            standing ->
+                standing.covers().stream()
+                    .filter(cover -> cover.by() instanceof Spend)
+                    .map(Cover::qty)
+                    .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus));
+    return spare.stream().map(Cover::qty).reduce(dealt, Quantity::plus);
   }
 
   /** Covered in one way. */

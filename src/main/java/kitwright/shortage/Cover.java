@@ -5,18 +5,22 @@ import kitwright.ledger.Entry;
 import kitwright.value.Quantity;
 
 /**
- * So much of a shortage that nobody waits for any more.
+ * So much of a shortage that nobody waits for any more. Money that came back instead covers
+ * nothing: the thing is still not here.
  *
- * @param by the delivery, substitution, spend or claim that covers it
+ * @param by the delivery, substitution or spend that covers it, or the shortage that is done
+ *     without
  * @param on since when
  */
 public record Cover(How how, Quantity qty, Entry by, LocalDate on) {
-  /** The ways in which a shortage ends, the thing itself first. */
+  /** The ways in which a shortage ends. */
   public enum How {
+    /** Sent by the kit's maker, and counted good. */
     DELIVERED,
     SUBSTITUTED,
+    /** Bought elsewhere: paid and here, or counted good in another firm's delivery. */
     BOUGHT,
-    /** The money came back instead. */
-    CREDITED
+    /** Decided that the work goes on without it. */
+    DONE_WITHOUT
   }
 }

@@ -62,7 +62,7 @@ public final class FinishedWithoutMaterial implements Rule {
 
   /** Counted good, or bought, or something else taken in its place. */
   private static Quantity had(Balance balance, List<Quantity> instead) {
-    Quantity had = balance.position().good().plus(balance.covered(Cover.How.BOUGHT));
+    Quantity had = balance.position().good().plus(balance.bought());
     for (Quantity other : instead) {
       had = other.convertsTo(had) ? had.plus(other) : had;
     }

@@ -19,9 +19,11 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 import kitwright.network.Need;
 import kitwright.network.Netting;
+import kitwright.network.OrderRule;
 import kitwright.network.Plan;
 import kitwright.network.PlannedOrder;
 import kitwright.network.Schedule;
+import kitwright.substitution.Lack;
 import kitwright.value.Ref;
 
 /**
@@ -38,6 +40,7 @@ public final class LookAhead {
   private final Things things;
   private final Ledger ledger;
   private final Netting netting;
+  private final Map<String, OrderRule> rules;
   private final List<Wanted> all;
   private final Map<String, List<Wanted>> byTask;
   private final Map<String, List<Wanted>> byThing;
@@ -50,12 +53,14 @@ public final class LookAhead {
       Ledger ledger,
       Things things,
       Netting netting,
+      Map<String, OrderRule> rules,
       List<Wanted> all,
       Map<String, Thing> byKey) {
     this.plan = plan;
     this.ledger = ledger;
     this.things = things;
     this.netting = netting;
+    this.rules = rules;
     this.all = all;
     this.byTask = all.stream().collect(Collectors.groupingBy(Wanted::task));
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
@@ -87,7 +92,7 @@ public final class LookAhead {
     }
     List<Want> substituted =
         substitutions.all().stream()
-            .filter(kitwright.substitution.Standing::isApproved)
+            .filter(standing -> standing.isApproved() || isDecided(standing, Standings.on(day)))
             .flatMap(standing -> Wants.of(standing.substitution()).stream())
             .toList();
     Things things =
@@ -99,7 +104,20 @@ public final class LookAhead {
     Stores stores =
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
-    return new LookAhead(plan, ledger, things, netting, gathered.wanted(netting), gathered.things);
+    return new LookAhead(
+        plan, ledger, things, netting, stores.rules(), gathered.wanted(netting), gathered.things);
+  }
+
+  /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */
+  private static boolean isDecided(kitwright.substitution.Standing standing, Standings shortages) {
+    String id = standing.substitution().id();
+    boolean fails = standing.lacks(Lack.ASSESSMENT_FAILS);
+    return !standing.isWithdrawn()
+        && !fails
+        && shortages.open().stream()
+            .flatMap(each -> each.chosen().stream())
+            .flatMap(option -> option.substitution().stream())
+            .anyMatch(ref -> ref.id().equals(id));
   }
 
   /** Needs by task and thing. */
@@ -229,6 +247,11 @@ public final class LookAhead {
   /** The first order of a thing. */
   public Optional<PlannedOrder> orderOf(Thing thing) {
     return Optional.ofNullable(firstOrders.get(thing.key()));
+  }
+
+  /** Calendar days from ordering a thing to having it; empty where nobody wrote them down. */
+  public Optional<Integer> leadDays(Thing thing) {
+    return Optional.ofNullable(rules.get(thing.key())).map(OrderRule::leadDays);
   }
 
   /** Whether all that a task needs is counted and at hand. */

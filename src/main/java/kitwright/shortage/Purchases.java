@@ -3,30 +3,36 @@ package kitwright.shortage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
-/** What was bought because of each shortage. */
+/** What was bought of each item of the kit; an order and its payments are one purchase. */
 final class Purchases {
+  private final Ledger ledger;
   private final LocalDate today;
-  private final Map<String, List<Purchase>> byShortage = new HashMap<>();
-  private final Set<String> givenBack = new HashSet<>();
-  private final Set<String> ordersPaid = new HashSet<>();
+  private final Map<String, List<Purchase>> byItem = new HashMap<>();
+  private final Map<String, List<Spend>> payments = new HashMap<>();
+  private final Map<String, List<Spend>> refunds = new HashMap<>();
   private final Map<String, LocalDate> inStock = new HashMap<>();
 
   Purchases(Ledger ledger, LocalDate today) {
+    this.ledger = ledger;
     this.today = today;
     List<Spend> spends =
         ledger.spending().stream().filter(spend -> !spend.on().isAfter(today)).toList();
     for (Spend spend : spends) {
-      spend.refunds().map(Ref::id).ifPresent(givenBack::add);
-      spend.pays().map(Ref::id).ifPresent(ordersPaid::add);
+      spend.refunds().ifPresent(ref -> refunds.computeIfAbsent(ref.id(), list()).add(spend));
+      if (spend.state() == Spend.State.PAID) {
+        spend.pays().ifPresent(ref -> payments.computeIfAbsent(ref.id(), list()).add(spend));
+      }
     }
     ledger.stock().stream()
         .filter(stock -> stock.since().filter(day -> day.isAfter(today)).isEmpty())
@@ -35,35 +41,140 @@ final class Purchases {
                 stock
                     .bought()
                     .ifPresent(ref -> inStock.put(ref.id(), stock.since().orElse(today))));
-    spends.forEach(spend -> take(spend, spend.pays().flatMap(ledger::spend)));
+    spends.stream()
+        .filter(spend -> spend.state() == Spend.State.ORDERED || order(spend).isEmpty())
+        .filter(spend -> spend.state() != Spend.State.REFUNDED)
+        .forEach(this::take);
   }
 
-  /** What was bought because of a shortage and not given back. */
-  List<Purchase> because(String shortage) {
-    return byShortage.getOrDefault(shortage, List.of());
+  private static Function<String, List<Spend>> list() {
+    return any -> new ArrayList<>();
   }
 
-  private void take(Spend spend, Optional<Spend> order) {
-    Optional<Ref> because = spend.because().or(() -> order.flatMap(Spend::because));
-    boolean counts =
-        spend.state() != Spend.State.REFUNDED
-            && !givenBack.contains(spend.id())
-            && !ordersPaid.contains(spend.id());
-    if (because.isPresent() && counts) {
-      byShortage
-          .computeIfAbsent(because.get().id(), id -> new ArrayList<>())
+  private Optional<Spend> order(Spend payment) {
+    return payment.pays().flatMap(ledger::spend);
+  }
+
+  /** What was bought of an item and not given back, by day. */
+  List<Purchase> of(String item) {
+    return byItem.getOrDefault(item, List.of());
+  }
+
+  /** An order with its payments, or a payment without an order. */
+  private void take(Spend root) {
+    Optional<String> because = because(root);
+    Optional<String> item = item(root);
+    Optional<Quantity> whole = item.flatMap(id -> qty(root, because));
+    if (item.isEmpty() || whole.isEmpty()) {
+      return;
+    }
+    Quantity left = whole.get().less(returned(root, whole.get()));
+    List<Spend> paid = payments.getOrDefault(root.id(), List.of());
+    for (Spend payment : paid) {
+      Quantity part = payment.qty().filter(left::convertsTo).orElse(left).min(left);
+      left = left.less(part);
+      Quantity kept = part.less(returned(payment, part));
+      add(payment, Optional.of(root), item.get(), because, kept);
+    }
+    boolean withdrawn = root.withdrawn().filter(day -> !day.isAfter(today)).isPresent();
+    if (!withdrawn) {
+      add(root, Optional.empty(), item.get(), because, left);
+    }
+  }
+
+  private void add(
+      Spend spend, Optional<Spend> order, String item, Optional<String> because, Quantity qty) {
+    if (!qty.isNone()) {
+      byItem
+          .computeIfAbsent(item, any -> new ArrayList<>())
           .add(
               new Purchase(
                   spend,
-                  spend.item().or(() -> order.flatMap(Spend::item)),
-                  spend.qty().or(() -> order.flatMap(Spend::qty)),
-                  expected(spend, order),
+                  item,
+                  qty,
+                  because,
+                  spend.on(),
+                  spend.expected().or(() -> order.flatMap(Spend::expected)),
                   here(spend, order)));
     }
   }
 
-  private static Optional<LocalDate> expected(Spend spend, Optional<Spend> order) {
-    return spend.expected().or(() -> order.flatMap(Spend::expected));
+  /** The shortage that it, or a payment of it, was bought for. */
+  private Optional<String> because(Spend root) {
+    return root.because()
+        .or(
+            () ->
+                payments.getOrDefault(root.id(), List.of()).stream()
+                    .flatMap(payment -> payment.because().stream())
+                    .findFirst())
+        .map(Ref::id);
+  }
+
+  /** The item that was bought; a spend that a shortage caused need not buy the thing itself. */
+  private Optional<String> item(Spend root) {
+    return with(root, Spend::item)
+        .map(Ref::id)
+        .or(
+            () ->
+                with(root, Spend::replaces)
+                    .flatMap(ledger::shortage)
+                    .map(shortage -> shortage.item().id()))
+        .or(() -> boughtAsDecided(root));
+  }
+
+  /** So much, where buying it was decided, is taken to be of the missing thing. */
+  private Optional<String> boughtAsDecided(Spend root) {
+    return with(root, Spend::qty).isEmpty() || with(root, Spend::material).isPresent()
+        ? Optional.empty()
+        : with(root, Spend::because)
+            .flatMap(ledger::shortage)
+            .filter(
+                shortage ->
+                    shortage
+                        .chosenBy(today)
+                        .filter(option -> option.way() == Shortage.Way.BUY)
+                        .isPresent())
+            .map(shortage -> shortage.item().id());
+  }
+
+  /** What the order says, or a payment of it. */
+  private <T> Optional<T> with(Spend root, Function<Spend, Optional<T>> what) {
+    return what.apply(root)
+        .or(
+            () ->
+                payments.getOrDefault(root.id(), List.of()).stream()
+                    .flatMap(payment -> what.apply(payment).stream())
+                    .findFirst());
+  }
+
+  /** As written; else all that its shortage lacked, which it says it was bought for. */
+  private Optional<Quantity> qty(Spend root, Optional<String> because) {
+    Optional<Quantity> ofPayments =
+        payments.getOrDefault(root.id(), List.of()).stream()
+            .flatMap(payment -> payment.qty().stream())
+            .reduce((one, two) -> two.convertsTo(one) ? one.plus(two) : one);
+    return root.qty()
+        .or(() -> ofPayments)
+        .or(
+            () ->
+                because.flatMap(
+                    id -> ledger.<Shortage>find(Kind.SHORTAGES, id).map(Shortage::qty)));
+  }
+
+  /**
+   * What went back for its money: so much as the refund says; all of it where all was paid back.
+   */
+  private Quantity returned(Spend bought, Quantity qty) {
+    Quantity back = Quantity.none(qty.unit());
+    for (Spend refund : refunds.getOrDefault(bought.id(), List.of())) {
+      boolean whole =
+          !refund.amount().currency().equals(bought.amount().currency())
+              || refund.amount().compareAmount(bought.amount()) >= 0;
+      Quantity part =
+          refund.qty().filter(qty::convertsTo).orElse(whole ? qty : Quantity.none(qty.unit()));
+      back = back.plus(part);
+    }
+    return back;
   }
 
   /** Here: in stock, or paid and its day of arrival not to come. */
@@ -74,7 +185,22 @@ final class Purchases {
     if (stocked.isPresent() || spend.state() != Spend.State.PAID) {
       return stocked;
     }
-    LocalDate day = expected(spend, order).filter(spend.on()::isBefore).orElse(spend.on());
+    LocalDate day =
+        spend
+            .expected()
+            .or(() -> order.flatMap(Spend::expected))
+            .filter(spend.on()::isBefore)
+            .orElse(spend.on());
     return day.isAfter(today) ? Optional.empty() : Optional.of(day);
+  }
+
+  /** Whether a purchase was made at this firm, by its id or its name. */
+  boolean isAt(Ref firm, Purchase purchase) {
+    return purchase
+        .spend()
+        .to()
+        .or(() -> order(purchase.spend()).flatMap(Spend::to))
+        .filter(to -> ledger.nameOf(to).equals(ledger.nameOf(firm.id())))
+        .isPresent();
   }
 }

@@ -28,7 +28,7 @@ public final class ShortageUnclaimed implements Rule {
   }
 
   private static boolean isOwed(Standing standing) {
-    return !standing.shortage().qty().less(standing.covered(Cover.How.DELIVERED)).isNone();
+    return !standing.shortage().qty().less(standing.sent()).isNone();
   }
 
   private Finding finding(Standing standing, Facts day) {

@@ -15,9 +15,12 @@ import kitwright.value.Quantity;
  *
  * @param item the item of the kit; empty where the reference dangles
  * @param covers what has come of it so far
+ * @param coming what is on its way, the first to come first; never more than is open
+ * @param arrived what counts brought in answer, whoever sent it and whatever was bought meanwhile
+ * @param sent the part of that which came from whom it is owed by
  * @param claims that name it, drafts among them, as the ledger lists them
  * @param substitutions that answer it, withdrawn ones among them
- * @param promisedFor the earliest day for which the supplier or a seller has promised it
+ * @param chosen the way out that was chosen by that day
  * @param age days since it was found
  */
 public record Standing(
@@ -25,9 +28,12 @@ public record Standing(
     Optional<KitItem> item,
     State state,
     List<Cover> covers,
+    List<Coming> coming,
+    Quantity arrived,
+    Quantity sent,
     List<Claim> claims,
     List<kitwright.substitution.Standing> substitutions,
-    Optional<LocalDate> promisedFor,
+    Optional<Shortage.Option> chosen,
     long age) {
   /** How far a shortage has come, in this order. */
   public enum State {
@@ -37,7 +43,7 @@ public record Standing(
     CLAIMED,
     /** The supplier has answered, but promised no day. */
     ANSWERED,
-    /** Somebody has named a day on which it shall come. */
+    /** Somebody has named a day on which all that is open shall come. */
     PROMISED,
     /** Nothing is open any more. */
     COVERED
@@ -45,6 +51,7 @@ public record Standing(
 
   public Standing {
     covers = List.copyOf(covers);
+    coming = List.copyOf(coming);
     claims = List.copyOf(claims);
     substitutions = List.copyOf(substitutions);
   }
@@ -62,6 +69,26 @@ public record Standing(
   /** What is covered in one way. */
   public Quantity covered(Cover.How how) {
     return sum(cover -> cover.how() == how);
+  }
+
+  /** What neither is here nor comes on a day that anybody has named. */
+  public Quantity unsupplied() {
+    return coming.stream()
+        .filter(each -> each.on().isPresent())
+        .map(Coming::qty)
+        .reduce(open(), Quantity::less);
+  }
+
+  /** The day on which the last of what is open comes; empty where some of it comes on no day. */
+  public Optional<LocalDate> expected() {
+    return isOpen() && unsupplied().isNone()
+        ? coming.stream().flatMap(each -> each.on().stream()).max(LocalDate::compareTo)
+        : Optional.empty();
+  }
+
+  /** The same, by the word of others alone. */
+  public Optional<LocalDate> promisedFor() {
+    return coming.stream().allMatch(Coming::isPromised) ? expected() : Optional.empty();
   }
 
   public boolean isOpen() {

@@ -16,10 +16,10 @@ import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Delivery;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
-import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
@@ -41,7 +41,7 @@ final class Stores {
   private final Late late;
   private final List<Supply> supplies = new ArrayList<>();
   private final Map<String, OrderRule> rules = new HashMap<>();
-  private final Map<String, Standing> openByItem = new LinkedHashMap<>();
+  private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
   private final Set<String> inStock = new HashSet<>();
 
   Stores(
@@ -56,11 +56,18 @@ final class Stores {
     this.things = things;
     this.positions = positions;
     this.late = late;
-    shortages.open().forEach(each -> openByItem.putIfAbsent(each.shortage().item().id(), each));
+    shortages
+        .open()
+        .forEach(
+            each ->
+                openByItem
+                    .computeIfAbsent(each.shortage().item().id(), id -> new ArrayList<>())
+                    .add(each));
     ledger.stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(inStock::add));
     positions.all().forEach(this::add);
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
+    shortages.balances().forEach(this::spare);
     substitutions.all().stream()
         .filter(kitwright.substitution.Standing::isApproved)
         .map(kitwright.substitution.Standing::substitution)
@@ -105,43 +112,63 @@ final class Stores {
 
   private void add(Position position) {
     KitItem item = position.item();
-    Quantity known =
-        position.isCounted()
-            ? position.left()
-            : position.promised().less(position.onItsWay()).less(position.used());
+    Quantity known = position.isCounted() ? position.left() : uncounted(position);
     add(
         "kit item " + item.id(),
         things.of(item, known),
         Optional.empty(),
         Set.of(),
         position.isCounted() ? Supply.Sureness.COUNTED : Supply.Sureness.UNCOUNTED);
-    Quantity ofShortage =
-        Optional.ofNullable(openByItem.get(item.id()))
-            .map(Standing::open)
-            .filter(open -> open.convertsTo(position.promised()))
-            .orElse(Quantity.none(position.promised().unit()));
-    for (Awaited awaited : position.awaited()) {
-      Quantity owed = awaited.qty().min(ofShortage);
-      ofShortage = ofShortage.less(owed);
-      String delivery = awaited.delivery().id();
-      int own = late.of(delivery);
-      awaited(delivery, item, awaited.qty().less(owed), awaited.delivery().expected(), own);
-      awaited(
-          delivery, item, owed, awaited.delivery().expected(), Math.max(own, lateOfShortage(item)));
-    }
+    position.awaited().forEach(awaited -> add(item, awaited));
     lead(item).ifPresent(rule -> things.of(item, item.qty()).ifPresent(t -> rule(t, rule)));
   }
 
-  private void awaited(
-      String delivery, KitItem item, Quantity qty, Optional<LocalDate> expected, int days) {
-    expected.ifPresent(
-        day ->
-            add(
-                "delivery " + delivery,
-                things.of(item, qty),
-                Optional.of(coming(day, days)),
-                Set.of(),
-                Supply.Sureness.EXPECTED));
+  /**
+   * The promise, less what is known to be short, still to come or used; what comes for shortages is
+   * short already.
+   */
+  private Quantity uncounted(Position position) {
+    Quantity known = position.promised().less(position.onItsWay()).less(position.used());
+    for (Standing standing : openByItem.getOrDefault(position.item().id(), List.of())) {
+      Quantity sent =
+          standing.coming().stream()
+              .filter(coming -> coming.how() == Coming.How.SENT)
+              .map(Coming::qty)
+              .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus);
+      Quantity lacking = standing.shortage().qty().less(sent);
+      known = lacking.convertsTo(known) ? known.less(lacking) : known;
+    }
+    return known;
+  }
+
+  /** What a delivery brings for shortages may be late with them; the rest with itself alone. */
+  private void add(KitItem item, Awaited awaited) {
+    Delivery delivery = awaited.delivery();
+    Quantity rest = awaited.qty();
+    for (Standing standing : openByItem.getOrDefault(item.id(), List.of())) {
+      for (Coming coming : standing.coming()) {
+        if (coming.by().equals(delivery) && coming.qty().convertsTo(rest)) {
+          Quantity part = rest.min(coming.qty());
+          rest = rest.less(part);
+          int days = Math.max(late.of(delivery.id()), lateBy(standing));
+          awaited(delivery, item, part, days);
+        }
+      }
+    }
+    awaited(delivery, item, rest, late.of(delivery.id()));
+  }
+
+  private void awaited(Delivery delivery, KitItem item, Quantity qty, int days) {
+    delivery.expected().ifPresent(day -> comes(delivery.named(), item, qty, day, days));
+  }
+
+  private void comes(String id, KitItem item, Quantity qty, LocalDate said, int days) {
+    add(
+        id,
+        things.of(item, qty),
+        Optional.of(coming(said, days)),
+        Set.of(),
+        Supply.Sureness.EXPECTED);
   }
 
   /** A day that has passed without anything coming is tomorrow at the earliest. */
@@ -151,7 +178,10 @@ final class Stores {
   }
 
   private int lateOfShortage(KitItem item) {
-    return Optional.ofNullable(openByItem.get(item.id())).map(this::lateBy).orElse(0);
+    return openByItem.getOrDefault(item.id(), List.of()).stream()
+        .mapToInt(this::lateBy)
+        .max()
+        .orElse(0);
   }
 
   private int lateBy(Standing standing) {
@@ -191,54 +221,65 @@ final class Stores {
         Supply.Sureness.COUNTED);
   }
 
-  /** What covers a shortage other than a count, and what is promised for the open rest. */
+  /** What covers a shortage other than a count, and what is ordered, promised or decided for it. */
   private void add(Standing standing) {
-    Shortage shortage = standing.shortage();
-    if (standing.item().isEmpty()) {
-      return;
-    }
-    KitItem item = standing.item().get();
-    for (Cover cover : standing.covers()) {
-      if (cover.how() == Cover.How.SUBSTITUTED || cover.how() == Cover.How.BOUGHT) {
-        add(
-            cover.by().named(),
-            things.of(item, stillThere(cover)),
-            Optional.empty(),
-            Set.of(),
-            Supply.Sureness.COUNTED);
-      }
-    }
-    Quantity awaited =
-        standing.equals(openByItem.get(item.id()))
-            ? positions
-                .of(new Ref(item.id(), item.at().record()))
-                .map(Position::onItsWay)
-                .orElse(Quantity.none(item.qty().unit()))
-            : Quantity.none(item.qty().unit());
-    if (standing.isOpen() && standing.open().convertsTo(awaited)) {
-      standing
-          .promisedFor()
-          .ifPresent(
-              day ->
-                  add(
-                      "shortage " + shortage.id(),
-                      things.of(item, standing.open().less(awaited)),
-                      Optional.of(coming(day, lateBy(standing))),
-                      Set.of(),
-                      Supply.Sureness.EXPECTED));
+    standing
+        .item()
+        .ifPresent(
+            item -> {
+              standing.covers().forEach(cover -> here(item, cover));
+              standing.coming().forEach(coming -> add(item, coming, lateBy(standing)));
+            });
+  }
+
+  private void here(KitItem item, Cover cover) {
+    boolean isCounted = cover.by() instanceof Delivery;
+    if (!isCounted && cover.how() != Cover.How.DONE_WITHOUT) {
+      add(
+          cover.by().named(),
+          things.of(item, stillThere(item, cover)),
+          Optional.empty(),
+          Set.of(),
+          Supply.Sureness.COUNTED);
     }
   }
 
-  /** What was bought may stand in the stock, and some of it be used: then only the rest serves. */
-  private Quantity stillThere(Cover cover) {
-    return positions.allStock().stream()
-        .filter(
-            each -> each.stock().bought().filter(by -> by.id().equals(cover.by().id())).isPresent())
-        .map(StockPosition::left)
-        .filter(left -> left.convertsTo(cover.qty()))
-        .findFirst()
-        .map(left -> cover.qty().min(left.in(cover.qty().unit())))
-        .orElse(cover.qty());
+  /** A delivery on its way has its supply already. */
+  private void add(KitItem item, Coming coming, int lateWithIt) {
+    if (coming.how() != Coming.How.SENT && coming.on().isPresent()) {
+      boolean ordered = coming.how() == Coming.How.ORDERED;
+      int own = ordered ? late.of(coming.by().id()) : 0;
+      comes(coming.by().named(), item, coming.qty(), coming.on().get(), Math.max(own, lateWithIt));
+    }
+  }
+
+  private void spare(Balance balance) {
+    KitItem item = balance.position().item();
+    balance.spare().forEach(cover -> here(item, cover));
+    balance.spareToCome().forEach(coming -> add(item, coming, 0));
+  }
+
+  /**
+   * What was bought may stand in the stock: then only what nobody has used there, or asks for by
+   * its name, serves as the item; nothing where the stock counts as the same thing already.
+   */
+  private Quantity stillThere(KitItem item, Cover cover) {
+    for (StockPosition each : positions.allStock()) {
+      if (each.stock().bought().filter(by -> by.id().equals(cover.by().id())).isPresent()) {
+        boolean same =
+            things
+                .of(each.stock(), each.left())
+                .map(Things.Amount::thing)
+                .equals(things.of(item, cover.qty()).map(Things.Amount::thing));
+        Quantity free = each.free();
+        return same
+            ? Quantity.none(cover.qty().unit())
+            : free.convertsTo(cover.qty())
+                ? cover.qty().min(free.in(cover.qty().unit()))
+                : cover.qty();
+      }
+    }
+    return cover.qty();
   }
 
   /** A change of the design without a shortage serves the task that it holds, and no other. */
@@ -254,11 +295,12 @@ final class Stores {
     }
   }
 
-  /** An order under way that no shortage caused. */
+  /** An order of material under way that no shortage caused; one of an item is a purchase of it. */
   private void add(Spend spend) {
     boolean coming =
         spend.state() != Spend.State.REFUNDED
             && spend.because().isEmpty()
+            && spend.item().isEmpty()
             && !spend.on().isAfter(today)
             && spend.withdrawn().filter(day -> !day.isAfter(today)).isEmpty()
             && spend.expected().filter(today::isBefore).isPresent()

@@ -85,8 +85,9 @@ class StandingsTest {
     Standing standing =
         shortage(
             claim(
-                "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect: 2026-02-20}, "
-                    + "{on: 2026-02-19, what: promised, expect: 2026-03-10}]"));
+                    "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect:"
+                        + " 2026-02-20}, {on: 2026-02-19, what: promised, expect: 2026-03-10}]")
+                .replace("credit", "replacement"));
     assertThat(standing.state()).isEqualTo(Standing.State.PROMISED);
     assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 3, 10));
   }
@@ -233,14 +234,176 @@ class StandingsTest {
   }
 
   @Test
-  void aSettledClaimCreditsWhatNothingElseCovers() {
-    String credited =
-        claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: %s, amount: 45.60 NZD}");
-    Standing standing = shortage(credited.formatted("credited"));
-    assertThat(standing.state()).isEqualTo(Standing.State.COVERED);
-    assertThat(standing.covered(Cover.How.CREDITED)).hasToString("4 m");
-    assertThat(shortage(credited.formatted("refused")).state()).isEqualTo(Standing.State.ANSWERED);
-    assertThat(shortage(credited.formatted("replaced")).isOpen()).isTrue();
+  void aCreditIsMoneyAndCoversNothing() {
+    Standing standing =
+        shortage(
+            claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: credited, amount: 45.60 NZD}"));
+    assertThat(standing.state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(standing.open()).hasToString("4 m");
+    assertThat(standing.covers()).isEmpty();
+  }
+
+  @Test
+  void whatIsDecidedToBeDoneWithoutIsOver() {
+    String without =
+        FOUND
+            .replace("{kind: wait}", "{kind: do-without}")
+            .replace("option: buy", "option: do-without");
+    assertThat(standings(without, "2026-01-24").all().get(0).isOpen()).isTrue();
+    Standing standing = standings(without, "2026-01-25").all().get(0);
+    assertThat(standing.isOpen()).isFalse();
+    assertThat(standing.covered(Cover.How.DONE_WITHOUT)).hasToString("4 m");
+  }
+
+  /** Six of ten cleats are short; what more says is all that comes. */
+  private static Standing sixShort(String more) {
+    return standings(
+            """
+            kit: [{id: cleat, what: cleat, qty: 10}]
+            shortages: [{id: s, item: cleat, qty: 6, found: 2026-01-24, cause: not-packed}]
+            """
+                + more,
+            "2026-03-02")
+        .all()
+        .get(0);
+  }
+
+  private static final String FOUR_CAME =
+      "deliveries:\n"
+          + "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: cleat, qty:"
+          + " 4}]}\n";
+
+  @Test
+  void oneOnItsWayIsOneOfSix() {
+    Standing sent =
+        sixShort(
+            FOUR_CAME
+                + "  - {id: d2, expected: 2026-04-20, from: kit-maker, packed: [{item: cleat, qty:"
+                + " 1}]}\n");
+    assertThat(sent.unsupplied()).hasToString("5 each");
+    assertThat(sent.promisedFor()).as("not all of it is promised").isEmpty();
+    assertThat(sent.state()).isEqualTo(Standing.State.FOUND);
+    Standing ordered =
+        sixShort(
+            FOUR_CAME
+                + "spending: [{id: o, on: 2026-03-01, line: a, what: cleat, state: ordered, amount:"
+                + " 2 EUR, expected: 2026-04-20, because: s, item: cleat, qty: 1}]\n");
+    assertThat(ordered.unsupplied()).hasToString("5 each");
+  }
+
+  @Test
+  void onlyThePromiseOfTheRestCoversTheRest() {
+    String claim =
+        "claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-01-26, remedy:"
+            + " replacement, events: [%s]}]\n";
+    Standing all =
+        sixShort(
+            FOUR_CAME + claim.formatted("{on: 2026-02-03, what: promised, expect: 2026-04-20}"));
+    assertThat(all.unsupplied().isNone()).isTrue();
+    Standing two =
+        sixShort(
+            FOUR_CAME
+                + claim.formatted(
+                    "{on: 2026-02-03, what: promised, of: s, qty: 2, expect: 2026-04-20}"));
+    assertThat(two.unsupplied()).hasToString("4 each");
+    Standing money =
+        sixShort(
+            FOUR_CAME
+                + claim
+                    .formatted("{on: 2026-02-03, what: promised, expect: 2026-04-20}")
+                    .replace("replacement", "refund"));
+    assertThat(money.unsupplied()).as("money is no goods").hasToString("6 each");
+    for (String how : List.of("refused", "credited", "withdrawn")) {
+      Standing ended =
+          sixShort(
+              FOUR_CAME
+                  + claim
+                      .formatted("{on: 2026-02-03, what: promised, expect: 2026-04-20}")
+                      .replace("}]}]", "}], settled: {on: 2026-02-20, how: " + how + "}}]"));
+      assertThat(ended.unsupplied()).as(how).hasToString("6 each");
+    }
+    Standing replaced =
+        sixShort(
+            FOUR_CAME
+                + claim
+                    .formatted("{on: 2026-02-03, what: promised, expect: 2026-04-20}")
+                    .replace("}]}]", "}], settled: {on: 2026-02-20, how: replaced}}]"));
+    assertThat(replaced.promisedFor()).contains(LocalDate.of(2026, 4, 20));
+  }
+
+  @Test
+  void whatAnotherFirmSentIsBoughtAndNotSentByTheMaker() {
+    Standing standing =
+        sixShort(
+            FOUR_CAME
+                + "  - {id: d2, received: 2026-02-10, from: pell, counted: [{item: cleat, qty:"
+                + " 5}]}\n");
+    assertThat(standing.sent()).hasToString("0 each");
+    assertThat(standing.covered(Cover.How.BOUGHT)).hasToString("5 each");
+    assertThat(standing.open()).hasToString("1 each");
+  }
+
+  @Test
+  void theOrderAndTheSellersCrateAreTheSameGoods() {
+    Standing standing =
+        sixShort(
+            FOUR_CAME
+                + "  - {id: d2, received: 2026-02-10, from: pell, counted: [{item: cleat, qty:"
+                + " 5}]}\n"
+                + "spending: [{id: o, on: 2026-02-01, line: a, what: cleats, state: paid, to: Pell,"
+                + " amount: 12 EUR, replaces: s}]\n");
+    assertThat(standing.covered()).as("six paid, five counted").hasToString("5 each");
+    assertThat(standing.open()).hasToString("1 each");
+  }
+
+  @Test
+  void anOrderPaidInTwoPartsBringsItsGoodsOnce() {
+    Standing standing =
+        sixShort(
+            FOUR_CAME
+                + """
+                spending:
+                  - {id: o, on: 2026-02-01, line: a, what: cleats, state: ordered, amount: 12 EUR, item: cleat, qty: 2, because: s}
+                  - {id: p, on: 2026-02-02, line: a, what: cleats, state: paid, amount: 6 EUR, pays: o}
+                  - {id: q, on: 2026-02-09, line: a, what: cleats, state: paid, amount: 6 EUR, pays: o}
+                """);
+    assertThat(standing.covered(Cover.How.BOUGHT)).hasToString("2 each");
+  }
+
+  @Test
+  void anOrderGivenUpBringsNothing() {
+    assertThat(
+            sixShort(
+                    FOUR_CAME
+                        + "spending: [{id: o, on: 2026-02-01, line: a, what: cleats, state:"
+                        + " ordered, withdrawn: 2026-02-20, expected: 2026-04-01, amount: 12 EUR,"
+                        + " replaces: s}]\n")
+                .unsupplied())
+        .hasToString("6 each");
+  }
+
+  @Test
+  void whatReplacesTheMissingNeedsNoFurtherWord() {
+    Standing standing =
+        sixShort(
+            FOUR_CAME
+                + "spending: [{id: p, on: 2026-02-09, line: a, what: cleats, state: paid, amount:"
+                + " 12 EUR, replaces: s}]\n");
+    assertThat(standing.isOpen()).isFalse();
+    assertThat(standing.coveredOn()).contains(LocalDate.of(2026, 2, 9));
+  }
+
+  @Test
+  void aPriceReductionGivesNoGoodsBackAndAPartOnlyItsPart() {
+    String bought =
+        FOUR_CAME
+            + """
+            spending:
+              - {id: p, on: 2026-02-09, line: a, what: cleats, state: paid, amount: 12 EUR, replaces: s}
+              - {id: r, on: 2026-02-12, line: a, what: back, state: refunded, amount: 4 EUR, refunds: p%s}
+            """;
+    assertThat(sixShort(bought.formatted("")).isOpen()).isFalse();
+    assertThat(sixShort(bought.formatted(", qty: 2")).open()).hasToString("2 each");
   }
 
   @Test

@@ -1,0 +1,223 @@
+package kitwright.shortage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Substitution;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+
+/** Deals out what comes for the shortages of one item, in the order in which it comes. */
+final class Dealing {
+  /**
+   * Something that is here.
+   *
+   * @param first id of the shortage that it is for, if it names one
+   * @param only whether it serves no other
+   */
+  private record Source(
+      Cover.How how, Quantity qty, Entry by, LocalDate on, Optional<String> first, boolean only) {}
+
+  private final LocalDate today;
+  private final List<Rest> rests;
+  private final List<Source> here = new ArrayList<>();
+  private final List<Purchase> ordered = new ArrayList<>();
+  private final List<Arrivals.ToCome> underWay = new ArrayList<>();
+  private final List<Cover> spare = new ArrayList<>();
+  private final List<Coming> spareToCome = new ArrayList<>();
+
+  Dealing(List<Shortage> oldestFirst, LocalDate today) {
+    this.today = today;
+    rests = oldestFirst.stream().map(Rest::new).toList();
+  }
+
+  /** What a count brought; from elsewhere than the kit's maker it was bought. */
+  void arrived(Arrivals.Part part, boolean fromMaker) {
+    here.add(
+        new Source(
+            fromMaker ? Cover.How.DELIVERED : Cover.How.BOUGHT,
+            part.qty(),
+            part.delivery(),
+            part.on(),
+            Optional.of(part.shortage()),
+            false));
+  }
+
+  void substituted(kitwright.substitution.Standing standing) {
+    Substitution substitution = standing.substitution();
+    Optional<String> shortage = substitution.shortage().map(Ref::id).filter(this::isHere);
+    if (standing.isApproved() && shortage.isPresent()) {
+      here.add(
+          new Source(
+              Cover.How.SUBSTITUTED,
+              substitution.insteadOf().qty(),
+              substitution,
+              standing.signedOn().orElse(today),
+              shortage,
+              true));
+    }
+  }
+
+  void bought(Purchase purchase) {
+    if (purchase.here().isPresent()) {
+      here.add(
+          new Source(
+              Cover.How.BOUGHT,
+              purchase.qty(),
+              purchase.spend(),
+              purchase.here().get(),
+              purchase.because(),
+              false));
+    } else {
+      ordered.add(purchase);
+    }
+  }
+
+  void sent(Arrivals.ToCome part) {
+    underWay.add(part);
+  }
+
+  private boolean isHere(String shortage) {
+    return rests.stream().anyMatch(rest -> rest.shortage().id().equals(shortage));
+  }
+
+  /** Deals out what is here, by day. */
+  void deal() {
+    here.stream().sorted(Comparator.comparing(Source::on)).forEach(this::deal);
+    for (Rest rest : rests) {
+      if (isDoneWithout(rest.shortage())) {
+        rest.take(
+            Cover.How.DONE_WITHOUT,
+            rest.left(),
+            rest.shortage(),
+            rest.shortage().decided().orElseThrow().on());
+      }
+    }
+  }
+
+  private boolean isDoneWithout(Shortage shortage) {
+    return shortage
+        .chosenBy(today)
+        .filter(option -> option.way() == Shortage.Way.DO_WITHOUT)
+        .isPresent();
+  }
+
+  private void deal(Source source) {
+    Quantity left = source.qty();
+    for (Rest rest : inOrder(source.first(), source.only())) {
+      // What was bought before a shortage was found, and not because of it, was bought for else.
+      boolean unasked = source.first().isEmpty() && source.on().isBefore(rest.shortage().found());
+      if (!unasked) {
+        left = left.less(rest.take(source.how(), left, source.by(), source.on()));
+      }
+    }
+    boolean isGoods = source.by() instanceof kitwright.ledger.Spend;
+    if (isGoods && !left.isNone()) {
+      spare.add(new Cover(source.how(), left, source.by(), source.on()));
+    }
+  }
+
+  /** The shortage that is named first, then the others, oldest first. */
+  private List<Rest> inOrder(Optional<String> first, boolean only) {
+    List<Rest> order = new ArrayList<>();
+    rests.stream()
+        .filter(rest -> first.filter(rest.shortage().id()::equals).isPresent())
+        .forEach(order::add);
+    if (!only) {
+      rests.stream().filter(rest -> !order.contains(rest)).forEach(order::add);
+    }
+    return order;
+  }
+
+  /** Deals out what is on its way, the first to come first; what has no day comes last. */
+  void expect() {
+    record Due(LocalDate on, Runnable deal) {}
+    List<Due> due = new ArrayList<>();
+    underWay.forEach(part -> due.add(new Due(day(part.delivery().expected()), () -> expect(part))));
+    ordered.forEach(each -> due.add(new Due(day(each.expected()), () -> expect(each))));
+    due.stream().sorted(Comparator.comparing(Due::on)).forEach(each -> each.deal().run());
+  }
+
+  private static LocalDate day(Optional<LocalDate> said) {
+    return said.orElse(LocalDate.MAX);
+  }
+
+  private void expect(Arrivals.ToCome part) {
+    Quantity left = part.qty();
+    for (Rest rest : rests) {
+      left =
+          left.less(
+              rest.expect(Coming.How.SENT, left, part.delivery(), part.delivery().expected()));
+    }
+  }
+
+  private void expect(Purchase purchase) {
+    Quantity left = purchase.qty();
+    for (Rest rest : inOrder(purchase.because(), false)) {
+      left =
+          left.less(rest.expect(Coming.How.ORDERED, left, purchase.spend(), purchase.expected()));
+    }
+    if (!left.isNone()) {
+      spareToCome.add(new Coming(Coming.How.ORDERED, left, purchase.spend(), purchase.expected()));
+    }
+  }
+
+  /** A promise is of what is still owed: what is counted or under way since is a part of it. */
+  void promised(Shortage shortage, Promised.Goods goods, Arrivals sent) {
+    for (Rest rest : rests) {
+      if (rest.shortage().equals(shortage)) {
+        Quantity since = sent.of(shortage, goods.said()).plus(rest.comingBy(Coming.How.SENT));
+        Quantity most =
+            goods.qty().filter(since::convertsTo).map(qty -> qty.less(since)).orElseGet(rest::left);
+        rest.expect(Coming.How.PROMISED, most, goods.claim(), Optional.of(goods.on()));
+      }
+    }
+  }
+
+  /** What is decided and neither ordered nor promised comes on the day that the way out says. */
+  void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
+    for (Rest rest : rests) {
+      rest.shortage()
+          .chosenBy(today)
+          .filter(option -> Arrival.mayServe(option, substitutions))
+          .ifPresent(
+              option ->
+                  Arrival.of(option, ledger, today)
+                      .filter(day -> !day.isBefore(today))
+                      .ifPresent(day -> decide(rest, option, day, ledger)));
+    }
+  }
+
+  private static void decide(Rest rest, Shortage.Option option, LocalDate day, Ledger ledger) {
+    Quantity most =
+        option
+            .substitution()
+            .flatMap(ledger::substitution)
+            .map(substitution -> substitution.insteadOf().qty())
+            .map(qty -> qty.convertsTo(rest.left()) ? qty : rest.left())
+            .orElse(rest.left());
+    boolean isUsed = rest.covers().stream().anyMatch(cover -> cover.how() == Cover.How.SUBSTITUTED);
+    if (option.substitution().isEmpty() || !isUsed) {
+      rest.expect(Coming.How.DECIDED, most, rest.shortage(), Optional.of(day));
+    }
+  }
+
+  List<Rest> rests() {
+    return rests;
+  }
+
+  /** What was bought beyond every shortage, and is here. */
+  List<Cover> spare() {
+    return spare;
+  }
+
+  /** What is ordered beyond every shortage. */
+  List<Coming> spareToCome() {
+    return spareToCome;
+  }
+}
