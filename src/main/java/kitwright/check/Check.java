@@ -30,6 +30,7 @@ import kitwright.money.BudgetLineUnknown;
 import kitwright.money.BuildOverBudget;
 import kitwright.money.ForecastOverBudget;
 import kitwright.money.LineOverBudget;
+import kitwright.money.OrderNearlyPaid;
 import kitwright.money.PaidBeyondOrder;
 import kitwright.money.PaidInFuture;
 import kitwright.money.RateImpossible;
@@ -168,6 +169,7 @@ public final class Check {
           new PaidInFuture(),
           new SpendContradictory(),
           new PaidBeyondOrder(),
+          new OrderNearlyPaid(),
           new RefundUnlinked(),
           new RefundOfUnpaid(),
           new RefundBeyondPayment(),

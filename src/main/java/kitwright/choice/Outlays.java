@@ -30,7 +30,7 @@ final class Outlays {
     zero = Money.zero(exchange.home());
     spent =
         account.spends().stream()
-            .filter(each -> each.because().filter(this::isThis).isPresent())
+            .filter(each -> each.answers().filter(this::isThis).isPresent())
             .map(Valued::signed)
             .reduce(zero, Money::plus)
             .max(zero);

@@ -35,6 +35,7 @@ final class Waiting {
   private final Ledger ledger;
   private final Standing standing;
   private final Map<String, LocalDate> others;
+  private final Map<String, Long> otherWork;
   private final List<String> lacking;
   private final Schedule free;
 
@@ -52,7 +53,8 @@ final class Waiting {
             .filter(plan::isOpen)
             .distinct()
             .toList();
-    free = plan.scheduled(plan.network().heldUntil(others));
+    otherWork = LookAhead.on(now).ownWorkWithout(standing.shortage().id());
+    free = plan.scheduled(plan.network().heldUntil(others).longerBy(otherWork));
   }
 
   /** The days until which open tasks wait for other things. */
@@ -81,8 +83,8 @@ final class Waiting {
     }
     Map<String, LocalDate> held = new HashMap<>(others);
     tasks.forEach(task -> held.merge(task, arrives.get(), Waiting::later));
-    Map<String, Long> longer = new HashMap<>();
-    first(tasks).ifPresent(task -> longer.put(task, ownMinutes));
+    Map<String, Long> longer = new HashMap<>(otherWork);
+    first(tasks).ifPresent(task -> longer.merge(task, ownMinutes, Long::sum));
     Schedule with = plan.scheduled(plan.network().heldUntil(held).longerBy(longer));
     return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
   }
@@ -92,11 +94,20 @@ final class Waiting {
     boolean isChosen = standing.chosen().filter(option::equals).isPresent();
     Optional<LocalDate> stands =
         isChosen
-            ? standing.expected()
-            : option.way() == Shortage.Way.WAIT ? standing.promisedFor() : Optional.empty();
+            ? standing.expected().flatMap(day -> last())
+            : option.way() == Shortage.Way.WAIT
+                ? standing.promisedFor().flatMap(day -> last())
+                : Optional.empty();
     return stands
         .or(() -> Arrival.of(option, ledger, plan.today()))
         .map(day -> later(day, plan.today()));
+  }
+
+  /** The day from which the last of it may be counted on. */
+  private Optional<LocalDate> last() {
+    return standing.coming().stream()
+        .flatMap(part -> part.from(plan.today()).stream())
+        .max(LocalDate::compareTo);
   }
 
   private List<String> tasks(Optional<Substitution> substitution) {

@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.util.List;
+import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Option;
     name = "budget",
     description = {
       "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
-          + " lines end over; what work has earned;",
+          + " lines end over;",
       "and between which sums the build will likely end. What claims ask is never counted before it"
           + " has come."
     })
@@ -36,6 +37,11 @@ final class BudgetCommand implements Command {
       description = "As matters stood on the evening of that day; the same as --today.")
   private String asOf = "";
 
+  @Option(
+      names = "--earned",
+      description = "Money against work done as well: earned value, each figure with its formula.")
+  private boolean earned;
+
   @Override
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
@@ -50,16 +56,21 @@ final class BudgetCommand implements Command {
     }
     Facts now = Facts.of(ledger, day);
     Account account = Account.on(now);
-    Baseline baseline = Baseline.of(Plan.on(now), ledger.build().started(), day);
     BudgetText text = new BudgetText(now, session.screen().width());
     if (!line.isEmpty()) {
       session.out().print(text.line(line));
       return CLEAN;
     }
     CostRange range = CostRange.of(ledger, account);
-    session.out().print(text.whole(EarnedBook.of(ledger, account, baseline::share), range));
+    Optional<EarnedBook> book = earned ? Optional.of(book(now, account)) : Optional.empty();
+    session.out().print(text.whole(book, range));
     picture.draw(() -> BudgetPicture.of(ledger, account, range), session);
     return CLEAN;
+  }
+
+  private static EarnedBook book(Facts now, Account account) {
+    Baseline baseline = Baseline.of(Plan.on(now), now.ledger().build().started(), now.day());
+    return EarnedBook.of(now.ledger(), account, baseline::share);
   }
 
   /** The shares of builds within which the end is told. */

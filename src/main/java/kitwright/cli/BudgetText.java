@@ -34,7 +34,7 @@ final class BudgetText {
     this.width = width;
   }
 
-  String whole(EarnedBook earned, CostRange range) {
+  String whole(Optional<EarnedBook> earned, CostRange range) {
     StringBuilder out = new StringBuilder();
     String currency = ledger.build().currency().getCurrencyCode();
     out.append(ledger.build().name())
@@ -70,7 +70,7 @@ final class BudgetText {
     out.append('\n').append(why());
     out.append(saved());
     out.append(range(range));
-    out.append(earned(earned));
+    earned.ifPresent(book -> out.append(earned(book)));
     return out.toString();
   }
 
@@ -169,7 +169,7 @@ final class BudgetText {
 
   private String saved() {
     StringBuilder out = new StringBuilder();
-    Saving.byStock(ledger, account).stream()
+    Saving.byStock(now).stream()
         .filter(saving -> saving.amount().signum() > 0)
         .forEach(
             saving ->

@@ -64,13 +64,18 @@ public record Standing(
             ? Optional.empty()
             : loan.due().map(day -> ChronoUnit.DAYS.between(today, day));
     long kept = Math.max(0, ChronoUnit.DAYS.between(loan.on(), returned.orElse(today)) + 1);
+    long agreed =
+        loan.due()
+            .map(due -> Math.max(0, ChronoUnit.DAYS.between(loan.on(), due) + 1))
+            .map(most -> Math.min(most, kept))
+            .orElse(kept);
     return new Standing(
         loan,
         ledger.party(loan.from()),
         state(returned, left),
         kept,
         left,
-        saved(loan, kept, ledger.build().week()));
+        saved(loan, agreed, ledger.build().week()));
   }
 
   private static State state(Optional<LocalDate> returned, Optional<Long> left) {
@@ -81,7 +86,8 @@ public record Standing(
   }
 
   /**
-   * A rate without a unit is for a day; weeks count in sevenths, hours as hours of a working day.
+   * For the days for which it was lent: what is kept longer saves nothing. A rate without a unit is
+   * for a day; weeks count in sevenths, hours as hours of a working day.
    */
   private static Optional<Money> saved(Loan loan, long kept, Build.Week week) {
     Quantity days = new Quantity(BigDecimal.valueOf(kept), Unit.DAY);

@@ -122,20 +122,16 @@ final class Books {
     if (withdrawn || paid.stream().anyMatch(Spend::inFull)) {
       return nothing;
     }
-    return order.amount().minus(sum(paid, order.amount().currency())).max(nothing);
+    return order.amount().minus(sum(paid, order)).max(nothing);
   }
 
-  /** Payments in one currency; those without a rate are left out, and told of elsewhere. */
-  private Money sum(List<Spend> paid, Currency currency) {
+  /**
+   * Payments in the currency of an order; those without a rate are left out, and told elsewhere.
+   */
+  private Money sum(List<Spend> paid, Spend order) {
     return paid.stream()
-        .flatMap(payment -> in(currency, payment, payment.amount()).stream())
-        .reduce(Money.zero(currency), Money::plus);
-  }
-
-  private Optional<Money> in(Currency currency, Spend spend, Money amount) {
-    return currency.equals(exchange.home())
-        ? exchange.home(amount, spend.on(), spend.rate()).money()
-        : exchange.convert(amount, currency, spend.on()).money();
+        .flatMap(payment -> exchange.inOrder(payment, order, asOf).stream())
+        .reduce(Money.zero(order.amount().currency()), Money::plus);
   }
 
   /** The purchase that a refund belongs to: an order, or a payment that names none. */
@@ -174,10 +170,9 @@ final class Books {
   }
 
   private void refund(Spend spend, Spend purchase) {
-    Currency currency = purchase.amount().currency();
     Money left =
-        unrefunded.computeIfAbsent(purchase.id(), id -> sum(paymentsOf(purchase), currency));
-    Optional<Money> asked = in(currency, spend, spend.amount());
+        unrefunded.computeIfAbsent(purchase.id(), id -> sum(paymentsOf(purchase), purchase));
+    Optional<Money> asked = exchange.inOrder(spend, purchase, asOf);
     if (asked.isEmpty()) {
       unvalued.add(spend);
       return;
@@ -187,7 +182,11 @@ final class Books {
     unrefunded.put(purchase.id(), left.minus(granted));
     String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();
     value(spend, spend.amount())
-        .map(all -> granted.equals(asked.get()) ? all : cut(all, home(granted, spend)))
+        .map(
+            all ->
+                granted.equals(asked.get())
+                    ? all
+                    : cut(all, Share.of(all.counted(), granted, asked.get())))
         .map(all -> onLine(all, line))
         .ifPresent(this::take);
   }
@@ -198,10 +197,6 @@ final class Books {
         : payments.getOrDefault(purchase.id(), List.of());
   }
 
-  private Money home(Money granted, Spend refund) {
-    return in(exchange.home(), refund, granted).orElse(zero);
-  }
-
   private void take(Valued refund) {
     if (refund.counted().signum() > 0) {
       count(refund);
@@ -210,7 +205,14 @@ final class Books {
 
   private static Valued onLine(Valued all, String line) {
     return new Valued(
-        all.spend(), all.origin(), line, all.counted(), all.planned(), all.tax(), all.duty());
+        all.spend(),
+        all.origin(),
+        all.answers(),
+        line,
+        all.counted(),
+        all.planned(),
+        all.tax(),
+        all.duty());
   }
 
   /** The same with less of it counted. */
@@ -219,6 +221,7 @@ final class Books {
     return new Valued(
         all.spend(),
         all.origin(),
+        all.answers(),
         all.line(),
         most,
         Share.of(all.planned(), most, all.counted()),
@@ -243,15 +246,29 @@ final class Books {
             .computeIfAbsent(part.currency(), exchange::planned)
             .map(quote -> quote.of(part))
             .orElse(counted.get());
+    Optional<Spend> origin = spend.pays().or(spend::refunds).flatMap(ledger::spend);
     return Optional.of(
         new Valued(
             spend,
-            spend.pays().or(spend::refunds).flatMap(ledger::spend),
+            origin,
+            answers(spend).or(() -> origin.flatMap(this::answers)),
             line(spend.line()),
             counted.get(),
             atPlan,
             of(spend, spend.tax(), part, day),
             of(spend, spend.duty(), part, day)));
+  }
+
+  /** The shortage that a spend answers: its own, or that of the substitution it was made for. */
+  private Optional<Ref> answers(Spend spend) {
+    return spend
+        .because()
+        .or(
+            () ->
+                spend
+                    .substitution()
+                    .flatMap(ledger::substitution)
+                    .flatMap(substitution -> substitution.shortage()));
   }
 
   private Money of(Spend spend, Optional<Money> tax, Money part, LocalDate day) {

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rate;
+import kitwright.ledger.Spend;
 import kitwright.value.Money;
 
 /**
@@ -140,5 +141,31 @@ public final class Exchange {
                     .sorted()
                     .flatMap(day -> quote(from, home, day).stream())
                     .findFirst());
+  }
+
+  /**
+   * A payment or refund in the currency of the order or payment that it belongs to. One in another
+   * currency goes through the build's: by its own rate, else by the dated one of its day; and from
+   * there by the order's own rate, else by the dated one of that day, or of the day asked.
+   *
+   * @return empty where a rate is missing
+   */
+  Optional<Money> inOrder(Spend part, Spend order, LocalDate asked) {
+    Currency into = order.amount().currency();
+    if (part.amount().currency().equals(into)) {
+      return Optional.of(part.amount());
+    }
+    Optional<Money> atHome = home(part.amount(), part.on(), part.rate()).money();
+    if (into.equals(home)) {
+      return atHome;
+    }
+    return atHome.flatMap(
+        amount ->
+            order
+                .rate()
+                .filter(rate -> rate.signum() > 0)
+                .map(rate -> Quote.recorded(into, home, rate).back().of(amount))
+                .or(() -> convert(amount, into, part.on()).money())
+                .or(() -> convert(amount, into, asked).money()));
   }
 }

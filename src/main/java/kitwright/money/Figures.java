@@ -71,7 +71,7 @@ public final class Figures {
   private void variances() {
     Money cost = ev.costVariance();
     add(
-        "cost variance",
+        "cost variance, EV − AC",
         "CV",
         cost.toString(),
         cost.signum() == 0
@@ -82,7 +82,7 @@ public final class Figures {
                 + " than it was to cost; material bought ahead of the work counts as cost.");
     Money schedule = ev.scheduleVariance();
     add(
-        "schedule variance",
+        "schedule variance, EV − PV",
         "SV",
         schedule.toString(),
         schedule.signum() == 0
@@ -100,14 +100,14 @@ public final class Figures {
   private void indices() {
     String unit = ev.currency().getCurrencyCode();
     add(
-        "cost performance index",
+        "cost performance index, EV / AC",
         "CPI",
         shown(ev.costIndex()),
         ev.costIndex()
             .map(index -> "Each " + unit + " spent has bought work worth " + index(index) + ".")
             .orElse("Nothing is spent yet, so that it cannot be told."));
     add(
-        "schedule performance index",
+        "schedule performance index, EV / PV",
         "SPI",
         shown(ev.scheduleIndex()),
         ev.scheduleIndex()
@@ -121,15 +121,15 @@ public final class Figures {
 
   private void ends() {
     end(
-        "estimate at completion, by cost index",
+        "estimate at completion, by cost index, BAC / CPI",
         ev.endAtCostIndex(),
         "If the rest goes on costing as it has, it ends at ");
     end(
-        "estimate at completion, at budget rate",
+        "estimate at completion, at budget rate, AC + BAC − EV",
         Optional.of(ev.endAtBudgetRate()),
         "If the rest costs what the budget says, it ends at ");
     end(
-        "estimate at completion, by both indices",
+        "estimate at completion, by both indices, AC + (BAC − EV) / (CPI × SPI)",
         ev.endAtBothIndices(),
         "If the rest costs as it has and lost time has to be bought back, it ends at ");
     end(
@@ -148,10 +148,14 @@ public final class Figures {
 
   private void toCome() {
     Money left = ev.toComplete(forecast);
-    add("estimate to complete", "ETC", left.toString(), left + " are still to be spent.");
+    add(
+        "estimate to complete, from the records, EAC − AC",
+        "ETC",
+        left.toString(),
+        left + " are still to be spent.");
     Money variance = ev.varianceAtCompletion(forecast);
     add(
-        "variance at completion",
+        "variance at completion, from the records, BAC − EAC",
         "VAC",
         variance.toString(),
         variance.signum() == 0
@@ -162,7 +166,7 @@ public final class Figures {
                 + " its budget.");
     Optional<BigDecimal> index = ev.toCompleteIndex(ev.atCompletion());
     add(
-        "to-complete performance index",
+        "to-complete performance index, (BAC − EV) / (BAC − AC)",
         "TCPI",
         index.map(Figures::index).orElse("not reachable"),
         index

@@ -117,9 +117,26 @@ final class Needs {
             of -> {
               paid.put(of.thing().key(), new Offer(spend.amount(), of.amount()));
               if (spend.pays().flatMap(ledger::spend).filter(this::isBought).isEmpty()) {
-                put(of);
+                put(beyondShortage(spend, of));
               }
             });
+  }
+
+  /** What is bought in place of missing goods: the kit's promise counts those already. */
+  private Things.Amount beyondShortage(Spend spend, Things.Amount of) {
+    BigDecimal promised =
+        spend
+            .because()
+            .flatMap(ledger::shortage)
+            .flatMap(
+                shortage ->
+                    ledger
+                        .kitItem(shortage.item())
+                        .flatMap(item -> things.of(item, shortage.qty())))
+            .filter(missing -> missing.thing().equals(of.thing()))
+            .map(Things.Amount::amount)
+            .orElse(BigDecimal.ZERO);
+    return new Things.Amount(of.thing(), of.amount().subtract(promised).max(BigDecimal.ZERO));
   }
 
   private void store(Stock stock) {

@@ -21,6 +21,7 @@ public final class PaidBeyondOrder implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
+    Exchange exchange = Exchange.of(day.ledger());
     Map<String, Money> paid = new HashMap<>();
     List<Spend> byDay =
         day.ledger().spending().stream()
@@ -31,14 +32,13 @@ public final class PaidBeyondOrder implements Rule {
       spend
           .pays()
           .flatMap(day.ledger()::spend)
-          .filter(order -> order.amount().currency().equals(spend.amount().currency()))
           .ifPresent(
-              order -> {
-                Money sum = paid.merge(order.id(), spend.amount(), Money::plus);
-                if (sum.compareAmount(order.amount()) > 0) {
-                  out.add(beyond(spend, order, sum));
-                }
-              });
+              order ->
+                  exchange
+                      .inOrder(spend, order, day.day())
+                      .map(part -> paid.merge(order.id(), part, Money::plus))
+                      .filter(sum -> sum.compareAmount(order.amount()) > 0)
+                      .ifPresent(sum -> out.add(beyond(spend, order, sum))));
     }
   }
 

@@ -81,6 +81,11 @@ public record Quote(
         List.of(rate));
   }
 
+  /** The other way: the amount is divided by this; no inverse rate is formed. */
+  Quote back() {
+    return new Quote(to, from, over, times, how, via, used);
+  }
+
   /** This, and then another from the currency that this ends in. */
   Quote then(Quote next) {
     return new Quote(

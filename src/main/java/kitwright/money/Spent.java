@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +14,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
 import kitwright.network.Headways;
+import kitwright.shortage.Coming;
+import kitwright.shortage.Standing;
 import kitwright.shortage.Standings;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -68,9 +72,15 @@ public final class Spent {
         ledger,
         asOf,
         shortages.all().stream()
-            .filter(standing -> !standing.isOpen())
+            .filter(standing -> !standing.isOpen() || isOrdered(standing))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet()));
+  }
+
+  /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */
+  private static boolean isOrdered(Standing standing) {
+    return standing.unsupplied().isNone()
+        && standing.coming().stream().allMatch(each -> each.how() == Coming.How.ORDERED);
   }
 
   /**
@@ -83,7 +93,11 @@ public final class Spent {
     Exchange exchange = Exchange.of(ledger);
     Books books = Books.of(ledger, exchange, asOf);
     Spent spent = new Spent(ledger, exchange, asOf, books, covered);
-    List<LineState> lines = ledger.budget().stream().map(spent::line).toList();
+    Set<String> seen = new HashSet<>();
+    List<LineState> lines =
+        ledger.budget().stream()
+            .map(line -> seen.add(line.line()) ? spent.line(line) : spent.again(line))
+            .toList();
     Optional<LineState> elsewhere = spent.elsewhere();
     return new Account(
         asOf,
@@ -122,8 +136,24 @@ public final class Spent {
             .orElseGet(
                 () ->
                     Remaining.fixed(
-                        budget.minus(bare.committed()).max(zero()), Remaining.Basis.BUDGET));
+                        budget.minus(foreseen(bare)).max(zero()), Remaining.Basis.BUDGET));
     return bare.leaving(left);
+  }
+
+  /**
+   * What a line has used of its budget. What a shortage brought about comes on top: the goods that
+   * the budget is for are still to be bought.
+   */
+  private Money foreseen(LineState bare) {
+    return bare.committed().minus(books.tally(bare.line()).unforeseen());
+  }
+
+  /** A second line of the same name: what names it counts on the first. */
+  private LineState again(BudgetLine line) {
+    Money budget = planned(line.amount());
+    return new Tally(zero())
+        .line(line.line(), line.title(), budget, zero())
+        .leaving(stated(line).orElseGet(() -> Remaining.fixed(budget, Remaining.Basis.BUDGET)));
   }
 
   private Optional<Remaining> stated(BudgetLine line) {
@@ -154,7 +184,16 @@ public final class Spent {
     }
     Money left = Share.of(bare.budget(), BigDecimal.ONE.subtract(share), BigDecimal.ONE);
     return Optional.of(
-        Remaining.fixed(left.minus(bare.ordered()).max(zero()), Remaining.Basis.EARNED));
+        Remaining.fixed(left.minus(ordered(line.line())).max(zero()), Remaining.Basis.EARNED));
+  }
+
+  /** What is ordered of what the budget foresaw. */
+  private Money ordered(String line) {
+    return valued.stream()
+        .filter(each -> each.line().equals(line) && each.answers().isEmpty())
+        .filter(each -> Books.is(each.spend(), Spend.State.ORDERED))
+        .map(Valued::counted)
+        .reduce(zero(), Money::plus);
   }
 
   private Optional<LineState> elsewhere() {

@@ -10,6 +10,7 @@ final class Tally {
   private Money tax;
   private Money duty;
   private Money byRate;
+  private Money unforeseen;
 
   Tally(Money zero) {
     paid = zero;
@@ -18,6 +19,7 @@ final class Tally {
     tax = zero;
     duty = zero;
     byRate = zero;
+    unforeseen = zero;
   }
 
   void add(Valued each) {
@@ -29,11 +31,19 @@ final class Tally {
     tax = tax.plus(each.signed(each.tax()));
     duty = duty.plus(each.signed(each.duty()));
     byRate = byRate.plus(each.signed(each.byRate()));
+    if (each.answers().isPresent()) {
+      unforeseen = unforeseen.plus(each.signed());
+    }
   }
 
   /** Paid, less what came back. */
   Money spent() {
     return paid.minus(refunded);
+  }
+
+  /** Of what is paid and ordered, what shortages brought about; the budget did not foresee it. */
+  Money unforeseen() {
+    return unforeseen;
   }
 
   /**

@@ -12,6 +12,7 @@ import kitwright.value.Ref;
  *
  * @param origin what it pays or gives back, if that is in the ledger; it tells the cause where the
  *     spend itself does not
+ * @param answers the shortage that it answers, itself or through a substitution made for it
  * @param line the budget line that it counts on; empty text where the budget has none of that name
  * @param counted never below zero; the spend's state says which way it went
  * @param planned the same at the rate that the budget was made with
@@ -21,6 +22,7 @@ import kitwright.value.Ref;
 public record Valued(
     Spend spend,
     Optional<Spend> origin,
+    Optional<Ref> answers,
     String line,
     Money counted,
     Money planned,

@@ -37,7 +37,7 @@ final class WaysOut {
     this.asOf = asOf;
     valued.forEach(
         each ->
-            each.because()
+            each.answers()
                 .ifPresent(
                     shortage ->
                         because.computeIfAbsent(shortage.id(), id -> new ArrayList<>()).add(each)));
@@ -66,20 +66,20 @@ final class WaysOut {
   }
 
   private Optional<OpenShortage> open(Shortage shortage) {
-    Optional<Shortage.Decision> decision =
-        shortage.decided().filter(made -> !made.on().isAfter(asOf));
+    boolean decided = shortage.decided().filter(made -> !made.on().isAfter(asOf)).isPresent();
+    Optional<Shortage.Option> chosen = shortage.chosenBy(asOf);
     Money spent =
         because.getOrDefault(shortage.id(), List.of()).stream()
             .map(Valued::signed)
             .reduce(Money.zero(exchange.home()), Money::plus);
     List<ThreePoint<Money>> costs =
         shortage.options().stream()
-            .filter(option -> decision.isEmpty() || decision.get().option().equals(option.name()))
+            .filter(option -> !decided || chosen.filter(option::equals).isPresent())
             .flatMap(option -> cost(option, spent).stream())
             .toList();
     return costs.isEmpty()
         ? Optional.empty()
-        : Optional.of(new OpenShortage(shortage, line(shortage), decision.isPresent(), costs));
+        : Optional.of(new OpenShortage(shortage, line(shortage), decided, costs));
   }
 
   private Optional<ThreePoint<Money>> cost(Shortage.Option option, Money spent) {

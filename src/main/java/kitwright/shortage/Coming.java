@@ -24,6 +24,14 @@ public record Coming(How how, Quantity qty, Entry by, Optional<LocalDate> on) {
     DECIDED
   }
 
+  /**
+   * The day from which work may count on it: what others said for a day that has passed, or for
+   * today, and is not here, comes tomorrow at the earliest.
+   */
+  public Optional<LocalDate> from(LocalDate today) {
+    return how == How.DECIDED ? on : on.map(said -> said.isAfter(today) ? said : today.plusDays(1));
+  }
+
   /** Whether somebody other than the builder has named the day. */
   public boolean isPromised() {
     return how != How.DECIDED && on.isPresent();

@@ -6,13 +6,16 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -47,8 +50,10 @@ public final class LookAhead {
   private final Map<String, PlannedOrder> firstOrders = new HashMap<>();
   private final Map<String, Thing> byKey;
   private final Schedule paced;
+  private final OwnWork ownWork;
 
   private LookAhead(
+      Facts day,
       Plan plan,
       Ledger ledger,
       Things things,
@@ -66,7 +71,8 @@ public final class LookAhead {
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
     netting.orders().forEach(order -> firstOrders.putIfAbsent(order.item(), order));
     this.byKey = byKey;
-    this.paced = paced(plan, netting);
+    this.ownWork = new OwnWork(day, this::leaning);
+    this.paced = paced(plan, netting, ownWork.without(""));
   }
 
   /** The look-ahead from the day. */
@@ -105,7 +111,14 @@ public final class LookAhead {
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
     return new LookAhead(
-        plan, ledger, things, netting, stores.rules(), gathered.wanted(netting), gathered.things);
+        day,
+        plan,
+        ledger,
+        things,
+        netting,
+        stores.rules(),
+        gathered.wanted(netting),
+        gathered.things);
   }
 
   /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */
@@ -272,15 +285,38 @@ public final class LookAhead {
     return paced;
   }
 
-  private static Schedule paced(Plan plan, Netting netting) {
+  private static Schedule paced(Plan plan, Netting netting, Map<String, Long> ownWork) {
     Map<String, LocalDate> days = new HashMap<>(netting.readyDays());
     days.keySet().removeIf(task -> !plan.isOpen(task));
-    return plan.scheduled(plan.network().heldUntil(days));
+    return plan.scheduled(plan.network().heldUntil(days).longerBy(ownWork));
   }
 
   /** The same, with some tasks so many working minutes longer. */
   public Schedule paced(Map<String, Long> longer) {
     return plan.scheduled(paced.network().longerBy(longer));
+  }
+
+  /**
+   * Minutes of own work that chosen ways out add, by task.
+   *
+   * @param shortage id of a shortage whose way out is left aside
+   */
+  public Map<String, Long> ownWorkWithout(String shortage) {
+    return ownWork.without(shortage);
+  }
+
+  /** The tasks that lack the thing of a shortage, or take what took its place. */
+  private Stream<String> leaning(Standing standing) {
+    Set<String> records = new HashSet<>();
+    standing.covers().forEach(cover -> records.add(cover.by().named()));
+    standing.coming().forEach(coming -> records.add(coming.by().named()));
+    return ofItem(standing.shortage().item()).stream()
+        .filter(
+            wanted ->
+                standing.isOpen()
+                    ? !wanted.missing().isNone() || !wanted.toCome().isEmpty()
+                    : records.stream().anyMatch(wanted::leansOn))
+        .map(Wanted::task);
   }
 
   /** Ids of the tasks that lack something which neither comes nor can be ordered. */

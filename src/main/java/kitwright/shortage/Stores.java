@@ -159,16 +159,11 @@ final class Stores {
   }
 
   private void awaited(Delivery delivery, KitItem item, Quantity qty, int days) {
-    delivery.expected().ifPresent(day -> comes(delivery.named(), item, qty, day, days));
+    delivery.expected().ifPresent(said -> comes(delivery.named(), item, qty, coming(said, days)));
   }
 
-  private void comes(String id, KitItem item, Quantity qty, LocalDate said, int days) {
-    add(
-        id,
-        things.of(item, qty),
-        Optional.of(coming(said, days)),
-        Set.of(),
-        Supply.Sureness.EXPECTED);
+  private void comes(String id, KitItem item, Quantity qty, LocalDate day) {
+    add(id, things.of(item, qty), Optional.of(day), Set.of(), Supply.Sureness.EXPECTED);
   }
 
   /** A day that has passed without anything coming is tomorrow at the earliest. */
@@ -246,10 +241,10 @@ final class Stores {
 
   /** A delivery on its way has its supply already. */
   private void add(KitItem item, Coming coming, int lateWithIt) {
-    if (coming.how() != Coming.How.SENT && coming.on().isPresent()) {
-      boolean ordered = coming.how() == Coming.How.ORDERED;
-      int own = ordered ? late.of(coming.by().id()) : 0;
-      comes(coming.by().named(), item, coming.qty(), coming.on().get(), Math.max(own, lateWithIt));
+    Optional<LocalDate> day = coming.from(today);
+    if (coming.how() != Coming.How.SENT && day.isPresent()) {
+      int own = coming.how() == Coming.How.ORDERED ? late.of(coming.by().id()) : 0;
+      comes(coming.by().named(), item, coming.qty(), day.get().plusDays(Math.max(own, lateWithIt)));
     }
   }
 

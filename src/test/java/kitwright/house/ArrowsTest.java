@@ -38,7 +38,7 @@ class ArrowsTest {
           feature("substitution", "assessment", "network"),
           feature("takeoff"),
           feature("shortage", "kit", "substitution", "network", "weather", "takeoff"),
-          feature("money", "shortage", "network", "numbers"),
+          feature("money", "shortage", "network", "substitution", "numbers"),
           feature("claim", "kit", "shortage", "money"),
           feature("loan", "network"),
           feature("cutting", "kit", "numbers"),

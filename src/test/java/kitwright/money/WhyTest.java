@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -104,21 +105,38 @@ class WhyTest {
         .containsExactly("shortage short 60.00 EUR, of which 24.00 EUR by claim");
   }
 
-  @Test
-  void offCutsSaveWhatTheReplacedGoodsCost() {
+  private static List<String> savings(String signed, String stock, String used) {
     Ledger ledger =
         Sample.ledger(
             BASE
                 + """
-                stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5}]
+                stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5%s}]
                 substitutions:
-                  - {id: sub, instead-of: {item: stave, qty: 10 m}, use: [{stock: larch-a, qty: 4 each}], grade: finish, why: larch is here}
+                  - {id: sub, instead-of: {item: stave, qty: 10 m}, use: [{stock: larch-a, qty: 4 each}], grade: finish, why: larch is here%s}
                 spending:
                   - {id: glue, on: 2026-02-02, line: spars, what: glue for larch, amount: 12, state: paid, substitution: sub}
-                """);
-    assertThat(Saving.byStock(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())))
-        .singleElement()
-        .satisfies(saving -> assertThat(saving.amount()).hasToString("48.00 EUR"));
+                """
+                    .formatted(stock, signed)
+                + used);
+    return Saving.byStock(Facts.of(ledger, Sample.TODAY)).stream()
+        .map(saving -> saving.amount().toString())
+        .toList();
+  }
+
+  private static final String SIGNED = ", sign-offs: [{by: nora, on: 2026-02-12}]";
+
+  private static String used(int pieces) {
+    return "---\nday: 2026-02-20\nused: [{stock: larch-a, qty: %d}]\n---\n".formatted(pieces);
+  }
+
+  /** 10 m at 10 NZD at 0.60 are 60.00 EUR; the glue cost 12.00. */
+  @Test
+  void offCutsSaveWhatTheReplacedGoodsCostOnceTheyAreReleasedAndUsed() {
+    assertThat(savings(SIGNED, "", used(4))).containsExactly("48.00 EUR");
+    assertThat(savings(SIGNED, "", used(2))).as("half of it").containsExactly("18.00 EUR");
+    assertThat(savings("", "", used(4))).as("nobody has signed").isEmpty();
+    assertThat(savings(SIGNED, "", "")).as("not used yet").isEmpty();
+    assertThat(savings(SIGNED, ", bought: glue", used(4))).as("bought").isEmpty();
   }
 
   private static final String MEASURED =
