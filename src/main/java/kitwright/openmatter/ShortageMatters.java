@@ -59,7 +59,8 @@ final class ShortageMatters {
           .map(Wanted::thing)
           .findFirst()
           .ifPresent(
-              thing -> recorded.merge(thing.key(), in(thing, balance.unrecorded()), Quantity::plus));
+              thing ->
+                  recorded.merge(thing.key(), in(thing, balance.unrecorded()), Quantity::plus));
       all.add(unrecorded(balance, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
     lacking(recorded).forEach((thing, wanted) -> lack(thing, wanted, recorded).ifPresent(all::add));
