@@ -51,33 +51,6 @@ public final class Recall {
     return text.length() > LONGEST ? text : texts.get(text).orElseGet(() -> texts.put(text, text));
   }
 
-  /** The text of a stretch of characters, as it was held before where it was. */
-  String text(char[] source, int from, int to) {
-    if (to - from > LONGEST) {
-      return new String(source, from, to - from);
-    }
-    int hash = 0;
-    for (int i = from; i < to; i++) {
-      hash = 31 * hash + source[i];
-    }
-    String known = texts.texts[Shelf.place(hash)];
-    return known != null && isStretch(known, source, from, to)
-        ? known
-        : text(new String(source, from, to - from));
-  }
-
-  private static boolean isStretch(String text, char[] source, int from, int to) {
-    if (text.length() != to - from) {
-      return false;
-    }
-    for (int i = from; i < to; i++) {
-      if (text.charAt(i - from) != source[i]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** A day; see {@link Days#day}. */
   public LocalDate day(String text) throws Misread {
     Optional<LocalDate> known = days.get(text);

@@ -3,7 +3,6 @@ package kitwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -99,35 +98,6 @@ public final class YamlText {
   }
 
   private static void read(
-      Lines lines,
-      String text,
-      Recall recall,
-      boolean itemByItem,
-      BiConsumer<Node.Scalar, Node> record,
-      Findings out) {
-    try {
-      OptionalInt handed = PlainForm.read(lines, text, recall, itemByItem, record);
-      if (handed.isPresent()) {
-        parse(lines, text, recall, itemByItem, behind(handed.getAsInt(), record), out);
-      }
-    } catch (Abandoned told) {
-      // What was read before stands, and a fault is among the findings.
-    }
-  }
-
-  /** Takes the records behind the first few, which have been handed on before. */
-  private static BiConsumer<Node.Scalar, Node> behind(
-      int handed, BiConsumer<Node.Scalar, Node> record) {
-    int[] count = {0};
-    return (key, value) -> {
-      if (count[0]++ >= handed) {
-        record.accept(key, value);
-      }
-    };
-  }
-
-  /** Reads a text by the YAML library. */
-  static void parse(
       Lines lines,
       String text,
       Recall recall,

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,19 +16,16 @@ import kitwright.finding.Findings;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 
 /**
- * What the plain form takes, the YAML library takes as well, as the same records at the same
- * places, without a fault. The library (SnakeYAML, which follows YAML 1.1) is the judge.
+ * Whatever stands in a file, reading ends without a crash, and each value that is handed on stands
+ * where its place says. What a value is, the YAML library alone decides.
  */
-class PlainFormProperties {
-  private static final Lines LINES = new Lines("x.yaml", 3);
-
+class YamlTextProperties {
   private static final List<String> PIECES =
       List.of(
           "a",
@@ -101,72 +98,68 @@ class PlainFormProperties {
           "_",
           "/");
 
-  @Property(tries = 10_000)
+  @Property(tries = 4_000)
   void linesInAnyOrder(@ForAll("lines") String text, @ForAll boolean itemByItem) {
-    agrees(text, itemByItem);
+    holds(text, itemByItem);
   }
 
-  @Property(tries = 5_000)
+  @Property(tries = 3_000)
   void piecesInAnyOrder(@ForAll("pieces") String text, @ForAll boolean itemByItem) {
-    agrees(text, itemByItem);
+    holds(text, itemByItem);
   }
 
   @Property(tries = 2_000)
   void filesOfTheDemonstrationWithACharacterChanged(
       @ForAll("damaged") String text, @ForAll boolean itemByItem) {
-    agrees(text, itemByItem);
-  }
-
-  @Example
-  void theDemonstrationIsReadInThePlainFormWhole() {
-    for (String text : demonstration()) {
-      assertThat(PlainForm.read(LINES, text, new Recall(), true, (key, value) -> {})).isEmpty();
-    }
+    holds(text, itemByItem);
   }
 
   @Property(tries = 200)
   void deepNesting(@ForAll("nests") String text, @ForAll boolean itemByItem) {
-    agrees(text, itemByItem);
+    holds(text, itemByItem);
   }
 
   /** What stands right behind a value, and below one that is finished. */
   @Property
   void edges(@ForAll("edges") String text, @ForAll boolean itemByItem) {
-    agrees(text, itemByItem);
+    holds(text, itemByItem);
   }
 
-  private static void agrees(String text, boolean itemByItem) {
-    List<Node.Entry> plain = new ArrayList<>();
-    OptionalInt left =
-        PlainForm.read(
-            LINES,
-            text,
-            new Recall(),
-            itemByItem,
-            (key, value) -> plain.add(new Node.Entry(key, value)));
-    List<Node.Entry> library = new ArrayList<>();
+  private static void holds(String text, boolean itemByItem) {
+    List<String> lines = List.of(text.split("\\r\\n|\\r|\\n", -1));
     Findings faults = new Findings();
-    YamlText.parse(
-        LINES,
-        text,
-        new Recall(),
-        itemByItem,
-        (key, value) -> library.add(new Node.Entry(key, value)),
-        faults);
-    if (left.isEmpty()) {
-      assertThat(plain).isEqualTo(library);
-      assertThat(faults.inOrder()).isEmpty();
+    int[] values = {0};
+    BiConsumer<Node.Scalar, Node> taker =
+        (key, value) -> {
+          values[0]++;
+          stands(key, lines);
+          stands(value, lines);
+        };
+    if (itemByItem) {
+      YamlText.read("x.yaml", text, new Recall(), taker, faults);
     } else {
-      assertThat(plain).hasSize(left.getAsInt());
-      assertThat(library.stream().limit(plain.size()).toList()).isEqualTo(plain);
+      YamlText.readOne("x.yaml", text, 0, new Recall(), taker, faults);
     }
-    Statistics.label("taken")
-        .collect(left.isEmpty() ? "whole" : plain.isEmpty() ? "none" : "in part")
-        .coverage(
-            each -> {
-              each.check("whole").percentage(share -> share > 5);
-              each.check("none").percentage(share -> share > 5);
-            });
+    Statistics.label("read")
+        .collect(values[0] > 0 ? "values" : faults.inOrder().isEmpty() ? "nothing" : "faults only")
+        .coverage(each -> each.check("values").percentage(share -> share > 5));
+  }
+
+  private static void stands(Node node, List<String> lines) {
+    if (node instanceof Node.Mapping mapping) {
+      mapping.entries().forEach(entry -> stands(entry.key(), lines));
+      mapping.entries().forEach(entry -> stands(entry.value(), lines));
+    } else if (node instanceof Node.Listing list) {
+      list.items().forEach(item -> stands(item, lines));
+    } else if (node instanceof Node.Scalar scalar
+        && !scalar.quoted()
+        && scalar.line() == scalar.endLine()
+        && !lines.get(scalar.line() - 1).contains("\ufeff")) { // which the library does not count
+      String line = lines.get(scalar.line() - 1); // an anchor or a tag may stand before the value
+      int from = line.offsetByCodePoints(0, scalar.column() - 1);
+      int to = line.offsetByCodePoints(0, scalar.endColumn() - 1);
+      assertThat(line.substring(from, to).strip()).endsWith(scalar.text().strip());
+    }
   }
 
   @Provide
