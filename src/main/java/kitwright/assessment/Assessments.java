@@ -55,7 +55,7 @@ public final class Assessments {
   static Result result(
       Assessment assessment, Ledger ledger, Function<Ref, Optional<Section>> sections) {
     try {
-      return new Examiner(assessment, sections, Stuffs.of(assessment, ledger)).result();
+      return new Examiner(assessment, sections, Materials.of(assessment, ledger)).result();
     } catch (IllegalArgumentException beyond) {
       return Result.without(assessment, beyond(beyond));
     }
@@ -67,7 +67,8 @@ public final class Assessments {
    */
   static Predicate<Section> trials(Assessment assessment, Ledger ledger) {
     try {
-      Examiner ahead = Examiner.ahead(assessment, ledger::section, Stuffs.of(assessment, ledger));
+      Examiner ahead =
+          Examiner.ahead(assessment, ledger::section, Materials.of(assessment, ledger));
       return built -> mayPass(ahead, replacing(built, ledger));
     } catch (IllegalArgumentException beyond) {
       return built -> false;

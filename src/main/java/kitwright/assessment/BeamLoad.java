@@ -135,33 +135,21 @@ record BeamLoad(
       lacking.add("the load does not state its span");
       return Optional.empty();
     }
-    double span = load.span().get().base();
-    Optional<Double> force = force(load);
-    double tip = load.tipForce().map(Quantity::base).orElse(0.0);
-    if (force.isEmpty() && tip == 0 && !load.selfWeight()) {
-      lacking.add(
-          "the load states no force: force, tip-force, pressure and breadth, speed, area and"
-              + " lift, or self-weight: yes");
+    if (!LoadStated.isWhole(load, lacking)) {
       return Optional.empty();
     }
-    return switch (load.support().orElse(Support.CANTILEVER)) {
-      case CANTILEVER -> Optional.of(cantilever(load, span, force.orElse(0.0), tip));
-      case SIMPLE, CLAMPED -> held(load, span, force.orElse(0.0) + tip, tip, lacking);
-    };
+    double span = load.span().get().base();
+    double shaped = shaped(load);
+    double pressed = isPressed(load) ? pressed(load) : 0;
+    double tip = load.tipForce().map(Quantity::base).orElse(0.0);
+    return load.support().orElse(Support.CANTILEVER) == Support.CANTILEVER
+        ? Optional.of(cantilever(load, span, shaped, pressed, tip))
+        : held(load, span, shaped, pressed, lacking);
   }
 
-  private static Optional<Double> force(Load load) {
-    if (load.force().isPresent()) {
-      return load.force().map(Quantity::base);
-    }
-    if (isFlow(load)) {
-      double rho = density(load);
-      double area = load.area().get().base();
-      return rho > 0 && area > 0
-          ? Optional.of(sideForce(load)).filter(some -> some > 0)
-          : Optional.empty();
-    }
-    return isPressed(load) ? Optional.of(pressed(load)).filter(some -> some > 0) : Optional.empty();
+  /** What lies along the part as its shape says: a force given, or that of a stream; N. */
+  private static double shaped(Load load) {
+    return load.force().map(Quantity::base).orElseGet(() -> isFlow(load) ? sideForce(load) : 0.0);
   }
 
   private static boolean isFlow(Load load) {
@@ -191,20 +179,25 @@ record BeamLoad(
         * load.span().orElseThrow().base();
   }
 
-  private static BeamLoad cantilever(Load load, double span, double force, double tip) {
+  private static BeamLoad cantilever(
+      Load load, double span, double shaped, double pressed, double tip) {
     List<SpanLoad> loads = new ArrayList<>();
     if (tip > 0) {
       loads.add(new SpanLoad.Point(span, tip));
     }
-    if (force > 0) {
+    if (pressed > 0) {
+      loads.add(new SpanLoad.Even(0, span, pressed));
+    }
+    if (shaped > 0) {
       loads.add(
           switch (load.shape().orElse(Shape.UNIFORM)) {
-            case POINT -> new SpanLoad.Point(span, force);
-            case UNIFORM -> new SpanLoad.Even(0, span, force);
-            case ELLIPTIC -> new SpanLoad.Elliptic(span, force);
+            case POINT -> new SpanLoad.Point(span, shaped);
+            case UNIFORM -> new SpanLoad.Even(0, span, shaped);
+            case TRIANGULAR -> new SpanLoad.Triangular(span, shaped);
+            case ELLIPTIC -> new SpanLoad.Elliptic(span, shaped);
           });
     }
-    return on(load, span, force, tip, List.of(), Arm.of(span, loads));
+    return on(load, span, shaped + pressed, tip, List.of(), Arm.of(span, loads));
   }
 
   private static BeamLoad on(
@@ -215,18 +208,28 @@ record BeamLoad(
   }
 
   private static Optional<BeamLoad> held(
-      Load load, double span, double force, double tip, List<String> lacking) {
+      Load load, double span, double shaped, double pressed, List<String> lacking) {
     Shape shape = load.shape().orElse(Shape.UNIFORM);
     if (shape == Shape.ELLIPTIC) {
       lacking.add("an elliptic load is worked out on a cantilever only");
       return Optional.empty();
     }
-    BeamCase middle = isSimple(load) ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE;
-    List<Held> held =
-        force > 0
-            ? List.of(new Held(shape == Shape.POINT ? middle : even(load), force))
-            : List.of();
-    return Optional.of(between(load, span, force, tip, List.of(), held));
+    List<Held> held = new ArrayList<>();
+    if (shaped > 0) {
+      held.add(new Held(held(load, shape), shaped));
+    }
+    if (pressed > 0) {
+      held.add(new Held(even(load), pressed));
+    }
+    return Optional.of(between(load, span, shaped + pressed, 0, List.of(), held));
+  }
+
+  private static BeamCase held(Load load, Shape shape) {
+    return switch (shape) {
+      case POINT -> isSimple(load) ? BeamCase.SIMPLE_CENTRE : BeamCase.FIXED_CENTRE;
+      case TRIANGULAR -> isSimple(load) ? BeamCase.SIMPLE_TRIANGLE : BeamCase.FIXED_TRIANGLE;
+      case UNIFORM, ELLIPTIC -> even(load);
+    };
   }
 
   private static BeamLoad between(
@@ -267,8 +270,7 @@ record BeamLoad(
 
   /** How it came about, in words and formulas, a line each. */
   List<String> how() {
-    List<String> how = new ArrayList<>();
-    howForced().ifPresent(how::add);
+    List<String> how = new ArrayList<>(howForced());
     if (tip > 0) {
       how.add("tip force " + Print.with(tip, "N"));
     }
@@ -281,44 +283,41 @@ record BeamLoad(
     return how;
   }
 
-  private Optional<String> howForced() {
-    if (stated.force().isPresent()) {
-      return Optional.of("force " + stated.force().get());
-    }
+  private List<String> howForced() {
+    List<String> how = new ArrayList<>();
+    stated.force().ifPresent(force -> how.add("force " + force));
     if (isFlow(stated)) {
-      double rho = density(stated);
-      double area = stated.area().get().base();
-      return rho > 0 && area > 0
-          ? Optional.of(
-              "F = ½·ρ·V²·A·C_L = ½ · "
-                  + Print.number(rho)
-                  + " · "
-                  + Print.number(stated.speed().get().base())
-                  + "² · "
-                  + Print.number(area)
-                  + " · "
-                  + Print.number(stated.lift().get().doubleValue())
-                  + " = "
-                  + Print.with(sideForce(stated), "N"))
-          : Optional.empty();
+      how.add(
+          "F = ½·ρ·V²·A·C_L = ½ · "
+              + Print.number(density(stated))
+              + " · "
+              + Print.number(stated.speed().get().base())
+              + "² · "
+              + Print.number(stated.area().get().base())
+              + " · "
+              + Print.number(stated.lift().get().doubleValue())
+              + " = "
+              + Print.with(sideForce(stated), "N"));
     }
-    return isPressed(stated)
-        ? Optional.of(
-            "F = p·b·L = "
-                + stated.pressure().get()
-                + " · "
-                + stated.breadth().get()
-                + " · "
-                + stated.span().get()
-                + " = "
-                + Print.with(pressed(stated), "N"))
-        : Optional.empty();
+    if (isPressed(stated)) {
+      how.add(
+          "F = p·b·L = "
+              + stated.pressure().get()
+              + " · "
+              + stated.breadth().get()
+              + " · "
+              + stated.span().get()
+              + " = "
+              + Print.with(pressed(stated), "N")
+              + ", spread evenly");
+    }
+    return how;
   }
 
   private String howHanging() {
     return "cantilever of "
         + Print.with(span, "m")
-        + (force > 0 ? ", the force " + shape(stated) : "")
+        + (shaped(stated) > 0 ? ", the force " + shape(stated) : "")
         + ": M = "
         + Print.with(moment, "N·m")
         + " and V = "
@@ -330,20 +329,28 @@ record BeamLoad(
     return switch (load.shape().orElse(Shape.UNIFORM)) {
       case POINT -> "at the tip";
       case UNIFORM -> "spread evenly";
+      case TRIANGULAR -> "spread as a triangle, greatest at the support";
       case ELLIPTIC -> "spread as a quarter ellipse";
     };
   }
 
   private String howHeld() {
-    boolean point = stated.shape().orElse(Shape.UNIFORM) == Shape.POINT;
     return (isSimple(stated) ? "simply supported" : "clamped at both ends")
         + " over "
         + Print.with(span, "m")
-        + (force > 0 ? (point ? ", the force at the middle" : ", the force spread evenly") : "")
+        + (shaped(stated) > 0 ? ", the force " + heldShape(stated) : "")
         + ": M = "
         + Print.with(moment, "N·m")
         + ", V = "
         + Print.with(shear, "N");
+  }
+
+  private static String heldShape(Load load) {
+    return switch (load.shape().orElse(Shape.UNIFORM)) {
+      case POINT -> "at the middle";
+      case TRIANGULAR -> "spread as a triangle from nought at one end";
+      case UNIFORM, ELLIPTIC -> "spread evenly";
+    };
   }
 
   /** The greatest deflection of a beam of one section. */

@@ -22,9 +22,23 @@ final class BoltMethod {
   /** The built-in rows of one property class: its mark behind {@code bolt-}, stops as hyphens. */
   private static final Pattern CLASS = Pattern.compile("bolt-(\\d+-\\d+|a\\d-\\d+)(?:-.*)?");
 
-  private BoltMethod() {}
+  private final Section section;
+  private final MetricThread thread;
+  private final Material material;
+  private final double count;
+  private final double factor;
 
-  static Outcome of(Section section, Stuffs stuffs, Findings out) {
+  private BoltMethod(
+      Section section, MetricThread thread, Material material, double count, double factor) {
+    this.section = section;
+    this.thread = thread;
+    this.material = material;
+    this.count = count;
+    this.factor = factor;
+  }
+
+  static Outcome of(Section section, Materials materials, Factors.OnSide factors, Findings out) {
+    Inputs inputs = materials.inputs();
     Faults faults = new Faults(section, out);
     Optional<Double> diameter = dimension(section, "diameter", Dimension.LENGTH, faults);
     Optional<Double> count = dimension(section, "count", Dimension.RATIO, faults);
@@ -32,22 +46,28 @@ final class BoltMethod {
       faults.add("dimensions", "A bolt has no diameter", "Add it: dimensions: {diameter: 10 mm}.");
     }
     if (faults.any() || diameter.isEmpty()) {
-      stuffs.lacks(section.named() + " cannot be as it is written");
+      inputs.lacks(section.named() + " cannot be as it is written");
       return Outcome.nothing();
     }
     double millimetres = Math.round(diameter.get() * 1e6) / 1e3;
     Optional<MetricThread> thread = MetricThread.coarse(millimetres);
-    Optional<Material> material = section.material().flatMap(stuffs::material);
+    Optional<Material> material = section.material().flatMap(materials::material);
     if (thread.isEmpty()) {
-      stuffs.lacks("M" + Print.number(millimetres) + " has no coarse thread in ISO 261");
+      inputs.lacks("M" + Print.number(millimetres) + " has no coarse thread in ISO 261");
     }
     if (material.isEmpty()) {
-      stuffs.lacks(section.named() + " does not name the material of its bolts");
+      inputs.lacks(section.named() + " does not name the material of its bolts");
     }
     if (thread.isEmpty() || material.isEmpty()) {
       return Outcome.nothing();
     }
-    return worked(section, thread.get(), material.get(), count.orElse(1.0), stuffs);
+    Optional<BoltClass> strength = marked(material.get());
+    strength
+        .flatMap(one -> beyond(one, material.get(), thread.get().diameter()))
+        .ifPresent(inputs::lacks);
+    double factor = factors.strength(material.get().id(), Material.Sort.BOLT, 1);
+    return new BoltMethod(section, thread.get(), material.get(), count.orElse(1.0), factor)
+        .worked(strength, inputs);
   }
 
   private static Optional<Double> dimension(
@@ -71,59 +91,61 @@ final class BoltMethod {
     return Optional.empty();
   }
 
-  private static Outcome worked(
-      Section section, MetricThread thread, Material material, double count, Stuffs stuffs) {
+  private Outcome worked(Optional<BoltClass> strength, Inputs inputs) {
     Figures figures = new Figures();
-    double area = thread.stressArea();
-    OptionalDouble pull = stuffs.needed(material, MaterialProperty.TENSILE_STRENGTH);
-    OptionalDouble proof = stuffs.value(material, MaterialProperty.PROOF_STRESS);
-    OptionalDouble shear = stuffs.value(material, MaterialProperty.SHEAR_STRENGTH);
+    OptionalDouble pull = inputs.needed(material, MaterialProperty.TENSILE_STRENGTH);
+    OptionalDouble proof = inputs.value(material, MaterialProperty.PROOF_STRESS);
+    OptionalDouble shear = inputs.value(material, MaterialProperty.SHEAR_STRENGTH);
     List<Borne> all = new ArrayList<>();
-    pull.ifPresent(
-        rm -> {
-          all.add(
-              new Borne(
-                  Measure.BOLT_TENSION, "n·R_m·A_s", OptionalDouble.empty(), count, rm, area));
-          if (shear.isPresent()) {
-            all.add(
-                new Borne(
-                    Measure.BOLT_SHEAR,
-                    "n·τ·A_s",
-                    OptionalDouble.empty(),
-                    count,
-                    shear.getAsDouble(),
-                    area));
-            return;
-          }
-          shearFactor(material)
-              .ifPresentOrElse(
-                  factor ->
-                      all.add(
-                          new Borne(
-                              Measure.BOLT_SHEAR,
-                              "·R_m·A_s",
-                              OptionalDouble.of(factor),
-                              count,
-                              factor * rm,
-                              area)),
-                  () ->
-                      figures.lacks(
-                          Measure.BOLT_SHEAR,
-                          material.id() + " does not state its shear-strength"));
-        });
-    proof.ifPresent(
-        rp ->
-            all.add(
-                new Borne(
-                    Measure.BOLT_PROOF, "n·R_p·A_s", OptionalDouble.empty(), count, rp, area)));
+    pull.ifPresent(rm -> all.add(borne(Measure.BOLT_TENSION, "n·R_m·A_s", rm)));
+    if (shear.isPresent()) {
+      all.add(borne(Measure.BOLT_SHEAR, "n·τ·A_s", shear.getAsDouble()));
+    } else if (pull.isPresent() && strength.isPresent()) {
+      double share = strength.get().shearFactor();
+      all.add(
+          borne(
+              Measure.BOLT_SHEAR,
+              "n·" + Print.number(share) + "·R_m·A_s",
+              share * pull.getAsDouble()));
+    } else {
+      figures.lacks(Measure.BOLT_SHEAR, material.id() + " does not state its shear-strength");
+    }
+    proof.ifPresent(rp -> all.add(borne(Measure.BOLT_PROOF, "n·R_p·A_s", rp)));
     if (proof.isEmpty()) {
       figures.lacks(Measure.BOLT_PROOF, material.id() + " does not state its proof-stress");
     }
     all.forEach(borne -> figures.put(borne.measure(), borne.load()));
-    stuffs.note(
-        "bolts by the least values of their class; shear through the thread; no bearing, no prying,"
+    inputs.note(
+        "bolts by the values of their class; shear through the thread; no bearing, no prying,"
             + " no preload");
     return new Outcome(figures, () -> List.of(working(section, thread, all)));
+  }
+
+  private Borne borne(Measure measure, String formula, double stress) {
+    return new Borne(measure, formula, count, factor * stress, thread.stressArea());
+  }
+
+  /**
+   * Why a class does not hold for a diameter: what the row states must be what its standard has for
+   * that diameter, and stainless classes 70 and 80 are of M24 at the most without an agreement.
+   */
+  private static Optional<String> beyond(BoltClass strength, Material material, double diameter) {
+    String what = material.id() + " on M" + Print.number(diameter * 1000) + ": ";
+    if (strength.isBeyond(diameter)) {
+      return Optional.of(
+          what + "class " + strength.mark() + " has no strength of its standard above M24");
+    }
+    Quantity stated = material.properties().get(MaterialProperty.TENSILE_STRENGTH);
+    double least = strength.tensileStrength(diameter);
+    return stated == null || Math.abs(stated.base() / least - 1) < 0.01
+        ? Optional.empty()
+        : Optional.of(
+            what
+                + "it states "
+                + stated
+                + ", and its standard has "
+                + Print.with(least / 1e6, "MPa")
+                + " for that diameter: take the row that is meant for it");
   }
 
   private static Working working(Section section, MetricThread thread, List<Borne> all) {
@@ -144,18 +166,10 @@ final class BoltMethod {
   /**
    * What so many bolts bear in one way.
    *
-   * @param formula what stands behind the factor, where there is one
-   * @param factor of shear strength on tensile strength
    * @param stress Pa
    * @param area m²
    */
-  private record Borne(
-      Measure measure,
-      String formula,
-      OptionalDouble factor,
-      double count,
-      double stress,
-      double area) {
+  private record Borne(Measure measure, String formula, double count, double stress, double area) {
     /** kN. */
     double load() {
       return count * stress * area / 1000;
@@ -164,7 +178,7 @@ final class BoltMethod {
     Step step() {
       return new Step(
           measure.words(),
-          factor.isPresent() ? "n·" + Print.number(factor.getAsDouble()) + formula : formula,
+          formula,
           Print.number(count)
               + " · "
               + Print.with(stress / 1e6, "MPa")
@@ -174,15 +188,11 @@ final class BoltMethod {
     }
   }
 
-  /**
-   * Shear strength over tensile strength by class: taken too low for the bolt as drawn, it would
-   * flatter the one as built. Nothing for a bolt whose class is not known.
-   */
-  private static Optional<Double> shearFactor(Material material) {
+  /** The class of a built-in row, or of a ledger's row by that name; nothing for others. */
+  private static Optional<BoltClass> marked(Material material) {
     Matcher marked = CLASS.matcher(material.id());
     return marked.matches()
         ? BoltClass.marked(marked.group(1).toUpperCase(Locale.ROOT).replaceFirst("^(\\d+)-", "$1."))
-            .map(BoltClass::shearFactor)
         : Optional.empty();
   }
 }

@@ -5,15 +5,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import kitwright.assessment.BeamLoad.Own;
+import kitwright.assessment.Factors.OnSide;
+import kitwright.assessment.Factors.Side;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
-import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Resampled;
@@ -37,17 +39,20 @@ public final class Chances {
   private static final long SEED = 20_260_329;
 
   private final Assessment assessment;
-  private final Ledger ledger;
-  private final Stuffs stuffs;
+  private final Function<Ref, Optional<Section>> sections;
+  private final Materials materials;
+  private final Factors factors;
   private final Spreads spreads;
   private final List<Line> lines = new ArrayList<>();
   private final Set<String> notes = new LinkedHashSet<>();
 
-  private Chances(Assessment assessment, Ledger ledger) {
+  private Chances(
+      Assessment assessment, Function<Ref, Optional<Section>> sections, Materials materials) {
     this.assessment = assessment;
-    this.ledger = ledger;
-    this.stuffs = Stuffs.of(assessment, ledger);
-    this.spreads = new Spreads(stuffs, assessment.at().record(), notes);
+    this.sections = sections;
+    this.materials = materials;
+    this.factors = Factors.of(assessment);
+    this.spreads = new Spreads(materials, assessment.at().record(), notes);
   }
 
   /**
@@ -71,7 +76,15 @@ public final class Chances {
 
   /** Samples the assessment; the same ledger gives the same answer. */
   public static Told of(Assessment assessment, Ledger ledger) {
-    return new Chances(assessment, ledger).told();
+    return new Chances(assessment, ledger::section, Materials.of(assessment, ledger)).told();
+  }
+
+  /** How likely the protected part of a weak link breaks first; nothing where it cannot be told. */
+  static Optional<Chance> wrongOrder(
+      Assessment assessment, Function<Ref, Optional<Section>> sections, Materials materials) {
+    Chances chances = new Chances(assessment, sections, materials);
+    assessment.weakLink().ifPresent(chances::order);
+    return chances.lines.stream().map(Line::chance).findFirst();
   }
 
   private Told told() {
@@ -88,18 +101,19 @@ public final class Chances {
   }
 
   private Optional<Section> section(Optional<Ref> ref) {
-    return ref.flatMap(ledger::section);
+    return ref.flatMap(sections);
   }
 
-  private Optional<Part> part(Optional<Ref> ref) {
-    return section(ref).flatMap(one -> new Parts(stuffs, new Findings()).of(one));
+  private Optional<Part> part(Optional<Ref> ref, Side side) {
+    Parts parts = new Parts(materials, new OnSide(factors, side), new Findings());
+    return section(ref).flatMap(parts::of);
   }
 
   /** One strength a part: all its bolts are of one lot. */
   private void bolts() {
     for (Measure measure : List.of(Measure.BOLT_TENSION, Measure.BOLT_PROOF, Measure.BOLT_SHEAR)) {
-      Optional<Scattered> designed = bolt(section(assessment.designed()), measure);
-      Optional<Scattered> built = bolt(section(assessment.built()), measure);
+      Optional<Scattered> designed = bolt(section(assessment.designed()), Side.DESIGNED, measure);
+      Optional<Scattered> built = bolt(section(assessment.built()), Side.BUILT, measure);
       if (designed.isPresent() && built.isPresent()) {
         Scatter scatter = new Scatter(List.of(designed.get(), built.get()), SAMPLES, SEED);
         add("built has a smaller " + measure.words() + " than designed", scatter, v -> v[1] - v[0]);
@@ -110,10 +124,14 @@ public final class Chances {
     notes.add("the bolts of one part are taken to be of one lot, strong or weak together");
   }
 
-  private Optional<Scattered> bolt(Optional<Section> section, Measure measure) {
+  private Optional<Scattered> bolt(Optional<Section> section, Side side, Measure measure) {
     Optional<Ref> material = section.flatMap(Section::material);
     return section
-        .flatMap(one -> BoltMethod.of(one, stuffs, new Findings()).figures().of(measure))
+        .flatMap(
+            one ->
+                BoltMethod.of(one, materials, new OnSide(factors, side), new Findings())
+                    .figures()
+                    .of(measure))
         .flatMap(
             figure ->
                 material
@@ -126,8 +144,8 @@ public final class Chances {
   }
 
   private void sections() {
-    Optional<Part> designed = part(assessment.designed());
-    Optional<Part> built = part(assessment.built());
+    Optional<Part> designed = part(assessment.designed(), Side.DESIGNED);
+    Optional<Part> built = part(assessment.built(), Side.BUILT);
     if (designed.isEmpty() || built.isEmpty()) {
       notes.add("a section of it cannot be worked out, and so cannot be sampled");
       return;
@@ -206,11 +224,12 @@ public final class Chances {
 
   /** The protected part stands at the support, the sacrificial one at the place of the break. */
   private void order(Assessment.WeakLink link) {
-    Optional<Part> safe = part(Optional.of(link.protectedPart()));
+    Optional<Part> safe = part(Optional.of(link.protectedPart()), Side.BUILT);
     Optional<Section> pin =
         section(Optional.of(link.sacrificial()))
             .filter(weak -> weak.shape().filter(Section.Shape.BOLT::equals).isPresent());
-    Optional<Part> weak = pin.isPresent() ? safe : part(Optional.of(link.sacrificial()));
+    Optional<Part> weak =
+        pin.isPresent() ? safe : part(Optional.of(link.sacrificial()), Side.BUILT);
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);
     if (safe.isEmpty() || weak.isEmpty()) {
       notes.add("a section of the weak link cannot be worked out, and so cannot be sampled");
@@ -253,7 +272,7 @@ public final class Chances {
 
   private void pinned(
       String what, Section pin, Resampled kept, Demand root, double shear, Set<String> unknown) {
-    Optional<Scattered> strength = bolt(Optional.of(pin), Measure.BOLT_SHEAR);
+    Optional<Scattered> strength = bolt(Optional.of(pin), Side.BUILT, Measure.BOLT_SHEAR);
     if (strength.isEmpty()) {
       unknown.add("the shear strength of the pin " + pin.id() + " is not known");
       addKnown(what, scatter(List.of()), v -> 0, unknown);
@@ -275,8 +294,8 @@ public final class Chances {
   /** A share of modulus for each material, then a share of strength for each. */
   private Stream<Scattered> shares(Resampled part) {
     return Stream.concat(
-        part.materials().stream().map(BeamMaterial::name).map(spreads::modulus),
-        part.materials().stream().map(BeamMaterial::name).map(spreads::strength));
+        part.materials().stream().map(spreads::modulus),
+        part.materials().stream().map(spreads::strength));
   }
 
   private static Scatter scatter(List<Scattered> shares) {

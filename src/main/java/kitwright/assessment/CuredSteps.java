@@ -18,7 +18,7 @@ final class CuredSteps {
    * @param weight of the dry cloth, kg/m²
    * @param straight its fibre laid straight in the resin, crimp taken off
    * @param crimp share of the modulus that waviness leaves
-   * @param elastic what the ply counts with
+   * @param moduli along, across and in shear, what the ply counts with; Pa
    * @param stated the modulus that the material itself states, if any
    */
   static Working of(
@@ -30,7 +30,7 @@ final class CuredSteps {
       Matrix resin,
       Lamina straight,
       double crimp,
-      Stuff.Elastic elastic,
+      double[] moduli,
       OptionalDouble stated) {
     double volume = content.byVolume();
     return new Working(
@@ -87,11 +87,11 @@ final class CuredSteps {
                     : "the ply in its own axes, its fibre directions by laminate theory",
                 "E₁, E₂, G₁₂",
                 weave,
-                Print.number(elastic.along() / 1e6)
+                Print.number(moduli[0] / 1e6)
                     + ", "
-                    + Print.number(elastic.across() / 1e6)
+                    + Print.number(moduli[1] / 1e6)
                     + ", "
-                    + mpa(elastic.shear()))));
+                    + mpa(moduli[2]))));
   }
 
   private static String mpa(double pascal) {

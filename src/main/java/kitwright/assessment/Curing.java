@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Weave;
 import kitwright.ledger.MaterialProperty;
@@ -22,27 +23,42 @@ import kitwright.value.Ref;
  * its fibres.
  */
 final class Curing {
-  /** Common practice, no source: crimp takes from the modulus of a woven cloth. */
+  /** Crimp takes from the modulus of a woven cloth that does not state its own. */
   private static final double CRIMP = 0.93;
 
-  private static final double POISSON_FIBRE = 0.22;
-  private static final double POISSON_RESIN = 0.35;
+  private static final String PRACTICE = "common practice for a woven cloth, no source";
 
-  private final Stuffs stuffs;
+  private final Function<Ref, Optional<Material>> table;
+  private final Inputs inputs;
+  private final Inputs plate;
+  private final Inputs flat;
   private final Material cloth;
 
-  Curing(Stuffs stuffs, Material cloth) {
-    this.stuffs = stuffs;
+  /**
+   * @param inputs where it is noted what was leaned on along the roll
+   * @param plate where what it is as a thin plate
+   * @param flat where what else it is across
+   */
+  Curing(
+      Function<Ref, Optional<Material>> table,
+      Inputs inputs,
+      Inputs plate,
+      Inputs flat,
+      Material cloth) {
+    this.table = table;
+    this.inputs = inputs;
+    this.plate = plate;
+    this.flat = flat;
     this.cloth = cloth;
   }
 
   Optional<Stuff> stuff() {
-    OptionalDouble weight = stuffs.needed(cloth, MaterialProperty.AREAL_WEIGHT);
-    OptionalDouble share = stuffs.needed(cloth, MaterialProperty.FIBRE_FRACTION);
+    OptionalDouble weight = inputs.needed(cloth, MaterialProperty.AREAL_WEIGHT);
+    OptionalDouble share = inputs.needed(cloth, MaterialProperty.FIBRE_FRACTION);
     Optional<Fibre> fibre = part(cloth.fibre(), "fibre").flatMap(this::fibre);
     Optional<Matrix> resin = part(cloth.resin(), "resin").flatMap(this::resin);
     if (cloth.weave().isEmpty()) {
-      stuffs.lacks("cloth " + cloth.id() + " does not state its weave");
+      inputs.lacks("cloth " + cloth.id() + " does not state its weave");
     }
     if (weight.isEmpty()
         || share.isEmpty()
@@ -51,104 +67,130 @@ final class Curing {
         || cloth.weave().isEmpty()) {
       return Optional.empty();
     }
-    double byMass = share.getAsDouble();
-    FibreContent content = new FibreContent(byMass, fibre.get().density(), resin.get().density());
-    double thickness = content.thickness(weight.getAsDouble());
-    Moduli moduli = moduli(fibre.get(), resin.get(), byMass, weight.getAsDouble());
-    Stuff.Elastic elastic =
-        new Stuff.Elastic(
-            stuffs.value(cloth, MaterialProperty.E).orElse(moduli.ex()),
-            stuffs.value(cloth, MaterialProperty.E_ACROSS).orElse(moduli.ey()),
-            stuffs.value(cloth, MaterialProperty.G).orElse(moduli.gxy()),
-            moduli.nuxy(),
-            OptionalDouble.empty());
+    return Optional.of(cured(weight.getAsDouble(), share.getAsDouble(), fibre.get(), resin.get()));
+  }
+
+  private Stuff cured(double weight, double byMass, Fibre fibre, Matrix resin) {
+    FibreContent content = new FibreContent(byMass, fibre.density(), resin.density());
     double crimp = crimp();
-    Fibre fibres = fibre.get();
-    Matrix matrix = resin.get();
-    OptionalDouble stated = stuffs.value(cloth, MaterialProperty.E);
-    stuffs.cured(
+    Moduli moduli = moduli(fibre, resin, byMass, weight, crimp);
+    OptionalDouble stated = inputs.value(cloth, MaterialProperty.E);
+    double along = stated.orElse(moduli.ex());
+    double across = plate.value(cloth, MaterialProperty.E_ACROSS).orElse(moduli.ey());
+    double shear = inputs.value(cloth, MaterialProperty.G).orElse(moduli.gxy());
+    Both limits = limits(byMass, fibre);
+    inputs.cured(
         () ->
             CuredSteps.of(
                 cloth.id(),
                 words(cloth.weave().orElseThrow()),
-                weight.getAsDouble(),
+                weight,
                 content,
-                fibres,
-                matrix,
-                new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight.getAsDouble(), fibres, crimp)
-                    .stuff(matrix, byMass, Micromechanics.HALPIN_TSAI),
+                fibre,
+                resin,
+                new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight, fibre, crimp)
+                    .stuff(resin, byMass, Micromechanics.HALPIN_TSAI),
                 crimp,
-                elastic,
+                new double[] {along, across, shear},
                 stated));
-    return Optional.of(
-        new Stuff(
-            cloth.id(),
-            cloth.sort(),
-            content.density(),
-            elastic,
-            limits(byMass).times(stuffs.strengthFactor(cloth.sort())),
-            stuffs.scatter(cloth),
-            OptionalDouble.of(thickness),
-            cloth.weave().get() == Weave.DOUBLE_BIAS ? 45 : 0));
+    return new Stuff(
+        cloth.id(),
+        cloth.sort(),
+        content.density(),
+        new Stuff.Elastic(along, shear, OptionalDouble.empty()),
+        limits.along(),
+        Optional.of(new Stuff.Flat(across, moduli.nuxy(), limits.tension(), limits.compression())),
+        rolling(shear, limits.along().shear()),
+        Materials.scatter(cloth),
+        OptionalDouble.of(content.thickness(weight)),
+        OptionalDouble.empty(),
+        cloth.weave().orElseThrow() == Weave.DOUBLE_BIAS ? 45 : 0);
+  }
+
+  /** Strengths along and across. */
+  private record Both(Stuff.Limits along, OptionalDouble tension, OptionalDouble compression) {}
+
+  /** A cloth with as much fibre both ways shears through its thickness alike in both planes. */
+  private Stuff.Rolling rolling(double shear, OptionalDouble strength) {
+    OptionalDouble modulus = flat.value(cloth, MaterialProperty.G_ACROSS);
+    OptionalDouble limit = flat.value(cloth, MaterialProperty.SHEAR_STRENGTH_ACROSS);
+    if (isBalanced()) {
+      return new Stuff.Rolling(
+          modulus.isPresent() ? modulus : OptionalDouble.of(shear),
+          limit.isPresent() ? limit : strength);
+    }
+    if (modulus.isEmpty()) {
+      modulus =
+          OptionalDouble.of(
+              flat.derived(
+                  cloth,
+                  MaterialProperty.G_ACROSS,
+                  shear,
+                  Trust.ASSUMED,
+                  "taken as the shear modulus along the fibre"));
+    }
+    return new Stuff.Rolling(modulus, limit);
+  }
+
+  private boolean isBalanced() {
+    Weave weave = cloth.weave().orElseThrow();
+    return weave != Weave.UNIDIRECTIONAL && weave != Weave.TRIAXIAL;
   }
 
   private Optional<Material> part(Optional<Ref> ref, String what) {
     if (ref.isEmpty()) {
-      stuffs.lacks("cloth " + cloth.id() + " does not name its " + what);
+      inputs.lacks("cloth " + cloth.id() + " does not name its " + what);
       return Optional.empty();
     }
-    Optional<Material> found = stuffs.material(ref.get());
+    Optional<Material> found = table.apply(ref.get());
     if (found.isEmpty()) {
-      stuffs.lacks("there is no material “" + ref.get() + "”");
+      inputs.lacks("there is no material “" + ref.get() + "”");
     }
     return found;
   }
 
   private Optional<Fibre> fibre(Material material) {
-    OptionalDouble density = stuffs.needed(material, MaterialProperty.DENSITY);
-    OptionalDouble e = stuffs.needed(material, MaterialProperty.E);
-    if (density.isEmpty() || e.isEmpty()) {
+    OptionalDouble density = inputs.needed(material, MaterialProperty.DENSITY);
+    OptionalDouble e = inputs.needed(material, MaterialProperty.E);
+    OptionalDouble nu = inputs.needed(material, MaterialProperty.POISSON);
+    if (density.isEmpty() || e.isEmpty() || nu.isEmpty()) {
       return Optional.empty();
     }
-    boolean even = isAsStiffAcross(material);
-    OptionalDouble across = modulus(material, MaterialProperty.E_ACROSS, even);
-    OptionalDouble shear = modulus(material, MaterialProperty.G, even);
-    if (!even && (across.isEmpty() || shear.isEmpty())) {
+    OptionalDouble across = inputs.value(material, MaterialProperty.E_ACROSS);
+    OptionalDouble shear = inputs.value(material, MaterialProperty.G);
+    if (!material.isotropic() && (across.isEmpty() || shear.isEmpty())) {
+      inputs.lacks(
+          "the fibre "
+              + material.id()
+              + " does not state its E-across and G: write them there with their source, or"
+              + " “isotropic: yes” if it is as stiff across as along, as glass is");
       return Optional.empty();
     }
-    double nu = stuffs.value(material, MaterialProperty.POISSON).orElse(POISSON_FIBRE);
     return Optional.of(
         new Fibre(
             material.id(),
             density.getAsDouble(),
             e.getAsDouble(),
             across.orElse(e.getAsDouble()),
-            shear.orElse(across.orElse(e.getAsDouble()) / 2 / (1 + nu)),
-            nu));
-  }
-
-  private OptionalDouble modulus(Material material, MaterialProperty property, boolean even) {
-    return even ? stuffs.value(material, property) : stuffs.needed(material, property);
-  }
-
-  /** Glass and basalt are; carbon and aramid are far softer across, and must say how soft. */
-  private static boolean isAsStiffAcross(Material fibre) {
-    String named = (fibre.id() + ' ' + fibre.what().orElse("")).toLowerCase(java.util.Locale.ROOT);
-    return named.contains("glass") || named.contains("basalt");
+            shear.orElse(across.orElse(e.getAsDouble()) / 2 / (1 + nu.getAsDouble())),
+            nu.getAsDouble()));
   }
 
   private Optional<Matrix> resin(Material material) {
-    OptionalDouble density = stuffs.needed(material, MaterialProperty.DENSITY);
-    OptionalDouble e = stuffs.needed(material, MaterialProperty.E);
+    OptionalDouble density = inputs.needed(material, MaterialProperty.DENSITY);
+    OptionalDouble e = inputs.needed(material, MaterialProperty.E);
     if (density.isEmpty() || e.isEmpty()) {
       return Optional.empty();
     }
-    double nu = stuffs.value(material, MaterialProperty.POISSON).orElse(POISSON_RESIN);
-    return Optional.of(Matrix.of(material.id(), density.getAsDouble(), e.getAsDouble(), nu));
+    OptionalDouble nu = inputs.needed(material, MaterialProperty.POISSON);
+    return nu.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Matrix.of(material.id(), density.getAsDouble(), e.getAsDouble(), nu.getAsDouble()));
   }
 
   /** In the cloth's own axes, the first along a fibre; those of a double bias lie at 45 degrees. */
-  private Moduli moduli(Fibre fibre, Matrix resin, double byMass, double weight) {
+  private Moduli moduli(Fibre fibre, Matrix resin, double byMass, double weight, double crimp) {
     Weave weave = cloth.weave().orElseThrow();
     if (weave == Weave.MAT) {
       Cloth mat = Cloth.straight(Cloth.Weave.UNIDIRECTIONAL, weight, fibre);
@@ -163,11 +205,6 @@ final class Curing {
           case TRIAXIAL -> Cloth.Weave.TRIAXIAL;
           case QUADRIAXIAL -> Cloth.Weave.QUADRIAXIAL;
         };
-    double crimp = crimp();
-    if (weave == Weave.WOVEN) {
-      stuffs.note(
-          cloth.id() + ": crimp leaves 0.93 of the modulus along the fibre (common practice)");
-    }
     Cloth dry = new Cloth(as, weight, fibre, crimp);
     Lamina stuff = dry.stuff(resin, byMass, Micromechanics.HALPIN_TSAI);
     Laminate cured = dry.cured(stuff, resin, byMass, 0);
@@ -186,35 +223,45 @@ final class Curing {
     };
   }
 
+  /** A cloth that states its own modulus has its waviness in that. */
   private double crimp() {
-    return cloth.weave().filter(Weave.WOVEN::equals).isPresent() ? CRIMP : 1;
+    boolean woven = cloth.weave().filter(Weave.WOVEN::equals).isPresent();
+    if (!woven || cloth.properties().containsKey(MaterialProperty.E)) {
+      return 1;
+    }
+    return inputs
+        .value(cloth, MaterialProperty.CRIMP)
+        .orElseGet(
+            () -> inputs.derived(cloth, MaterialProperty.CRIMP, CRIMP, Trust.ASSUMED, PRACTICE));
   }
 
-  private Stuff.Limits limits(double byMass) {
-    OptionalDouble pull = stuffs.value(cloth, MaterialProperty.TENSILE_STRENGTH);
-    OptionalDouble push = stuffs.value(cloth, MaterialProperty.COMPRESSIVE_STRENGTH);
-    OptionalDouble shear = stuffs.value(cloth, MaterialProperty.SHEAR_STRENGTH);
+  private Both limits(double byMass, Fibre fibre) {
+    OptionalDouble pull = inputs.value(cloth, MaterialProperty.TENSILE_STRENGTH);
+    OptionalDouble push = inputs.value(cloth, MaterialProperty.COMPRESSIVE_STRENGTH);
+    OptionalDouble shear = inputs.value(cloth, MaterialProperty.SHEAR_STRENGTH);
     Weave weave = cloth.weave().orElseThrow();
     boolean byFormula = weave == Weave.MAT || weave == Weave.WOVEN;
-    if (pull.isEmpty() && push.isEmpty() && shear.isEmpty() && byFormula && isGlass(byMass)) {
-      return byFormula(byMass);
+    boolean none = pull.isEmpty() && push.isEmpty() && shear.isEmpty();
+    if (none && byFormula && isGlass(fibre, byMass)) {
+      Stuff.Limits known = byFormula(byMass);
+      return new Both(known, known.tension(), known.compression());
     }
-    OptionalDouble pullAcross = stuffs.value(cloth, MaterialProperty.TENSILE_STRENGTH_ACROSS);
-    OptionalDouble pushAcross = stuffs.value(cloth, MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
-    boolean balanced = weave != Weave.UNIDIRECTIONAL && weave != Weave.TRIAXIAL;
-    return new Stuff.Limits(
-        pull,
-        push,
-        OptionalDouble.empty(),
-        shear,
-        pullAcross.isEmpty() && balanced ? pull : pullAcross,
-        pushAcross.isEmpty() && balanced ? push : pushAcross);
+    OptionalDouble pullAcross = flat.value(cloth, MaterialProperty.TENSILE_STRENGTH_ACROSS);
+    OptionalDouble pushAcross = flat.value(cloth, MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
+    return new Both(
+        new Stuff.Limits(pull, push, OptionalDouble.empty(), shear),
+        pullAcross.isEmpty() && isBalanced() ? pull : pullAcross,
+        pushAcross.isEmpty() && isBalanced() ? push : pushAcross);
   }
 
-  private boolean isGlass(double byMass) {
+  /** As stiff and as heavy as E-glass: by its values, not by what it is called. */
+  private static boolean isGlass(Fibre fibre, double byMass) {
     return byMass > 0.25
         && byMass < 0.6
-        && cloth.fibre().filter(ref -> ref.id().contains("glass")).isPresent();
+        && fibre.axial() > 69e9
+        && fibre.axial() < 77e9
+        && fibre.density() > 2450
+        && fibre.density() < 2650;
   }
 
   /** Remembered formulas: a check that leans on them stays open until values are stated. */
@@ -223,11 +270,11 @@ final class Curing {
     OptionalDouble pull = formula(MaterialProperty.TENSILE_STRENGTH, glass.tension());
     OptionalDouble push = formula(MaterialProperty.COMPRESSIVE_STRENGTH, glass.compression());
     OptionalDouble shear = formula(MaterialProperty.SHEAR_STRENGTH, glass.shear());
-    return new Stuff.Limits(pull, push, OptionalDouble.empty(), shear, pull, push);
+    return new Stuff.Limits(pull, push, OptionalDouble.empty(), shear);
   }
 
   private OptionalDouble formula(MaterialProperty property, double pascal) {
-    stuffs.note(
+    inputs.note(
         cloth,
         property,
         Print.number(pascal / 1e6) + " MPa",

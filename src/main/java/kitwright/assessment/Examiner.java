@@ -1,8 +1,8 @@
 package kitwright.assessment;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,13 +12,17 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.assessment.BeamLoad.Own;
+import kitwright.assessment.Factors.OnSide;
+import kitwright.assessment.Factors.Side;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
+import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.load.Cantilever;
+import kitwright.mechanics.scatter.Chance;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -27,25 +31,76 @@ import kitwright.value.Ref;
  * guessed: what has no value or no source keeps the verdict open.
  */
 final class Examiner {
+  /** The chance of the wrong order that is allowed where the assessment does not say. */
+  private static final double LIKELY = 0.01;
+
   private final Assessment assessment;
   private final Function<Ref, Optional<Section>> sections;
-  private final Stuffs stuffs;
+  private final Materials materials;
   private final List<String> lacking = new ArrayList<>();
   private final List<String> failing = new ArrayList<>();
   private final Map<String, Optional<Part>> parts = new LinkedHashMap<>();
-  private final Map<String, Bending> bendings = new HashMap<>();
+  private final Map<kitwright.mechanics.beam.Section, Bending> bendings = new IdentityHashMap<>();
   private final List<BeamLoad> loads = new ArrayList<>();
   private Optional<BeamLoad> bare = Optional.empty();
   private Optional<Outcome> drawn = Optional.empty();
+  private final Factors factors;
+  private final Factors linked;
+  private final List<String> unlike;
   private boolean sideways = true;
 
   /**
-   * @param stuffs of this assessment, empty as yet
+   * @param materials of this assessment, none taken as yet
    */
-  Examiner(Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
+  Examiner(Assessment assessment, Function<Ref, Optional<Section>> sections, Materials materials) {
     this.assessment = assessment;
     this.sections = sections;
-    this.stuffs = stuffs;
+    this.materials = materials;
+    List<Material> used = used();
+    Bases bases = Bases.ofMaterials(used);
+    Map<String, Double> low = bases.toLow(used);
+    unlike = bases.lacking(low);
+    used.stream()
+        .filter(one -> low.containsKey(one.id()))
+        .forEach(one -> inputs().value(one, MaterialProperty.SCATTER));
+    Factors stated = Factors.of(assessment);
+    factors = stated.on(low);
+    linked = stated.on(Bases.toMean(used));
+  }
+
+  /** The materials that the sections of the assessment are of, as far as they bear anything. */
+  private List<Material> used() {
+    Stream<Ref> named =
+        Stream.concat(
+            Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
+            assessment.weakLink().stream()
+                .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())));
+    return named
+        .flatMap(ref -> sections.apply(ref).stream())
+        .flatMap(Examiner::materials)
+        .flatMap(ref -> materials.material(ref).stream())
+        .flatMap(one -> Stream.concat(Stream.of(one), wood(one)))
+        .distinct()
+        .toList();
+  }
+
+  private Stream<Material> wood(Material plywood) {
+    return plywood.wood().flatMap(materials::material).stream();
+  }
+
+  private static Stream<Ref> materials(Section section) {
+    Stream<Section.Layer> layers =
+        Stream.concat(section.layers().stream(), section.skins().stream());
+    return Stream.of(
+            section.material().stream(),
+            section.glue().stream(),
+            section.members().stream().map(Section.Member::material),
+            layers.flatMap(
+                layer ->
+                    Stream.concat(
+                        layer.material().stream(),
+                        layer.strips().stream().flatMap(strip -> strip.material().stream()))))
+        .flatMap(refs -> refs);
   }
 
   /** What both sides come to. */
@@ -56,14 +111,14 @@ final class Examiner {
    * follow. None of them notes anything here.
    */
   static Examiner ahead(
-      Assessment assessment, Function<Ref, Optional<Section>> sections, Stuffs stuffs) {
-    Examiner ahead = new Examiner(assessment, sections, stuffs);
+      Assessment assessment, Function<Ref, Optional<Section>> sections, Materials materials) {
+    Examiner ahead = new Examiner(assessment, sections, materials);
     ahead.start();
     ahead.sideways =
         Stream.concat(assessment.require().keySet().stream(), assessment.allow().keySet().stream())
             .anyMatch(name -> name.id().endsWith("-across"));
     if (!ahead.isBuilt(assessment.designed())) {
-      ahead.drawn = Optional.of(ahead.side(assessment.designed(), "designed"));
+      ahead.drawn = Optional.of(ahead.side(assessment.designed(), Side.DESIGNED));
     }
     assessment
         .weakLink()
@@ -74,13 +129,13 @@ final class Examiner {
                     .filter(ref -> !ahead.isBuilt(Optional.of(ref)))
                     .flatMap(ref -> sections.apply(ref).stream())
                     .filter(section -> !isBolt(section))
-                    .forEach(section -> ahead.part(section).ifPresent(ahead::bending)));
+                    .forEach(section -> ahead.linked(section).ifPresent(ahead::bending)));
     return ahead;
   }
 
   /** The same assessment with another built section. */
   Examiner again(Function<Ref, Optional<Section>> other) {
-    Examiner again = new Examiner(assessment, other, stuffs.branch());
+    Examiner again = new Examiner(assessment, other, materials.branch());
     again.lacking.addAll(lacking);
     again.parts.putAll(parts);
     again.bendings.putAll(bendings);
@@ -95,16 +150,32 @@ final class Examiner {
   }
 
   private void start() {
-    checkFactors();
+    Factors.of(assessment, lacking);
+    lacking.addAll(materials.twice(assessment, used()));
+    assessment.load().flatMap(LoadStated::factor).ifPresent(lacking::add);
+    if (Sources.of(assessment).areOfNothing()) {
+      inputs()
+          .note(
+              "a source that names no material vouches for none: write “larch: where it comes"
+                  + " from”");
+    }
     if (isBeam()) {
       bare = assessment.load().flatMap(some -> BeamLoad.of(some, lacking));
       load(List.of());
+    } else if (assessment.load().isPresent() && assessment.method() != Method.PANEL) {
+      lacking.add(
+          "the load is not worked out by this method, which compares without one: take section,"
+              + " timber or panel, or leave the load out");
     }
   }
 
+  private Inputs inputs() {
+    return materials.inputs();
+  }
+
   private Compared compared() {
-    Outcome designed = drawn.orElseGet(() -> side(assessment.designed(), "designed"));
-    Outcome built = side(assessment.built(), "built");
+    Outcome designed = drawn.orElseGet(() -> side(assessment.designed(), Side.DESIGNED));
+    Outcome built = side(assessment.built(), Side.BUILT);
     if (assessment.built().isEmpty()) {
       lacking.add("it does not name the section as built (“built”)");
     }
@@ -126,8 +197,11 @@ final class Examiner {
     links(rows);
     return failing.isEmpty()
         && rows.stream().allMatch(Examiner::holds)
-        && open(rows, leaning(rows)).isEmpty()
-        && untold(rows).isEmpty();
+        && judgement(rows).isClosed();
+  }
+
+  private Judgement judgement(List<Row> rows) {
+    return new Judgement(assessment, rows, inputs(), lacking, unlike);
   }
 
   private static boolean holds(Row row) {
@@ -140,38 +214,28 @@ final class Examiner {
     List<Row> rows = new ArrayList<>(compared.rows());
     judgeAlike(rows);
     WeakLinks links = links(rows);
-    List<Input> leaning = leaning(rows);
-    List<Working> working = new ArrayList<>(stuffs.cured());
+    chance(rows);
+    Judgement judgement = judgement(rows);
+    List<Working> working = new ArrayList<>(inputs().cured());
     working.addAll(compared.designed().working().get());
     working.addAll(compared.built().working().get());
     depth().ifPresent(working::add);
     return new Result(
         assessment,
-        verdict(rows, leaning),
+        judgement.verdict(failing),
         rows,
-        stuffs.inputs(),
-        leaning,
-        Factors.of(assessment).lines(),
+        inputs().all(),
+        judgement.leaning(),
+        factors.lines(),
         List.copyOf(loadLines()),
         working,
         links.stations(),
-        stuffs.notes(),
+        inputs().notes(),
         cautions(rows, links),
         parts.values().stream()
             .flatMap(Optional::stream)
-            .map(part -> Sketch.of(part, stuffs))
+            .map(part -> Sketch.of(part, materials))
             .toList());
-  }
-
-  private void checkFactors() {
-    assessment
-        .factors()
-        .forEach(
-            (name, value) -> {
-              if (!Factors.isPossible(value)) {
-                lacking.add("the factor “" + name + "” lies outside 0 to 2");
-              }
-            });
   }
 
   /** The load is told even where a section cannot be worked out. */
@@ -192,40 +256,48 @@ final class Examiner {
     return load;
   }
 
-  private Outcome side(Optional<Ref> ref, String which) {
+  private Outcome side(Optional<Ref> ref, Side side) {
     if (ref.isEmpty()) {
       return Outcome.nothing();
     }
     Optional<Section> section = sections.apply(ref.get());
     if (section.isEmpty()) {
-      lacking.add("there is no section “" + ref.get() + "” (" + which + ")");
+      lacking.add(
+          "there is no section “"
+              + ref.get()
+              + "” ("
+              + side.name().toLowerCase(java.util.Locale.ROOT)
+              + ")");
       return Outcome.nothing();
     }
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
-          part(section.get())
+          part(section.get(), side)
               .map(
                   part ->
                       SectionMethod.of(
                           part, bending(part), sideways, load(List.of(Own.of(part))), factor()))
               .orElseGet(Outcome::nothing);
-      case PANEL -> panel(section.get());
-      case LAMINATE -> stack(section.get()).map(LaminateMethod::of).orElseGet(Outcome::nothing);
-      case BOLT -> bolt(section.get());
+      case PANEL -> panel(section.get(), side);
+      case LAMINATE ->
+          stack(section.get(), side).map(LaminateMethod::of).orElseGet(Outcome::nothing);
+      case BOLT -> bolt(section.get(), side);
       case EXTERNAL -> Outcome.nothing();
     };
   }
 
   private Optional<Working> depth() {
     return isBeam()
-        ? drawn(assessment.designed())
-            .flatMap(
-                drawn -> drawn(assessment.built()).flatMap(made -> TimberDepth.of(drawn, made)))
+        ? drawn().flatMap(drawn -> made().flatMap(made -> TimberDepth.of(drawn, made)))
         : Optional.empty();
   }
 
-  private Optional<Part> drawn(Optional<Ref> ref) {
-    return ref.flatMap(sections).flatMap(this::part);
+  private Optional<Part> drawn() {
+    return assessment.designed().flatMap(sections).flatMap(one -> part(one, Side.DESIGNED));
+  }
+
+  private Optional<Part> made() {
+    return assessment.built().flatMap(sections).flatMap(one -> part(one, Side.BUILT));
   }
 
   private List<String> cautions(List<Row> rows, WeakLinks links) {
@@ -234,47 +306,46 @@ final class Examiner {
         .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
         .forEach(
             row ->
-                drawn(assessment.designed())
-                    .flatMap(
-                        one ->
-                            drawn(assessment.built())
-                                .flatMap(other -> Unlike.caution(one, other, row)))
+                drawn()
+                    .flatMap(one -> made().flatMap(other -> Unlike.caution(one, other, row)))
                     .ifPresent(all::add));
-    Bases bases = Bases.of(stuffs.inputs());
+    Bases bases = Bases.of(inputs().all());
     if (bases.mixed()) {
       all.add(bases.words());
     }
-    all.addAll(Galvanic.cautions(assessment, sections, stuffs::material));
+    all.addAll(Slender.cautions(assessment, rows));
+    all.addAll(materials.overrides(used()));
+    all.addAll(Galvanic.cautions(assessment, sections, materials::material));
     return all;
   }
 
-  private Outcome panel(Section section) {
+  private Outcome panel(Section section, Side side) {
     Optional<PanelMethod.Pressed> pressed =
         assessment.load().flatMap(some -> PanelMethod.Pressed.of(some, lacking));
     if (assessment.load().isEmpty()) {
       lacking.add("a panel needs a load: pressure, span, breadth and support");
     }
-    Optional<Part> part = stack(section);
+    Optional<Part> part = stack(section, side);
     return pressed
         .flatMap(asked -> part.map(one -> PanelMethod.of(one, asked)))
         .orElseGet(Outcome::nothing);
   }
 
-  private Outcome bolt(Section section) {
+  private Outcome bolt(Section section, Side side) {
     if (!isBolt(section)) {
       lacking.add(section.named() + " is no bolt (shape: bolt, with a diameter)");
       return Outcome.nothing();
     }
-    return BoltMethod.of(section, stuffs, new Findings());
+    return BoltMethod.of(section, materials, new OnSide(factors, side), new Findings());
   }
 
   private static boolean isBolt(Section section) {
     return section.shape().filter(Section.Shape.BOLT::equals).isPresent();
   }
 
-  /** A part of layers that reach over its whole width. */
-  private Optional<Part> stack(Section section) {
-    Optional<Part> part = part(section);
+  /** A part of layers that reach over its whole width, known across its grain too. */
+  private Optional<Part> stack(Section section, Side side) {
+    Optional<Part> part = part(section, side);
     part.filter(one -> one.stack().isEmpty())
         .ifPresent(
             one ->
@@ -282,32 +353,47 @@ final class Examiner {
                     section.named()
                         + " is no stack of layers over its whole width, which a panel or laminate"
                         + " needs: list its layers"));
-    return part.filter(one -> !one.stack().isEmpty());
+    boolean flat = true;
+    for (Section.Layer layer : section.layers()) {
+      flat &= layer.material().flatMap(materials::flat).isPresent();
+    }
+    boolean known = flat;
+    return part.filter(one -> known && !one.stack().isEmpty());
   }
 
   private double factor() {
     return assessment.load().map(some -> some.factor().doubleValue()).orElse(1.0);
   }
 
-  private Optional<Part> part(Section section) {
+  private Optional<Part> part(Section section, Side side) {
+    return part(section, (factors.alike() ? "" : side + " ") + section.id(), factors, side);
+  }
+
+  /** A part of a weak link, as built and by the means of its strengths. */
+  private Optional<Part> linked(Section section) {
+    String key =
+        linked.equals(factors) && factors.alike() ? section.id() : "linked " + section.id();
+    return part(section, key, linked, Side.BUILT);
+  }
+
+  private Optional<Part> part(Section section, String key, Factors with, Side side) {
     if (isBolt(section)) {
       lacking.add(section.named() + " is a bolt, which method: bolt works out");
       return Optional.empty();
     }
-    return parts.computeIfAbsent(section.id(), id -> new Parts(stuffs, new Findings()).of(section));
+    return parts.computeIfAbsent(
+        key, any -> new Parts(materials, new OnSide(with, side), new Findings()).of(section));
   }
 
   private Bending bending(Part part) {
-    return bendings.computeIfAbsent(part.id(), id -> Bending.of(part.beam()));
+    return bendings.computeIfAbsent(part.beam(), Bending::of);
   }
 
   private void judgeAlike(List<Row> rows) {
     if (isBeam()) {
-      drawn(assessment.designed())
+      drawn()
           .ifPresent(
-              one ->
-                  drawn(assessment.built())
-                      .ifPresent(other -> Unlike.judge(one, other, rows, failing, lacking)));
+              one -> made().ifPresent(other -> Unlike.judge(one, other, rows, failing, lacking)));
     }
   }
 
@@ -349,6 +435,60 @@ final class Examiner {
     return worked;
   }
 
+  /** Where nothing fails as yet: how likely the order is the wrong one. */
+  private void chance(List<Row> rows) {
+    if (assessment.weakLink().isEmpty()
+        || !failing.isEmpty()
+        || rows.stream().anyMatch(Row::fails)) {
+      return;
+    }
+    Assessment.WeakLink link = assessment.weakLink().get();
+    double most = link.chance().map(BigDecimal::doubleValue).orElse(LIKELY);
+    List<String> still = still(link);
+    Optional<Chance> chance =
+        still.isEmpty()
+            ? Chances.wrongOrder(assessment, sections, materials.branch())
+            : Optional.empty();
+    chance
+        .filter(one -> one.probability() <= most && one.most() > most)
+        .ifPresent(
+            one ->
+                still.add(
+                    "the chance of the wrong order is "
+                        + one.words()
+                        + ", too near to what is allowed to be told by samples"));
+    rows.add(
+        new Row(
+            Measure.LINK_CHANCE,
+            Optional.empty(),
+            chance.map(one -> new Figure(100 * one.probability(), Optional.of(one.words()))),
+            Optional.of(new Row.Limit(Row.Limit.Side.AT_MOST, 100 * most)),
+            still));
+  }
+
+  /** Parts of a weak link of which nobody says how they scatter. */
+  private List<String> still(Assessment.WeakLink link) {
+    List<String> still = new ArrayList<>();
+    List<Material> parts =
+        Stream.of(link.sacrificial(), link.protectedPart())
+            .flatMap(ref -> sections.apply(ref).stream())
+            .flatMap(Examiner::materials)
+            .flatMap(ref -> materials.material(ref).stream())
+            .filter(one -> one.sort() != Material.Sort.GLUE)
+            .toList();
+    parts.forEach(one -> inputs().value(one, MaterialProperty.SCATTER));
+    parts.stream()
+        .filter(one -> !(Materials.scatter(one) > 0))
+        .map(
+            one ->
+                one.id()
+                    + " does not state its scatter, and which part of a weak link breaks first is a"
+                    + " matter of chance")
+        .distinct()
+        .forEach(still::add);
+    return still;
+  }
+
   private static Row link(Optional<Double> margin, Row.Limit least, List<String> lacking) {
     return new Row(
         Measure.LINK, Optional.empty(), margin.map(Figure::of), Optional.of(least), lacking);
@@ -371,15 +511,21 @@ final class Examiner {
       return WeakLinks.lacking(List.of("a section of its weak link does not exist"));
     }
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);
-    Optional<Part> kept = part(safe.get());
+    Optional<Part> kept = linked(safe.get());
     if (isBolt(weak.get())) {
       return kept.map(
               one ->
                   PinLink.of(
-                      weak.get(), one, bending(one), cantilever(List.of(Own.of(one))), at, stuffs))
+                      weak.get(),
+                      one,
+                      bending(one),
+                      cantilever(List.of(Own.of(one))),
+                      at,
+                      materials,
+                      linked))
           .orElseGet(() -> WeakLinks.lacking(List.of()));
     }
-    return part(weak.get())
+    return linked(weak.get())
         .flatMap(
             one ->
                 kept.map(
@@ -391,102 +537,5 @@ final class Examiner {
 
   private Cantilever cantilever(List<Own> own) {
     return load(own).flatMap(BeamLoad::cantilever).orElseThrow();
-  }
-
-  /** Values that a requirement leans on and that nobody vouches for. */
-  private List<Input> leaning(List<Row> rows) {
-    Set<Measure> asked = EnumSet.noneOf(Measure.class);
-    rows.stream().filter(row -> row.limit().isPresent()).map(Row::measure).forEach(asked::add);
-    return stuffs.inputs().stream()
-        .filter(input -> !input.trust().holds())
-        .filter(
-            input ->
-                asked.stream()
-                    .anyMatch(
-                        measure ->
-                            measure.leansOn(input.property(), input.sort())
-                                || weighs(measure, input.property())))
-        .toList();
-  }
-
-  /** With self-weight what a load asks of a part leans on how heavy it is. */
-  private boolean weighs(Measure measure, MaterialProperty property) {
-    return property == MaterialProperty.DENSITY
-        && measure.loaded()
-        && assessment.load().filter(Assessment.Load::selfWeight).isPresent();
-  }
-
-  private Verdict verdict(List<Row> rows, List<Input> leaning) {
-    rows.stream().filter(Row::fails).forEach(row -> failing.add(missed(row)));
-    Set<String> open = open(rows, leaning);
-    if (!failing.isEmpty()) {
-      List<String> reasons = new ArrayList<>(failing);
-      open.forEach(unknown -> reasons.add("not known: " + unknown));
-      return Verdict.fail(reasons);
-    }
-    if (open.isEmpty()) {
-      open.addAll(untold(rows));
-    }
-    return open.isEmpty() ? Verdict.pass() : Verdict.cannotTell(List.copyOf(open));
-  }
-
-  /** What is lacking for a verdict, each a clause. */
-  private Set<String> open(List<Row> rows, List<Input> leaning) {
-    Set<String> open = new LinkedHashSet<>(stuffs.lacking());
-    open.addAll(lacking);
-    rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
-    leaning.forEach(
-        input ->
-            open.add(
-                input.named()
-                    + " "
-                    + input.trust().words()
-                    + (input.trust() == Trust.UNCONFIRMED
-                        ? " (" + input.source() + ")"
-                        : "; write where it comes from with the material")));
-    sourceOfLoad(rows).ifPresent(open::add);
-    if (assessment.require().isEmpty()
-        && assessment.allow().isEmpty()
-        && assessment.weakLink().isEmpty()) {
-      open.add("it requires nothing (“require”)");
-    }
-    return open;
-  }
-
-  /** What is asked and has no number: nothing passes by not being there. */
-  private List<String> untold(List<Row> rows) {
-    List<String> untold = new ArrayList<>();
-    rows.stream()
-        .filter(row -> row.outcome().filter(Verdict.Outcome.CANNOT_TELL::equals).isPresent())
-        .forEach(row -> untold.add(row.measure().words() + " could not be worked out"));
-    boolean asks = !assessment.require().isEmpty() || !assessment.allow().isEmpty();
-    if (asks && rows.stream().allMatch(row -> row.limit().isEmpty())) {
-      untold.add("nothing that it asks could be worked out");
-    }
-    return untold;
-  }
-
-  private Optional<String> sourceOfLoad(List<Row> rows) {
-    boolean leans =
-        rows.stream().anyMatch(row -> row.limit().isPresent() && row.measure().absolute());
-    return assessment
-        .load()
-        .filter(some -> leans && some.source().filter(source -> !source.isBlank()).isEmpty())
-        .map(some -> "the load has no source");
-  }
-
-  private static String missed(Row row) {
-    Row.Limit limit = row.limit().orElseThrow();
-    double number = row.compared().orElseThrow();
-    boolean least = limit.side() == Row.Limit.Side.AT_LEAST;
-    return row.measure().words()
-        + " is "
-        + (least ? Print.ratio(number) : Print.ratioUp(number))
-        + (row.measure().absolute() ? "" : " of the designed")
-        + ", not "
-        + limit.side().words()
-        + " "
-        + Print.number(limit.value())
-        + row.built().flatMap(Figure::governing).map(how -> " (" + how + ")").orElse("");
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.mechanics.beam.BeamMaterial.Lay;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Missing;
@@ -62,15 +63,29 @@ final class Figures {
     return limit.mode().words() + of + limit.where();
   }
 
+  /** Of a bias lay every strength counts, of one across those across. */
   static String words(Missing missing) {
+    String across = missing.lay() == Lay.ALONG ? "" : "-across";
     String property =
         switch (missing.property()) {
-          case TENSILE_STRENGTH -> "tensile-strength";
-          case COMPRESSIVE_STRENGTH -> "compressive-strength";
-          case BENDING_STRENGTH -> "bending-strength";
-          case SHEAR_STRENGTH -> "shear-strength";
+          case TENSILE_STRENGTH -> "tensile-strength" + across;
+          case COMPRESSIVE_STRENGTH -> "compressive-strength" + across;
+          case BENDING_STRENGTH ->
+              across.isEmpty() ? "bending-strength" : "tensile-strength-across";
+          case SHEAR_STRENGTH -> "shear-strength" + across;
           case THROUGH_THICKNESS_MODULUS -> "E-through";
+          case ACROSS_MODULUS -> "E-across";
+          case WALL -> "E-across, or its wall is thinner than 1/1500 of its radius";
         };
-    return missing.material() + " (" + missing.where() + ") does not state its " + property;
+    boolean strength =
+        missing.property() == Missing.Property.TENSILE_STRENGTH
+            || missing.property() == Missing.Property.COMPRESSIVE_STRENGTH
+            || missing.property() == Missing.Property.BENDING_STRENGTH;
+    String all =
+        missing.lay() == Lay.BIAS && strength
+            ? "all its strengths, which count where it lies at an angle: tensile-strength,"
+                + " compressive-strength, both of them -across, shear-strength"
+            : property;
+    return missing.material() + " (" + missing.where() + ") does not state its " + all;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import kitwright.mechanics.laminate.Criterion;
+import kitwright.mechanics.laminate.Lamina;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Stiffness;
 
@@ -100,17 +101,17 @@ final class LaminateMethod {
   static Working working(Part part, List<Step> more) {
     List<List<String>> plies = new ArrayList<>();
     for (Part.StackLayer layer : part.stack()) {
-      Stuff.Elastic stuff = layer.stuff().elastic();
+      Lamina stuff = layer.stuff().lamina();
       plies.add(
           List.of(
               layer.where(),
               layer.stuff().id(),
               Print.number(layer.thickness() * 1000),
               Print.number(turn(layer.angle())),
-              Print.number(stuff.along() / 1e6),
-              Print.number(stuff.across() / 1e6),
-              Print.number(stuff.shear() / 1e6),
-              Print.number(stuff.poisson())));
+              Print.number(stuff.e1() / 1e6),
+              Print.number(stuff.e2() / 1e6),
+              Print.number(stuff.g12() / 1e6),
+              Print.number(stuff.nu12())));
     }
     List<Step> steps = new ArrayList<>(StackSteps.of(part.laminate()));
     steps.addAll(more);

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.assessment.Part.StackLayer;
-import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.ledger.Section.Grain;
 import kitwright.ledger.Section.Layer;
+import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.LayeredSection;
 import kitwright.mechanics.beam.Strip;
 import kitwright.value.Quantity;
@@ -20,14 +20,22 @@ final class LayeredPart {
   /** Strips that miss the width by less than this fill it: they are measured to half a mm. */
   private static final double FIT = 0.5e-3;
 
+  /** m; more is a slip of the unit. */
+  private static final double THICKEST = 1;
+
+  private static final double WIDEST = 20;
+
   private final Section section;
-  private final Stuffs stuffs;
+  private final Materials materials;
+  private final Factors.OnSide factors;
   private final Faults faults;
+  private double wide;
   private final List<StackLayer> stack = new ArrayList<>();
 
-  LayeredPart(Section section, Stuffs stuffs, Faults faults) {
+  LayeredPart(Section section, Materials materials, Factors.OnSide factors, Faults faults) {
     this.section = section;
-    this.stuffs = stuffs;
+    this.materials = materials;
+    this.factors = factors;
     this.faults = faults;
   }
 
@@ -40,7 +48,12 @@ final class LayeredPart {
           "Write the width over all strips, such as width: 96 mm.");
       return Optional.empty();
     }
-    double wide = width.get().base();
+    wide = width.get().base();
+    if (wide > WIDEST) {
+      faults.add("width", "A section is " + width.get() + " wide", "Look at its unit.");
+      return Optional.empty();
+    }
+    walls();
     LayeredSection built = LayeredSection.ofWidth(wide);
     glue().ifPresent(built::glue);
     boolean whole = true;
@@ -48,7 +61,7 @@ final class LayeredPart {
     for (int i = 0; i < section.layers().size(); i++) {
       Layer layer = section.layers().get(i);
       plain &= layer.strips().isEmpty();
-      whole &= add(layer, "layer " + (i + 1), wide, built);
+      whole &= add(layer, i + 1, built);
     }
     if (!whole || faults.any()) {
       return Optional.empty();
@@ -56,44 +69,50 @@ final class LayeredPart {
     return Optional.of(new Part(section, built.section(), plain ? stack : List.of()));
   }
 
+  /** Beside a void faces and walls are thin, and what they are across decides when they buckle. */
+  private void walls() {
+    boolean voids =
+        section.layers().stream()
+            .flatMap(layer -> layer.strips().stream())
+            .anyMatch(Section.Strip::hollow);
+    if (voids) {
+      section.layers().forEach(layer -> layer.material().ifPresent(materials::plate));
+    }
+  }
+
   private Optional<Double> glue() {
     return section
         .glue()
-        .flatMap(stuffs::material)
+        .flatMap(materials::material)
         .flatMap(
             glue -> {
               OptionalDouble bond =
-                  stuffs.value(glue, kitwright.ledger.MaterialProperty.BOND_STRENGTH);
+                  materials.value(glue, kitwright.ledger.MaterialProperty.BOND_STRENGTH);
               OptionalDouble shear =
-                  stuffs.value(glue, kitwright.ledger.MaterialProperty.SHEAR_STRENGTH);
+                  materials.value(glue, kitwright.ledger.MaterialProperty.SHEAR_STRENGTH);
               OptionalDouble strength = bond.isPresent() ? bond : shear;
               if (strength.isEmpty()) {
-                stuffs.lacks("glue " + glue.id() + " does not state its bond-strength");
+                materials.inputs().lacks("glue " + glue.id() + " does not state its bond-strength");
               }
               return strength.isEmpty() ? Optional.empty() : Optional.of(strength.getAsDouble());
             });
   }
 
-  private boolean add(Layer layer, String where, double width, LayeredSection built) {
+  private boolean add(Layer layer, int index, LayeredSection built) {
+    String where = "layer " + index;
     if (layer.strips().isEmpty()) {
-      Optional<StackLayer> one = single(layer, where);
-      one.ifPresent(
-          ply -> {
-            stack.add(ply);
-            built.layer(ply.stuff().beam(ply.angle()), ply.thickness());
-          });
-      return one.isPresent();
+      return single(layer, where, index).filter(ply -> lay(ply, built)).isPresent();
     }
     Optional<Double> thick = thickness(layer);
-    Optional<List<Strip>> strips = strips(layer, where, width);
+    Optional<List<Strip>> strips = strips(layer, where, index);
     if (thick.isEmpty() || strips.isEmpty()) {
       return false;
     }
-    built.strips(thick.get(), strips.get());
+    built.add(new kitwright.mechanics.beam.Layer(where, thick.get(), strips.get()));
     return true;
   }
 
-  private Optional<StackLayer> single(Layer layer, String where) {
+  private Optional<StackLayer> single(Layer layer, String where, int index) {
     if (layer.material().isEmpty()) {
       faults.add(
           layer.at().record(),
@@ -101,21 +120,68 @@ final class LayeredPart {
           "Say what it is made of, or list its strips.");
       return Optional.empty();
     }
-    Optional<Stuff> stuff = stuffs.of(layer.material().get());
+    double angle = angle(layer.angle(), layer.grain());
+    Ref material = layer.material().get();
+    Optional<Stuff> stuff = materials.at(material, angle);
+    if (stuff.filter(one -> one.veneer().isPresent()).isPresent()) {
+      stuff = materials.flat(material);
+    }
     Optional<Double> thick =
         layer.plies().isPresent() ? cured(layer, stuff) : thickness(layer, stuff);
     if (stuff.isEmpty() || thick.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Material> material = stuffs.material(layer.material().get());
-    Stuff boarded =
-        material
-            .filter(one -> one.sort() == Material.Sort.PLYWOOD)
-            .map(one -> stuffs.boarded(one, stuff.get(), thick.get()))
-            .orElse(stuff.get());
-    return Optional.of(
-        new StackLayer(
-            where, boarded, angle(layer.angle(), layer.grain()) + boarded.turned(), thick.get()));
+    Stuff less = factors.on(stuff.get(), index);
+    return Optional.of(new StackLayer(where, less, angle + less.turned(), thick.get()));
+  }
+
+  /** A plywood of which the veneer is stated is its veneers, each second one square to the rest. */
+  private boolean veneers(StackLayer board, LayeredSection built) {
+    double veneer = board.stuff().veneer().getAsDouble();
+    int count = (int) Math.round(board.thickness() / veneer);
+    if (count < 1 || count % 2 == 0 || Math.abs(count * veneer / board.thickness() - 1) > 0.1) {
+      materials
+          .inputs()
+          .lacks(
+              board.stuff().id()
+                  + " of "
+                  + Print.with(board.thickness() * 1000, "mm")
+                  + " is no odd number of veneers of "
+                  + Print.with(veneer * 1000, "mm")
+                  + " ("
+                  + board.where()
+                  + ")");
+      return false;
+    }
+    materials
+        .inputs()
+        .note(
+            board.stuff().id()
+                + " is worked out as "
+                + count
+                + " equal veneers, the faces along its grain; a veneer square to the span may"
+                + " crack, and only its shear is checked");
+    double thick = board.thickness() / count;
+    for (int i = 0; i < count; i++) {
+      double angle = board.angle() + (i % 2 == 0 ? 0 : 90);
+      String where = count == 1 ? board.where() : board.where() + " veneer " + (i + 1);
+      stack.add(new StackLayer(where, board.stuff(), angle, thick));
+      built.add(layer(where, thick, board.stuff().veneer(angle)));
+    }
+    return true;
+  }
+
+  private boolean lay(StackLayer ply, LayeredSection built) {
+    if (ply.stuff().veneer().isPresent()) {
+      return veneers(ply, built);
+    }
+    stack.add(ply);
+    built.add(layer(ply.where(), ply.thickness(), ply.stuff().beam(ply.angle())));
+    return true;
+  }
+
+  private kitwright.mechanics.beam.Layer layer(String where, double thick, BeamMaterial material) {
+    return new kitwright.mechanics.beam.Layer(where, thick, List.of(Strip.of(wide, material)));
   }
 
   private Optional<Double> cured(Layer layer, Optional<Stuff> stuff) {
@@ -162,12 +228,19 @@ final class LayeredPart {
           "Write how thick it is, or how many plies of a cloth.");
       return Optional.empty();
     }
+    if (thick.get().base() > THICKEST) {
+      faults.add(
+          layer.at().of("thickness"),
+          "A layer is " + thick.get() + " thick",
+          "Look at its unit: no layer here is more than 1 m thick.");
+      return Optional.empty();
+    }
     return Optional.of(thick.get().base());
   }
 
-  private Optional<List<Strip>> strips(Layer layer, String where, double width) {
+  private Optional<List<Strip>> strips(Layer layer, String where, int index) {
     double sum = layer.strips().stream().mapToDouble(strip -> strip.width().base()).sum();
-    if (Math.abs(sum - width) > FIT) {
+    if (Math.abs(sum - wide) > FIT) {
       faults.add(
           layer.at().of("strips"),
           "The strips of "
@@ -175,19 +248,19 @@ final class LayeredPart {
               + " are "
               + Print.number(sum * 1000)
               + " mm wide together in a section of "
-              + Print.number(width * 1000)
+              + Print.number(wide * 1000)
               + " mm",
           "Make the strips and voids add up to the width.");
       return Optional.empty();
     }
     List<Strip> strips = new ArrayList<>();
     for (Section.Strip strip : layer.strips()) {
-      strip(strip, width / sum).ifPresent(strips::add);
+      strip(strip, wide / sum, index).ifPresent(strips::add);
     }
     return strips.size() == layer.strips().size() ? Optional.of(strips) : Optional.empty();
   }
 
-  private Optional<Strip> strip(Section.Strip strip, double stretch) {
+  private Optional<Strip> strip(Section.Strip strip, double stretch, int index) {
     if (strip.width().isNone()) {
       faults.add(
           strip.at().of(strip.hollow() ? "void" : "width"),
@@ -195,18 +268,33 @@ final class LayeredPart {
           "Write its width, or leave the strip out.");
       return Optional.empty();
     }
-    double wide = strip.width().base() * stretch;
+    double part = strip.width().base() * stretch;
     if (strip.hollow()) {
-      return Optional.of(Strip.gap(wide));
+      return Optional.of(Strip.gap(part));
     }
     Optional<Ref> material = strip.material();
     if (material.isEmpty()) {
       faults.add(strip.at().record(), "A strip has no material", "Name it, or write void: WIDTH.");
       return Optional.empty();
     }
-    return stuffs
-        .of(material.get())
-        .map(stuff -> Strip.of(wide, stuff.beam(angle(Optional.empty(), strip.grain()))));
+    double angle = angle(Optional.empty(), strip.grain());
+    return materials
+        .at(material.get(), angle)
+        .filter(stuff -> !isVeneered(stuff))
+        .map(stuff -> Strip.of(part, factors.on(stuff, index).beam(angle + stuff.turned())));
+  }
+
+  /** A strip of plywood stands on edge or lies flat, and nothing says which. */
+  private boolean isVeneered(Stuff stuff) {
+    if (stuff.veneer().isPresent()) {
+      materials
+          .inputs()
+          .lacks(
+              stuff.id()
+                  + " is worked out veneer by veneer over a whole width, not as a strip: state the"
+                  + " values of the board (E, E-across and strengths) for that");
+    }
+    return stuff.veneer().isPresent();
   }
 
   /** Degrees of grain or first fibre from the length. */

@@ -1,6 +1,7 @@
 package kitwright.assessment;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -43,6 +44,19 @@ public final class MaterialImpossible implements Rule {
                   ? Optional.of("nothing is without it")
                   : Optional.empty();
         };
+    Optional<String> implausible =
+        wrong.isEmpty()
+            ? Band.of(material.sort(), property)
+                .flatMap(band -> band.misses(material, property, value))
+            : Optional.empty();
+    implausible.ifPresent(
+        why ->
+            out.add(
+                finding(
+                    material,
+                    property.key(),
+                    why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".",
+                    "Look the value up again, and its unit.")));
     wrong.ifPresent(
         why ->
             out.add(

@@ -43,7 +43,8 @@ public enum Measure {
   BOLT_SHEAR("shear", "breaking load in shear through the thread", "kN", Lean.ALL),
   FIRST_FAILURE("strength", "load at first failure over the design load", "", Lean.ALL),
   RESERVE("reserve", "reserve factor against the load", "", Lean.ALL),
-  LINK("weak-link", "protected over sacrificial part", "", Lean.ALL),
+  LINK("weak-link", "protected over sacrificial part, by their means", "", Lean.ALL),
+  LINK_CHANCE("weak-link-chance", "chance that the protected part breaks first", "%", Lean.ALL),
   DEFLECTION("deflection", "deflection under the load, no safety factor", "mm", Lean.SHEAR_STIFF),
   MASS("mass", "mass", "kg/m", Lean.HEAVY),
   PLATE_MASS("mass", "mass", "kg/m²", Lean.HEAVY),
@@ -61,11 +62,15 @@ public enum Measure {
   }
 
   private static final Set<MaterialProperty> CURED =
-      EnumSet.of(MaterialProperty.AREAL_WEIGHT, MaterialProperty.FIBRE_FRACTION);
+      EnumSet.of(
+          MaterialProperty.AREAL_WEIGHT, MaterialProperty.FIBRE_FRACTION, MaterialProperty.CRIMP);
   private static final Set<MaterialProperty> MODULI =
       EnumSet.of(MaterialProperty.E, MaterialProperty.E_ACROSS, MaterialProperty.POISSON);
   private static final Set<MaterialProperty> IN_SHEAR =
-      EnumSet.of(MaterialProperty.SHEAR_STRENGTH, MaterialProperty.BOND_STRENGTH);
+      EnumSet.of(
+          MaterialProperty.SHEAR_STRENGTH,
+          MaterialProperty.SHEAR_STRENGTH_ACROSS,
+          MaterialProperty.BOND_STRENGTH);
 
   private final String key;
   private final String words;
@@ -96,7 +101,12 @@ public enum Measure {
 
   /** Whether the number itself is held against the limit, not built over designed. */
   public boolean absolute() {
-    return this == RESERVE || this == LINK;
+    return this == RESERVE || this == LINK || this == LINK_CHANCE;
+  }
+
+  /** Whether it is one of strength, not of stiffness, mass or size. */
+  boolean isStrength() {
+    return lean == Lean.BENT || lean == Lean.SHEARED || lean == Lean.ALL;
   }
 
   /** Whether it hangs on the load. */
@@ -106,6 +116,9 @@ public enum Measure {
 
   /** Whether a wrong value of the property makes this measure wrong. */
   boolean leansOn(MaterialProperty property, Sort sort) {
+    if (property == MaterialProperty.SCATTER) {
+      return isStrength();
+    }
     boolean constituent = sort == Sort.FIBRE || sort == Sort.RESIN;
     if (property == MaterialProperty.DENSITY) {
       return lean == Lean.HEAVY || constituent;
@@ -118,7 +131,7 @@ public enum Measure {
     }
     return switch (lean) {
       case HEAVY, THICK, STIFF -> false;
-      case SHEAR_STIFF -> property == MaterialProperty.G;
+      case SHEAR_STIFF -> property == MaterialProperty.G || property == MaterialProperty.G_ACROSS;
       case BENT -> !IN_SHEAR.contains(property);
       case SHEARED -> IN_SHEAR.contains(property);
       case ALL -> true;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Bending;
@@ -12,6 +13,7 @@ import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.LayeredSection;
 import kitwright.mechanics.beam.Limit;
 import kitwright.mechanics.beam.Sense;
+import kitwright.mechanics.beam.Strip;
 import kitwright.mechanics.beam.ThinFaces;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Stiffness;
@@ -47,6 +49,14 @@ final class PanelMethod {
       double factor,
       boolean selfWeight) {
     static Optional<Pressed> of(Load load, List<String> lacking) {
+      List<String> others = others(load);
+      if (!others.isEmpty()) {
+        lacking.add(
+            "a panel bears an even pressure here, and its load also states "
+                + String.join(", ", others)
+                + ": nothing is left out of a load");
+        return Optional.empty();
+      }
       if (load.pressure().filter(p -> !p.isNone()).isEmpty()
           || load.span().filter(a -> !a.isNone()).isEmpty()
           || load.breadth().filter(b -> !b.isNone()).isEmpty()) {
@@ -66,6 +76,20 @@ final class PanelMethod {
               support,
               load.factor().doubleValue(),
               load.selfWeight()));
+    }
+
+    private static List<String> others(Load load) {
+      List<String> others = new ArrayList<>();
+      load.force().ifPresent(any -> others.add("a force"));
+      load.tipForce().ifPresent(any -> others.add("a tip-force"));
+      load.speed().ifPresent(any -> others.add("a speed"));
+      load.area().ifPresent(any -> others.add("an area"));
+      load.lift().ifPresent(any -> others.add("a lift"));
+      load.density().ifPresent(any -> others.add("a density"));
+      load.shape()
+          .filter(shape -> shape != Shape.UNIFORM)
+          .ifPresent(shape -> others.add("a shape that is not uniform"));
+      return others;
     }
 
     private Pressed under(double total) {
@@ -106,6 +130,16 @@ final class PanelMethod {
       figures.lacks(
           Measure.PLATE_STIFFNESS, part.id() + " couples bend and twist, which is left out here");
     }
+    double beyond = Math.abs(response.deflection()) / laminate.thickness();
+    if (beyond > 1) {
+      String how =
+          part.id()
+              + " gives "
+              + Print.number(beyond)
+              + " times its own thickness under the load: it stretches then as well as bends, which"
+              + " is not worked out here";
+      figures.lacks(Measure.PLATE_STRENGTH, how).lacks(Measure.RESERVE, how);
+    }
     Capacity mx = weaker(along);
     Capacity my = weaker(across);
     Capacity qx = along.shear();
@@ -121,6 +155,18 @@ final class PanelMethod {
     share(my, momentY, "across the span", "m_y", "N", shares);
     share(qx, Math.abs(response.qx()), "along the span", "q_x", "N/m", shares);
     share(qy, Math.abs(response.qy()), "across the span", "q_y", "N/m", shares);
+    Twist.Borne twist = Twist.of(part, laminate, give);
+    double twisted = Math.abs(response.cornerMxy());
+    twist
+        .limit()
+        .filter(any -> twisted > 0)
+        .ifPresent(limit -> shares.add(new Share(limit, twisted, "at a corner", "m_xy", "N")));
+    if (twisted > 0) {
+      twist
+          .lacking()
+          .forEach(
+              what -> figures.lacks(Measure.PLATE_STRENGTH, what).lacks(Measure.RESERVE, what));
+    }
     Optional<Share> least = shares.stream().min(Comparator.comparingDouble(Share::value));
     least.ifPresent(
         first -> {
@@ -220,7 +266,11 @@ final class PanelMethod {
   private static Bending strip(Part part, double turn) {
     LayeredSection strip = LayeredSection.ofWidth(1);
     part.stack()
-        .forEach(layer -> strip.layer(layer.stuff().beam(layer.angle() + turn), layer.thickness()));
+        .forEach(
+            layer ->
+                strip.add(
+                    new kitwright.mechanics.beam.Layer(
+                        layer.where(), layer.thickness(), List.of(Strip.of(1, layer.beam(turn))))));
     return Bending.of(strip.section());
   }
 

@@ -1,6 +1,7 @@
 package kitwright.assessment;
 
 import java.util.List;
+import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Ply;
 
@@ -22,7 +23,12 @@ record Part(
    * @param angle of its grain or first fibre to the length, degrees
    * @param thickness m
    */
-  record StackLayer(String where, Stuff stuff, double angle, double thickness) {}
+  record StackLayer(String where, Stuff stuff, double angle, double thickness) {
+    /** In a strip that runs at an angle to the length. */
+    BeamMaterial beam(double turn) {
+      return stuff.veneer().isPresent() ? stuff.veneer(angle + turn) : stuff.beam(angle + turn);
+    }
+  }
 
   Part {
     stack = List.copyOf(stack);

@@ -8,15 +8,17 @@ import kitwright.ledger.Section.Shape;
 
 /** Turns a section of the ledger into a part that mechanics can work with. */
 final class Parts {
-  private final Stuffs stuffs;
+  private final Materials materials;
+  private final Factors.OnSide factors;
   private final Findings out;
 
   /**
-   * @param stuffs where lacking values are noted
+   * @param materials where lacking values are noted
    * @param out where impossible sections are told
    */
-  Parts(Stuffs stuffs, Findings out) {
-    this.stuffs = stuffs;
+  Parts(Materials materials, Factors.OnSide factors, Findings out) {
+    this.materials = materials;
+    this.factors = factors;
     this.out = out;
   }
 
@@ -33,8 +35,12 @@ final class Parts {
           "Check its measures and materials.");
       part = Optional.empty();
     }
+    Webs.lacking(section, materials::material).forEach(materials.inputs()::lacks);
+    factors.beyond(section).forEach(materials.inputs()::lacks);
     if (faults.any()) {
-      stuffs.lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
+      materials
+          .inputs()
+          .lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
       return Optional.empty();
     }
     return part;
@@ -47,7 +53,7 @@ final class Parts {
             "shape", "A section has layers and a shape", "Keep one of “layers” and “shape”.");
         return Optional.empty();
       }
-      return new LayeredPart(section, stuffs, faults).part();
+      return new LayeredPart(section, materials, factors, faults).part();
     }
     if (section.shape().isEmpty()) {
       faults.add(
@@ -59,7 +65,9 @@ final class Parts {
     if (section.shape().get() == Shape.BOLT) {
       return Optional.empty();
     }
-    return new ShapedPart(section, stuffs, faults).section().map(beam -> part(section, beam));
+    return new ShapedPart(section, materials, factors, faults)
+        .section()
+        .map(beam -> part(section, beam));
   }
 
   private static Part part(Section section, kitwright.mechanics.beam.Section beam) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Findings;
-import kitwright.ledger.Material;
-import kitwright.ledger.Material.Basis;
 import kitwright.ledger.Section;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.load.Break;
@@ -13,31 +11,32 @@ import kitwright.mechanics.load.BreakOrder;
 import kitwright.mechanics.load.Cantilever;
 import kitwright.mechanics.load.Station;
 import kitwright.mechanics.load.Strong;
-import kitwright.mechanics.scatter.Scattered;
 
 /**
- * A pin or bolt that shall shear before the part it is in breaks. Standards give only the least
- * strength of a bolt, and a weak link must be rated on the most: two standard deviations above the
- * mean, of which one in twenty falls below the least.
+ * A pin or bolt that shall shear before the part it is in breaks. Rated on its mean, as every part
+ * of a weak link: a standard gives the least, which one in twenty is taken to fall below.
  */
 final class PinLink {
-  private static final double ABOVE = 2;
   private static final int STATIONS = 11;
 
   private PinLink() {}
 
   static WeakLinks of(
-      Section pin, Part protectedPart, Bending bending, Cantilever load, double at, Stuffs stuffs) {
+      Section pin,
+      Part protectedPart,
+      Bending bending,
+      Cantilever load,
+      double at,
+      Materials materials,
+      Factors factors) {
     Optional<Figure> stated =
-        BoltMethod.of(pin, stuffs, new Findings()).figures().of(Measure.BOLT_SHEAR);
-    Optional<Material> material = pin.material().flatMap(stuffs::material);
-    double scatter = material.map(stuffs::scatter).orElse(0.0);
-    if (stated.isEmpty() || !(scatter > 0)) {
+        BoltMethod.of(
+                pin, materials, new Factors.OnSide(factors, Factors.Side.BUILT), new Findings())
+            .figures()
+            .of(Measure.BOLT_SHEAR);
+    if (stated.isEmpty()) {
       return WeakLinks.lacking(
-          List.of(
-              "the pin "
-                  + pin.id()
-                  + " does not state how its strength scatters, and only its least is known"));
+          List.of("the shear strength of the pin " + pin.id() + " is not known"));
     }
     List<String> lacking = new ArrayList<>();
     Optional<Strong> strong = WeakLinks.strong(bending, lacking);
@@ -48,12 +47,6 @@ final class PinLink {
     if (!(asked > 0)) {
       return WeakLinks.lacking(List.of("the load does not shear the pin"));
     }
-    double most = stated.get().value() * 1000 * mostOver(material.orElseThrow(), scatter);
-    stuffs.note(
-        pin.id()
-            + " as a weak link is rated on the most that it may bear, "
-            + Print.with(most / 1000, "kN")
-            + ": two standard deviations above its mean");
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i < STATIONS; i++) {
       stations.add(
@@ -61,7 +54,10 @@ final class PinLink {
     }
     BreakOrder order =
         BreakOrder.of(
-            load, stations, List.of(Break.link(at, pin.id(), "shear of the pin", most, asked)));
+            load,
+            stations,
+            List.of(
+                Break.link(at, pin.id(), "shear of the pin", stated.get().value() * 1000, asked)));
     return new WeakLinks(
         order.margin(protectedPart.id(), pin.id()),
         order.first(),
@@ -69,12 +65,5 @@ final class PinLink {
         List.of(),
         Optional.empty(),
         List::of);
-  }
-
-  /** The most over the value stated, which is a mean or the least. */
-  private static double mostOver(Material material, double scatter) {
-    Scattered stated = new Scattered(1, scatter, Scattered.Shape.LOGNORMAL);
-    boolean mean = material.basis().filter(Basis.MEAN::equals).isPresent();
-    return (mean ? stated : Spreads.above(stated)).mean() * (1 + ABOVE * scatter);
   }
 }

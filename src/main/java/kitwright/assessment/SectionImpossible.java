@@ -1,6 +1,5 @@
 package kitwright.assessment;
 
-import java.util.List;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -16,11 +15,11 @@ public final class SectionImpossible implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Section section : day.ledger().sections()) {
-      Stuffs stuffs = new Stuffs(day.ledger(), Factors.none(), List.of());
+      Materials materials = Materials.of(day.ledger());
       if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
-        BoltMethod.of(section, stuffs, out);
+        BoltMethod.of(section, materials, Factors.OnSide.none(), out);
       } else {
-        new Parts(stuffs, out).of(section);
+        new Parts(materials, Factors.OnSide.none(), out).of(section);
       }
     }
   }

@@ -37,6 +37,11 @@ final class SectionMethod {
     figures.put(Measure.MOMENT_SAGGING, sagging, 1);
     figures.put(Measure.MOMENT_HOGGING, hogging, 1);
     figures.put(Measure.SHEAR, shear, 1);
+    if (bending.isSkew()) {
+      String how =
+          part.id() + " bends sideways under its load, and its shear is not worked out here";
+      figures.lacks(Measure.SHEAR, how).lacks(Measure.SHEAR_STIFFNESS, how);
+    }
     if (sideways) {
       across(figures, Bending.of(part.beam().turned()));
     }

@@ -33,13 +33,18 @@ final class ShapedPart {
 
   private static final double THICKEST = 0.3;
 
+  /** m; more is a slip of the unit. */
+  private static final double GREATEST = 10;
+
   private final Section section;
-  private final Stuffs stuffs;
+  private final Materials materials;
+  private final Factors.OnSide factors;
   private final Faults faults;
 
-  ShapedPart(Section section, Stuffs stuffs, Faults faults) {
+  ShapedPart(Section section, Materials materials, Factors.OnSide factors, Faults faults) {
     this.section = section;
-    this.stuffs = stuffs;
+    this.materials = materials;
+    this.factors = factors;
     this.faults = faults;
   }
 
@@ -58,6 +63,7 @@ final class ShapedPart {
           "Use a foil, or layers and strips.");
       return Optional.empty();
     }
+    walls(shape);
     return material().map(stuff -> shaped(shape, stuff));
   }
 
@@ -76,7 +82,34 @@ final class ShapedPart {
     if (section.material().isEmpty()) {
       faults.add("material", "A section has no material", "Name what it is made of.");
     }
-    return section.material().flatMap(stuffs::of).map(stuff -> stuff.beam(stuff.turned()));
+    return section.material().flatMap(this::stuff);
+  }
+
+  private Optional<BeamMaterial> stuff(Ref ref) {
+    return materials
+        .at(ref, 0)
+        .filter(this::isPlain)
+        .map(stuff -> factors.on(stuff, 1).beam(stuff.turned()));
+  }
+
+  /** What a thin wall or flange is across decides when it buckles. */
+  private void walls(Shape shape) {
+    if (shape == Shape.TUBE || shape == Shape.I || shape == Shape.FOIL) {
+      section.material().ifPresent(materials::plate);
+      section.skins().forEach(skin -> skin.material().ifPresent(materials::plate));
+    }
+  }
+
+  private boolean isPlain(Stuff stuff) {
+    if (stuff.veneer().isPresent()) {
+      materials
+          .inputs()
+          .lacks(
+              stuff.id()
+                  + " is worked out veneer by veneer in layers only: state the values of the board"
+                  + " (E, E-across and strengths) for a shape");
+    }
+    return stuff.veneer().isEmpty();
   }
 
   /** Whether every dimension is there, is one the shape knows, and is more than nothing. */
@@ -115,6 +148,8 @@ final class ShapedPart {
           "Write it as " + (wanted == Dimension.LENGTH ? "a length, such as 28 mm." : "a ratio."));
     } else if (value.isNone()) {
       faults.add(name.at(), "The " + name + " is nought", "Write how much it is.");
+    } else if (wanted == Dimension.LENGTH && value.base() > GREATEST) {
+      faults.add(name.at(), "The " + name + " is " + value, "Look at its unit.");
     }
   }
 
@@ -157,8 +192,7 @@ final class ShapedPart {
       skin(layer).ifPresent(skins::add);
     }
     List<FoilSection.Member> members = members(round);
-    Optional<BeamMaterial> filling =
-        section.material().flatMap(stuffs::of).map(stuff -> stuff.beam(stuff.turned()));
+    Optional<BeamMaterial> filling = section.material().flatMap(this::stuff);
     boolean whole =
         skins.size() == section.skins().size()
             && members.size() == section.members().size()
@@ -204,7 +238,7 @@ final class ShapedPart {
             Optional.empty(),
             Optional.empty(),
             section.at());
-    return new LayeredPart(alone, stuffs, faults)
+    return new LayeredPart(alone, materials, factors, faults)
         .part()
         .filter(part -> part.stack().size() == 1)
         .map(part -> part.stack().get(0))
@@ -245,9 +279,7 @@ final class ShapedPart {
             "Two members overlap",
             "Move one of them, or make it narrower.");
       } else {
-        stuffs
-            .of(member.material())
-            .map(stuff -> stuff.beam(stuff.turned()))
+        stuff(member.material())
             .ifPresent(
                 stuff -> members.add(new FoilSection.Member(member.what(), stuff, left, right)));
       }

@@ -41,13 +41,13 @@ public record Sketch(String title, double width, double height, List<Piece> piec
     pieces = List.copyOf(pieces);
   }
 
-  static Sketch of(Part part, Stuffs stuffs) {
+  static Sketch of(Part part, Materials materials) {
     var box = part.beam().bounds();
     List<Piece> pieces = new ArrayList<>();
     for (Region region : part.beam().regions()) {
       String id = region.material().name();
       Sort sort =
-          stuffs
+          materials
               .material(new kitwright.value.Ref(id, part.source().at().record()))
               .map(kitwright.ledger.Material::sort)
               .orElse(Sort.OTHER);

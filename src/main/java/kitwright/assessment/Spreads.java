@@ -13,9 +13,9 @@ import kitwright.value.Ref;
 /** How the materials of an assessment scatter, as shares of the values that they state. */
 final class Spreads {
   /** Characteristic values: one in twenty is below (EN 1990:2002, 4.2(3), from memory). */
-  private static final double BELOW = 0.05;
+  static final double BELOW = 0.05;
 
-  private final Stuffs stuffs;
+  private final Materials materials;
   private final Place place;
   private final Set<String> notes;
 
@@ -23,8 +23,8 @@ final class Spreads {
    * @param place whose it is, for references
    * @param notes where it is told what does not scatter or is taken for granted
    */
-  Spreads(Stuffs stuffs, Place place, Set<String> notes) {
-    this.stuffs = stuffs;
+  Spreads(Materials materials, Place place, Set<String> notes) {
+    this.materials = materials;
     this.place = place;
     this.notes = notes;
   }
@@ -69,6 +69,6 @@ final class Spreads {
   }
 
   private Optional<Material> material(String id) {
-    return stuffs.material(new Ref(id, place));
+    return materials.material(new Ref(id, place));
   }
 }

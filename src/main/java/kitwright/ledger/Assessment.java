@@ -2,7 +2,9 @@ package kitwright.ledger;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.value.Dimension;
@@ -23,7 +25,8 @@ import kitwright.value.Unit;
  * @param by who worked it out, where that was elsewhere
  * @param numbers what came out of a check worked out elsewhere, by name as in {@code require}
  * @param sources where the inputs come from, where the materials do not say it
- * @param factors knock-down factors by name: {@code moisture}, {@code duration}, {@code grade}, …
+ * @param factors knock-down factors on both parts, by name as in {@code knock-downs}
+ * @param knockDowns what takes from strength or stiffness, on one part or both
  * @param menu what a remedy may add
  * @param against materials that the part touches, such as the plate a bolt goes through
  */
@@ -43,6 +46,7 @@ public record Assessment(
     Map<Ref, BigDecimal> numbers,
     List<String> sources,
     Map<Ref, BigDecimal> factors,
+    List<KnockDown> knockDowns,
     List<Addition> menu,
     List<Ref> against,
     List<Evidence> evidence,
@@ -74,6 +78,7 @@ public record Assessment(
   public enum Shape {
     POINT,
     UNIFORM,
+    TRIANGULAR,
     ELLIPTIC
   }
 
@@ -91,9 +96,15 @@ public record Assessment(
    * @param protectedPart section of the part that shall not
    * @param margin the least ratio of their capacities at the load point
    * @param breaksAt distance from the support at which the break is meant
+   * @param chance the most likely that the protected part may break first; 1 % where not said
    */
   public record WeakLink(
-      Ref sacrificial, Ref protectedPart, BigDecimal margin, Optional<Quantity> breaksAt, At at) {
+      Ref sacrificial,
+      Ref protectedPart,
+      BigDecimal margin,
+      Optional<Quantity> breaksAt,
+      Optional<BigDecimal> chance,
+      At at) {
     static WeakLink read(Keys k) {
       return new WeakLink(
           k.key("sacrificial", "the section of the part that shall break", "rudder-blade")
@@ -104,6 +115,11 @@ public record Assessment(
           k.key("breaks-at", "how far from the support the break is meant", "300 mm")
               .between("0 mm", "20 m")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key(
+                  "chance",
+                  "how likely the protected part may break first, at most; 1 % where not said",
+                  "1 %")
+              .maybeShare(),
           k.at());
     }
   }
@@ -217,6 +233,74 @@ public record Assessment(
     }
   }
 
+  /**
+   * What takes from the strength or stiffness of a part.
+   *
+   * @param on what it is for
+   * @param value what it leaves, above 0 to 2
+   * @param slope of a scarf: its length over the thickness
+   * @param side which part it is on
+   * @param layer the only layer that it is on, counted from 1 at the bottom
+   */
+  public record KnockDown(
+      For on,
+      Optional<BigDecimal> value,
+      Optional<BigDecimal> slope,
+      Side side,
+      Optional<Integer> layer,
+      Optional<String> source,
+      At at) {
+    /** What it is for; the last four name what they are on, the others are of timber. */
+    public enum For {
+      MOISTURE,
+      DURATION,
+      GRADE,
+      TEMPERATURE,
+      SCARF,
+      SLOPE_OF_GRAIN,
+      STIFFNESS,
+      LAMINATE,
+      CORE,
+      METAL;
+
+      /** As a ledger writes it. */
+      public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      }
+
+      /** All of them, as a ledger writes them. */
+      public static List<String> words() {
+        return Arrays.stream(values()).map(For::word).toList();
+      }
+
+      /** The one of that word. */
+      public static Optional<For> of(String word) {
+        return Arrays.stream(values()).filter(one -> one.word().equals(word)).findFirst();
+      }
+    }
+
+    /** Which part it is on. */
+    public enum Side {
+      DESIGNED,
+      BUILT,
+      BOTH
+    }
+
+    static KnockDown read(Keys k) {
+      return new KnockDown(
+          k.key("for", "what takes from the strength", "scarf").choice(For.class, For.GRADE),
+          k.key("value", "what it leaves, above 0 to 2", "0.85").maybe(Sorts.RATIO),
+          k.key("slope", "of a scarf: its length over the thickness", "12").maybeNumber(),
+          k.key("on", "which part it is on; both where not said", "built")
+              .maybeChoice(Side.class)
+              .orElse(Side.BOTH),
+          k.key("layer", "the only layer that it is on, counted from the bottom", "1").maybeCount(),
+          k.key("source", "where the value comes from; without one nothing passes", "EN 1912:2012")
+              .maybeText(),
+          k.at());
+    }
+  }
+
   static Assessment read(Keys k) {
     return new Assessment(
         k.id("sole-board"),
@@ -256,15 +340,18 @@ public record Assessment(
             .named(Sorts.RATIO),
         k.key(
                 "sources",
-                "where the inputs come from, where the materials do not say it",
-                "[the maker's data sheet]")
+                "where the values of a material or a factor come from, named before a colon, where"
+                    + " the record does not say it",
+                "[\"larch: test of the yard\"]")
             .list(Sorts.WORD),
         k.key(
                 "factors",
-                "knock-downs by name: laminate, core, metal, stiffness; any other, such as"
-                    + " moisture, for the strengths of timber",
+                "knock-downs on both parts, by name as under knock-downs; their source stands"
+                    + " among the sources",
                 "{moisture: 0.9}")
             .named(Sorts.RATIO),
+        k.key("knock-downs", "what takes from strength or stiffness, each with its source")
+            .each(KnockDown::read),
         k.key(
                 "menu",
                 "what a remedy may add",

@@ -18,6 +18,8 @@ import kitwright.value.Unit;
  * The build itself.
  *
  * @param what what is built, in a line
+ * @param invented whether the whole build is made up, for a demonstration: only there may an
+ *     assessment lean on invented values
  * @param currency what bare amounts are in, and what everything is summed in
  * @param launch the day the boat shall be in the water
  * @param contingency money kept back for what nobody foresaw
@@ -31,6 +33,7 @@ import kitwright.value.Unit;
 public record Build(
     String name,
     Optional<String> what,
+    boolean invented,
     Currency currency,
     LocalDate started,
     Optional<LocalDate> launch,
@@ -129,6 +132,8 @@ public record Build(
         k.key("name", "the name of the boat, or of the build", "My boat").begins("NAME").text();
     Optional<String> what =
         k.key("what", "what you build, in a line", "a trailer yawl of 7.2 m").maybeText();
+    boolean invented =
+        k.key("invented", "whether the whole build is made up, for a demonstration", "yes").flag();
     Currency currency =
         k.key("currency", "what bare amounts are in, and what everything is summed in", "EUR")
             .begins("EUR")
@@ -137,6 +142,7 @@ public record Build(
     return new Build(
         name,
         what,
+        invented,
         currency,
         k.key("started", "the day the build began", "2026-02-02").begins("TODAY").happened(),
         k.key("launch", "the day she shall be in the water", "2026-09-26")

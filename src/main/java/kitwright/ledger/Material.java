@@ -17,6 +17,11 @@ import kitwright.value.Unit;
  * @param fibre the fibre of a cloth or laminate
  * @param resin the resin of a cloth or laminate
  * @param hardener what a resin is mixed with, by its mix ratio
+ * @param wood of a plywood that is worked out veneer by veneer: the wood of its veneers
+ * @param isotropic whether it is the same in every direction, as foam and glass fibre are; nothing
+ *     takes that for granted but of metals and resins
+ * @param invented whether its values are made up: nothing structural passes on them but in a build
+ *     that is invented itself
  * @param metal which it is among those that corrode each other; of a fibre, carbon
  * @param properties by key of {@link MaterialProperty}
  * @param source where the values come from; without one nothing structural may lean on them
@@ -32,6 +37,9 @@ public record Material(
     Optional<Ref> fibre,
     Optional<Ref> resin,
     Optional<Ref> hardener,
+    Optional<Ref> wood,
+    boolean isotropic,
+    boolean invented,
     Optional<Weave> weave,
     Optional<Metal> metal,
     List<BigDecimal> angles,
@@ -125,6 +133,14 @@ public record Material(
         k.key("resin", "the resin of a cloth or laminate", "epoxy-slow").maybeRef(Kind.MATERIALS),
         k.key("hardener", "what a resin is mixed with, by its mix-ratio", "epoxy-hardener")
             .maybeRef(Kind.MATERIALS),
+        k.key("wood", "the wood of a plywood’s veneers, which count one by one", "okoume")
+            .maybeRef(Kind.MATERIALS),
+        k.key(
+                "isotropic",
+                "whether it is the same in every direction, as foam and glass fibre are",
+                "yes")
+            .flag(),
+        k.key("invented", "whether its values are made up, for a demonstration", "yes").flag(),
         k.key("weave", "how the fibres of a cloth lie", "woven").maybeChoice(Weave.class),
         k.key(
                 "metal",

@@ -14,7 +14,13 @@ public enum MaterialProperty {
   E_ACROSS("E-across", Dimension.STRESS, "modulus of elasticity across", "0.6 GPa"),
   E_THROUGH(
       "E-through", Dimension.STRESS, "modulus of elasticity through the thickness", "0.1 GPa"),
-  G("G", Dimension.STRESS, "shear modulus", "0.7 GPa"),
+  G("G", Dimension.STRESS, "shear modulus along grain or fibre", "0.7 GPa"),
+  G_ACROSS(
+      "G-across",
+      Dimension.STRESS,
+      "shear modulus through the thickness across the grain: rolling shear of wood, the second way"
+          + " of a honeycomb",
+      "70 MPa"),
   POISSON("poisson", Dimension.RATIO, "Poisson's ratio", "0.3"),
   TENSILE_STRENGTH("tensile-strength", Dimension.STRESS, "tensile strength along", "80 MPa"),
   TENSILE_STRENGTH_ACROSS(
@@ -25,6 +31,11 @@ public enum MaterialProperty {
       "compressive-strength-across", Dimension.STRESS, "compressive strength across", "6 MPa"),
   BENDING_STRENGTH("bending-strength", Dimension.STRESS, "modulus of rupture", "90 MPa"),
   SHEAR_STRENGTH("shear-strength", Dimension.STRESS, "shear strength", "9 MPa"),
+  SHEAR_STRENGTH_ACROSS(
+      "shear-strength-across",
+      Dimension.STRESS,
+      "shear strength through the thickness across the grain: rolling shear of wood",
+      "1.5 MPa"),
   BOND_STRENGTH(
       "bond-strength", Dimension.STRESS, "strength of the bond of a glue or a skin", "6 MPa"),
   YIELD_STRENGTH("yield-strength", Dimension.STRESS, "yield strength of a metal", "215 MPa"),
@@ -32,7 +43,12 @@ public enum MaterialProperty {
   STRAIN_TO_FAILURE("strain-to-failure", Dimension.RATIO, "strain at which it breaks", "2.1 %"),
   AREAL_WEIGHT("areal-weight", Dimension.AREAL_MASS, "weight of a cloth", "200 g/m2"),
   FIBRE_FRACTION(
-      "fibre-fraction", Dimension.RATIO, "share of a laminate that is fibre, by volume", "45 %"),
+      "fibre-fraction", Dimension.RATIO, "share of a laminate that is fibre, by mass", "45 %"),
+  CRIMP(
+      "crimp",
+      Dimension.RATIO,
+      "share of the fibre’s modulus that the waviness of a woven cloth leaves",
+      "0.93"),
   MIX_RATIO("mix-ratio", Dimension.RATIO, "hardener to resin, by weight", "50 %"),
   ROLL_WIDTH("roll-width", Dimension.LENGTH, "width of the roll of a cloth", "1000 mm"),
   OVERLAP("overlap", Dimension.LENGTH, "how much one cloth laps the next", "50 mm"),

@@ -123,6 +123,7 @@ final class FirstForm {
   private void add(Material material) {
     parts.put(material.named(), material.at().canonical(Set.of()));
     material.fibre().ifPresent(materials::add);
+    material.wood().ifPresent(materials::add);
     material.resin().ifPresent(materials::add);
   }
 

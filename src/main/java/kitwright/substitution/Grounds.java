@@ -82,7 +82,7 @@ final class Grounds {
           .material(ref)
           .ifPresent(
               found ->
-                  Stream.of(found.fibre(), found.resin(), found.hardener())
+                  Stream.of(found.fibre(), found.resin(), found.hardener(), found.wood())
                       .flatMap(Optional::stream)
                       .forEach(this::material));
     }
@@ -104,6 +104,7 @@ final class Grounds {
         .each("allows at most", assessment.allow(), Plain::number)
         .each("factor", assessment.factors(), Plain::number)
         .each("number", assessment.numbers(), Plain::number);
+    assessment.knockDowns().forEach(this::knockDown);
     assessment.notStructural().ifPresent(this::notStructural);
     assessment.weakLink().ifPresent(this::weakLink);
     assessment.load().ifPresent(this::load);
@@ -114,6 +115,20 @@ final class Grounds {
     assessment.evidence().forEach(piece -> Statement.document(piece, ledger, lines));
     assessment.designed().ifPresent(this::section);
     assessment.built().ifPresent(this::section);
+  }
+
+  private void knockDown(Assessment.KnockDown stated) {
+    lines.within(
+        "knock-down",
+        () -> {
+          lines
+              .word("for", stated.on())
+              .number("value", stated.value())
+              .number("slope", stated.slope())
+              .word("on", stated.side());
+          stated.layer().ifPresent(layer -> lines.line("layer", layer.toString()));
+          lines.words("source", stated.source());
+        });
   }
 
   private void notStructural(Assessment.NotStructural said) {
@@ -133,7 +148,8 @@ final class Grounds {
                 .name("breaks", link.sacrificial())
                 .name("stays whole", link.protectedPart())
                 .line("margin", Plain.number(link.margin()))
-                .quantity("breaks at", link.breaksAt()));
+                .quantity("breaks at", link.breaksAt())
+                .number("chance of the wrong order", link.chance()));
     section(link.sacrificial());
     section(link.protectedPart());
   }
@@ -232,8 +248,15 @@ final class Grounds {
         .name("fibre", material.fibre())
         .name("resin", material.resin())
         .name("hardener", material.hardener())
+        .name("veneers of", material.wood())
         .word("weave", material.weave())
         .word("metal", material.metal());
+    if (material.isotropic()) {
+      lines.line("the same every way", "yes");
+    }
+    if (material.invented()) {
+      lines.line("invented", "yes");
+    }
     material.angles().forEach(angle -> lines.line("direction", Plain.number(angle) + " deg"));
     for (MaterialProperty property : MaterialProperty.values()) {
       if (!ofTheWorkshop(property)) {

@@ -34,7 +34,7 @@ class AssessmentProperties {
             """
             materials:
               - {id: stuff, kind: timber, density: %1$s kg/m3, E: %3$s MPa, bending-strength: %4$s MPa, compressive-strength: %4$s MPa, shear-strength: 5 MPa, source: test}
-              - {id: core, kind: core, density: 80 kg/m3, E: %3$s MPa, G: %3$s MPa, shear-strength: 1 MPa, tensile-strength: 2 MPa, compressive-strength: 1 MPa, source: test}
+              - {id: core, kind: core, isotropic: yes, density: 80 kg/m3, E: %3$s MPa, G: %3$s MPa, shear-strength: 1 MPa, tensile-strength: 2 MPa, compressive-strength: 1 MPa, source: test}
             sections:
               - {id: one, width: %2$s mm, layers: [{material: stuff, thickness: %1$s mm}, {material: core, thickness: 20 mm}, {material: stuff, thickness: 3 mm}]}
               - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: %1$s mm}}

@@ -33,7 +33,7 @@ class MaterialsPublishedTest {
   /** The factor from the column's unit, as the first lines of the file state it, to SI. */
   private static double si(String column) {
     return switch (column) {
-      case "density", "poisson", "fibre-fraction" -> 1;
+      case "density", "poisson", "fibre-fraction", "scatter" -> 1;
       case "E", "E-across" -> 1e9;
       case "areal-weight" -> 1e-3;
       default -> 1e6;

@@ -19,8 +19,8 @@ class UnlikeTest {
       """
       build: {name: Sample, currency: EUR, started: 2026-01-05}
       materials:
-        - {id: wood, kind: timber, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, tensile-strength: 60 MPa, compressive-strength: 40 MPa, shear-strength: 8 MPa, source: test}
-        - {id: half-known, kind: timber, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, shear-strength: 8 MPa, source: test}
+        - {id: wood, kind: timber, scatter: 5 %, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, tensile-strength: 60 MPa, compressive-strength: 40 MPa, shear-strength: 8 MPa, source: test}
+        - {id: half-known, kind: timber, scatter: 5 %, density: 500 kg/m3, E: 12 GPa, G: 0.75 GPa, bending-strength: 60 MPa, shear-strength: 8 MPa, source: test}
       sections:
         - {id: solid, width: 40 mm, layers: [{material: wood, thickness: 54 mm}]}
         - {id: solid-half-known, width: 40 mm, layers: [{material: half-known, thickness: 54 mm}]}

@@ -13,9 +13,9 @@ class WorkingTest {
   private static final String STUFF =
       """
       materials:
-        - {id: along, kind: laminate, density: 1700 kg/m3, E: 20 GPa, E-across: 5 GPa, G: 3 GPa, poisson: 0.3, tensile-strength: 300 MPa, compressive-strength: 200 MPa, shear-strength: 60 MPa, source: test}
-        - {id: face, kind: laminate, density: 1700 kg/m3, E: 15 GPa, G: 4 GPa, poisson: 0.25, tensile-strength: 250 MPa, compressive-strength: 200 MPa, shear-strength: 60 MPa, source: test}
-        - {id: foam, kind: core, density: 80 kg/m3, E: 70 MPa, G: 20 MPa, poisson: 0.3, tensile-strength: 2 MPa, compressive-strength: 1.2 MPa, shear-strength: 1.0 MPa, source: test}
+        - {id: along, kind: laminate, density: 1700 kg/m3, E: 20 GPa, E-across: 5 GPa, G: 3 GPa, G-across: 2 GPa, poisson: 0.3, tensile-strength: 300 MPa, compressive-strength: 200 MPa, shear-strength: 60 MPa, source: test}
+        - {id: face, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 15 GPa, G: 4 GPa, poisson: 0.25, tensile-strength: 250 MPa, compressive-strength: 200 MPa, shear-strength: 60 MPa, source: test}
+        - {id: foam, kind: core, isotropic: yes, density: 80 kg/m3, E: 70 MPa, G: 20 MPa, poisson: 0.3, tensile-strength: 2 MPa, compressive-strength: 1.2 MPa, shear-strength: 1.0 MPa, source: test}
         - {id: spruce, kind: timber, density: 400 kg/m3, E: 10 GPa, bending-strength: 60 MPa, shear-strength: 7 MPa, source: test}
         - {id: oak, kind: timber, density: 700 kg/m3, E: 12.5 GPa, bending-strength: 93.75 MPa, shear-strength: 12 MPa, source: test}
       """;
@@ -165,7 +165,7 @@ class WorkingTest {
             """
             ---
             materials:
-              - {id: glass, kind: fibre, density: 2550 kg/m3, E: 73 GPa, poisson: 0.22, source: test}
+              - {id: glass, kind: fibre, isotropic: yes, density: 2550 kg/m3, E: 73 GPa, poisson: 0.22, source: test}
               - {id: epoxy, kind: resin, density: 1150 kg/m3, E: 3.2 GPa, poisson: 0.35, source: test}
               - {id: biax, kind: cloth, fibre: glass, resin: epoxy, weave: biaxial, areal-weight: 450 g/m2, fibre-fraction: 0.55, source: test}
             sections:

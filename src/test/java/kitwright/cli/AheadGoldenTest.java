@@ -23,7 +23,7 @@ class AheadGoldenTest {
         - {id: ivo, name: Ivo, role: helper}
         - {id: pell, name: Pell, role: lender}
       materials:
-        - {id: e-glass, kind: fibre, density: 2560 kg/m3, source: test}
+        - {id: e-glass, kind: fibre, isotropic: yes, density: 2560 kg/m3, source: test}
         - {id: epoxy, what: laminating epoxy, kind: resin, density: 1120 kg/m3, mix-ratio: 0.25, hardener: slow, cure: 20 h, pot-life: 30 min, at-temperature: 20 C, source: test}
         - {id: slow, what: slow hardener, kind: resin, density: 970 kg/m3, source: test}
         - {id: woven, what: woven glass 400, kind: cloth, fibre: e-glass, resin: epoxy, areal-weight: 400 g/m2, fibre-fraction: 0.5, roll-width: 1 m, overlap: 200 mm, source: test}

@@ -3,21 +3,30 @@ package kitwright.mechanics.beam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import kitwright.mechanics.beam.BeamMaterial.Kind;
+import kitwright.mechanics.beam.BeamMaterial.Lay;
 import kitwright.mechanics.beam.Missing.Property;
 
 /**
  * A section bent by a load along z: the transformed-section method, exact for layers of any
- * thickness and stiffness. Plane sections stay plane; the section is taken to bend in the plane of
- * the load, which is true where {@link #skew()} is nought or the beam is held.
+ * thickness and stiffness. Plane sections stay plane; a section whose axes are not its own, such as
+ * an angle, is free to bend sideways too, as nothing holds it.
  *
- * @see "B. J. Goodno, J. M. Gere, Mechanics of Materials, 9th ed., 2018, sections 6.2 and 6.3"
+ * @see "B. J. Goodno, J. M. Gere, Mechanics of Materials, 9th ed., 2018, sections 6.2 and 6.3; W.
+ *     D. Pilkey, Analysis and Design of Elastic Beams, 2002, section 1.6"
  */
 public final class Bending {
+  /** A skew below this is rounding of the outline. */
+  private static final double STRAIGHT = 1e-6;
+
   private final Section section;
   private final Moments weighted;
   private final double neutralAxis;
   private final double stiffness;
+  private final double middle;
+
+  /** How far it bends sideways for each bend along z: κy/κz under a moment about y alone. */
+  private final double aside;
+
   private final List<Bounds> boxes;
   private final boolean solid;
   private final ShearFlow flow;
@@ -28,7 +37,13 @@ public final class Bending {
     solid = section.solidTimber();
     weighted = section.weighted();
     neutralAxis = weighted.z() / weighted.area();
-    stiffness = weighted.zz() - weighted.area() * neutralAxis * neutralAxis;
+    middle = weighted.y() / weighted.area();
+    double held = weighted.zz() - weighted.area() * neutralAxis * neutralAxis;
+    double across = weighted.yy() - weighted.area() * middle * middle;
+    double product = weighted.yz() - weighted.area() * middle * neutralAxis;
+    double skewed = product * product / (across * held);
+    aside = skewed > STRAIGHT ? -product / across : 0;
+    stiffness = aside == 0 ? held : held * (1 - skewed);
     flow = ShearFlow.of(section, boxes, neutralAxis, stiffness);
   }
 
@@ -46,7 +61,7 @@ public final class Bending {
     return weighted.area();
   }
 
-  /** EI about the neutral axis, N·m². */
+  /** EI about the neutral axis, N·m²; of a skew section free to bend sideways. */
   public double stiffness() {
     return stiffness;
   }
@@ -82,16 +97,22 @@ public final class Bending {
       var region = section.regions().get(i);
       var box = boxes.get(i);
       double slope = stressSlope(region) * moment;
+      double[] reach = reaches(i);
       list.add(
           new EdgeStress(
               region.where(),
               region.material().name(),
               box.minZ(),
               box.maxZ(),
-              slope * (box.minZ() - neutralAxis),
-              slope * (box.maxZ() - neutralAxis)));
+              slope * reach[0],
+              slope * reach[1]));
     }
     return List.copyOf(list);
+  }
+
+  /** Bending stress of a material at a point under a moment in N·m, Pa, tension positive. */
+  public double stress(BeamMaterial material, Point at, double moment) {
+    return -material.axial() / stiffness * reach(at) * moment;
   }
 
   /** Stress per height per moment: a sagging moment pulls what lies below the neutral axis. */
@@ -109,6 +130,32 @@ public final class Bending {
     return flow.bond(bond) * force;
   }
 
+  /** Whether it bends sideways under a load along z. */
+  public boolean isSkew() {
+    return aside != 0;
+  }
+
+  /** Strain per curvature at a point, tension below for a sagging moment. */
+  private double reach(Point at) {
+    return at.z() - neutralAxis + aside * (at.y() - middle);
+  }
+
+  /** The least and the greatest reach of a region. */
+  private double[] reaches(int region) {
+    if (aside == 0) {
+      return new double[] {
+        boxes.get(region).minZ() - neutralAxis, boxes.get(region).maxZ() - neutralAxis
+      };
+    }
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Point corner : section.regions().get(region).corners()) {
+      least = Math.min(least, reach(corner));
+      most = Math.max(most, reach(corner));
+    }
+    return new double[] {least, most};
+  }
+
   /** The moment at first failure, N·m. */
   public Capacity moment(Sense sense) {
     var limits = new ArrayList<Limit>();
@@ -116,18 +163,22 @@ public final class Bending {
     for (int i = 0; i < boxes.size(); i++) {
       var region = section.regions().get(i);
       double slope = stressSlope(region) * sense.sign();
-      double one = slope * (boxes.get(i).minZ() - neutralAxis);
-      double other = slope * (boxes.get(i).maxZ() - neutralAxis);
+      double[] reach = reaches(i);
+      double one = slope * reach[0];
+      double other = slope * reach[1];
       var strength = region.material().strength();
+      if (region.material().lay() == Lay.CROSS_VENEER) {
+        continue;
+      }
       if (solid) {
         double worst = Math.max(Math.abs(one), Math.abs(other));
-        var tell = new Missing(region.where(), name(region), Property.BENDING_STRENGTH);
+        var tell = missing(region, Property.BENDING_STRENGTH);
         add(limits, missing, FailureMode.BENDING, strength.bending(), worst, tell);
       } else {
         var tension = region.material().tensionLimit();
-        var pull = new Missing(region.where(), name(region), Property.TENSILE_STRENGTH);
+        var pull = missing(region, Property.TENSILE_STRENGTH);
         add(limits, missing, FailureMode.TENSION, tension, Math.max(one, other), pull);
-        var push = new Missing(region.where(), name(region), Property.COMPRESSIVE_STRENGTH);
+        var push = missing(region, Property.COMPRESSIVE_STRENGTH);
         double squeeze = -Math.min(one, other);
         add(limits, missing, FailureMode.COMPRESSION, strength.compression(), squeeze, push);
       }
@@ -141,14 +192,14 @@ public final class Bending {
   private void skin(Skin skin, Sense sense, List<Limit> limits, List<Missing> missing) {
     double strain = 0;
     for (int ply : skin.plies()) {
-      var box = boxes.get(ply);
-      double bottom = sense.sign() * (box.minZ() - neutralAxis) / stiffness;
-      double top = sense.sign() * (box.maxZ() - neutralAxis) / stiffness;
+      double[] reach = reaches(ply);
+      double bottom = sense.sign() * reach[0] / stiffness;
+      double top = sense.sign() * reach[1] / stiffness;
       strain = Math.max(strain, Math.max(bottom, top));
     }
     var first = section.regions().get(skin.plies().get(0));
-    var core = skin.support().match(BeamMaterial::name, gap -> name(first));
-    var tell = new Missing(first.where(), core, Property.THROUGH_THICKNESS_MODULUS);
+    var stuff = skin.support() instanceof Support.OnCore on ? on.core().name() : name(first);
+    var tell = new Missing(first.where(), stuff, Lay.ALONG, skin.support().needs());
     add(limits, missing, skin.mode(), skin.buckling(), strain * skin.modulus(), tell);
   }
 
@@ -158,13 +209,14 @@ public final class Bending {
     var missing = new ArrayList<Missing>();
     for (int i = 0; i < section.regions().size(); i++) {
       var region = section.regions().get(i);
-      var tell = new Missing(region.where(), name(region), Property.SHEAR_STRENGTH);
+      var tell = missing(region, Property.SHEAR_STRENGTH);
       var strength = region.material().strength().shear();
-      add(limits, missing, shearMode(region.material().kind()), strength, flow.peak(i), tell);
+      add(limits, missing, shearMode(region.material()), strength, flow.peak(i), tell);
     }
     for (var bond : section.bonds()) {
       if (bond.level()) {
-        var tell = new Missing(bond.where(), bond.one().name(), Property.SHEAR_STRENGTH);
+        var one = bond.one();
+        var tell = new Missing(bond.where(), one.name(), one.lay(), Property.SHEAR_STRENGTH);
         double perUnit = Math.abs(flow.bond(bond));
         add(limits, missing, FailureMode.BOND_SHEAR, bond.strength(), perUnit, tell);
       }
@@ -172,10 +224,15 @@ public final class Bending {
     return new Capacity(limits, missing);
   }
 
-  private static FailureMode shearMode(Kind kind) {
-    return switch (kind) {
+  private static Missing missing(Region region, Property property) {
+    return new Missing(region.where(), name(region), region.material().lay(), property);
+  }
+
+  private static FailureMode shearMode(BeamMaterial material) {
+    return switch (material.kind()) {
       case CORE -> FailureMode.CORE_SHEAR;
-      case TIMBER -> FailureMode.TIMBER_SHEAR;
+      case TIMBER ->
+          material.lay() == Lay.ALONG ? FailureMode.TIMBER_SHEAR : FailureMode.ROLLING_SHEAR;
       case LAMINATE, METAL -> FailureMode.SHEAR;
     };
   }

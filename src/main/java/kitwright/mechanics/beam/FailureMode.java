@@ -7,9 +7,13 @@ public enum FailureMode {
   BENDING("bending of solid timber"),
   WRINKLING("face wrinkling on the core"),
   DIMPLING("buckling of the face over a gap"),
+  FLANGE_BUCKLING("buckling of the flange"),
+  WALL_BUCKLING("buckling of the wall"),
   CORE_SHEAR("core shear"),
   TIMBER_SHEAR("timber shear along the grain"),
+  ROLLING_SHEAR("rolling shear across the grain"),
   SHEAR("shear"),
+  TWIST("shear in its plane from twist"),
   BOND_SHEAR("shear of the bond line");
 
   private final String words;

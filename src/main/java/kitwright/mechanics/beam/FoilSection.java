@@ -96,17 +96,9 @@ public record FoilSection(
     if (skins.isEmpty()) {
       return List.of();
     }
-    double thickness = skins.stream().mapToDouble(Ply::thickness).sum();
     var plies = IntStream.range(0, skins.size()).boxed().toList();
-    return support().map(s -> new Skin(plies, thickness, stiff(thickness), s)).stream().toList();
-  }
-
-  private double stiff(double thickness) {
-    double sum = 0;
-    for (var ply : skins) {
-      sum += ply.thickness() * ply.material().axial();
-    }
-    return sum / thickness;
+    var leaves = skins.stream().map(p -> new Skin.Leaf(p.material(), p.thickness())).toList();
+    return support().map(s -> Skin.of(plies, leaves, s)).stream().toList();
   }
 
   private Optional<Support> support() {

@@ -38,6 +38,17 @@ final class GridSkins {
       var support = new Support.OverGap(cell.box().width());
       outward(row, 1, cell, support);
       outward(row, -1, cell, support);
+    } else if (cell.index() < 0) {
+      flange(row, 1, cell);
+      flange(row, -1, cell);
+    }
+  }
+
+  /** A full layer beside a web stands out over a void at its side. */
+  private void flange(int row, int step, Cell gap) {
+    int r = row + step;
+    if (r >= 0 && r < grid.rows().size() && grid.rows().get(r).size() == 1) {
+      outward(row, step, gap, new Support.Outstanding(gap.box().width()));
     }
   }
 
@@ -53,13 +64,9 @@ final class GridSkins {
       plies.add(next.get());
     }
     if (!plies.isEmpty()) {
-      double thickness = plies.stream().mapToDouble(c -> c.box().height()).sum();
-      double stiff = 0;
-      for (var ply : plies) {
-        stiff += ply.box().height() * ply.box().material().axial();
-      }
-      var indices = plies.stream().map(Cell::index).toList();
-      skins.add(new Skin(indices, thickness, stiff / thickness, support));
+      var leaves =
+          plies.stream().map(c -> new Skin.Leaf(c.box().material(), c.box().height())).toList();
+      skins.add(Skin.of(plies.stream().map(Cell::index).toList(), leaves, support));
     }
   }
 
@@ -68,8 +75,8 @@ final class GridSkins {
     for (int outer : new int[] {0, cells.size() - 1}) {
       var wall = cells.get(outer);
       if (Math.abs(outer - strip) == 1 && wall.index() >= 0 && !core(wall)) {
-        double modulus = wall.box().material().axial();
-        skins.add(new Skin(List.of(wall.index()), wall.box().width(), modulus, support));
+        var leaf = new Skin.Leaf(wall.box().material(), wall.box().width());
+        skins.add(Skin.of(List.of(wall.index()), List.of(leaf), support));
       }
     }
   }

@@ -24,6 +24,11 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
   }
 
   @Override
+  public List<Point> corners() {
+    return outer.points();
+  }
+
+  @Override
   public void cut(Cut cut) {
     double[] areaBelow = new double[cut.levels.length + 1];
     double[] firstBelow = new double[cut.levels.length + 1];

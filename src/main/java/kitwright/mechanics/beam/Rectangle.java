@@ -1,5 +1,6 @@
 package kitwright.mechanics.beam;
 
+import java.util.List;
 import kitwright.mechanics.Refuse;
 
 /**
@@ -34,6 +35,13 @@ public record Rectangle(
   @Override
   public Bounds bounds() {
     return new Bounds(y, y + width, z, z + height);
+  }
+
+  @Override
+  public List<Point> corners() {
+    double right = y + width;
+    double top = z + height;
+    return List.of(new Point(y, z), new Point(right, z), new Point(right, top), new Point(y, top));
   }
 
   @Override

@@ -1,5 +1,7 @@
 package kitwright.mechanics.beam;
 
+import java.util.List;
+
 /**
  * A part of a cross-section made of one material. The section lies in the y–z plane, metres, y
  * across and z up; the beam runs along x.
@@ -15,6 +17,9 @@ public sealed interface Region permits Rectangle, Outline, Ring {
 
   /** The box round it. */
   Bounds bounds();
+
+  /** The points that lie furthest out one way or another: none of it lies beyond them. */
+  List<Point> corners();
 
   /** Adds what lies above each level, and the width there. */
   void cut(Cut cut);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kitwright.mechanics.beam.BeamMaterial.Lay;
 
 /**
  * A section whose materials scatter, prepared so that a sample costs a few multiplications: the
@@ -11,7 +12,7 @@ import java.util.Map;
  * shear spreads over the height is kept as at the mean values, since it hardly depends on them.
  */
 public final class Resampled {
-  private final List<BeamMaterial> materials;
+  private final List<String> materials;
   private final double[] area;
   private final double[] first;
   private final double[] second;
@@ -20,11 +21,11 @@ public final class Resampled {
   private final boolean solid;
 
   /** A place that may fail: its material, its height or its shear per newton, and its limit. */
-  private record Edge(int material, double at, double pull, double push) {}
+  private record Edge(int material, double modulus, double at, double pull, double push) {}
 
   private Resampled(Section section) {
-    Map<BeamMaterial, Integer> index = new LinkedHashMap<>();
-    section.regions().forEach(region -> index.putIfAbsent(region.material(), index.size()));
+    Map<String, Integer> index = new LinkedHashMap<>();
+    section.regions().forEach(region -> index.putIfAbsent(region.material().name(), index.size()));
     materials = List.copyOf(index.keySet());
     area = new double[materials.size()];
     first = new double[materials.size()];
@@ -32,22 +33,25 @@ public final class Resampled {
     solid = section.solidTimber();
     List<Edge> list = new ArrayList<>();
     for (Region region : section.regions()) {
-      int m = index.getOrDefault(region.material(), 0);
+      int m = index.getOrDefault(region.material().name(), 0);
       Moments moments = region.moments();
       area[m] += moments.area() * region.material().axial();
       first[m] += moments.z() * region.material().axial();
       second[m] += moments.zz() * region.material().axial();
-      list.add(edge(region, m, region.bounds().minZ()));
-      list.add(edge(region, m, region.bounds().maxZ()));
+      if (region.material().lay() != Lay.CROSS_VENEER) {
+        list.add(edge(region, m, region.bounds().minZ()));
+        list.add(edge(region, m, region.bounds().maxZ()));
+      }
     }
     for (Skin skin : section.skins()) {
       for (int ply : skin.plies()) {
         Region region = section.regions().get(ply);
-        int m = index.getOrDefault(region.material(), 0);
+        int m = index.getOrDefault(region.material().name(), 0);
         double limit = skin.buckling().orElse(Double.POSITIVE_INFINITY);
         double scaled = limit * region.material().axial() / skin.modulus();
-        list.add(new Edge(m, region.bounds().minZ(), Double.POSITIVE_INFINITY, scaled));
-        list.add(new Edge(m, region.bounds().maxZ(), Double.POSITIVE_INFINITY, scaled));
+        double e = region.material().axial();
+        list.add(new Edge(m, e, region.bounds().minZ(), Double.POSITIVE_INFINITY, scaled));
+        list.add(new Edge(m, e, region.bounds().maxZ(), Double.POSITIVE_INFINITY, scaled));
       }
     }
     edges = list.toArray(new Edge[0]);
@@ -59,26 +63,28 @@ public final class Resampled {
     double none = Double.POSITIVE_INFINITY;
     if (solid) {
       double bending = stuff.strength().bending().orElse(none);
-      return new Edge(material, z, bending, bending);
+      return new Edge(material, stuff.axial(), z, bending, bending);
     }
     return new Edge(
         material,
+        stuff.axial(),
         z,
         stuff.tensionLimit().orElse(none),
         stuff.strength().compression().orElse(none));
   }
 
-  private static Edge[] shears(Section section, Map<BeamMaterial, Integer> index) {
+  private static Edge[] shears(Section section, Map<String, Integer> index) {
     List<Edge> list = new ArrayList<>();
     Map<String, Integer> byWhere = new LinkedHashMap<>();
     section
         .regions()
         .forEach(
             region ->
-                byWhere.putIfAbsent(region.where(), index.getOrDefault(region.material(), 0)));
+                byWhere.putIfAbsent(
+                    region.where(), index.getOrDefault(region.material().name(), 0)));
     for (Limit limit : Bending.of(section).shear().limits()) {
       int m = byWhere.getOrDefault(limit.where(), 0);
-      list.add(new Edge(m, limit.perUnit(), limit.allowable(), limit.allowable()));
+      list.add(new Edge(m, 0, limit.perUnit(), limit.allowable(), limit.allowable()));
     }
     return list.toArray(new Edge[0]);
   }
@@ -87,8 +93,8 @@ public final class Resampled {
     return new Resampled(section);
   }
 
-  /** The materials, in the order in which {@code scale} counts them. */
-  public List<BeamMaterial> materials() {
+  /** The materials by name, in the order in which shares count them. */
+  public List<String> materials() {
     return materials;
   }
 
@@ -128,7 +134,7 @@ public final class Resampled {
     double ea = axial(shares, from);
     double least = Double.POSITIVE_INFINITY;
     for (Edge edge : edges) {
-      double strain = shares[from + edge.material()] * materials.get(edge.material()).axial() / ea;
+      double strain = shares[from + edge.material()] * edge.modulus() / ea;
       double limit =
           Math.min(edge.pull(), edge.push()) * shares[from + area.length + edge.material()];
       least = Math.min(least, limit / strain);
@@ -156,7 +162,7 @@ public final class Resampled {
     double ei = stiffness(shares, from, axis);
     double least = Double.POSITIVE_INFINITY;
     for (Edge edge : edges) {
-      double slope = shares[from + edge.material()] * materials.get(edge.material()).axial() / ei;
+      double slope = shares[from + edge.material()] * edge.modulus() / ei;
       double perUnit = Math.abs(slope * (edge.at() - axis));
       if (perUnit > 0) {
         double limit =

@@ -1,5 +1,7 @@
 package kitwright.mechanics.beam;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import kitwright.mechanics.Refuse;
 
 /**
@@ -13,6 +15,8 @@ import kitwright.mechanics.Refuse;
 public record Ring(
     String where, BeamMaterial material, double y, double z, double outer, double inner)
     implements Region {
+  private static final int CORNERS = 720;
+
   public Ring {
     Refuse.unlessFinite("y", y);
     Refuse.unlessFinite("z", z);
@@ -31,6 +35,15 @@ public record Ring(
   @Override
   public Bounds bounds() {
     return new Bounds(y - outer, y + outer, z - outer, z + outer);
+  }
+
+  /** Of a polygon round it, to 1e-5 of the radius. */
+  @Override
+  public List<Point> corners() {
+    return IntStream.range(0, CORNERS)
+        .mapToObj(i -> 2 * Math.PI * i / CORNERS)
+        .map(a -> new Point(y + outer * Math.cos(a), z + outer * Math.sin(a)))
+        .toList();
   }
 
   @Override

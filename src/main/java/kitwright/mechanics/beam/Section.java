@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.mechanics.Refuse;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
+import kitwright.mechanics.beam.BeamMaterial.Lay;
 
 /**
  * A cross-section: regions of one material each, with its glue lines and thin faces. Regions do not
@@ -71,12 +72,28 @@ public record Section(
     return sum;
   }
 
-  /** Whether it is one piece of timber, or glued from one timber without a hollow. */
+  /**
+   * Whether it is one piece of timber, or glued from one timber without a hollow; veneers of that
+   * timber that lie square to it may be between.
+   */
   public boolean solidTimber() {
-    var timber = regions.get(0).material();
-    return timber.kind() == Kind.TIMBER
-        && regions.stream().allMatch(r -> r.material().equals(timber) && !r.hollow())
+    var timber = wood();
+    return timber.isPresent()
+        && regions.stream().allMatch(r -> !r.hollow() && isOf(timber.get(), r.material()))
         && filled();
+  }
+
+  /** The timber of the first region that is no veneer square to the beam. */
+  public Optional<BeamMaterial> wood() {
+    return regions.stream()
+        .map(Region::material)
+        .filter(m -> m.kind() == Kind.TIMBER && m.lay() != Lay.CROSS_VENEER)
+        .findFirst();
+  }
+
+  private static boolean isOf(BeamMaterial timber, BeamMaterial other) {
+    return other.equals(timber)
+        || (other.lay() == Lay.CROSS_VENEER && other.name().equals(timber.name()));
   }
 
   private boolean filled() {

@@ -31,7 +31,16 @@ public final class Shapes {
     var ring = new Ring(where, material, r, r, r, bore);
     double polar = Math.PI / 2 * (Math.pow(r, 4) - Math.pow(bore, 4));
     var torsion = OptionalDouble.of(material.shearModulus() * polar);
-    return new Section(List.of(ring), List.of(), List.of(), torsion, Optional.empty());
+    double wall = r - bore;
+    List<Skin> walls =
+        bore > 0
+            ? List.of(
+                Skin.of(
+                    List.of(0),
+                    List.of(new Skin.Leaf(material, wall)),
+                    new Support.Round(r - wall / 2)))
+            : List.of();
+    return new Section(List.of(ring), List.of(), walls, torsion, Optional.empty());
   }
 
   /** A rectangular hollow section of walls of two thicknesses, corners square. */

@@ -1,30 +1,151 @@
 package kitwright.mechanics.beam;
 
-import java.util.function.DoubleFunction;
-import java.util.function.Function;
+import java.util.OptionalDouble;
 import kitwright.mechanics.Refuse;
+import kitwright.mechanics.beam.Missing.Property;
 
-/** What keeps a thin face from buckling. */
+/** What keeps a thin face or wall from buckling. */
 public sealed interface Support {
-  <R> R match(Function<BeamMaterial, R> onCore, DoubleFunction<R> overGap);
+  /** What the face does when it goes. */
+  FailureMode mode();
 
-  /** Held by a core all along. */
+  /** The compressive stress at which it goes, Pa; empty where a value is not known. */
+  OptionalDouble stress(Skin face);
+
+  /** The value that is not known where there is no stress. */
+  default Property needs() {
+    return Property.ACROSS_MODULUS;
+  }
+
+  /**
+   * Held by a core all along: 0.5·(Ef·Ec·Gc)^⅓.
+   *
+   * @see "Lloyd's Register, Rules for Special Service Craft, July 2022, Part 8, Chapter 7, 3.2.2"
+   */
   record OnCore(BeamMaterial core) implements Support {
     @Override
-    public <R> R match(Function<BeamMaterial, R> onCore, DoubleFunction<R> overGap) {
-      return onCore.apply(core);
+    public FailureMode mode() {
+      return FailureMode.WRINKLING;
+    }
+
+    @Override
+    public OptionalDouble stress(Skin face) {
+      var through = core.elastic().through();
+      return through.isEmpty()
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(
+              0.5 * Math.cbrt(face.modulus() * through.getAsDouble() * core.shearModulus()));
+    }
+
+    @Override
+    public Property needs() {
+      return Property.THROUGH_THICKNESS_MODULUS;
     }
   }
 
-  /** Held at both sides of a gap, whose width is in m. */
+  /**
+   * Held at both sides of a gap, whose width is in m, free to turn there: a long plate, N =
+   * 2·(π/b)²·(√(D₁₁·D₂₂) + D₁₂ + 2·D₆₆), which for a plate that is the same every way is 4·π²·D/b².
+   *
+   * @see "A. Johnson, Structural Component Design Techniques, 6.2, quoted; S. P. Timoshenko, J. M.
+   *     Gere, Theory of Elastic Stability, 2nd ed., 1961, section 9.2 (from memory)"
+   */
   record OverGap(double width) implements Support {
     public OverGap {
       Refuse.unlessPositive("gap", width);
     }
 
     @Override
-    public <R> R match(Function<BeamMaterial, R> onCore, DoubleFunction<R> overGap) {
-      return overGap.apply(width);
+    public FailureMode mode() {
+      return FailureMode.DIMPLING;
     }
+
+    @Override
+    public OptionalDouble stress(Skin face) {
+      return face.plate()
+          .map(
+              plate ->
+                  OptionalDouble.of(
+                      2
+                          * square(Math.PI / width)
+                          * (Math.sqrt(plate.d11() * plate.d22()) + plate.d12() + 2 * plate.d66())
+                          / face.thickness()))
+          .orElseGet(OptionalDouble::empty);
+    }
+  }
+
+  /**
+   * A flange held along one side and free at the other, its width in m: of wood 0.044·E·(t/b)², of
+   * what else G·(t/b)², what a free strip bears before it twists.
+   *
+   * @see "Wood Handbook FPL-GTR-282, eq. 9-31 (Trayer and March, 1931); S. P. Timoshenko, J. M.
+   *     Gere, Theory of Elastic Stability, 2nd ed., 1961, section 5.4"
+   */
+  record Outstanding(double width) implements Support {
+    private static final double WOOD = 0.044;
+
+    public Outstanding {
+      Refuse.unlessPositive("flange", width);
+    }
+
+    @Override
+    public FailureMode mode() {
+      return FailureMode.FLANGE_BUCKLING;
+    }
+
+    @Override
+    public OptionalDouble stress(Skin face) {
+      double slender = square(face.thickness() / width);
+      if (face.wood()) {
+        return OptionalDouble.of(WOOD * face.modulus() * slender);
+      }
+      return face.flat()
+          .map(flat -> OptionalDouble.of(flat.shear() * slender))
+          .orElseGet(OptionalDouble::empty);
+    }
+  }
+
+  /**
+   * The wall of a tube in bending, its middle radius in m: γ·√(E₁·E₂)·t/(r·√(3(1 − ν₁₂·ν₂₁))), γ =
+   * 1 − 0.731·(1 − e^−φ), φ = √(r/t)/16, for walls thicker than 1/1500 of the radius.
+   *
+   * @see "NASA SP-8007, Buckling of Thin-Walled Circular Cylinders, 1965, rev. 1968, eq. 3 and 8,
+   *     read by way of public code that quotes it; √(E₁·E₂) in place of E from memory"
+   */
+  record Round(double radius) implements Support {
+    private static final double THINNEST = 1500;
+
+    public Round {
+      Refuse.unlessPositive("radius", radius);
+    }
+
+    @Override
+    public FailureMode mode() {
+      return FailureMode.WALL_BUCKLING;
+    }
+
+    @Override
+    public OptionalDouble stress(Skin face) {
+      double slender = radius / face.thickness();
+      if (face.flat().isEmpty() || slender > THINNEST) {
+        return OptionalDouble.empty();
+      }
+      var flat = face.flat().get();
+      double other = flat.poisson() * flat.across() / face.modulus();
+      double knock = 1 - 0.731 * (1 - Math.exp(-Math.sqrt(slender) / 16));
+      return OptionalDouble.of(
+          knock
+              * Math.sqrt(face.modulus() * flat.across())
+              / (slender * Math.sqrt(3 * (1 - flat.poisson() * other))));
+    }
+
+    @Override
+    public Property needs() {
+      return Property.WALL;
+    }
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 }

