@@ -11,6 +11,7 @@ import kitwright.choice.OptionTwice;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
+import kitwright.cutting.CutDoneUnsaid;
 import kitwright.cutting.CutImpossible;
 import kitwright.cutting.CutUnfit;
 import kitwright.finding.Findings;
@@ -123,6 +124,7 @@ public final class Check {
           new ReplacementUncounted(),
           new CutImpossible(),
           new CutUnfit(),
+          new CutDoneUnsaid(),
           new MaterialImpossible(),
           new SectionImpossible(),
           new WeakLinkToItself(),

@@ -2,13 +2,12 @@ package kitwright.cli;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import kitwright.cutting.CutFaults;
 import kitwright.cutting.CutPlan;
+import kitwright.cutting.DoneCut;
 import kitwright.cutting.Remnants;
 import kitwright.cutting.Steps;
 import kitwright.cutting.solve.Effort;
-import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
@@ -66,39 +65,53 @@ final class CutCommand implements Command {
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
-    Positions positions = Positions.on(Facts.of(ledger, opened.today()));
+    Facts day = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
-      session.out().print(list(ledger, positions));
+      session.out().print(list(day));
       return CLEAN;
     }
     Cut cut = cut(ledger, id.get());
-    List<CutFaults.Fault> faults = CutFaults.of(cut, ledger, positions);
+    if (cut.done().isPresent()) {
+      DoneCut done = DoneCut.of(cut, day, Effort.usual());
+      session.out().print(format == Format.JSON ? CutJson.of(done) : CutText.of(done));
+      return CLEAN;
+    }
+    List<CutFaults.Fault> faults = CutFaults.spoiling(cut, ledger);
     if (!faults.isEmpty()) {
       CutFaults.Fault first = faults.get(0);
       throw new Refusal(first.at() + ": " + first.what(), first.mend());
     }
-    CutPlan plan =
-        seconds > 0
-            ? CutPlan.of(cut, ledger, positions, untilTheTimeIsUp())
-            : CutPlan.of(cut, ledger, positions);
+    CutPlan plan = plan(cut, day, session);
     session.out().print(text(plan, opened));
     picture.draw(() -> CutPicture.of(plan), session);
     return plan.missing().isEmpty() ? CLEAN : FOUND;
   }
 
+  private CutPlan plan(Cut cut, Facts day, Session session) {
+    try {
+      return new CutSearch(cut, day, seconds, session).plan();
+    } catch (CutPlan.Refused refused) {
+      throw new Refusal(
+          "A plan for "
+              + cut.id()
+              + " was found, but a second look refused it: "
+              + refused.getMessage()
+              + ".",
+          "It is not shown. Please report this with the ledger’s cuts and stock.");
+    }
+  }
+
   private String text(CutPlan plan, Opened opened) {
     if (record) {
-      return Remnants.yaml(plan, opened.today());
+      return Remnants.keys(plan, opened.today()).stream()
+              .map(key -> "# in the cut " + plan.cut().id() + ": " + key + "\n")
+              .reduce("", String::concat)
+          + Remnants.records(plan, opened.today());
     }
     if (labels) {
       return Steps.labels(plan).stream().map(label -> label + "\n").reduce("", String::concat);
     }
     return format == Format.JSON ? CutJson.of(plan) : CutText.of(plan);
-  }
-
-  private Effort untilTheTimeIsUp() {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
-    return new Effort(Long.MAX_VALUE / 1000, () -> System.nanoTime() - end > 0);
   }
 
   private static Cut cut(Ledger ledger, String id) {
@@ -112,17 +125,17 @@ final class CutCommand implements Command {
                 "“kitwright cut” alone lists them."));
   }
 
-  private static String list(Ledger ledger, Positions positions) {
+  private static String list(Facts day) {
     Listing list = Listing.of("cut", "for", ">parts", "stands");
-    for (Cut cut : ledger.cuts()) {
+    for (Cut cut : day.ledger().cuts()) {
       int parts = cut.parts().stream().mapToInt(Cut.Part::qty).sum();
-      boolean sound = CutFaults.of(cut, ledger, positions).isEmpty();
+      boolean sound = CutFaults.spoiling(cut, day.ledger()).isEmpty();
       list.row(
           cut.id(),
           cut.task().map(task -> task.id()).orElse("–"),
           String.valueOf(parts),
           cut.done()
-              .map(day -> "cut on " + day)
+              .map(on -> "cut on " + on)
               .orElse(sound ? "to be cut" : "cannot be planned; see check"));
     }
     return list.isEmpty() ? "No cuts.\n" : list.text();

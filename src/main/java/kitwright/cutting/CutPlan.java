@@ -1,93 +1,258 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import kitwright.cutting.solve.BarCutter;
-import kitwright.cutting.solve.BarPlan;
+import java.util.TreeMap;
+import kitwright.cutting.saw.Board;
+import kitwright.cutting.saw.Parting;
+import kitwright.cutting.saw.Rect;
 import kitwright.cutting.solve.Effort;
 import kitwright.cutting.solve.Outcome;
-import kitwright.cutting.solve.PanelCutter;
-import kitwright.cutting.solve.PanelPlan;
-import kitwright.cutting.solve.Shortfall;
+import kitwright.cutting.verify.PlanCheck;
 import kitwright.kit.Positions;
 import kitwright.ledger.Build;
 import kitwright.ledger.Cut;
-import kitwright.ledger.Ledger;
-import kitwright.ledger.Stock;
+import kitwright.ledger.Facts;
+import kitwright.value.Money;
+import kitwright.value.Size;
 
 /**
- * Which piece of the rack yields which parts of a cut.
+ * Which piece of the rack yields which parts of a cut, and by which cuts.
  *
  * @param rack what could be drawn on
  * @param tape how its lengths are told
- * @param lengths the plan where it is a matter of lengths
- * @param panels the plan where it is one of panels; exactly one of the two is there
+ * @param pieces what is cut, in the order of the stock
+ * @param missing how many of each part cannot be made, by its mark
+ * @param refused why some parts cannot be made at all, a sentence each, by their marks
+ * @param worth of the stock used; empty where nothing has a worth
+ * @param notes what was assumed, a sentence each
+ * @param keep the smallest left-over that is kept
+ * @param laps by how much the lengths of a scarfed part lap, by its mark
  */
 public record CutPlan(
-    Cut cut, Rack rack, Tape tape, Optional<BarPlan> lengths, Optional<PanelPlan> panels) {
+    Cut cut,
+    Rack rack,
+    Tape tape,
+    List<PieceCut> pieces,
+    Map<String, Integer> missing,
+    Map<String, String> refused,
+    Optional<Money> worth,
+    List<String> notes,
+    Outcome outcome,
+    Manner manner,
+    Keep keep,
+    Map<String, Long> laps) {
 
-  /** Plans with the effort that is usual for lengths or for panels. */
-  public static CutPlan of(Cut cut, Ledger ledger, Positions positions) {
-    Rack rack = Rack.of(cut, ledger, positions);
-    boolean isLengths = Wanted.isLengths(cut, rack);
-    return of(cut, ledger, rack, isLengths ? Effort.usual() : Effort.usualForPanels());
+  /** A plan that a second look refuses is never told. */
+  public static final class Refused extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Refused(String why) {
+      super(why);
+    }
   }
 
-  /** Plans a cut that {@link CutFaults} finds nothing wrong with. */
-  public static CutPlan of(Cut cut, Ledger ledger, Positions positions, Effort effort) {
-    return of(cut, ledger, Rack.of(cut, ledger, positions), effort);
+  /**
+   * Plans a cut on a day, after those that are made before it. Asked only where {@link CutFaults}
+   * finds nothing that spoils the whole cut.
+   *
+   * @throws Refused where the plan does not stand up to a second look
+   */
+  public static CutPlan of(Cut cut, Facts day, Effort effort) {
+    return new Planning(day, effort).of(cut);
   }
 
-  private static CutPlan of(Cut cut, Ledger ledger, Rack rack, Effort effort) {
-    Tape tape = new Tape(ledger.build().units() == Build.Units.IMPERIAL);
-    return Wanted.isLengths(cut, rack)
-        ? new CutPlan(
+  /** Plans several cuts with one effort each, every one once. */
+  static final class Planning {
+    private final Facts day;
+    private final Effort effort;
+    private final Map<String, CutPlan> known = new HashMap<>();
+
+    Planning(Facts day, Effort effort) {
+      this.day = day;
+      this.effort = effort;
+    }
+
+    CutPlan of(Cut cut) {
+      CutPlan plan = known.get(cut.id());
+      if (plan == null) {
+        plan = plan(cut);
+        known.put(cut.id(), plan);
+      }
+      return plan;
+    }
+
+    private CutPlan plan(Cut cut) {
+      OpenCuts cuts = new OpenCuts(day.ledger());
+      List<Rack.Gone> gone = new ArrayList<>();
+      if (cut.done().isEmpty()) {
+        cuts.before(cut).forEach(other -> gone(other, gone));
+        cuts.unsaid(cut).forEach(other -> gone(other, gone));
+      }
+      return CutPlan.from(cut, Rack.of(cut, day.ledger(), Positions.on(day), gone), day, effort);
+    }
+
+    private void gone(Cut other, List<Rack.Gone> gone) {
+      if (CutFaults.spoiling(other, day.ledger()).isEmpty()) {
+        gone.add(new Rack.Gone(other, of(other).used()));
+      }
+    }
+  }
+
+  static CutPlan from(Cut cut, Rack rack, Facts day, Effort effort) {
+    Wanted wanted = Wanted.of(cut, rack, day.ledger());
+    Worths worths =
+        Worths.of(rack.pieces().stream().map(Rack.Free::stock).toList(), day.ledger(), day.day());
+    Solving.Found found = Solving.of(wanted, worths, effort);
+    Map<String, Integer> missing = new LinkedHashMap<>();
+    for (Cut.Part part : cut.parts()) {
+      int lacks =
+          wanted.refused().containsKey(part.mark())
+              ? part.qty()
+              : found.missing().getOrDefault(part.mark(), 0);
+      if (lacks > 0) {
+        missing.put(part.mark(), lacks);
+      }
+    }
+    List<PieceCut> pieces = found.pieces().stream().map(on -> parted(on, wanted)).toList();
+    List<String> notes = new ArrayList<>(worths.notes());
+    rack.pieces().forEach(free -> Suits.doubt(free.stock()).ifPresent(notes::add));
+    CutPlan plan =
+        new CutPlan(
             cut,
             rack,
-            tape,
-            Optional.of(BarCutter.plan(Wanted.lengths(cut, rack), effort)),
-            Optional.empty())
-        : new CutPlan(
-            cut,
-            rack,
-            tape,
-            Optional.empty(),
-            Optional.of(PanelCutter.plan(Wanted.panels(cut, rack), effort)));
+            new Tape(day.ledger().build().units() == Build.Units.IMPERIAL),
+            pieces,
+            missing,
+            wanted.refused(),
+            worth(pieces, worths, day),
+            notes,
+            found.outcome(),
+            found.manner(),
+            Keep.of(cut, day.ledger()),
+            wanted.laps());
+    plan.lookOver();
+    return plan;
   }
 
-  /** The stock of that id among what could be drawn on. */
-  public Stock stock(String id) {
-    return rack.pieces().stream()
-        .map(Rack.Free::stock)
-        .filter(stock -> stock.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+  private static PieceCut parted(Solving.On on, Wanted wanted) {
+    Size size = on.stock().size().orElseThrow();
+    Rect whole = new Rect(0, 0, Tenths.atMost(size.length()), Tenths.atMost(size.width()));
+    Board board =
+        Parting.of(whole, Clearance.flaws(on.stock()), on.parts(), wanted.saw())
+            .orElseThrow(
+                () -> new Refused("no straight cuts part what lies on " + on.stock().id()));
+    return new PieceCut(on.stock(), on.number(), board);
   }
 
-  /** Parts that cannot be made from what is there. */
-  public List<Shortfall> missing() {
-    return lengths.map(BarPlan::missing).or(() -> panels.map(PanelPlan::missing)).orElse(List.of());
+  private static Optional<Money> worth(List<PieceCut> pieces, Worths worths, Facts day) {
+    return worths.isPriced()
+        ? Optional.of(
+            Money.rounded(
+                pieces.stream()
+                    .map(piece -> worths.money().getOrDefault(piece.stock().id(), BigDecimal.ZERO))
+                    .reduce(BigDecimal.ZERO, BigDecimal::add),
+                day.ledger().build().currency()))
+        : Optional.empty();
   }
 
-  /** How good the plan is known to be. */
-  public Outcome outcome() {
-    return lengths.map(BarPlan::outcome).or(() -> panels.map(PanelPlan::outcome)).orElseThrow();
+  private void lookOver() {
+    List<PlanCheck.Bench> bench =
+        pieces.stream()
+            .map(piece -> new PlanCheck.Bench(piece.stock(), piece.number(), piece.board()))
+            .toList();
+    Map<String, Integer> free = new HashMap<>();
+    rack.pieces().forEach(each -> free.put(each.stock().id(), each.first() - 1 + each.count()));
+    List<String> faults = PlanCheck.faults(cut, free, bench, missing);
+    if (!faults.isEmpty()) {
+      throw new Refused(String.join("; ", faults));
+    }
   }
 
-  /** How good the plan is, in words. */
+  Optional<Long> lap(Cut.Part part) {
+    return Optional.ofNullable(laps.get(part.mark()));
+  }
+
+  /** How many pieces of each stock it takes, in the order of the plan. */
+  public Map<String, Integer> used() {
+    Map<String, Integer> used = new LinkedHashMap<>();
+    pieces.forEach(piece -> used.merge(piece.stock().id(), 1, Integer::sum));
+    return used;
+  }
+
+  /**
+   * The better of this and another plan of the same cut, with what both know of the bound where
+   * they make the same parts.
+   */
+  public CutPlan orBetter(CutPlan other) {
+    int parts = Arrays.compare(missingByLevel(), other.missingByLevel());
+    boolean mine = parts < 0 || (parts == 0 && outcome.value() <= other.outcome.value());
+    CutPlan best = mine ? this : other;
+    if (!missing.equals(other.missing) || manner != other.manner) {
+      return best;
+    }
+    long bound = Math.min(best.outcome.value(), Math.max(outcome.bound(), other.outcome.bound()));
+    boolean most = outcome.mostParts() || other.outcome.mostParts();
+    return best.with(
+        new Outcome(best.outcome.value(), bound, most, outcome.steps() + other.outcome.steps()));
+  }
+
+  private CutPlan with(Outcome known) {
+    return new CutPlan(
+        cut, rack, tape, pieces, missing, refused, worth, notes, known, manner, keep, laps);
+  }
+
+  /** How many parts are missing of each priority, the first first. */
+  private int[] missingByLevel() {
+    TreeMap<Integer, Integer> levels = new TreeMap<>();
+    cut.parts()
+        .forEach(
+            part ->
+                levels.merge(
+                    part.priority().orElse(1), missing.getOrDefault(part.mark(), 0), Integer::sum));
+    return levels.values().stream().mapToInt(n -> n).toArray();
+  }
+
+  /** How many of each part it makes, in the order of the cut. */
+  public Map<String, Integer> made() {
+    Map<String, Integer> made = new LinkedHashMap<>();
+    cut.parts()
+        .forEach(part -> made.put(part.mark(), part.qty() - missing.getOrDefault(part.mark(), 0)));
+    return made;
+  }
+
+  /** How good the plan is known to be, in words that name the kind of cutting. */
   public String quality() {
-    Outcome outcome = outcome();
+    if (pieces.isEmpty()) {
+      return "Nothing can be cut.";
+    }
+    String less =
+        "no plan "
+            + manner.words()
+            + " uses stock worth less"
+            + (notes.isEmpty() ? "" : ", if what is noted below holds");
     if (outcome.isProvedBest()) {
-      return missing().isEmpty()
-          ? "Proved best: no plan uses stock worth less."
-          : "Proved best: no plan makes more of the parts, nor uses stock worth less for them.";
+      return missing.isEmpty()
+          ? "Proved best: " + less + "."
+          : "Proved best: no plan "
+              + manner.words()
+              + " makes more of the parts, nor uses stock worth less for them.";
     }
     String stock =
         outcome.value() <= outcome.bound()
-            ? "no plan for these parts uses stock worth less"
-            : "at most "
-                + outcome.percentAboveBound()
-                + " % more stock than the least there could be";
+            ? less.replace("no plan", "no plan for these parts")
+            : outcome.bound() == 0
+                ? "how much less stock could do is not known"
+                : "at most "
+                    + outcome.percentAboveBound()
+                    + " % more stock than the least there could be "
+                    + manner.words();
     return outcome.mostParts()
         ? "Good: " + stock + "."
         : "Good: " + stock + "; whether more parts could be made is not proved.";

@@ -1,12 +1,13 @@
 package kitwright.cutting;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import kitwright.cutting.solve.Effort;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -14,7 +15,7 @@ import kitwright.ledger.Rule;
 /** Fires where the stock that a cut may draw on no longer yields all its parts. */
 public final class CutUnfit implements Rule {
   /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
-  private static final Effort QUICK = Effort.steps(500_000);
+  private static final Effort QUICK = Effort.steps(1_000_000);
 
   @Override
   public String name() {
@@ -23,22 +24,29 @@ public final class CutUnfit implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
+    CutPlan.Planning planning = new CutPlan.Planning(day, QUICK);
     for (Cut cut : day.ledger().cuts()) {
-      if (cut.done().isEmpty() && CutFaults.of(cut, day.ledger(), Positions.on(day)).isEmpty()) {
-        CutPlan plan = CutPlan.of(cut, day.ledger(), Positions.on(day), QUICK);
-        if (!plan.missing().isEmpty()) {
-          out.add(finding(cut, plan));
-        }
+      if (cut.done().isEmpty() && CutFaults.spoiling(cut, day.ledger()).isEmpty()) {
+        examine(cut, planning.of(cut), out);
       }
     }
   }
 
-  private Finding finding(Cut cut, CutPlan plan) {
+  /** Parts that no piece suits are told by {@code cut-impossible}. */
+  private void examine(Cut cut, CutPlan plan, Findings out) {
+    Map<String, Integer> missing = new LinkedHashMap<>(plan.missing());
+    plan.refused().keySet().forEach(missing::remove);
+    if (!missing.isEmpty()) {
+      out.add(finding(cut, plan, missing));
+    }
+  }
+
+  private Finding finding(Cut cut, CutPlan plan, Map<String, Integer> missing) {
     boolean proved = plan.outcome().mostParts();
     // How many are wanting is said only where no longer search can find fewer.
     String wanting =
-        plan.missing().stream()
-            .map(each -> (proved ? each.missing() : "all") + " of " + each.mark())
+        missing.entrySet().stream()
+            .map(each -> (proved ? each.getValue() : "all") + " of " + each.getKey())
             .collect(Collectors.joining(", "));
     String held =
         plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
@@ -50,6 +58,7 @@ public final class CutUnfit implements Rule {
             + cut.id()
             + (proved ? " does not yield " : " was not found to yield ")
             + wanting
+            + (proved && !plan.pieces().isEmpty() ? ", " + plan.manner().words() : "")
             + "."
             + held,
         "The saw would run out of wood with parts still wanted.",

@@ -1,7 +1,9 @@
 package kitwright.cutting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.kit.Positions;
 import kitwright.kit.Promise;
@@ -11,6 +13,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -30,31 +33,63 @@ public record Rack(List<Free> pieces, List<String> withheld) {
   /**
    * Stock with so many pieces free for this cut.
    *
+   * @param first the number of the first of them; those before go to cuts that are made earlier
    * @param at where the cut names it
    */
-  public record Free(Stock stock, int count, Ref at) {}
+  public record Free(Stock stock, int count, int first, Ref at) {}
 
-  /** What is free for a cut: not used, and not promised to other work. */
-  public static Rack of(Cut cut, Ledger ledger, Positions positions) {
-    List<Free> pieces = new ArrayList<>();
+  /** What other cuts take, that go before. */
+  record Gone(Cut to, Map<String, Integer> pieces) {}
+
+  /** What is free for a cut: not used, not promised to other work, not taken by cuts before it. */
+  static Rack of(Cut cut, Ledger ledger, Positions positions, List<Gone> gone) {
+    Map<String, Free> pieces = new LinkedHashMap<>();
     List<String> withheld = new ArrayList<>();
     for (Ref ref : cut.from()) {
       Optional<StockPosition> position = positions.ofStock(ref);
-      if (position.isPresent() && position.get().stock().size().isPresent()) {
-        pieces.add(new Free(position.get().stock(), free(position.get(), cut, withheld), ref));
+      if (position.isPresent()
+          && position.get().stock().size().isPresent()
+          && !pieces.containsKey(ref.id())) {
+        Stock stock = position.get().stock();
+        int free = free(position.get(), cut, ledger, withheld);
+        int taken = taken(stock, gone, withheld);
+        pieces.put(
+            ref.id(), new Free(stock, Math.max(0, free - taken), Math.min(free, taken) + 1, ref));
       }
     }
-    return new Rack(pieces, withheld);
+    return new Rack(List.copyOf(pieces.values()), withheld);
   }
 
-  private static int free(StockPosition position, Cut cut, List<String> withheld) {
+  private static int taken(Stock stock, List<Gone> gone, List<String> withheld) {
+    int taken = 0;
+    for (Gone each : gone) {
+      int pieces = each.pieces().getOrDefault(stock.id(), 0);
+      taken += pieces;
+      if (pieces > 0) {
+        boolean done = each.to().done().isPresent();
+        withheld.add(
+            pieces
+                + " of "
+                + stock.id()
+                + (pieces == 1 ? " goes" : " go")
+                + (done
+                    ? " for what the cut "
+                        + each.to().id()
+                        + " took: it is done, and nobody wrote its “used”."
+                    : " to the cut " + each.to().id() + ", which is planned first."));
+      }
+    }
+    return taken;
+  }
+
+  private static int free(StockPosition position, Cut cut, Ledger ledger, List<String> withheld) {
     String name = position.stock().id();
     Quantity left = position.left();
     if (!position.used().isNone()) {
       withheld.add(Decimal.print(position.used().amount()) + " of " + name + " are used already.");
     }
     for (Promise promise : position.promises()) {
-      if (!isToOthers(promise, cut)) {
+      if (promise.to() instanceof Cut || isOver(promise) || isOwn(promise, cut, ledger)) {
         continue;
       }
       String to = promise.to().named();
@@ -70,26 +105,38 @@ public record Rack(List<Free> pieces, List<String> withheld) {
       } else if (promise.to().kind() == Kind.TASKS) {
         withheld.add(name + " is kept for the " + to + ".");
         left = Quantity.none(left.unit());
-      } else {
-        withheld.add("The " + to + " draws on " + name + " too; whoever cuts first has it.");
       }
     }
-    return left.amount().intValue();
+    return Math.max(0, left.amount().intValue());
   }
 
-  /** What is used up already stands in what is left; a withdrawn substitution asks for nothing. */
-  private static boolean isToOthers(Promise promise, Cut cut) {
-    boolean ours =
-        promise.to().equals(cut)
-            || (promise.task().isPresent()
-                && cut.task().isPresent()
-                && promise.task().get().id().equals(cut.task().get().id()))
+  /** A withdrawn substitution asks for nothing. */
+  private static boolean isOver(Promise promise) {
+    return promise.to() instanceof Substitution substitution
+        && substitution.withdrawn().isPresent();
+  }
+
+  /** Promised to the cut's own task, or to the substitution that the cut makes the parts of. */
+  private static boolean isOwn(Promise promise, Cut cut, Ledger ledger) {
+    if (promise.to() instanceof Substitution substitution) {
+      return cut.instead().filter(own -> own.id().equals(substitution.id())).isPresent()
+          || isMadeBy(substitution, cut, ledger);
+    }
+    return cut.task().isPresent()
+        && (promise.task().filter(task -> task.id().equals(cut.task().get().id())).isPresent()
             || (promise.to().kind() == Kind.TASKS
-                && cut.task().isPresent()
-                && promise.to().id().equals(cut.task().get().id()));
-    boolean over =
-        (promise.to() instanceof Substitution substitution && substitution.withdrawn().isPresent())
-            || (promise.to() instanceof Cut other && other.done().isPresent());
-    return !ours && !over;
+                && promise.to().id().equals(cut.task().get().id())));
+  }
+
+  /** Where nothing else is said: its held task is the cut's task, or comes straight after it. */
+  private static boolean isMadeBy(Substitution substitution, Cut cut, Ledger ledger) {
+    if (cut.instead().isPresent() || cut.task().isEmpty() || substitution.hold().isEmpty()) {
+      return false;
+    }
+    String task = cut.task().get().id();
+    Ref hold = substitution.hold().get();
+    return hold.id().equals(task)
+        || ledger.task(hold).map(Task::after).orElse(List.of()).stream()
+            .anyMatch(link -> link.task().id().equals(task));
   }
 }

@@ -1,110 +1,102 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import kitwright.cutting.solve.CutBar;
-import kitwright.cutting.solve.CutPanel;
+import java.util.stream.Collectors;
+import kitwright.cutting.saw.Board;
+import kitwright.cutting.saw.Rect;
+import kitwright.cutting.saw.Use;
 import kitwright.ledger.Stock;
 import kitwright.value.Decimal;
+import kitwright.value.Price;
+import kitwright.value.Size;
 
 /** What the rack holds after a cut was made: the records to write into the ledger. */
 public final class Remnants {
   private Remnants() {}
 
-  /**
-   * Stock records for the left-overs worth keeping, and what to set the used stock to; YAML to be
-   * read over before it is pasted, since the bench may have gone otherwise than the plan.
-   */
-  public static String yaml(CutPlan plan, LocalDate today) {
-    Map<String, Integer> used = new LinkedHashMap<>();
-    List<String> records = new ArrayList<>();
-    for (Cut cut : cuts(plan)) {
-      used.merge(cut.stock().id(), 1, Integer::sum);
-      for (String size : cut.remnants()) {
-        records.add(record(plan, cut.stock(), records.size() + 1, size, today));
-      }
-    }
-    StringBuilder out = new StringBuilder();
-    out.append("# Cut ")
-        .append(plan.cut().id())
-        .append(": write “done: ")
-        .append(today)
-        .append("” in its record, and set\n");
-    used.forEach(
-        (id, count) -> {
-          Stock from = plan.stock(id);
-          int left = from.pieces().orElse(1) - count;
-          out.append("#   ")
-              .append(id)
-              .append(": pieces: ")
-              .append(left)
-              .append(left == 0 ? ", or delete it\n" : "\n");
-        });
-    out.append(records.isEmpty() ? "# Nothing worth keeping is left.\n" : "stock:\n");
-    records.forEach(out::append);
-    return out.toString();
-  }
-
-  /** A piece that is cut, with length and width of what is left of it. */
-  private record Cut(Stock stock, List<String> remnants) {}
-
-  private static List<Cut> cuts(CutPlan plan) {
-    List<Cut> cuts = new ArrayList<>();
-    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> cuts.add(cut(plan, bar))));
-    plan.panels().ifPresent(all -> all.panels().forEach(panel -> cuts.add(cut(plan, panel))));
-    return cuts;
-  }
-
-  private static Cut cut(CutPlan plan, CutBar bar) {
-    Stock stock = plan.stock(bar.stock());
-    String width = Decimal.print(Wanted.size(stock).width());
-    return new Cut(
-        stock,
-        bar.remnants().stream().map(rest -> Tenths.mm(rest.length()) + " x " + width).toList());
-  }
-
-  private static Cut cut(CutPlan plan, CutPanel panel) {
-    return new Cut(
-        plan.stock(panel.stock()),
-        panel.remnants().stream()
-            .map(rest -> Tenths.mm(rest.length()) + " x " + Tenths.mm(rest.width()))
-            .toList());
-  }
+  private record Rest(Stock from, Rect rect, String id) {}
 
   /** What each left-over is called, at the bench as in its record, in the order of the plan. */
   static List<String> ids(CutPlan plan) {
-    List<String> ids = new ArrayList<>();
-    for (Cut cut : cuts(plan)) {
-      cut.remnants().forEach(size -> ids.add(id(plan, cut.stock(), ids.size() + 1)));
+    return rests(plan).stream().map(Rest::id).toList();
+  }
+
+  private static List<Rest> rests(CutPlan plan) {
+    List<Rest> rests = new ArrayList<>();
+    for (PieceCut piece : plan.pieces()) {
+      for (Board.Piece left : piece.board().becoming(Use.Left.class).toList()) {
+        String id = piece.stock().id() + "-" + plan.cut().id() + "-" + (rests.size() + 1);
+        rests.add(new Rest(piece.stock(), left.rect(), id));
+      }
     }
-    return ids;
+    return rests;
   }
 
-  private static String id(CutPlan plan, Stock from, int number) {
-    return from.id() + "-" + plan.cut().id() + "-" + number;
+  /** The keys that say the cut is done: the day and what it took, as they stand in its record. */
+  public static List<String> keys(CutPlan plan, LocalDate day) {
+    String used =
+        plan.used().entrySet().stream()
+            .map(each -> "{stock: " + each.getKey() + ", pieces: " + each.getValue() + "}")
+            .collect(Collectors.joining(", "));
+    return List.of("done: " + day, "used: [" + used + "]");
   }
 
-  private static String record(CutPlan plan, Stock from, int number, String size, LocalDate today) {
+  /** The stock records of the left-overs worth keeping; empty where there are none. */
+  public static String records(CutPlan plan, LocalDate day) {
+    String records =
+        rests(plan).stream().map(rest -> record(rest, plan, day)).collect(Collectors.joining());
+    return records.isEmpty() ? "" : "stock:\n" + records;
+  }
+
+  private static String record(Rest rest, CutPlan plan, LocalDate day) {
+    Stock from = rest.from();
     return "  - id: "
-        + id(plan, from, number)
-        + "\n"
-        + "    what: left of "
+        + rest.id()
+        + "\n    what: left of "
         + from.id()
         + " after "
         + plan.cut().id()
         + "\n"
         + from.material().map(material -> "    material: " + material.id() + "\n").orElse("")
         + "    size: "
-        + size
-        + Wanted.size(from).thickness().map(t -> " x " + Decimal.print(t)).orElse("")
-        + " mm\n"
-        + "    pieces: 1\n"
+        + size(rest)
+        + "\n    pieces: 1\n"
+        + from.worth().map(worth -> "    worth: " + worth(worth, rest) + "\n").orElse("")
         + from.grain().map(grain -> "    grain: " + grain + "\n").orElse("")
         + "    since: "
-        + today
+        + day
         + "\n";
+  }
+
+  private static String size(Rest rest) {
+    return Tenths.mm(rest.rect().length())
+        + " x "
+        + Tenths.mm(rest.rect().width())
+        + rest.from().size().flatMap(Size::thickness).map(t -> " x " + Decimal.print(t)).orElse("")
+        + " mm";
+  }
+
+  /** A price by measure stays as it is; that of a piece goes down with the area. */
+  private static String worth(Price worth, Rest rest) {
+    boolean byMeasure = worth.per().filter(per -> !per.symbol().equals("each")).isPresent();
+    if (byMeasure) {
+      return worth.toString();
+    }
+    Size size = rest.from().size().orElseThrow();
+    BigDecimal whole = size.length().multiply(size.width());
+    BigDecimal share = BigDecimal.valueOf(rest.rect().area(), 2);
+    BigDecimal amount =
+        worth
+            .amount()
+            .multiply(share)
+            .divide(
+                whole,
+                Math.max(0, worth.currency().getDefaultFractionDigits()),
+                RoundingMode.HALF_UP);
+    return amount.toPlainString() + " " + worth.currency().getCurrencyCode();
   }
 }

@@ -1,30 +1,40 @@
 package kitwright.cutting;
 
-import kitwright.cutting.solve.Area;
+import kitwright.cutting.saw.Rect;
 
 /**
  * How lengths are told at the bench: in millimetres, and for who reads a tape in inches also to the
- * nearest thirty-second of one (an inch is 25.4 mm exactly, NIST SP 811). The saw follows the
+ * nearest sixteenth of one (an inch is 25.4 mm exactly, NIST SP 811). The saw follows the
  * millimetres.
  */
 public record Tape(boolean inches) {
-  private static final int PARTS = 32;
+  private static final int PARTS = 16;
 
   /** An inch in tenths of a millimetre. */
   private static final long INCH = 254;
 
-  /** A length, such as {@code 310 mm} or {@code 310 mm (12 7/32 in)}. */
-  String told(long tenths) {
-    return Tenths.mm(tenths) + " mm" + (inches ? " (" + inch(tenths) + " in)" : "");
+  /** A length, such as {@code 310 mm} or {@code 12 3/16 in (310 mm)}. */
+  public String told(long tenths) {
+    String mm = Tenths.mm(tenths) + " mm";
+    return inches ? inch(tenths) + " in (" + mm + ")" : mm;
   }
 
   /** Length by width. */
-  String told(Area area) {
-    return Tenths.mm(area.length())
-        + " x "
-        + Tenths.mm(area.width())
-        + " mm"
-        + (inches ? " (" + inch(area.length()) + " x " + inch(area.width()) + " in)" : "");
+  public String told(Rect rect) {
+    String mm = Tenths.mm(rect.length()) + " x " + Tenths.mm(rect.width()) + " mm";
+    return inches ? inch(rect.length()) + " x " + inch(rect.width()) + " in (" + mm + ")" : mm;
+  }
+
+  /** Length by width, short. */
+  public String brief(Rect rect) {
+    return inches
+        ? inch(rect.length()) + " x " + inch(rect.width())
+        : Tenths.mm(rect.length()) + " x " + Tenths.mm(rect.width());
+  }
+
+  /** A length, without its unit. */
+  public String brief(long tenths) {
+    return inches ? inch(tenths) : Tenths.mm(tenths);
   }
 
   private static String inch(long tenths) {

@@ -1,5 +1,6 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
@@ -19,12 +20,16 @@ public final class Tenths {
     return of(length, RoundingMode.FLOOR);
   }
 
+  static long atMost(BigDecimal mm) {
+    return mm.movePointRight(1).setScale(0, RoundingMode.FLOOR).longValueExact();
+  }
+
   private static long of(Quantity length, RoundingMode rounding) {
     return length.in(Unit.MM).amount().movePointRight(1).setScale(0, rounding).longValueExact();
   }
 
   /** As read off a rule: millimetres, a tenth only where there is one. */
   public static String mm(long tenths) {
-    return Decimal.print(java.math.BigDecimal.valueOf(tenths, 1));
+    return Decimal.print(BigDecimal.valueOf(tenths, 1));
   }
 }

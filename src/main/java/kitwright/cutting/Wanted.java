@@ -2,32 +2,35 @@ package kitwright.cutting;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import kitwright.cutting.solve.Bar;
-import kitwright.cutting.solve.BarPart;
-import kitwright.cutting.solve.BarTask;
-import kitwright.cutting.solve.FirstCut;
+import java.util.stream.Collectors;
+import kitwright.cutting.saw.Saw;
+import kitwright.cutting.saw.Way;
 import kitwright.cutting.solve.Grain;
 import kitwright.cutting.solve.Joint;
-import kitwright.cutting.solve.Panel;
-import kitwright.cutting.solve.PanelPart;
-import kitwright.cutting.solve.PanelSaw;
-import kitwright.cutting.solve.PanelTask;
-import kitwright.cutting.solve.Run;
-import kitwright.cutting.solve.Span;
-import kitwright.cutting.solve.Spoilt;
-import kitwright.cutting.solve.Stages;
 import kitwright.ledger.Cut;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Stock;
 import kitwright.value.Quantity;
 import kitwright.value.Size;
 import kitwright.value.Unit;
 
 /**
- * A cut in the solver's terms. Asked only of cuts that {@link CutFaults} finds nothing wrong with.
+ * What a cut asks of its rack, with what each part may come from and how it must lie there.
+ *
+ * @param suits for each part that can be made at all, by its mark: how it must lie on which stock
+ * @param refused why other parts cannot be made, a sentence each, by their marks
  */
-final class Wanted {
+record Wanted(
+    Cut cut,
+    Rack rack,
+    Saw saw,
+    Map<String, Map<String, Grain>> suits,
+    Map<String, String> refused) {
   /**
    * A jointed piece shorter than this many joints would be all glue. Common practice, no source.
    */
@@ -38,183 +41,143 @@ final class Wanted {
   /** What truing two ends for a butt joint takes: 2 mm. Common practice, no source. */
   private static final long BUTT_LOSS = 20;
 
-  private Wanted() {}
+  private static final int MOST_REASONS = 4;
+
+  static Wanted of(Cut cut, Rack rack, Ledger ledger) {
+    Map<String, Map<String, Grain>> suits = new LinkedHashMap<>();
+    Map<String, String> refused = new LinkedHashMap<>();
+    for (Cut.Part part : cut.parts()) {
+      Map<String, Grain> lies = new HashMap<>();
+      Map<String, List<String>> why = new LinkedHashMap<>();
+      for (Rack.Free free : rack.pieces()) {
+        Suits suit = Suits.of(part, free.stock(), cut, ledger);
+        suit.lies().ifPresent(way -> lies.put(free.stock().id(), way));
+        if (suit.lies().isEmpty()) {
+          why.computeIfAbsent(suit.why(), w -> new ArrayList<>()).add(free.stock().id());
+        }
+      }
+      Optional<String> fault = PartFaults.of(part, cut).or(() -> scarf(part, lies, rack));
+      if (fault.isPresent() || lies.isEmpty()) {
+        refused.put(part.mark(), fault.orElseGet(() -> told(part, why)));
+      } else {
+        suits.put(part.mark(), Map.copyOf(lies));
+      }
+    }
+    return new Wanted(cut, rack, saw(cut, ledger), suits, refused);
+  }
+
+  private static Optional<String> scarf(Cut.Part part, Map<String, Grain> lies, Rack rack) {
+    return part.scarf().isPresent() && !lies.isEmpty() && thickness(part, lies, rack).isEmpty()
+        ? Optional.of(
+            "A scarf of " + part.mark() + " needs a thickness, and neither part nor stock has one.")
+        : Optional.empty();
+  }
+
+  private static String told(Cut.Part part, Map<String, List<String>> why) {
+    String size =
+        Tenths.mm(Sawn.length(part))
+            + Sawn.width(part).map(width -> " x " + Tenths.mm(width)).orElse("")
+            + part.thickness().map(t -> " x " + Tenths.mm(Tenths.atLeast(t))).orElse("")
+            + " mm";
+    String none = "No piece that the cut draws on suits " + part.mark() + ", " + size;
+    if (why.isEmpty()) {
+      return none + ": there is none with a size.";
+    }
+    String reasons =
+        why.entrySet().stream()
+            .limit(MOST_REASONS)
+            .map(each -> named(each.getValue()) + " " + each.getKey())
+            .collect(Collectors.joining("; "));
+    return none + ": " + reasons + ".";
+  }
+
+  private static String named(List<String> stock) {
+    return stock.size() <= 3
+        ? String.join(", ", stock)
+        : String.join(", ", stock.subList(0, 2)) + " and " + (stock.size() - 2) + " more";
+  }
+
+  private static Saw saw(Cut cut, Ledger ledger) {
+    long kerf = Tenths.atLeast(cut.kerf());
+    Keep keep = Keep.of(cut, ledger);
+    return new Saw(
+        kerf,
+        Tenths.atLeast(cut.ripKerf().orElse(cut.kerf())),
+        Clearance.trim(cut),
+        Clearance.edgeTrim(cut),
+        keep.longer(),
+        keep.shorter(),
+        cut.first().map(first -> first == Cut.First.ALONG ? Way.RIP : Way.CROSS));
+  }
+
+  /** The parts that can be made, in the order of the cut. */
+  List<Cut.Part> parts() {
+    return cut.parts().stream().filter(part -> suits.containsKey(part.mark())).toList();
+  }
+
+  /** Stock of which there is a piece and from which some part may come. */
+  List<Rack.Free> stock() {
+    return rack.pieces().stream()
+        .filter(free -> free.count() > 0)
+        .filter(
+            free -> suits.values().stream().anyMatch(lies -> lies.containsKey(free.stock().id())))
+        .toList();
+  }
 
   /**
-   * Whether it is a matter of lengths: where a part may be joined, says no width, or no two parts
-   * fit side by side on the widest piece.
+   * Whether it is a matter of lengths: no part is turned, and nowhere do two parts fit side by
+   * side.
    */
-  static boolean isLengths(Cut cut, Rack rack) {
-    if (cut.parts().stream()
-        .anyMatch(part -> part.scarf().isPresent() || part.butt() || part.width().isEmpty())) {
-      return true;
-    }
-    long widest =
-        rack.pieces().stream().mapToLong(free -> width(size(free.stock()))).max().orElse(0);
+  boolean isLengths() {
+    return stock().stream().allMatch(free -> isLengths(free.stock()));
+  }
+
+  private boolean isLengths(Stock stock) {
+    long width = Clearance.of(stock, cut).width();
+    List<Cut.Part> here =
+        parts().stream().filter(part -> suits(part).containsKey(stock.id())).toList();
+    boolean straight =
+        here.stream()
+            .allMatch(
+                part -> suits(part).get(stock.id()) == Grain.ALONG || Sawn.width(part).isEmpty());
     long narrowest =
-        cut.parts().stream()
-            .mapToLong(
-                part ->
-                    Math.min(
-                        Tenths.atLeast(part.width().orElse(part.length())),
-                        Tenths.atLeast(part.length())))
-            .min()
-            .orElse(0);
-    return 2 * narrowest + ripKerf(cut) > widest;
+        here.stream().mapToLong(part -> Sawn.width(part).orElse(width)).min().orElse(width);
+    return straight && 2 * narrowest + saw.ripKerf() > width;
   }
 
-  static BarTask lengths(Cut cut, Rack rack) {
-    List<BarPart> parts = new ArrayList<>();
-    for (Cut.Part part : cut.parts()) {
-      parts.add(
-          new BarPart(
-              part.mark(),
-              Tenths.atLeast(part.length()),
-              part.qty(),
-              part.priority().orElse(1),
-              joint(part, rack)));
-    }
-    List<Bar> stock = new ArrayList<>();
-    for (Rack.Free free : rack.pieces()) {
-      Size size = size(free.stock());
-      stock.add(
-          new Bar(
-              free.stock().id(),
-              tenths(size.length()),
-              free.count(),
-              value(free.stock(), rack),
-              flaws(free.stock(), size)));
-    }
-    return new BarTask(parts, stock, Tenths.atLeast(cut.kerf()), trim(cut), keepLength(cut));
+  Map<String, Grain> suits(Cut.Part part) {
+    return suits.getOrDefault(part.mark(), Map.of());
   }
 
-  static PanelTask panels(Cut cut, Rack rack) {
-    List<PanelPart> parts = new ArrayList<>();
-    for (Cut.Part part : cut.parts()) {
-      parts.add(
-          new PanelPart(
-              part.mark(),
-              Tenths.atLeast(part.length()),
-              Tenths.atLeast(part.width().orElseThrow()),
-              part.qty(),
-              part.priority().orElse(1),
-              grain(part)));
-    }
-    List<Panel> stock = new ArrayList<>();
-    for (Rack.Free free : rack.pieces()) {
-      Size size = size(free.stock());
-      stock.add(
-          new Panel(
-              free.stock().id(),
-              tenths(size.length()),
-              width(size),
-              free.count(),
-              value(free.stock(), rack),
-              flaws(free.stock(), size).stream()
-                  .map(span -> new Spoilt(Run.ACROSS, span))
-                  .toList()));
-    }
-    PanelSaw saw =
-        new PanelSaw(
-            ripKerf(cut),
-            Tenths.atLeast(cut.kerf()),
-            trim(cut),
-            firstCut(cut),
-            Stages.TWO_AND_TRIM);
-    return new PanelTask(
-        parts,
-        stock,
-        saw,
-        cut.keep().map(keep -> tenths(keep.length().max(keep.width()))).orElse(keepLength(cut)),
-        cut.keep().map(keep -> tenths(keep.length().min(keep.width()))).orElse(0L));
-  }
-
-  private static FirstCut firstCut(Cut cut) {
-    return cut.first()
-        .map(first -> first == Cut.First.ALONG ? FirstCut.ALONG : FirstCut.ACROSS)
-        .orElse(FirstCut.EITHER);
-  }
-
-  private static Grain grain(Cut.Part part) {
-    return switch (part.grain().orElse(Cut.Grain.ANY)) {
-      case ALONG -> Grain.ALONG;
-      case ACROSS -> Grain.ACROSS;
-      case ANY -> Grain.FREE;
-    };
-  }
-
-  private static Optional<Joint> joint(Cut.Part part, Rack rack) {
+  /** How a part may be joined; empty where it must be whole. */
+  Optional<Joint> joint(Cut.Part part) {
     if (part.scarf().isPresent()) {
-      long run = Tenths.atLeast(thickness(part, rack).orElseThrow().times(part.scarf().get()));
+      Quantity thick = thickness(part, suits(part), rack).orElseThrow();
+      long run = Tenths.atLeast(thick.times(part.scarf().get()));
       return Optional.of(new Joint(run, Math.max(run * JOINTS_A_PIECE, LEAST_PIECE)));
     }
     return part.butt() ? Optional.of(new Joint(BUTT_LOSS, LEAST_PIECE)) : Optional.empty();
   }
 
+  /** By how much the lengths of each scarfed part lap, by its mark. */
+  Map<String, Long> laps() {
+    Map<String, Long> laps = new HashMap<>();
+    parts().stream()
+        .filter(part -> part.scarf().isPresent())
+        .forEach(part -> laps.put(part.mark(), joint(part).orElseThrow().loss()));
+    return Map.copyOf(laps);
+  }
+
   /** As the part says, else the thickest piece it may come from. */
-  static Optional<Quantity> thickness(Cut.Part part, Rack rack) {
+  private static Optional<Quantity> thickness(Cut.Part part, Map<String, Grain> lies, Rack rack) {
     return part.thickness()
         .or(
             () ->
                 rack.pieces().stream()
-                    .flatMap(free -> size(free.stock()).thickness().stream())
+                    .map(Rack.Free::stock)
+                    .filter(stock -> lies.containsKey(stock.id()))
+                    .flatMap(stock -> stock.size().flatMap(Size::thickness).stream())
                     .max(BigDecimal::compareTo)
                     .map(mm -> new Quantity(mm, Unit.MM)));
-  }
-
-  static long ripKerf(Cut cut) {
-    return Tenths.atLeast(cut.ripKerf().orElse(cut.kerf()));
-  }
-
-  private static long trim(Cut cut) {
-    return cut.trim().map(Tenths::atLeast).orElse(0L);
-  }
-
-  private static long keepLength(Cut cut) {
-    return cut.keepLength()
-        .map(Tenths::atLeast)
-        .orElse(cut.keep().map(keep -> tenths(keep.length())).orElse(0L));
-  }
-
-  /** By worth where every piece has one in the same money, else by size. */
-  private static long value(Stock stock, Rack rack) {
-    boolean priced =
-        rack.pieces().stream().allMatch(free -> free.stock().worth().isPresent())
-            && rack.pieces().stream()
-                    .map(free -> free.stock().worth().orElseThrow().currency())
-                    .distinct()
-                    .count()
-                == 1;
-    if (priced) {
-      return stock
-          .worth()
-          .orElseThrow()
-          .of(Quantity.of("1", Unit.EACH))
-          .amount()
-          .unscaledValue()
-          .longValue();
-    }
-    Size size = size(stock);
-    return Math.max(1, size.length().multiply(size.width()).movePointLeft(2).longValue());
-  }
-
-  private static List<Span> flaws(Stock stock, Size size) {
-    long end = tenths(size.length());
-    return stock.flaws().stream()
-        .map(flaw -> new Span(Tenths.atMost(flaw.from()), Math.min(end, Tenths.atLeast(flaw.to()))))
-        .sorted(java.util.Comparator.comparingLong(Span::from))
-        .toList();
-  }
-
-  static Size size(Stock stock) {
-    return stock.size().orElseThrow();
-  }
-
-  static long width(Size size) {
-    return tenths(size.width());
-  }
-
-  static long tenths(BigDecimal mm) {
-    return mm.movePointRight(1).setScale(0, java.math.RoundingMode.FLOOR).longValueExact();
   }
 }

@@ -29,9 +29,16 @@ public final class RackDrawing {
    * A stretch of a piece, in mm from its near corner.
    *
    * @param mark what is written on it; may be empty
+   * @param size what is written below that
    */
   public record Stretch(
-      String mark, double along, double across, double length, double width, Becomes becomes) {}
+      String mark,
+      String size,
+      double along,
+      double across,
+      double length,
+      double width,
+      Becomes becomes) {}
 
   /**
    * A piece of stock.
@@ -106,8 +113,7 @@ public final class RackDrawing {
     double middle = y + h / 2 + big.size() * 0.35 - (two ? small.size() * 0.6 : 0);
     label(svg, each, each.mark(), x + w / 2, middle, w - 4, big);
     if (two && each.becomes() != Becomes.FLAW) {
-      String size = number(each.length()) + " x " + number(each.width());
-      label(svg, each, size, x + w / 2, middle + small.size() + 3, w - 4, small);
+      label(svg, each, each.size(), x + w / 2, middle + small.size() + 3, w - 4, small);
     }
   }
 

@@ -1,24 +1,18 @@
 package kitwright.report;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.cutting.CutPlan;
-import kitwright.cutting.Steps;
-import kitwright.cutting.solve.Area;
-import kitwright.cutting.solve.BarPiece;
-import kitwright.cutting.solve.CutBar;
-import kitwright.cutting.solve.CutPanel;
-import kitwright.cutting.solve.Span;
+import kitwright.cutting.PieceCut;
+import kitwright.cutting.saw.Board;
+import kitwright.cutting.saw.Flaw;
+import kitwright.cutting.saw.Rect;
+import kitwright.cutting.saw.Use;
 import kitwright.drawing.RackDrawing;
 import kitwright.drawing.RackDrawing.Becomes;
 import kitwright.drawing.RackDrawing.Piece;
 import kitwright.drawing.RackDrawing.Stretch;
 import kitwright.drawing.Svg;
-import kitwright.ledger.Stock;
-import kitwright.value.Quantity;
-import kitwright.value.Size;
-import kitwright.value.Unit;
 
 /** A cut plan as a drawing to scale. */
 public final class CutPicture {
@@ -28,88 +22,36 @@ public final class CutPicture {
 
   /** Each piece of stock that is cut, in the order of the plan. */
   public static Svg of(CutPlan plan) {
-    List<Piece> pieces = new ArrayList<>();
-    plan.lengths().ifPresent(bars -> bars.bars().forEach(bar -> pieces.add(piece(plan, bar))));
-    plan.panels()
-        .ifPresent(panels -> panels.panels().forEach(panel -> pieces.add(piece(plan, panel))));
-    return RackDrawing.of("Cut " + plan.cut().id(), pieces);
+    return RackDrawing.of(
+        "Cut " + plan.cut().id(), plan.pieces().stream().map(piece -> piece(plan, piece)).toList());
   }
 
-  private static Piece piece(CutPlan plan, CutBar bar) {
-    Stock stock = plan.stock(bar.stock());
-    double width = width(stock);
-    List<Stretch> stretches = flaws(stock);
-    for (BarPiece part : bar.pieces()) {
-      stretches.add(
-          new Stretch(
-              Steps.label(part),
-              part.from() * TENTH,
-              0,
-              part.length() * TENTH,
-              partWidth(plan, part.mark(), width),
-              Becomes.PART));
+  private static Piece piece(CutPlan plan, PieceCut piece) {
+    Rect whole = piece.board().rect();
+    List<Stretch> stretches = new ArrayList<>();
+    for (Flaw flaw : piece.flaws()) {
+      Rect bad = new Rect(flaw.from(), 0, flaw.to() - flaw.from(), whole.width());
+      stretches.add(stretch("", "", bad, Becomes.FLAW));
     }
-    for (Span rest : bar.remnants()) {
-      stretches.add(
-          new Stretch(
-              "rest", rest.from() * TENTH, 0, rest.length() * TENTH, width, Becomes.REMNANT));
+    for (Board.Piece each : piece.board().pieces()) {
+      String size = plan.tape().brief(each.rect());
+      if (each.use() instanceof Use.Part part) {
+        stretches.add(stretch(part.label(), size, each.rect(), Becomes.PART));
+      } else if (each.use() instanceof Use.Left) {
+        stretches.add(stretch("rest", size, each.rect(), Becomes.REMNANT));
+      }
     }
-    return new Piece(bar.stock() + ", piece " + bar.number(), length(stock), width, stretches);
+    return new Piece(piece.name(), whole.length() * TENTH, whole.width() * TENTH, stretches);
   }
 
-  private static Piece piece(CutPlan plan, CutPanel panel) {
-    Stock stock = plan.stock(panel.stock());
-    List<Stretch> stretches = flaws(stock);
-    panel.strips().stream()
-        .flatMap(strip -> strip.pieces().stream())
-        .forEach(
-            part ->
-                stretches.add(stretch(part.mark() + " " + part.copy(), part.area(), Becomes.PART)));
-    panel.remnants().forEach(rest -> stretches.add(stretch("rest", rest, Becomes.REMNANT)));
-    return new Piece(
-        panel.stock() + ", piece " + panel.number(), length(stock), width(stock), stretches);
-  }
-
-  private static Stretch stretch(String mark, Area area, Becomes becomes) {
+  private static Stretch stretch(String mark, String size, Rect rect, Becomes becomes) {
     return new Stretch(
         mark,
-        area.along() * TENTH,
-        area.across() * TENTH,
-        area.length() * TENTH,
-        area.width() * TENTH,
+        size,
+        rect.along() * TENTH,
+        rect.across() * TENTH,
+        rect.length() * TENTH,
+        rect.width() * TENTH,
         becomes);
-  }
-
-  private static List<Stretch> flaws(Stock stock) {
-    List<Stretch> all = new ArrayList<>();
-    stock
-        .flaws()
-        .forEach(
-            flaw -> {
-              double from = mm(flaw.from());
-              all.add(new Stretch("", from, 0, mm(flaw.to()) - from, width(stock), Becomes.FLAW));
-            });
-    return all;
-  }
-
-  private static double partWidth(CutPlan plan, String mark, double stock) {
-    return plan.cut().parts().stream()
-        .filter(part -> part.mark().equals(mark))
-        .flatMap(part -> part.width().stream())
-        .mapToDouble(CutPicture::mm)
-        .findFirst()
-        .orElse(stock);
-  }
-
-  private static double mm(Quantity length) {
-    return length.in(Unit.MM).amount().doubleValue();
-  }
-
-  private static double length(Stock stock) {
-    return stock.size().map(Size::length).map(BigDecimal::doubleValue).orElse(0.0);
-  }
-
-  private static double width(Stock stock) {
-    return stock.size().map(Size::width).map(BigDecimal::doubleValue).orElse(0.0);
   }
 }

@@ -17,7 +17,7 @@ class RackDrawingTest {
                     "fir",
                     2400,
                     500,
-                    List.of(new Stretch("rest", 0, 0, restLength, 500, Becomes.REMNANT)))))
+                    List.of(new Stretch("rest", "", 0, 0, restLength, 500, Becomes.REMNANT)))))
         .text();
   }
 

@@ -41,7 +41,7 @@ class ArrowsTest {
           feature("money", "shortage", "network", "substitution", "numbers"),
           feature("claim", "kit", "shortage", "money"),
           feature("loan", "network"),
-          feature("cutting", "kit", "numbers"),
+          feature("cutting", "kit", "money", "numbers"),
           feature(
               "openmatter",
               "shortage",
@@ -166,6 +166,29 @@ class ArrowsTest {
                         }))
                 .allowEmptyShould(true)
                 .check(all));
+  }
+
+  /** Inside the room of cuts: the search is pure, and the second look shares nothing with it. */
+  @Test
+  void subRoomsOfCuttingUseOnlyWhatTheyMay() {
+    subRoom("cutting.solve", "kitwright.numbers");
+    subRoom("cutting.saw");
+    subRoom("cutting.verify", "kitwright.cutting.saw", "kitwright.ledger", "kitwright.value");
+  }
+
+  private static void subRoom(String room, String... others) {
+    Set<String> may = new HashSet<>(Set.of(others));
+    may.add("kitwright." + room);
+    Set<String> used =
+        all.stream()
+            .filter(each -> each.getPackageName().equals("kitwright." + room))
+            .flatMap(each -> each.getDirectDependenciesFromSelf().stream())
+            .map(each -> each.getTargetClass().getPackageName())
+            .filter(name -> name.startsWith("kitwright") && !name.contains("["))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(used).as(room).contains("kitwright." + room);
+    used.removeAll(may);
+    assertThat(used).as(room).isEmpty();
   }
 
   @Test

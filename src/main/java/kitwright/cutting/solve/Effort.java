@@ -9,8 +9,8 @@ import java.util.function.BooleanSupplier;
  * @param enough asked now and then; true ends the search early. A clock belongs here, if anywhere
  */
 public record Effort(long steps, BooleanSupplier enough) {
-  private static final long USUAL = 200_000_000L;
-  private static final long USUAL_FOR_PANELS = 400_000_000L;
+  private static final long USUAL = 1_000_000_000L;
+  private static final long USUAL_FOR_PANELS = 2_000_000_000L;
 
   public Effort {
     if (steps < 0) {

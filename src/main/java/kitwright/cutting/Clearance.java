@@ -1,0 +1,60 @@
+package kitwright.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import kitwright.cutting.saw.Flaw;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Stock;
+import kitwright.value.Size;
+
+/**
+ * What a piece of stock gives after trimming.
+ *
+ * @param longest the longest stretch clear of flaws, tenths of a millimetre
+ * @param width between the trimmed edges
+ */
+record Clearance(long longest, long width) {
+  static Clearance of(Stock stock, Cut cut) {
+    Size size = stock.size().orElseThrow();
+    long trim = trim(cut);
+    long end = Tenths.atMost(size.length()) - trim;
+    long kerf = Tenths.atLeast(cut.kerf());
+    long from = trim;
+    List<Long> stretches = new ArrayList<>();
+    for (Flaw flaw : flaws(stock)) {
+      stretches.add(Math.min(flaw.from(), end) - from);
+      from = Math.max(from, Math.max(flaw.to(), flaw.from() + kerf));
+    }
+    long longest =
+        Stream.concat(stretches.stream(), Stream.of(end - from)).mapToLong(n -> n).max().orElse(0);
+    return new Clearance(
+        Math.max(0, longest), Math.max(0, Tenths.atMost(size.width()) - 2 * edgeTrim(cut)));
+  }
+
+  /** Off each end. */
+  static long trim(Cut cut) {
+    return cut.trim().map(Tenths::atLeast).orElse(0L);
+  }
+
+  /** Off each long edge. */
+  static long edgeTrim(Cut cut) {
+    return cut.edgeTrim().or(cut::trim).map(Tenths::atLeast).orElse(0L);
+  }
+
+  /** Its flaws, the nearest first, within its length; those turned round are left out. */
+  static List<Flaw> flaws(Stock stock) {
+    long end = Tenths.atMost(stock.size().orElseThrow().length());
+    return stock.flaws().stream()
+        .map(
+            flaw ->
+                new Flaw(
+                    Tenths.atMost(flaw.from()),
+                    Math.min(end, Tenths.atLeast(flaw.to())),
+                    flaw.what().orElse("")))
+        .filter(flaw -> flaw.to() > flaw.from())
+        .sorted(Comparator.comparingLong(Flaw::from))
+        .toList();
+  }
+}
