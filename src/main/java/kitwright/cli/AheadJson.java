@@ -115,17 +115,18 @@ final class AheadJson {
 
   private void task(Planned planned) throws IOException {
     Task task = Plan.on(now).task(planned.id()).orElseThrow();
+    Readiness readiness = Readiness.of(task, now);
     json.writeStartObject();
     json.writeStringField("task", task.id());
     json.writeStringField("what", task.what());
-    json.writeStringField("from", Plan.on(now).workableOn(task.id()).toString());
+    json.writeStringField("from", readiness.from().toString());
     json.writeStringField("latest-start", planned.latestStart().toLocalDate().toString());
     json.writeStringField("finish", planned.lastDay().toString());
     json.writeNumberField("float-days", planned.total().wholeDays());
     json.writeBooleanField("critical", planned.critical());
     json.writeArrayFieldStart("lacks");
-    for (String lack : Readiness.of(task, now).lacks()) {
-      json.writeString(lack);
+    for (Readiness.Lack lack : readiness.lacks()) {
+      json.writeString(lack.words());
     }
     json.writeEndArray();
     json.writeEndObject();
@@ -166,8 +167,7 @@ final class AheadJson {
 
   private void weather() throws IOException {
     json.writeArrayFieldStart("weather");
-    for (WeatherBound bound :
-        WeatherBound.by(outlook.last(), Plan.on(now), kitwright.weather.Outlook.on(now))) {
+    for (WeatherBound bound : WeatherBound.by(outlook.last(), now)) {
       json.writeStartObject();
       json.writeStringField("task", bound.task().id());
       json.writeStringField("from", bound.from().toString());

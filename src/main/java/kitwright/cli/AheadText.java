@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
@@ -64,7 +65,7 @@ final class AheadText {
       Task task = Plan.on(now).task(planned.id()).orElseThrow();
       Readiness readiness = Readiness.of(task, now);
       page.hanging(
-          Pages.day(Plan.on(now).workableOn(planned.id()), today),
+          Pages.day(readiness.from(), today),
           DATE,
           task.what()
               + ", to "
@@ -73,7 +74,10 @@ final class AheadText {
               + AheadEnds.whole(planned.total())
               + (Plan.on(now).isBegun(planned.id()) ? ", begun" : ""));
       List<String> lacks =
-          readiness.lacks().stream().filter(lack -> !lack.endsWith("comes before")).toList();
+          readiness.lacks().stream()
+              .filter(lack -> lack.kind() != Readiness.Kind.WORK)
+              .map(Readiness.Lack::words)
+              .toList();
       if (!lacks.isEmpty()) {
         page.hanging(" ".repeat(DATE), DATE + 2, "lacks " + String.join("; ", lacks));
       }
@@ -153,8 +157,7 @@ final class AheadText {
   }
 
   private void weather() {
-    List<WeatherBound> all =
-        WeatherBound.by(outlook.last(), Plan.on(now), kitwright.weather.Outlook.on(now));
+    List<WeatherBound> all = WeatherBound.by(outlook.last(), now);
     if (!all.isEmpty()) {
       page.heading("Outdoor work that asks something of the weather");
       all.forEach(this::weather);
@@ -164,16 +167,15 @@ final class AheadText {
 
   private void weather(WeatherBound bound) {
     Window window = bound.window();
-    boolean beyond =
-        window.obstacles().stream().allMatch(o -> o.kind() == Obstacle.Kind.NO_FORECAST);
     String what =
-        !window.fits() && beyond
+        bound.isBeyondForecast()
             ? "the forecast does not reach so far"
             : window.fits()
                 ? "first window that fits: "
                     + Pages.inText(window.first(), today)
                     + " to "
                     + Pages.inText(window.last(), today)
+                    + later(bound)
                 : "no window in the forecast; the best, from "
                     + Pages.inText(window.first(), today)
                     + ", lacks "
@@ -181,6 +183,15 @@ final class AheadText {
                     + ": "
                     + first(window);
     page.hanging(Pages.day(bound.from(), today), DATE, bound.task().what() + ": " + what);
+  }
+
+  private String later(WeatherBound bound) {
+    return bound.later().isEmpty()
+        ? ""
+        : "; also from "
+            + bound.later().stream()
+                .map(day -> Pages.inText(day, today))
+                .collect(Collectors.joining(", "));
   }
 
   private String first(Window window) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.network.Crates;
 import kitwright.network.Estimate;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
@@ -56,8 +57,11 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
       }
     }
     work.replaceAll((id, minutes) -> Math.min(minutes, room(id, now)));
+    Schedule with = LookAhead.on(now, new Late(goods)).paced(work);
     return new Suppose(
-        said, LookAhead.on(now).paced(), LookAhead.on(now, new Late(goods)).paced(work));
+        said,
+        LookAhead.on(now).paced(),
+        Plan.on(now).scheduled(with.network().heldUntil(Crates.late(goods, now))));
   }
 
   /** How much longer a task can become at most. */

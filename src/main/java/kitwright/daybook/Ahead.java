@@ -8,19 +8,22 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Task;
 import kitwright.network.Headways;
+import kitwright.network.Plan;
+import kitwright.openmatter.Readiness;
 import kitwright.substitution.Release;
 
 /**
  * What lies ahead on the evening of a day.
  *
  * @param underWay tasks begun and not finished
- * @param ready tasks not begun, whose forerunners are all finished and which no substitution holds
+ * @param ready tasks not begun, which may start and lack nothing
  * @param held tasks that would be ready, but for a substitution that may not be built yet
  * @param breached tasks begun though a substitution holds them
  * @param deliveries on their way, those with a day first
@@ -39,27 +42,31 @@ public record Ahead(
     List<Loan> tools) {
 
   /**
-   * What lies ahead on the evening of a day.
+   * What lies ahead on the evening of a week's last day, or today where that is still to come.
    *
-   * @param log by date
+   * @param log by date: the days of it that may be told
    */
-  public static Ahead on(LocalDate evening, Ledger ledger, List<LogDay> log, Release release) {
-    Headways headways = Headways.of(ledger, log, evening);
-    Predicate<Task> begun = task -> Stage.of(task, headways).isBegun();
+  public static Ahead after(Week week, Facts now, List<LogDay> log) {
+    LocalDate evening = week.last().isBefore(now.day()) ? week.last() : now.day();
+    return on(now.on(evening), Headways.of(now.ledger(), log, evening));
+  }
+
+  private static Ahead on(Facts day, Headways told) {
+    Ledger ledger = day.ledger();
+    LocalDate evening = day.day();
+    Predicate<Task> begun = task -> Stage.of(task, told).isBegun();
     List<Task> open =
-        ledger.tasks().stream()
-            .filter(task -> !past(task.withdrawn(), evening))
-            .filter(task -> !Stage.of(task, headways).isDone())
-            .toList();
-    List<Task> free =
-        open.stream()
-            .filter(begun.negate())
-            .filter(t -> free(t, evening, ledger, headways))
-            .toList();
+        Plan.on(day).tasks().stream().filter(task -> Plan.on(day).isOpen(task.id())).toList();
+    List<Readiness> next =
+        open.stream().filter(begun.negate()).map(task -> Readiness.of(task, day)).toList();
+    Release release = Release.on(day);
     return new Ahead(
         open.stream().filter(begun).toList(),
-        free.stream().filter(release::isGiven).toList(),
-        free.stream().filter(Predicate.not(release::isGiven)).toList(),
+        next.stream().filter(Readiness::isReady).map(Readiness::task).toList(),
+        next.stream()
+            .filter(each -> each.lacksOnly(Readiness.Kind.SIGNATURE))
+            .map(Readiness::task)
+            .toList(),
         open.stream().filter(begun).filter(Predicate.not(release::isGiven)).toList(),
         due(ledger.deliveries(), each -> !past(each.received(), evening), Delivery::expected),
         due(
@@ -95,13 +102,5 @@ public record Ahead(
 
   private static boolean past(Optional<LocalDate> day, LocalDate evening) {
     return day.filter(d -> !d.isAfter(evening)).isPresent();
-  }
-
-  private static boolean free(Task task, LocalDate evening, Ledger ledger, Headways headways) {
-    return task.after().stream()
-        .map(link -> ledger.task(link.task()))
-        .flatMap(Optional::stream)
-        .allMatch(
-            before -> past(before.withdrawn(), evening) || Stage.of(before, headways).isDone());
   }
 }

@@ -176,6 +176,10 @@ public final class Ledger {
     return Stream.of(Kind.values()).flatMap(kind -> entries(kind).stream()).toList();
   }
 
+  public Optional<Delivery> delivery(Ref ref) {
+    return find(Kind.DELIVERIES, ref.id());
+  }
+
   public Optional<Party> party(Ref ref) {
     return find(Kind.PARTIES, ref.id());
   }

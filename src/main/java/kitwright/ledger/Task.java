@@ -15,6 +15,7 @@ import kitwright.value.Unit;
  *
  * @param takes working time, as one duration or low, likely, high
  * @param after what must be finished before, with a lag where one is asked
+ * @param unpacks the deliveries that it unpacks, and waits for
  * @param uses what it needs: materials by quantity, or a section over an area or a length
  * @param tools borrowed tools it needs
  * @param who the people it needs
@@ -32,6 +33,7 @@ public record Task(
     Optional<String> phase,
     ThreePoint<Quantity> takes,
     List<Link> after,
+    List<Ref> unpacks,
     List<Use> uses,
     List<Ref> tools,
     List<Ref> who,
@@ -175,6 +177,8 @@ public record Task(
             .guess(Unit.DAY, Dimension.TIME),
         k.key("after", "tasks that must be finished before", "[plane-the-hull]")
             .each("task", Link::read),
+        k.key("unpacks", "deliveries that it unpacks, and waits for", "[delivery-2026-02-09-first]")
+            .refs(Kind.DELIVERIES),
         k.key("uses", "what it needs", "[{item: plank, qty: 4 each}]").each(Use::read),
         k.key("tools", "borrowed tools that it needs", "[jigsaw]").refs(Kind.BORROWED),
         k.key("who", "the people it needs", "[me]").refs(Kind.PARTIES),

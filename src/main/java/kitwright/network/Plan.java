@@ -74,7 +74,10 @@ public final class Plan {
         .filter(task -> !isWithdrawn(task, today))
         .forEach(task -> tasks.putIfAbsent(task.id(), task));
     List<Activity> activities =
-        tasks.values().stream().map(task -> activity(task, time, headways)).toList();
+        tasks.values().stream()
+            .map(task -> activity(task, time, headways))
+            .map(each -> held(each, tasks.get(each.id()), ledger, today))
+            .toList();
     Network network = Network.of(activities, links(tasks.values(), ledger, today, time));
     LocalDate morning = headways.isDayWrittenUp() ? today.plusDays(1) : today;
     Schedule schedule = Schedule.of(network, time.calendar(), morning);
@@ -93,6 +96,10 @@ public final class Plan {
         task.cure().map(WorkTime::elapsed).orElse(Duration.ZERO),
         headways.of(task),
         Optional.empty());
+  }
+
+  private static Activity held(Activity each, Task task, Ledger ledger, LocalDate today) {
+    return Crates.expected(task, ledger, today).map(each::heldUntil).orElse(each);
   }
 
   private static List<Link> links(
@@ -123,6 +130,11 @@ public final class Plan {
   /** The day from which work goes on: today, or tomorrow where today is written up. */
   public LocalDate morning() {
     return morning;
+  }
+
+  /** The first working day from that morning on. */
+  public LocalDate nextWorkingDay() {
+    return calendar().plusWorkingDays(morning, 0);
   }
 
   /** The last day of the build's horizon: how far ahead missing things are looked for. */

@@ -2,15 +2,19 @@ package kitwright.network;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 import kitwright.value.Unit;
 import kitwright.weather.Forecast;
+import kitwright.weather.Outlook;
+import kitwright.weather.Spell;
 import kitwright.weather.WeatherNeed;
 import kitwright.weather.Window;
 
@@ -21,37 +25,105 @@ import kitwright.weather.Window;
  *
  * @param from the first day on which the work could begin otherwise
  * @param window beginning on a working day
+ * @param later the other days of the forecast on which it could begin
  */
-public record WeatherBound(Task task, WeatherNeed need, LocalDate from, Window window) {
+public record WeatherBound(
+    Task task, WeatherNeed need, LocalDate from, Window window, List<LocalDate> later) {
+  /** Work that goes on longer than this finds no window anyway. */
+  private static final int MOST_DAYS = 400;
 
   /** The open outdoor tasks that could begin by a day, in order of that day. */
-  public static List<WeatherBound> by(LocalDate last, Plan plan, Forecast forecast) {
+  public static List<WeatherBound> by(LocalDate last, Facts now) {
+    Plan plan = Plan.on(now);
     return plan.ahead().stream()
         .filter(planned -> !plan.workableOn(planned.id()).isAfter(last))
         .flatMap(planned -> plan.task(planned.id()).stream())
-        .filter(task -> task.place().filter(where -> where == Task.Where.INDOORS).isEmpty())
-        .flatMap(task -> of(task, plan, forecast).stream())
+        .flatMap(task -> of(task, now).stream())
         .toList();
   }
 
-  private static Optional<WeatherBound> of(Task task, Plan plan, Forecast forecast) {
-    LocalDate from = plan.workableOn(task.id());
-    return task.weather()
-        .map(weather -> need(task, weather, plan))
+  /** An open task and its window; empty where it asks nothing of the weather. */
+  public static Optional<WeatherBound> of(Task task, Facts now) {
+    Plan plan = Plan.on(now);
+    Planned planned = plan.schedule().of(task.id());
+    LocalDateTime from = planned.goesOn();
+    LocalDateTime morning = plan.calendar().openingOf(plan.workableOn(task.id()));
+    return need(task)
         .map(
             need ->
-                new WeatherBound(
+                found(
                     task,
                     need,
-                    from,
-                    forecast.firstWindow(need, from, plan.calendar()::isWorkingDay)));
+                    from.isBefore(morning) ? morning : from,
+                    planned.activity(),
+                    plan.calendar(),
+                    Outlook.on(now)));
+  }
+
+  private static WeatherBound found(
+      Task task,
+      WeatherNeed need,
+      LocalDateTime from,
+      Activity activity,
+      WorkCalendar calendar,
+      Forecast forecast) {
+    List<Spell> spells = spells(from, activity, calendar, forecast);
+    Window window = forecast.firstWindow(need, spells);
+    List<LocalDate> later =
+        spells.stream()
+            .filter(spell -> spell.first().isAfter(window.first()) && window.fits())
+            .filter(spell -> forecast.window(need, spell).fits())
+            .map(Spell::first)
+            .toList();
+    return new WeatherBound(task, need, from.toLocalDate(), window, later);
+  }
+
+  /** Over which days the work and its cure go, for each working day of the forecast. */
+  static List<Spell> spells(
+      LocalDateTime from, Activity activity, WorkCalendar calendar, Forecast forecast) {
+    LocalDate first = from.toLocalDate();
+    LocalDate last = forecast.lastDay().filter(first::isBefore).orElse(first);
+    return Stream.concat(
+            Stream.of(from),
+            first
+                .plusDays(1)
+                .datesUntil(last.plusDays(1))
+                .filter(calendar::isWorkingDay)
+                .map(calendar::openingOf))
+        .map(start -> spell(start, activity, calendar))
+        .toList();
+  }
+
+  private static Spell spell(LocalDateTime start, Activity activity, WorkCalendar calendar) {
+    Duration work = Duration.ofMinutes(activity.left().expected());
+    LocalDateTime end = calendar.add(start, work);
+    LocalDate first = start.toLocalDate();
+    LocalDate last = work.isZero() ? first : WorkCalendar.lastDay(end);
+    List<LocalDate> days =
+        Stream.concat(
+                Stream.of(first),
+                first.plusDays(1).datesUntil(last.plusDays(1)).filter(calendar::isWorkingDay))
+            .limit(MOST_DAYS)
+            .toList();
+    LocalDate cured = WorkCalendar.lastDay(end.plus(activity.cure()));
+    LocalDate done = days.get(days.size() - 1);
+    LocalDate most = done.plusDays(MOST_DAYS);
+    LocalDate through = cured.isAfter(most) ? most : cured;
+    return new Spell(days, through.isBefore(done) ? done : through);
   }
 
   /**
-   * What a task asks of the weather. Where warmth is asked for, something is to cure or dry, and
-   * the surface has to stand above the dew point by the usual margin unless the task says its own.
+   * What a task asks of the weather; empty where it is done indoors or asks nothing. Where warmth
+   * is asked for, something is to cure or dry, and the surface has to stand above the dew point by
+   * the usual margin unless the task says its own.
    */
-  static WeatherNeed need(Task task, Task.Weather weather, Plan plan) {
+  public static Optional<WeatherNeed> need(Task task) {
+    return task.weather()
+        .filter(any -> task.place().filter(where -> where == Task.Where.INDOORS).isEmpty())
+        .map(WeatherBound::need);
+  }
+
+  private static WeatherNeed need(Task.Weather weather) {
     OptionalDouble above =
         number(weather.above().map(q -> q.in(Unit.CELSIUS).amount().doubleValue()));
     OptionalDouble dew =
@@ -61,8 +133,7 @@ public record WeatherBound(Task task, WeatherNeed need, LocalDate from, Window w
                 .map(q -> q.in(Unit.KELVIN_DIFFERENCE).amount().doubleValue())
                 .or(() -> weather.above().map(any -> WeatherNeed.USUAL_DEW_MARGIN)));
     int dry = weather.dry().map(q -> days(q.in(Unit.DAY).amount())).orElse(0);
-    int cure = task.cure().map(q -> days(q.in(Unit.DAY).amount())).orElse(0);
-    return new WeatherNeed(dry, above, dew, workDays(task, plan), cure);
+    return new WeatherNeed(dry, above, dew);
   }
 
   private static OptionalDouble number(Optional<Double> value) {
@@ -70,18 +141,7 @@ public record WeatherBound(Task task, WeatherNeed need, LocalDate from, Window w
   }
 
   private static int days(BigDecimal days) {
-    return days.min(BigDecimal.valueOf(WorkCalendar.CLOCK_DAY))
-        .setScale(0, RoundingMode.CEILING)
-        .intValue();
-  }
-
-  /** Calendar days over which the work goes, the first and the last counted; at most a year. */
-  private static int workDays(Task task, Plan plan) {
-    Planned planned = plan.schedule().of(task.id());
-    LocalDate first = plan.workableOn(task.id());
-    LocalDateTime end = planned.earliestFinish();
-    long days = ChronoUnit.DAYS.between(first, end.toLocalDate()) + 1;
-    return (int) Math.max(1, Math.min(366, days));
+    return days.min(BigDecimal.valueOf(MOST_DAYS)).setScale(0, RoundingMode.CEILING).intValue();
   }
 
   /** Whether it can begin on the first possible day. */
@@ -89,8 +149,8 @@ public record WeatherBound(Task task, WeatherNeed need, LocalDate from, Window w
     return window.fits() && !window.first().isAfter(from);
   }
 
-  /** Days of the best window that do not fit, and days lost before it. */
-  public long waits() {
-    return ChronoUnit.DAYS.between(from, window.first());
+  /** Whether nothing is foretold for any day that counts. */
+  public boolean isBeyondForecast() {
+    return window.isUnknown();
   }
 }

@@ -55,9 +55,7 @@ final class GroundMatters {
             .map(row -> row.day())
             .max(LocalDate::compareTo)
             .orElse(now.day());
-    return WeatherBound.by(last, Plan.on(now), kitwright.weather.Outlook.on(now)).stream()
-        .filter(bound -> !bound.isFree())
-        .map(this::weather);
+    return WeatherBound.by(last, now).stream().filter(bound -> !bound.isFree()).map(this::weather);
   }
 
   private OpenMatter weather(WeatherBound bound) {

@@ -1,68 +1,106 @@
 package kitwright.openmatter;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Task;
+import kitwright.loan.AtHand;
+import kitwright.network.Crates;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Wait;
+import kitwright.network.WeatherBound;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
-import kitwright.value.Ref;
 
 /**
- * Whether a task could go on today: everything before it finished and cured, material counted and
- * at hand, signatures given, tools here, people known.
+ * Whether a task may start, or go on, on the plan's morning, and what it lacks. Whoever tells that
+ * asks here: everything before it finished and cured, the crate it unpacks come, material counted
+ * and at hand, every signature that holds it standing today, tools here, people known, weather in
+ * sight. What cannot be told is lacking.
  *
- * @param lacks what stands in the way, each a clause; empty where it is ready
+ * @param from the first day on which it could go on by the order of work, its crate and the weather
+ *     in sight, whatever else it lacks
+ * @param lacks what stands in the way; empty where it may start
  * @param people to ask, by name; whether they have time nobody but they can say
  */
-public record Readiness(Task task, List<String> lacks, List<String> people) {
+public record Readiness(Task task, LocalDate from, List<Lack> lacks, List<String> people) {
+  /** What a task can lack, in the order in which it is told. */
+  public enum Kind {
+    WORK,
+    CRATE,
+    MATERIAL,
+    SIGNATURE,
+    TOOL,
+    PERSON,
+    WEATHER
+  }
+
+  /** Something that stands in the way, as a clause. */
+  public record Lack(Kind kind, String words) {}
+
   public Readiness {
     lacks = List.copyOf(lacks);
     people = List.copyOf(people);
   }
 
-  /** How a task stands. */
+  /** How an open task stands. */
   public static Readiness of(Task task, Facts now) {
-    List<String> lacks =
+    Optional<WeatherBound> weather = WeatherBound.of(task, now);
+    List<Lack> lacks =
         Stream.of(
-                forerunners(task, now),
-                material(task, now),
-                signatures(task, now),
-                tools(task, now))
+                clauses(Kind.WORK, work(task, now)),
+                clauses(Kind.CRATE, Crates.awaited(task, now).stream()),
+                clauses(Kind.MATERIAL, material(task, now)),
+                clauses(Kind.SIGNATURE, signatures(task, now)),
+                clauses(Kind.TOOL, AtHand.lacking(task, now).stream().map(t -> t + " not here")),
+                clauses(Kind.PERSON, unknown(task, now)),
+                clauses(Kind.WEATHER, weather.stream().flatMap(w -> weather(w, now).stream())))
             .flatMap(Function.identity())
             .toList();
-    List<String> people = new ArrayList<>();
-    List<String> unknown = new ArrayList<>();
-    for (Ref who : task.who()) {
-      now.ledger()
-          .party(who)
-          .ifPresentOrElse(
-              party -> {
-                if (party.role() != Party.Role.BUILDER) {
-                  people.add(party.name());
-                }
-              },
-              () -> unknown.add("nobody knows “" + who.id() + "”"));
-    }
-    return new Readiness(task, Stream.concat(lacks.stream(), unknown.stream()).toList(), people);
+    LocalDate workable = Plan.on(now).workableOn(task.id());
+    LocalDate from =
+        weather
+            .filter(bound -> bound.window().fits())
+            .map(b -> b.window().first())
+            .orElse(workable);
+    return new Readiness(task, from, lacks, people(task, now));
   }
 
-  /** The open indoor tasks that could go on today, those with least float first. */
+  private static Stream<Lack> clauses(Kind kind, Stream<String> words) {
+    return words.map(each -> new Lack(kind, each));
+  }
+
+  /** The open tasks that may start or go on, those with least float first. */
+  public static List<Readiness> ready(Facts now) {
+    Plan plan = Plan.on(now);
+    List<Readiness> ready = new ArrayList<>();
+    for (Planned planned : plan.ahead()) {
+      if (!plan.workableOn(planned.id()).isAfter(plan.nextWorkingDay())) {
+        plan.task(planned.id())
+            .map(task -> of(task, now))
+            .filter(Readiness::isReady)
+            .ifPresent(ready::add);
+      }
+    }
+    ready.sort(
+        Comparator.comparing((Readiness each) -> plan.schedule().of(each.task().id()).total()));
+    return ready;
+  }
+
+  /** The indoor ones among them. */
   public static List<Readiness> indoors(Facts now) {
-    return Plan.on(now).ahead().stream()
-        .sorted(Comparator.comparing(Planned::total))
-        .flatMap(planned -> Plan.on(now).task(planned.id()).stream())
-        .filter(task -> task.place().filter(where -> where == Task.Where.INDOORS).isPresent())
-        .map(task -> of(task, now))
-        .filter(Readiness::isReady)
+    return ready(now).stream()
+        .filter(
+            each -> each.task().place().filter(where -> where == Task.Where.INDOORS).isPresent())
         .toList();
   }
 
@@ -70,7 +108,12 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
     return lacks.isEmpty();
   }
 
-  private static Stream<String> forerunners(Task task, Facts now) {
+  /** Whether it lacks nothing but what is of one kind, and lacks that. */
+  public boolean lacksOnly(Kind kind) {
+    return !lacks.isEmpty() && lacks.stream().allMatch(lack -> lack.kind() == kind);
+  }
+
+  private static Stream<String> work(Task task, Facts now) {
     return Plan.on(now).waits(task).stream().map(wait -> words(wait, now));
   }
 
@@ -106,19 +149,37 @@ public record Readiness(Task task, List<String> lacks, List<String> people) {
         .map(standing -> "signature for " + standing.substitution().id());
   }
 
-  private static Stream<String> tools(Task task, Facts now) {
-    return task.tools().stream()
-        .filter(
-            tool ->
-                kitwright.loan.Standing.on(now).stream()
-                    .noneMatch(loan -> loan.loan().id().equals(tool.id()) && !loan.isBack()))
-        .map(
-            tool ->
-                now.ledger().loan(tool).map(loan -> loan.tool()).orElse(tool.id()) + " not here");
+  private static Stream<String> unknown(Task task, Facts now) {
+    return task.who().stream()
+        .filter(who -> now.ledger().party(who).isEmpty())
+        .map(who -> "nobody knows “" + who.id() + "”");
+  }
+
+  private static List<String> people(Task task, Facts now) {
+    return task.who().stream()
+        .flatMap(who -> now.ledger().party(who).stream())
+        .filter(party -> party.role() != Party.Role.BUILDER)
+        .map(Party::name)
+        .toList();
+  }
+
+  /** What of the weather stands in the way; of days far ahead nobody can say anything yet. */
+  private static Optional<String> weather(WeatherBound bound, Facts now) {
+    if (bound.isFree()) {
+      return Optional.empty();
+    }
+    if (bound.window().fits()) {
+      return Optional.of("no weather for it before " + bound.window().first());
+    }
+    if (bound.isBeyondForecast()) {
+      return Optional.of("no forecast for its days")
+          .filter(any -> !bound.from().isAfter(Plan.on(now).nextWorkingDay()));
+    }
+    return Optional.of("no weather for it in the forecast");
   }
 
   /** The lacks as one clause. */
   public String because() {
-    return String.join("; ", lacks);
+    return lacks.stream().map(Lack::words).collect(Collectors.joining("; "));
   }
 }

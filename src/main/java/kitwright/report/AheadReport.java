@@ -135,10 +135,10 @@ final class AheadReport implements Report {
 
   private static Row work(Planned planned, Facts now) {
     Task task = Plan.on(now).task(planned.id()).orElseThrow();
-    Optional<String> lacks =
-        Optional.of(Readiness.of(task, now).because()).filter(text -> !text.isEmpty());
+    Readiness readiness = Readiness.of(task, now);
+    Optional<String> lacks = Optional.of(readiness.because()).filter(text -> !text.isEmpty());
     return Row.row(
-        Plan.on(now).workableOn(planned.id()).toString(),
+        readiness.from().toString(),
         planned.lastDay().toString(),
         task.what(),
         Say.days(planned.total().wholeDays()),

@@ -16,7 +16,6 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Shortage;
-import kitwright.substitution.Release;
 
 /** The week for those who build. */
 final class CrewWeek {
@@ -36,7 +35,7 @@ final class CrewWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger()),
-            Ahead.on(week.last(), now.ledger(), now.ledger().log(), Release.on(now)),
+            Ahead.after(week, now, now.ledger().log()),
             Optional::of);
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());

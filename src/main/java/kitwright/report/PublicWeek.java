@@ -20,7 +20,6 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
-import kitwright.substitution.Release;
 import kitwright.value.Ref;
 
 /**
@@ -46,7 +45,7 @@ final class PublicWeek {
         new WeekParts(
             week,
             WeekLog.of(week, now.ledger(), log),
-            Ahead.on(week.last(), now.ledger(), log, Release.on(now)),
+            Ahead.after(week, now, log),
             text -> Optional.of(text).filter(discretion::allows));
     this.happened = Happenings.in(week, now.ledger());
   }

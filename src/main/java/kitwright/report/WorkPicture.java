@@ -171,7 +171,7 @@ public final class WorkPicture {
   }
 
   private List<Course.Window> windows() {
-    return WeatherBound.by(last, Plan.on(now), kitwright.weather.Outlook.on(now)).stream()
+    return WeatherBound.by(last, now).stream()
         .filter(bound -> bound.window().fits())
         .map(
             bound ->

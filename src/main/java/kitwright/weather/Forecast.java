@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 
 /** The forecast by day; days may be missing. */
 public final class Forecast {
@@ -35,63 +34,80 @@ public final class Forecast {
         .toList();
   }
 
-  /** The window that begins on {@code from} or later and fits, or the one that lacks least. */
-  public Window firstWindow(WeatherNeed need, LocalDate from) {
-    return firstWindow(need, from, day -> true);
+  /** The last day that is foretold. */
+  public Optional<LocalDate> lastDay() {
+    return days.isEmpty() ? Optional.empty() : Optional.of(days.lastKey());
   }
 
   /**
    * The first window that fits, or else the one that lacks the fewest days, the earliest of such.
    *
-   * @param from first day on which the task could begin
-   * @param mayBegin whether the task may begin on a day: a working day, for one
+   * @param spells over which days the task would go, by the day on which it begins: each of these
+   *     days is tried, in order
    */
-  public Window firstWindow(WeatherNeed need, LocalDate from, Predicate<LocalDate> mayBegin) {
+  public Window firstWindow(WeatherNeed need, List<Spell> spells) {
     Optional<Window> best = Optional.empty();
-    LocalDate last = days.isEmpty() || days.lastKey().isBefore(from) ? from : days.lastKey();
-    for (LocalDate start : from.datesUntil(last.plusDays(1)).filter(mayBegin).toList()) {
-      Window window = window(need, start);
+    for (Spell spell : spells) {
+      Window window = window(need, spell);
       if (window.fits()) {
         return window;
       }
       best = best.filter(b -> b.lacking() <= window.lacking()).or(() -> Optional.of(window));
     }
-    return best.orElseGet(() -> window(need, last.plusDays(1)));
+    return best.orElseThrow(() -> new IllegalArgumentException("no day on which it could begin"));
   }
 
-  /** The window that begins on a day, with what stands against it. */
-  public Window window(WeatherNeed need, LocalDate start) {
+  /** The window over some days, with what stands against it. */
+  public Window window(WeatherNeed need, Spell spell) {
+    LocalDate dryUntil = spell.first().plusDays(need.dry() - 1L);
+    LocalDate last = dryUntil.isAfter(spell.cured()) ? dryUntil : spell.cured();
     List<Obstacle> obstacles = new ArrayList<>();
-    for (int i = 0; i < need.length(); i++) {
-      LocalDate day = start.plusDays(i);
-      ForecastDay row = days.get(day);
-      if (row == null) {
-        obstacles.add(new Obstacle(day, Obstacle.Kind.NO_FORECAST, Double.NaN, Double.NaN));
-      } else {
-        judge(need, i, row, obstacles);
-      }
+    for (LocalDate day : spell.first().datesUntil(last.plusDays(1)).toList()) {
+      Asked asked =
+          new Asked(
+              !day.isAfter(dryUntil),
+              need.above().isPresent() && spell.isWarmthAsked(day),
+              need.dewMargin().isPresent() && spell.work().contains(day));
+      judge(need, asked, day, obstacles);
     }
-    return new Window(start, start.plusDays(need.length() - 1L), obstacles);
+    return new Window(spell.first(), last, obstacles);
   }
 
-  private static void judge(WeatherNeed need, int index, ForecastDay row, List<Obstacle> out) {
-    if (index < need.dry() && row.rain() > 0) {
-      out.add(new Obstacle(row.day(), Obstacle.Kind.RAIN, row.rain(), 0));
+  /** What counts on a day. */
+  private record Asked(boolean dry, boolean warm, boolean dew) {
+    boolean isNothing() {
+      return !dry && !warm && !dew;
     }
-    if (index < need.work() + need.cure()
-        && need.above().isPresent()
-        && row.low() < need.above().getAsDouble()) {
-      double wanted = need.above().getAsDouble();
-      out.add(new Obstacle(row.day(), Obstacle.Kind.COLD, row.low(), wanted));
+  }
+
+  private void judge(WeatherNeed need, Asked asked, LocalDate day, List<Obstacle> out) {
+    ForecastDay row = days.get(day);
+    if (asked.isNothing()) {
+      return;
     }
-    if (index < need.work() && need.dewMargin().isPresent()) {
-      double wanted = need.dewMargin().getAsDouble();
-      if (row.dewMargin().isEmpty()) {
-        out.add(new Obstacle(row.day(), Obstacle.Kind.HUMIDITY_UNKNOWN, Double.NaN, wanted));
-      } else if (row.dewMargin().getAsDouble() < wanted) {
-        double found = row.dewMargin().getAsDouble();
-        out.add(new Obstacle(row.day(), Obstacle.Kind.DEW, found, wanted));
-      }
+    if (row == null) {
+      out.add(new Obstacle(day, Obstacle.Kind.NO_FORECAST, Double.NaN, Double.NaN));
+      return;
     }
+    if (asked.dry() && row.rain() > 0) {
+      out.add(new Obstacle(day, Obstacle.Kind.RAIN, row.rain(), 0));
+    }
+    if (asked.warm() && row.low() < need.above().getAsDouble()) {
+      out.add(new Obstacle(day, Obstacle.Kind.COLD, row.low(), need.above().getAsDouble()));
+    }
+    if (asked.dew()) {
+      dew(row, need.dewMargin().getAsDouble()).ifPresent(out::add);
+    }
+  }
+
+  private static Optional<Obstacle> dew(ForecastDay row, double wanted) {
+    if (row.dewMargin().isEmpty()) {
+      return Optional.of(
+          new Obstacle(row.day(), Obstacle.Kind.HUMIDITY_UNKNOWN, Double.NaN, wanted));
+    }
+    double found = row.dewMargin().getAsDouble();
+    return found < wanted
+        ? Optional.of(new Obstacle(row.day(), Obstacle.Kind.DEW, found, wanted))
+        : Optional.empty();
   }
 }

@@ -3,16 +3,14 @@ package kitwright.weather;
 import java.util.OptionalDouble;
 
 /**
- * What a task asks of the weather, counted in calendar days from the day it begins.
+ * What a task asks of the weather.
  *
- * @param dry days in a row without rain; 0 if rain does not matter
+ * @param dry days in a row without rain, counted on the calendar from the day it begins; 0 if rain
+ *     does not matter
  * @param above lowest temperature in °C at any hour of work and cure; empty if it does not matter
  * @param dewMargin how far the surface must lie above the dew point while the work goes on, in K
- * @param work days of work, at least 1
- * @param cure days of cure after them
  */
-public record WeatherNeed(
-    int dry, OptionalDouble above, OptionalDouble dewMargin, int work, int cure) {
+public record WeatherNeed(int dry, OptionalDouble above, OptionalDouble dewMargin) {
   /**
    * The usual margin above the dew point, 3 K.
    *
@@ -21,14 +19,8 @@ public record WeatherNeed(
   public static final double USUAL_DEW_MARGIN = 3;
 
   public WeatherNeed {
-    if (dry < 0 || work < 1 || cure < 0) {
-      throw new IllegalArgumentException(
-          "days of dry, work and cure do not stand: " + dry + ", " + work + ", " + cure);
+    if (dry < 0) {
+      throw new IllegalArgumentException("so many dry days do not stand: " + dry);
     }
-  }
-
-  /** Days that the window takes in all. */
-  public int length() {
-    return Math.max(dry, work + cure);
   }
 }

@@ -19,6 +19,11 @@ public record Window(LocalDate first, LocalDate last, List<Obstacle> obstacles) 
     return obstacles.isEmpty();
   }
 
+  /** Whether nothing stands against it but that nothing is foretold. */
+  public boolean isUnknown() {
+    return !fits() && obstacles.stream().allMatch(o -> o.kind() == Obstacle.Kind.NO_FORECAST);
+  }
+
   /** How many of its days do not fit. */
   public int lacking() {
     return (int) obstacles.stream().map(Obstacle::day).distinct().count();

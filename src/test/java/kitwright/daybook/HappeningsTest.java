@@ -7,7 +7,6 @@ import kitwright.Sample;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.substitution.Release;
 import org.junit.jupiter.api.Test;
 
 class HappeningsTest {
@@ -49,8 +48,9 @@ class HappeningsTest {
             - {id: d, what: under way, takes: 5 d, started: 2026-02-25}
           """);
 
-  private static Release release(LocalDate day) {
-    return Release.on(Facts.of(LEDGER, day));
+  private static Ahead after(LocalDate sunday) {
+    Facts later = Facts.of(LEDGER, LocalDate.of(2026, 3, 9));
+    return Ahead.after(Week.of(sunday), later, LEDGER.log());
   }
 
   @Test
@@ -71,8 +71,7 @@ class HappeningsTest {
 
   @Test
   void seesAheadAsItStandsOnThatEvening() {
-    Ahead ahead =
-        Ahead.on(LocalDate.of(2026, 3, 1), LEDGER, LEDGER.log(), release(LocalDate.of(2026, 3, 1)));
+    Ahead ahead = after(LocalDate.of(2026, 3, 1));
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("b");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2");
@@ -83,9 +82,7 @@ class HappeningsTest {
 
   @Test
   void doesNotKnowOnAnEveningWhatCameLater() {
-    Ahead ahead =
-        Ahead.on(
-            LocalDate.of(2026, 2, 22), LEDGER, LEDGER.log(), release(LocalDate.of(2026, 2, 22)));
+    Ahead ahead = after(LocalDate.of(2026, 2, 22));
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("a");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");

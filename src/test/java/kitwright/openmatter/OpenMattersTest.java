@@ -197,8 +197,10 @@ class OpenMattersTest {
     Facts now = Facts.of(Sample.ledger(WORK), Sample.TODAY);
     assertThat(Readiness.of(Plan.on(now).task("fair").orElseThrow(), now).isReady()).isTrue();
     assertThat(Readiness.of(Plan.on(now).task("bond").orElseThrow(), now).lacks())
+        .extracting(Readiness.Lack::words)
         .containsExactly("“Fair the hull” comes before");
     assertThat(Readiness.of(Plan.on(now).task("side").orElseThrow(), now).lacks())
+        .extracting(Readiness.Lack::words)
         .containsExactly("bronze cleat not counted", "saw not here");
   }
 }

@@ -3,7 +3,6 @@ package kitwright.weather;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -15,7 +14,8 @@ class ForecastTest {
 
   @Test
   void theFirstRunOfDryDaysIsFound() {
-    Window window = forecast(fair(0), wet(1), fair(2), fair(3), fair(4)).firstWindow(dry(3), FIRST);
+    Window window =
+        forecast(fair(0), wet(1), fair(2), fair(3), fair(4)).firstWindow(dry(3), daily(6));
     assertThat(window.fits()).isTrue();
     assertThat(window.first()).isEqualTo("2026-05-06");
     assertThat(window.last()).isEqualTo("2026-05-08");
@@ -24,7 +24,7 @@ class ForecastTest {
   @Test
   void whereNoneFitsTheNearestIsShownWithWhatItLacks() {
     Window window =
-        forecast(fair(0), wet(1), wet(2), fair(3), wet(4), fair(5)).firstWindow(dry(3), FIRST);
+        forecast(fair(0), wet(1), wet(2), fair(3), wet(4), fair(5)).firstWindow(dry(3), daily(6));
     assertThat(window.fits()).isFalse();
     assertThat(window.lacking()).isEqualTo(1);
     assertThat(window.first()).isEqualTo("2026-05-07");
@@ -36,10 +36,10 @@ class ForecastTest {
   @Test
   void theNightAfterTheWorkMustBeWarmEnoughForTheCure() {
     ForecastDay cold = new ForecastDay(FIRST.plusDays(1), 0, 4, 15, NONE);
-    WeatherNeed need = new WeatherNeed(0, OptionalDouble.of(10), NONE, 1, 1);
-    Window window = forecast(fair(0), cold, fair(2), fair(3)).firstWindow(need, FIRST);
+    WeatherNeed need = new WeatherNeed(0, OptionalDouble.of(10), NONE);
+    Window window = forecast(fair(0), cold, fair(2), fair(3)).firstWindow(need, curing(4));
     assertThat(window.first()).isEqualTo("2026-05-06");
-    assertThat(forecast(fair(0), cold).window(need, FIRST).obstacles().get(0).words())
+    assertThat(forecast(fair(0), cold).window(need, curing(1).get(0)).obstacles().get(0).words())
         .isEqualTo("down to 4 °C, wanted 10");
   }
 
@@ -47,19 +47,18 @@ class ForecastTest {
   void theSurfaceMustLieAboveTheDewPointWhileTheWorkGoesOn() {
     // At 15 °C and 85 % the dew point is 12.5 °C: 2.5 K.
     ForecastDay damp = ForecastDay.humid(FIRST, 0, 12, 18, 85);
-    WeatherNeed need =
-        new WeatherNeed(0, NONE, OptionalDouble.of(WeatherNeed.USUAL_DEW_MARGIN), 1, 0);
-    Window window = forecast(damp).window(need, FIRST);
+    WeatherNeed need = new WeatherNeed(0, NONE, OptionalDouble.of(WeatherNeed.USUAL_DEW_MARGIN));
+    Window window = forecast(damp).window(need, daily(1).get(0));
     assertThat(window.obstacles().get(0).words())
         .isEqualTo("2.5 K above the dew point, wanted 3.0");
     ForecastDay drier = ForecastDay.humid(FIRST, 0, 12, 18, 80);
-    assertThat(forecast(drier).window(need, FIRST).fits()).isTrue();
+    assertThat(forecast(drier).window(need, daily(1).get(0)).fits()).isTrue();
   }
 
   @Test
   void aForecastWithoutHumidityDoesNotPassForDryAir() {
-    WeatherNeed need = new WeatherNeed(0, NONE, OptionalDouble.of(3), 1, 0);
-    assertThat(forecast(fair(0)).window(need, FIRST).obstacles().get(0).kind())
+    WeatherNeed need = new WeatherNeed(0, NONE, OptionalDouble.of(3));
+    assertThat(forecast(fair(0)).window(need, daily(1).get(0)).obstacles().get(0).kind())
         .isEqualTo(Obstacle.Kind.HUMIDITY_UNKNOWN);
   }
 
@@ -67,40 +66,88 @@ class ForecastTest {
   void aGapInTheForecastDoesNotPassForAFineDay() {
     Forecast forecast = forecast(fair(0), fair(2), fair(3));
     assertThat(forecast.gaps()).containsExactly(FIRST.plusDays(1));
-    Window window = forecast.firstWindow(dry(3), FIRST);
+    Window window = forecast.firstWindow(dry(3), daily(6));
     assertThat(window.fits()).isFalse();
     assertThat(window.obstacles()).extracting(Obstacle::words).containsExactly("no forecast");
   }
 
+  /** Work on Friday and Monday: the cold Saturday between does it no harm. */
   @Test
-  void aTaskBeginsOnlyWhereItMay() {
-    Window window =
-        forecast(fair(0), fair(1), fair(2), fair(3))
-            .firstWindow(dry(1), FIRST, day -> day.getDayOfWeek() == DayOfWeek.WEDNESDAY);
-    assertThat(window.first()).isEqualTo("2026-05-06");
+  void daysOffBetweenTheWorkDoNotCount() {
+    WeatherNeed warm = new WeatherNeed(0, OptionalDouble.of(10), OptionalDouble.of(3));
+    ForecastDay frost = new ForecastDay(FIRST.plusDays(1), 9, -4, 2, NONE);
+    Forecast forecast = forecast(dryAir(0), frost, dryAir(3));
+    List<LocalDate> work = List.of(FIRST, FIRST.plusDays(3));
+    assertThat(forecast.window(warm, Spell.of(work)).obstacles()).isEmpty();
+    Window curing = forecast.window(warm, new Spell(work, FIRST.plusDays(4)));
+    assertThat(curing.obstacles())
+        .extracting(each -> each.day().getDayOfMonth() + " " + each.kind())
+        .containsExactly("5 COLD", "6 NO_FORECAST", "8 NO_FORECAST");
+    assertThat(curing.lacking()).isEqualTo(3);
+    assertThat(curing.isUnknown()).isFalse();
+  }
+
+  @Test
+  void aMarginOfJustWhatIsAskedIsEnough() {
+    WeatherNeed need = new WeatherNeed(0, NONE, OptionalDouble.of(3));
+    ForecastDay just = new ForecastDay(FIRST, 0, 10, 16, OptionalDouble.of(10));
+    assertThat(forecast(just).window(need, daily(1).get(0)).fits()).isTrue();
+    ForecastDay less = new ForecastDay(FIRST, 0, 10, 16, OptionalDouble.of(10.01));
+    assertThat(forecast(less).window(need, daily(1).get(0)).fits()).isFalse();
+  }
+
+  @Test
+  void theColdAskedForIsColdEnough() {
+    WeatherNeed need = new WeatherNeed(0, OptionalDouble.of(12), NONE);
+    assertThat(forecast(fair(0)).window(need, daily(1).get(0)).fits()).isTrue();
+    WeatherNeed more = new WeatherNeed(0, OptionalDouble.of(12.1), NONE);
+    assertThat(forecast(fair(0)).window(more, daily(1).get(0)).fits()).isFalse();
+  }
+
+  @Test
+  void aSpellEndsWhereItIsCuredAndHasDaysOfWork() {
+    assertThatThrownBy(() -> Spell.of(List.of())).isInstanceOf(RuntimeException.class);
+    assertThatThrownBy(() -> new Spell(List.of(FIRST, FIRST.plusDays(1)), FIRST))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void withoutAForecastNothingFits() {
-    assertThat(forecast().firstWindow(dry(2), FIRST).lacking()).isEqualTo(2);
+    assertThat(forecast().firstWindow(dry(2), daily(1)).lacking()).isEqualTo(2);
   }
 
   @Test
   void rainAfterTheDryDaysDoesNotMatter() {
-    WeatherNeed need = new WeatherNeed(1, NONE, NONE, 1, 2);
-    assertThat(forecast(fair(0), wet(1), wet(2)).window(need, FIRST).fits()).isTrue();
+    WeatherNeed need = new WeatherNeed(1, NONE, NONE);
+    assertThat(forecast(fair(0), wet(1), wet(2)).window(need, daily(1).get(0)).fits()).isTrue();
   }
 
   @Test
   void impossibleRowsAreRefused() {
     assertThatThrownBy(() -> new ForecastDay(FIRST, -1, 5, 9, NONE)).hasMessageContaining("rain");
     assertThatThrownBy(() -> new ForecastDay(FIRST, 0, 9, 5, NONE)).hasMessageContaining("above");
-    assertThatThrownBy(() -> new WeatherNeed(0, NONE, NONE, 0, 0))
+    assertThatThrownBy(() -> new WeatherNeed(-1, NONE, NONE))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** A day of work, on each of so many days. */
+  private static List<Spell> daily(int days) {
+    return FIRST.datesUntil(FIRST.plusDays(days)).map(day -> Spell.of(List.of(day))).toList();
+  }
+
+  /** The same, and a night and a day of cure. */
+  private static List<Spell> curing(int days) {
+    return daily(days).stream()
+        .map(spell -> new Spell(spell.work(), spell.first().plusDays(1)))
+        .toList();
+  }
+
+  private static ForecastDay dryAir(int day) {
+    return new ForecastDay(FIRST.plusDays(day), 0, 12, 18, OptionalDouble.of(5));
+  }
+
   private static WeatherNeed dry(int days) {
-    return new WeatherNeed(days, NONE, NONE, 1, 0);
+    return new WeatherNeed(days, NONE, NONE);
   }
 
   private static Forecast forecast(ForecastDay... rows) {

@@ -1,0 +1,74 @@
+package kitwright.network;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Task;
+import kitwright.value.Ref;
+
+/** The deliveries that a task unpacks: it cannot go on before they have come. */
+public final class Crates {
+  private Crates() {}
+
+  /** What of its deliveries a task still waits for on the day, each a clause. */
+  public static List<String> awaited(Task task, Facts now) {
+    return task.unpacks().stream().flatMap(ref -> awaited(ref, now.ledger(), now.day())).toList();
+  }
+
+  private static Stream<String> awaited(Ref ref, Ledger ledger, LocalDate today) {
+    Optional<Delivery> delivery = ledger.delivery(ref);
+    if (delivery.isEmpty()) {
+      return Stream.of("it unpacks “" + ref.id() + "”, and no delivery has that id");
+    }
+    return delivery.stream().filter(each -> !hasCome(each, today)).map(Crates::words);
+  }
+
+  private static String words(Delivery delivery) {
+    return "delivery "
+        + delivery.id()
+        + delivery
+            .expected()
+            .map(day -> " not here, expected on " + day)
+            .orElse(" not here, and nobody says when it comes");
+  }
+
+  /** The day before which a task cannot go on, as far as somebody has said when its crates come. */
+  static Optional<LocalDate> expected(Task task, Ledger ledger, LocalDate today) {
+    return task.unpacks().stream()
+        .flatMap(ref -> ledger.delivery(ref).stream())
+        .filter(delivery -> !hasCome(delivery, today))
+        .flatMap(delivery -> delivery.expected().stream())
+        .max(Comparator.naturalOrder());
+  }
+
+  /**
+   * Until when tasks are held if some deliveries come later than expected.
+   *
+   * @param days calendar days by id of the delivery
+   */
+  public static Map<String, LocalDate> late(Map<String, Integer> days, Facts now) {
+    Map<String, LocalDate> held = new HashMap<>();
+    for (Task task : Plan.on(now).tasks()) {
+      for (Ref ref : task.unpacks()) {
+        now.ledger()
+            .delivery(ref)
+            .filter(delivery -> days.containsKey(delivery.id()) && !hasCome(delivery, now.day()))
+            .flatMap(Delivery::expected)
+            .map(day -> day.plusDays(days.get(ref.id())))
+            .ifPresent(day -> held.merge(task.id(), day, (a, b) -> a.isAfter(b) ? a : b));
+      }
+    }
+    return held;
+  }
+
+  private static boolean hasCome(Delivery delivery, LocalDate today) {
+    return delivery.received().filter(day -> !day.isAfter(today)).isPresent();
+  }
+}

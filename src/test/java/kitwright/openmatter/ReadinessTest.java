@@ -1,0 +1,148 @@
+package kitwright.openmatter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Whether a task may start and what it lacks. Sample's today is Monday, 2 March 2026. */
+class ReadinessTest {
+  private static Readiness of(String task, String yaml, LocalDate today) {
+    Facts now = Facts.of(Sample.ledger(yaml), today);
+    return Readiness.of(Plan.on(now).task(task).orElseThrow(), now);
+  }
+
+  private static List<String> lacks(String task, String yaml) {
+    return of(task, yaml, Sample.TODAY).lacks().stream().map(Readiness.Lack::words).toList();
+  }
+
+  private static final String CRATE =
+      """
+      tasks: [{id: unpack, what: Unpack, takes: 1 d, unpacks: d-1}]
+      deliveries: [{id: d-1, from: kit-maker, packed: [], %s}]
+      """;
+
+  @Test
+  void aTaskWaitsForTheCrateThatItUnpacks() {
+    Readiness expected = of("unpack", CRATE.formatted("expected: 2026-03-12"), Sample.TODAY);
+    assertThat(expected.because()).isEqualTo("delivery d-1 not here, expected on 2026-03-12");
+    assertThat(expected.lacksOnly(Readiness.Kind.CRATE)).isTrue();
+    assertThat(expected.from()).isEqualTo("2026-03-12");
+    assertThat(lacks("unpack", CRATE.formatted("received: 2026-03-02"))).isEmpty();
+    assertThat(lacks("unpack", CRATE.formatted("expected: 2026-02-20"))).hasSize(1);
+    assertThat(lacks("unpack", CRATE.formatted("note: PL 1")))
+        .containsExactly("delivery d-1 not here, and nobody says when it comes");
+  }
+
+  @Test
+  void aCrateNobodyKnowsIsNotHereEither() {
+    Facts now =
+        Facts.of(
+            Sample.read("tasks: [{id: unpack, what: U, takes: 1 d, unpacks: d-9}]", new Findings())
+                .orElseThrow(),
+            Sample.TODAY);
+    assertThat(Readiness.of(Plan.on(now).tasks().get(0), now).isReady()).isFalse();
+  }
+
+  private static final String PAINT =
+      """
+      tasks: [{id: paint, what: Paint, takes: 1 d, place: outdoors, weather: {dry: 1 d}}]
+      """;
+
+  private static String row(String day, int rain) {
+    return "  - {day: " + day + ", rain: " + rain + " mm, low: 12, high: 18}\n";
+  }
+
+  @Test
+  void outdoorWorkWaitsForItsWeather() {
+    String wet = PAINT + "forecast:\n" + row("2026-03-02", 3) + row("2026-03-03", 0);
+    assertThat(lacks("paint", wet)).containsExactly("no weather for it before 2026-03-03");
+    assertThat(of("paint", wet, Sample.TODAY).from()).isEqualTo("2026-03-03");
+    assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 0))).isEmpty();
+    assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 1)))
+        .containsExactly("no weather for it in the forecast");
+  }
+
+  @Test
+  void withoutAForecastNobodyCanTellThatItMayStart() {
+    assertThat(lacks("paint", PAINT)).containsExactly("no forecast for its days");
+    String later =
+        """
+        tasks:
+          - {id: first, what: First, takes: 1 d}
+          - {id: later, what: Later, takes: 1 d, after: [first], place: outdoors, weather: {dry: 1 d}}
+        """;
+    assertThat(lacks("later", later)).containsExactly("“First” comes before");
+  }
+
+  private static final String TOOLS =
+      """
+      tasks: [{id: plane, what: Plane, takes: 1 d%s}]
+      borrowed:
+        - {id: p1, tool: planer, from: pell, on: 2026-02-01, condition: good, needed-for: [plane]%s}
+        - {id: p2, tool: planer, from: pell, on: %s, condition: good}
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "2026-03-02;'';2026-04-01;true", // p1 is here
+        "2026-03-02;', returned: 2026-03-01';2026-04-01;false",
+        "2026-03-02;', returned: 2026-03-03';2026-04-01;true",
+        "2026-03-02;', returned: 2026-03-01';2026-03-02;true", // p2 is here
+      })
+  void aToolIsHereIfAnyOfItsKindIs(String today, String back, String second, boolean ready) {
+    for (String named : List.of("", ", tools: [p1]")) {
+      String yaml = TOOLS.formatted(named, back, second);
+      assertThat(of("plane", yaml, LocalDate.parse(today)).isReady()).as(yaml).isEqualTo(ready);
+    }
+  }
+
+  @Test
+  void aSignatureThatHoldsItIsLackingAlone() {
+    Readiness held =
+        of(
+            "close",
+            """
+            tasks: [{id: close, what: Close, takes: 1 d}]
+            substitutions:
+              - {id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: close}
+            """,
+            Sample.TODAY);
+    assertThat(held.because()).isEqualTo("signature for thin");
+    assertThat(held.lacksOnly(Readiness.Kind.SIGNATURE)).isTrue();
+    assertThat(held.lacksOnly(Readiness.Kind.TOOL)).isFalse();
+  }
+
+  @Test
+  void aPersonNobodyKnowsIsToldAndOthersAreAsked() {
+    String yaml = "tasks: [{id: lift, what: Lift, takes: 1 d, who: [nora, pell]}]";
+    assertThat(of("lift", yaml, Sample.TODAY).people()).containsExactly("Pell");
+    assertThat(lacks("lift", yaml)).isEmpty();
+  }
+
+  @Test
+  void whatIsReadyComesWithTheLeastFloatFirst() {
+    Facts now =
+        Facts.of(
+            Sample.ledger(
+                """
+                tasks:
+                  - {id: a, what: A, takes: 1 d}
+                  - {id: b, what: B, takes: 9 d, place: indoors}
+                  - {id: c, what: C, takes: 1 d, after: [b]}
+                  - {id: d, what: D, takes: 1 d, finished: 2026-02-27}
+                """),
+            Sample.TODAY);
+    assertThat(Readiness.ready(now)).extracting(r -> r.task().id()).containsExactly("b", "a");
+    assertThat(Readiness.indoors(now)).extracting(r -> r.task().id()).containsExactly("b");
+  }
+}
