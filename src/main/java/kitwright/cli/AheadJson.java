@@ -121,7 +121,7 @@ final class AheadJson {
     json.writeStringField("what", task.what());
     json.writeStringField("from", readiness.from().toString());
     json.writeStringField("latest-start", planned.latestStart().toLocalDate().toString());
-    json.writeStringField("finish", planned.lastDay().toString());
+    json.writeStringField("finish", readiness.to().toString());
     json.writeNumberField("float-days", planned.total().wholeDays());
     json.writeBooleanField("critical", planned.critical());
     json.writeArrayFieldStart("lacks");

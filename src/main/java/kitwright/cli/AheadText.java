@@ -69,7 +69,7 @@ final class AheadText {
           DATE,
           task.what()
               + ", to "
-              + Pages.inText(planned.lastDay(), today)
+              + Pages.inText(readiness.to(), today)
               + ", float "
               + AheadEnds.whole(planned.total())
               + (Plan.on(now).isBegun(planned.id()) ? ", begun" : ""));

@@ -27,7 +27,7 @@ public record Wait(Kind kind, String before, Optional<LocalDate> until) {
     UNKNOWN
   }
 
-  /** What a task waits for on the plan's morning, in the order in which it names it. */
+  /** What a task waits for on the next working day, in the order in which it names it. */
   static List<Wait> of(Task task, Plan plan) {
     List<Wait> waits = new ArrayList<>();
     if (plan.isInRing(task.id())) {
@@ -55,7 +55,7 @@ public record Wait(Kind kind, String before, Optional<LocalDate> until) {
       return Optional.of(new Wait(Kind.UNFINISHED, id, Optional.of(free)));
     }
     return Optional.of(new Wait(Kind.CURING, id, Optional.of(free)))
-        .filter(wait -> free.isAfter(plan.morning()));
+        .filter(wait -> free.isAfter(plan.nextWorkingDay()));
   }
 
   /** The first day on which work can go on after a task and what is to be waited after it. */

@@ -25,10 +25,16 @@ import kitwright.weather.Window;
  *
  * @param from the first day on which the work could begin otherwise
  * @param window beginning on a working day
+ * @param until the last day of work if it begins then
  * @param later the other days of the forecast on which it could begin
  */
 public record WeatherBound(
-    Task task, WeatherNeed need, LocalDate from, Window window, List<LocalDate> later) {
+    Task task,
+    WeatherNeed need,
+    LocalDate from,
+    Window window,
+    LocalDate until,
+    List<LocalDate> later) {
   /** Work that goes on longer than this finds no window anyway. */
   private static final int MOST_DAYS = 400;
 
@@ -75,7 +81,13 @@ public record WeatherBound(
             .filter(spell -> forecast.window(need, spell).fits())
             .map(Spell::first)
             .toList();
-    return new WeatherBound(task, need, from.toLocalDate(), window, later);
+    LocalDate until =
+        spells.stream()
+            .filter(spell -> spell.first().equals(window.first()))
+            .map(Spell::lastOfWork)
+            .findFirst()
+            .orElse(window.last());
+    return new WeatherBound(task, need, from.toLocalDate(), window, until, later);
   }
 
   /** Over which days the work and its cure go, for each working day of the forecast. */

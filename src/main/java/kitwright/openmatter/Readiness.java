@@ -29,10 +29,12 @@ import kitwright.substitution.Release;
  *
  * @param from the first day on which it could go on by the order of work, its crate and the weather
  *     in sight, whatever else it lacks
+ * @param to the day on which its work would be finished then
  * @param lacks what stands in the way; empty where it may start
  * @param people to ask, by name; whether they have time nobody but they can say
  */
-public record Readiness(Task task, LocalDate from, List<Lack> lacks, List<String> people) {
+public record Readiness(
+    Task task, LocalDate from, LocalDate to, List<Lack> lacks, List<String> people) {
   /** What a task can lack, in the order in which it is told. */
   public enum Kind {
     WORK,
@@ -66,13 +68,13 @@ public record Readiness(Task task, LocalDate from, List<Lack> lacks, List<String
                 clauses(Kind.WEATHER, weather.stream().flatMap(w -> weather(w, now).stream())))
             .flatMap(Function.identity())
             .toList();
-    LocalDate workable = Plan.on(now).workableOn(task.id());
-    LocalDate from =
-        weather
-            .filter(bound -> bound.window().fits())
-            .map(b -> b.window().first())
-            .orElse(workable);
-    return new Readiness(task, from, lacks, people(task, now));
+    Optional<WeatherBound> seen = weather.filter(bound -> bound.window().fits());
+    return new Readiness(
+        task,
+        seen.map(bound -> bound.window().first()).orElse(Plan.on(now).workableOn(task.id())),
+        seen.map(WeatherBound::until).orElse(Plan.on(now).schedule().of(task.id()).lastDay()),
+        lacks,
+        people(task, now));
   }
 
   private static Stream<Lack> clauses(Kind kind, Stream<String> words) {
@@ -169,13 +171,13 @@ public record Readiness(Task task, LocalDate from, List<Lack> lacks, List<String
       return Optional.empty();
     }
     if (bound.window().fits()) {
-      return Optional.of("no weather for it before " + bound.window().first());
+      return Optional.of("weather: none that fits before " + bound.window().first());
     }
     if (bound.isBeyondForecast()) {
-      return Optional.of("no forecast for its days")
+      return Optional.of("weather: no forecast for its days")
           .filter(any -> !bound.from().isAfter(Plan.on(now).nextWorkingDay()));
     }
-    return Optional.of("no weather for it in the forecast");
+    return Optional.of("weather: none that fits in the forecast");
   }
 
   /** The lacks as one clause. */

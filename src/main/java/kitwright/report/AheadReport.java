@@ -139,7 +139,7 @@ final class AheadReport implements Report {
     Optional<String> lacks = Optional.of(readiness.because()).filter(text -> !text.isEmpty());
     return Row.row(
         readiness.from().toString(),
-        planned.lastDay().toString(),
+        readiness.to().toString(),
         task.what(),
         Say.days(planned.total().wholeDays()),
         lacks.orElse(Cells.NONE));

@@ -28,9 +28,13 @@ public record Spell(List<LocalDate> work, LocalDate cured) {
     return work.get(0);
   }
 
+  public LocalDate lastOfWork() {
+    return work.get(work.size() - 1);
+  }
+
   /** Whether something cures when the work is done, and so between its days as well. */
   private boolean cures() {
-    return cured.isAfter(work.get(work.size() - 1));
+    return cured.isAfter(lastOfWork());
   }
 
   /** Whether cold would do harm on a day: while work goes on, and through every night of a cure. */

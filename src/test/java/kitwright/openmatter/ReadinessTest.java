@@ -63,16 +63,16 @@ class ReadinessTest {
   @Test
   void outdoorWorkWaitsForItsWeather() {
     String wet = PAINT + "forecast:\n" + row("2026-03-02", 3) + row("2026-03-03", 0);
-    assertThat(lacks("paint", wet)).containsExactly("no weather for it before 2026-03-03");
+    assertThat(lacks("paint", wet)).containsExactly("weather: none that fits before 2026-03-03");
     assertThat(of("paint", wet, Sample.TODAY).from()).isEqualTo("2026-03-03");
     assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 0))).isEmpty();
     assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 1)))
-        .containsExactly("no weather for it in the forecast");
+        .containsExactly("weather: none that fits in the forecast");
   }
 
   @Test
   void withoutAForecastNobodyCanTellThatItMayStart() {
-    assertThat(lacks("paint", PAINT)).containsExactly("no forecast for its days");
+    assertThat(lacks("paint", PAINT)).containsExactly("weather: no forecast for its days");
     String later =
         """
         tasks:
