@@ -12,6 +12,7 @@ import kitwright.network.Range;
 import kitwright.network.Schedule;
 import kitwright.network.Slack;
 import kitwright.network.WorkCalendar;
+import kitwright.openmatter.Ends;
 import kitwright.shortage.LookAhead;
 
 /** When the plan ends: by work alone, with material, if something is late, and in what range. */
@@ -52,15 +53,20 @@ final class AheadEnds {
             + day(LookAhead.on(now).paced().end())
             + margin(LookAhead.on(now).paced())
             + ".");
-    List<String> stopped = LookAhead.on(now).stopped();
-    if (!stopped.isEmpty()) {
-      page.hanging(
-          "",
-          0,
-          "Not in that date: "
-              + Pages.count(stopped.size(), "task lacks", "tasks lack")
-              + " something that nobody sends and whose time to get it nobody has written down.");
-    }
+    Ends ends = Ends.on(now);
+    ends.weather()
+        .ifPresent(
+            weather ->
+                page.hanging(
+                    "",
+                    0,
+                    "With the weather as well, by the forecast"
+                        + (weather.byClimate().isEmpty() ? "" : " and beyond it by your climate")
+                        + ", on "
+                        + day(weather.schedule().end())
+                        + margin(weather.schedule())
+                        + "."));
+    ends.leftOut().forEach(left -> page.hanging("", 0, "Not in these dates: " + left + "."));
   }
 
   private String margin(Schedule schedule) {

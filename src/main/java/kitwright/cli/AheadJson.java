@@ -10,6 +10,7 @@ import kitwright.network.Planned;
 import kitwright.network.Range;
 import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
+import kitwright.openmatter.Ends;
 import kitwright.openmatter.Readiness;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
@@ -37,6 +38,15 @@ final class AheadJson {
     json.writeStringField("last-day", outlook.last().toString());
     end("by-work-alone", Plan.on(now).schedule());
     end("with-material", LookAhead.on(now).paced());
+    Ends ends = Ends.on(now);
+    if (ends.weather().isPresent()) {
+      end("with-weather", ends.weather().get().schedule());
+    }
+    json.writeArrayFieldStart("left-out");
+    for (String left : ends.leftOut()) {
+      json.writeString(left);
+    }
+    json.writeEndArray();
     if (outlook.suppose().isPresent()) {
       end("supposed", outlook.suppose().get().with());
       shifts(outlook.suppose().get());

@@ -26,6 +26,7 @@ import kitwright.value.Unit;
  * @param ownHour what the builder's own hour is worth when ways out are compared
  * @param week working days and hours a day
  * @param off days without work
+ * @param climate how many days of each month are fit for outdoor work, where somebody knows
  * @param contract the number of the contract with the supplier
  * @param horizon how far ahead missing things are looked for
  * @param units what the tape is marked in; bench plans tell inches beside millimetres for imperial
@@ -41,6 +42,7 @@ public record Build(
     Optional<Money> ownHour,
     Week week,
     List<Days> off,
+    List<Climate> climate,
     Optional<String> contract,
     Quantity horizon,
     Units units,
@@ -100,6 +102,49 @@ public record Build(
     }
   }
 
+  /**
+   * How many days of a month are fit for outdoor work, for the time beyond the forecast.
+   *
+   * @param fit share of the days, 0 to 1
+   * @param source who says so
+   */
+  public record Climate(Month month, BigDecimal fit, String source, At at) {
+    static Climate read(Keys k) {
+      Month month = k.key("month", "the month", "apr").choice(Month.class, Month.JAN);
+      BigDecimal fit =
+          k.key("fit", "the share of its days that are fit for outdoor work", "55 %")
+              .need(Sorts.SHARE, BigDecimal.ONE);
+      if (k.isSound() && fit.compareTo(BigDecimal.ONE) > 0) {
+        k.fault(
+            "value-unreadable",
+            k.placeOf("fit"),
+            "More than all days of a month cannot be fit.",
+            "Write a share up to 100 %, such as 55 %.");
+      }
+      return new Climate(
+          month,
+          fit.min(BigDecimal.ONE),
+          k.key("source", "who says so", "the harbour's table of ten years").text(),
+          k.at());
+    }
+  }
+
+  /** A month, as a ledger writes it. */
+  public enum Month {
+    JAN,
+    FEB,
+    MAR,
+    APR,
+    MAY,
+    JUN,
+    JUL,
+    AUG,
+    SEP,
+    OCT,
+    NOV,
+    DEC
+  }
+
   /** What the builder's tape is marked in; every record may be written in either. */
   public enum Units {
     METRIC,
@@ -155,6 +200,11 @@ public record Build(
             .maybeGroup(Week::read)
             .orElse(Week.USUAL),
         k.key("off", "days without work", "[2026-04-03..2026-04-06]").list(Sorts.DAYS),
+        k.key(
+                "climate",
+                "how many days of each month are fit for outdoor work, for end dates beyond the"
+                    + " forecast")
+            .each(Climate::read),
         k.key(
                 "contract",
                 "the number of the contract with the supplier, which stands in every claim",

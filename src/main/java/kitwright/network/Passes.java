@@ -82,18 +82,28 @@ final class Passes {
    */
   void forward(long[] work, Early early) {
     long end = today;
-    Arrows before = network.before;
     for (int i : network.order) {
-      long go = release[i];
-      for (int k = before.from[i]; k < before.from[i + 1]; k++) {
-        go = Math.max(go, early.ready[before.to[k]] + before.lag[k]);
-      }
-      early.go[i] = done[i] ? doneFinish[i] : go;
-      early.finish[i] = done[i] ? doneFinish[i] : go + work[i];
-      early.ready[i] = ready(i, early.finish[i], work[i]);
+      step(i, work, early);
       end = Math.max(end, early.ready[i]);
     }
     early.end = end;
+  }
+
+  /** Earliest times of one task, those of all before it being known. */
+  void step(int task, long[] work, Early early) {
+    Arrows before = network.before;
+    long go = release[task];
+    for (int k = before.from[task]; k < before.from[task + 1]; k++) {
+      go = Math.max(go, early.ready[before.to[k]] + before.lag[k]);
+    }
+    early.go[task] = done[task] ? doneFinish[task] : go;
+    early.finish[task] = done[task] ? doneFinish[task] : go + work[task];
+    early.ready[task] = ready(task, early.finish[task], work[task]);
+  }
+
+  /** Holds a task until a day, in this pass and those that follow. */
+  void hold(int task, LocalDate day) {
+    release[task] = Math.max(release[task], opening(day));
   }
 
   private long ready(int task, long finish, long work) {

@@ -3,6 +3,7 @@ package kitwright.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Inline;
@@ -12,6 +13,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
+import kitwright.openmatter.Ends;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import kitwright.openmatter.Readiness;
@@ -64,10 +66,27 @@ final class AheadReport implements Report {
         paced.equals(alone)
             ? ", and no material that anybody sends or that can be ordered in time moves it"
             : "; with material as promised, or ordered today, on " + Say.day(paced);
+    Ends ends = Ends.on(now);
+    String weather =
+        ends.weather()
+            .map(
+                each ->
+                    " With the weather as well, by the forecast"
+                        + (each.byClimate().isEmpty() ? "" : " and beyond it by the stated climate")
+                        + ", on "
+                        + Say.day(each.schedule().lastDay())
+                        + ".")
+            .orElse("");
+    String leftOut =
+        ends.leftOut().stream()
+            .map(left -> " Not in these dates: " + left + ".")
+            .collect(Collectors.joining());
     return "By work alone the plan ends on "
         + Say.day(alone)
         + material
         + "."
+        + weather
+        + leftOut
         + now.ledger()
             .build()
             .launch()

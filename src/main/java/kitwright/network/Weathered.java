@@ -1,0 +1,140 @@
+package kitwright.network;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import kitwright.ledger.Build;
+import kitwright.ledger.Facts;
+import kitwright.weather.Forecast;
+import kitwright.weather.Outlook;
+import kitwright.weather.Spell;
+import kitwright.weather.WeatherNeed;
+import kitwright.weather.Window;
+
+/**
+ * Dates with the weather in them: as far as the forecast reaches every outdoor task that asks
+ * something of it is held until its first window; beyond, it takes as much longer as the climate
+ * that the builder has stated leaves days unfit.
+ *
+ * @param schedule with those holds
+ * @param byClimate tasks whose dates lean on the climate, by id
+ * @param leftOut tasks whose weather is not reckoned, since nobody has stated a climate for then
+ */
+public record Weathered(Schedule schedule, List<String> byClimate, List<String> leftOut) {
+  /** Work that would take longer by its climate than this is left out. */
+  private static final int MOST_DAYS = 3 * 366;
+
+  /** The weather laid over dates worked out without it. */
+  public static Weathered of(Schedule dry, Facts now) {
+    return new Walk(dry, now).done();
+  }
+
+  /** One pass over the tasks in the order of work. */
+  private static final class Walk {
+    private final Plan plan;
+    private final Network network;
+    private final Passes passes;
+    private final Passes.Early early;
+    private final long[] work;
+    private final Forecast forecast;
+    private final Map<Month, BigDecimal> fit = new EnumMap<>(Month.class);
+    private final Map<String, LocalDate> held = new HashMap<>();
+    private final Map<String, Long> longer = new HashMap<>();
+    private final List<String> byClimate = new ArrayList<>();
+    private final List<String> leftOut = new ArrayList<>();
+
+    Walk(Schedule dry, Facts now) {
+      plan = Plan.on(now);
+      network = dry.network();
+      passes = new Passes(network, plan.calendar(), plan.morning());
+      early = new Passes.Early(passes.tasks());
+      work = network.activities().stream().mapToLong(each -> each.left().expected()).toArray();
+      forecast = Outlook.on(now);
+      for (Build.Climate month : now.ledger().build().climate()) {
+        fit.putIfAbsent(Month.of(month.month().ordinal() + 1), month.fit());
+      }
+    }
+
+    Weathered done() {
+      for (int task : network.order) {
+        passes.step(task, work, early);
+        Activity activity = network.activities().get(task);
+        Optional<WeatherNeed> need =
+            activity.isDone()
+                ? Optional.empty()
+                : plan.task(activity.id()).flatMap(WeatherBound::need);
+        if (need.isPresent()) {
+          hold(task, activity, need.get());
+          passes.step(task, work, early);
+        }
+      }
+      Network changed = network.heldUntil(held).longerBy(longer);
+      return new Weathered(plan.scheduled(changed), byClimate, leftOut);
+    }
+
+    private void hold(int task, Activity activity, WeatherNeed need) {
+      LocalDateTime from = WorkCalendar.moment(plan.calendar().startAt(early.go[task]));
+      Optional<LocalDate> last =
+          forecast.lastDay().filter(day -> !day.isBefore(from.toLocalDate()));
+      if (last.isPresent()) {
+        List<Spell> spells = WeatherBound.spells(from, activity, plan.calendar(), forecast);
+        Window window = forecast.firstWindow(need, spells);
+        LocalDate day = window.fits() ? window.first() : last.get().plusDays(1);
+        hold(task, activity.id(), day);
+        if (window.fits()) {
+          return;
+        }
+      }
+      climate(task, activity.id());
+    }
+
+    private void hold(int task, String id, LocalDate day) {
+      passes.hold(task, day);
+      held.put(id, day);
+      passes.step(task, work, early);
+    }
+
+    /** Stretches a task over the days of its months that are not fit. */
+    private void climate(int task, String id) {
+      OptionalLong stretched = stretched(early.go[task], work[task]);
+      if (stretched.isEmpty()) {
+        leftOut.add(id);
+        return;
+      }
+      byClimate.add(id);
+      long more = stretched.getAsLong() - work[task];
+      longer.put(id, more);
+      work[task] += more;
+    }
+
+    /** Working minutes from a moment on in which so many fit ones lie; empty if nobody knows. */
+    private OptionalLong stretched(long go, long needed) {
+      WorkCalendar calendar = plan.calendar();
+      long aDay = calendar.minutesADay();
+      double left = needed;
+      long passed = 0;
+      for (int i = 0; i < MOST_DAYS; i++) {
+        LocalDate day = WorkCalendar.moment(calendar.startAt(go + passed)).toLocalDate();
+        BigDecimal share = fit.get(day.getMonth());
+        if (share == null) {
+          return OptionalLong.empty();
+        }
+        double today = Math.min(aDay - Math.floorMod(go + passed, aDay), aDay);
+        if (left <= today * share.doubleValue()) {
+          return OptionalLong.of(passed + (long) Math.ceil(left / share.doubleValue()));
+        }
+        left -= today * share.doubleValue();
+        passed += (long) today;
+      }
+      return OptionalLong.empty();
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package kitwright.openmatter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
+import kitwright.network.Schedule;
+import kitwright.network.WeatherBound;
+import kitwright.network.Weathered;
+import kitwright.shortage.LookAhead;
+
+/**
+ * When the build ends, and what each of the dates leaves out. The text of the look-ahead and its
+ * report ask here.
+ *
+ * @param alone by the order of work, with the crates that it unpacks
+ * @param paced with material as promised, or ordered today where nobody sends it
+ * @param weather the same with the weather; empty where no open task asks anything of it
+ * @param leftOut what is in none of these dates, each a sentence without its full stop
+ */
+public record Ends(
+    Schedule alone, Schedule paced, Optional<Weathered> weather, List<String> leftOut) {
+  private static final Facts.Fact<Ends> FACT = new Work();
+
+  public Ends {
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** The ends as seen from the day. */
+  public static Ends on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Ends> {
+    @Override
+    protected Ends work(Facts day) {
+      Schedule paced = LookAhead.on(day).paced();
+      boolean asked =
+          Plan.on(day).ahead().stream()
+              .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
+              .anyMatch(task -> WeatherBound.need(task).isPresent());
+      Optional<Weathered> weather =
+          asked ? Optional.of(Weathered.of(paced, day)) : Optional.empty();
+      return new Ends(Plan.on(day).schedule(), paced, weather, leftOut(day, weather));
+    }
+  }
+
+  private static List<String> leftOut(Facts day, Optional<Weathered> weather) {
+    List<String> out = new ArrayList<>();
+    int stopped = LookAhead.on(day).stopped().size();
+    if (stopped > 0) {
+      out.add(
+          tasks(stopped, "lacks", "lack")
+              + " something that nobody sends and whose time to get it nobody has written down");
+    }
+    int unreckoned = weather.map(each -> each.leftOut().size()).orElse(0);
+    if (unreckoned > 0) {
+      out.add(
+          "weather not reckoned for "
+              + tasks(unreckoned, "", "").strip()
+              + " beyond the forecast, since the build states no “climate” for "
+              + (unreckoned == 1 ? "its" : "their")
+              + " months");
+    }
+    return out;
+  }
+
+  private static String tasks(int count, String one, String many) {
+    return count == 1 ? "1 task " + one : count + " tasks " + many;
+  }
+}
