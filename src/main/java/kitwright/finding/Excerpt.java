@@ -12,13 +12,39 @@ import kitwright.value.Visible;
 final class Excerpt {
   private static final int LINES = 3;
 
+  /**
+   * The lines of one file, cut into code points. The last one stays cut, since one long line may
+   * hold thousands of faults.
+   */
+  static final class Source {
+    private final List<String> lines;
+    private int number;
+    private int[] points = {};
+
+    Source(List<String> lines) {
+      this.lines = lines;
+    }
+
+    int size() {
+      return lines.size();
+    }
+
+    private int[] line(int wanted) {
+      if (wanted != number) {
+        number = wanted;
+        points = lines.get(wanted - 1).codePoints().toArray();
+      }
+      return points;
+    }
+  }
+
   private final Place at;
-  private final List<String> source;
+  private final Source source;
   private final Marks marks;
   private final Ink ink;
   private final int width;
 
-  private Excerpt(Place at, List<String> source, Marks marks, Ink ink, int width) {
+  private Excerpt(Place at, Source source, Marks marks, Ink ink, int width) {
     this.at = at;
     this.source = source;
     this.marks = marks;
@@ -30,7 +56,7 @@ final class Excerpt {
    * The quoted lines, none wider than {@code width}; at most three, then a line that says how many
    * more. Empty where the place is a whole file or lies outside {@code source}.
    */
-  static List<String> of(Place at, List<String> source, Marks marks, Ink ink, int width) {
+  static List<String> of(Place at, Source source, Marks marks, Ink ink, int width) {
     if (at.isWholeFile() || at.line() > source.size()) {
       return List.of();
     }
@@ -57,19 +83,20 @@ final class Excerpt {
   }
 
   private String line(int number, boolean last) {
-    int[] points = source.get(number - 1).codePoints().toArray();
+    int[] points = source.line(number);
     int from = number == at.line() ? clamp(at.column() - 1, 0, points.length) : indent(points);
     int to =
         number == at.endLine() ? clamp(at.endColumn() - 1, from, points.length) : points.length;
     String open = number == at.line() ? marks.open() : "";
     String close = last ? marks.close() : "";
     int room = width - open.length() - close.length();
-    String guilty = middle(visible(points, from, to), room);
+    String guilty = middle(guilty(points, from, to), room);
     int left = room - length(guilty);
-    String after = head(visible(points, to, points.length), left / 2);
-    String before =
-        tail(visible(points, Math.min(from, indent(points)), from), left - length(after));
-    after = head(visible(points, to, points.length), left - length(before));
+    String all = visible(points, to, Math.min(points.length, to + width + 1));
+    String after = head(all, left / 2);
+    int start = Math.max(Math.min(from, indent(points)), from - width - 1);
+    String before = tail(visible(points, start, from), left - length(after));
+    after = head(all, left - length(before));
     return before + open + ink.guilty(guilty) + close + after;
   }
 
@@ -79,6 +106,13 @@ final class Excerpt {
       blank++;
     }
     return blank;
+  }
+
+  /** Of a long stretch no more than can be shown of its start and of its end. */
+  private String guilty(int[] points, int from, int to) {
+    return to - from <= 2 * width
+        ? visible(points, from, to)
+        : visible(points, from, from + width) + visible(points, to - width, to);
   }
 
   private static String visible(int[] points, int from, int to) {

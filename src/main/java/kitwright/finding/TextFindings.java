@@ -46,14 +46,14 @@ public record TextFindings(int width, Marks marks, Ink ink) {
     var out = new StringBuilder();
     byFile.forEach(
         (file, those) -> {
-          List<String> lines = source.apply(file);
+          Excerpt.Source lines = new Excerpt.Source(source.apply(file));
           out.append(Visible.line(file)).append("\n\n");
           those.forEach(finding -> out.append(block(finding, lines)).append('\n'));
         });
     return out.append(closing(Tally.of(findings), byFile.size())).append('\n').toString();
   }
 
-  private String block(Finding finding, List<String> source) {
+  private String block(Finding finding, Excerpt.Source source) {
     var out = new StringBuilder();
     out.append("  ")
         .append(ink.severity(finding.severity(), title(finding.severity())))

@@ -21,7 +21,7 @@ class FindingProperties {
       @ForAll @IntRange(min = 1, max = 60) int endColumn,
       @ForAll @IntRange(min = 34, max = 90) int width) {
     var at = new Place("f", line, column, line + lines, endColumn);
-    assertThat(Excerpt.of(at, source, Marks.DOUBLED_BRACKETS, Ink.PLAIN, width))
+    assertThat(Excerpt.of(at, new Excerpt.Source(source), Marks.DOUBLED_BRACKETS, Ink.PLAIN, width))
         .allSatisfy(
             quoted -> {
               assertThat(quoted.codePointCount(0, quoted.length())).isLessThanOrEqualTo(width);
