@@ -8,6 +8,9 @@ import kitwright.ledger.Section.Shape;
 
 /** Turns a section of the ledger into a part that mechanics can work with. */
 final class Parts {
+  /** Ten times what a thick mast laminated of veneers has. From memory. */
+  private static final int MOST_LAYERS = 500;
+
   private final Materials materials;
   private final Factors.OnSide factors;
   private final Findings out;
@@ -51,6 +54,15 @@ final class Parts {
       if (section.shape().isPresent()) {
         faults.add(
             "shape", "A section has layers and a shape", "Keep one of “layers” and “shape”.");
+        return Optional.empty();
+      }
+      if (section.layers().size() > MOST_LAYERS) {
+        faults.add(
+            "layers",
+            "A section has " + section.layers().size() + " layers, more than can be worked out",
+            "Write layers alike as one with “plies”, or with their thickness together; "
+                + MOST_LAYERS
+                + " at most.");
         return Optional.empty();
       }
       return new LayeredPart(section, materials, factors, faults).part();

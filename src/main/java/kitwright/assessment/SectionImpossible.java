@@ -1,26 +1,31 @@
 package kitwright.assessment;
 
+import java.util.List;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Rule;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.RecordRule;
 import kitwright.ledger.Section;
 
 /** Fires where a section cannot be built as it is written. */
-public final class SectionImpossible implements Rule {
+public final class SectionImpossible implements RecordRule<Section> {
   @Override
   public String name() {
     return Faults.RULE;
   }
 
   @Override
-  public void examine(Facts day, Findings out) {
-    for (Section section : day.ledger().sections()) {
-      Materials materials = Materials.of(day.ledger());
-      if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
-        BoltMethod.of(section, materials, Factors.OnSide.none(), out);
-      } else {
-        new Parts(materials, Factors.OnSide.none(), out).of(section);
-      }
+  public List<Section> records(Ledger ledger) {
+    return ledger.sections();
+  }
+
+  @Override
+  public void examine(Section section, Facts day, Findings out) {
+    Materials materials = Materials.of(day.ledger());
+    if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
+      BoltMethod.of(section, materials, Factors.OnSide.none(), out);
+    } else {
+      new Parts(materials, Factors.OnSide.none(), out).of(section);
     }
   }
 }

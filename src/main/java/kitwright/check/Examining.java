@@ -31,7 +31,7 @@ final class Examining {
     } else {
       try {
         rule.examine(day, out);
-      } catch (RuntimeException | StackOverflowError thrown) {
+      } catch (RuntimeException | StackOverflowError | OutOfMemoryError thrown) {
         tell(rule, Fault.of(thrown));
       }
     }
@@ -41,7 +41,7 @@ final class Examining {
     for (E entry : rule.records(day.ledger())) {
       try {
         rule.examine(entry, day, out);
-      } catch (RuntimeException | StackOverflowError thrown) {
+      } catch (RuntimeException | StackOverflowError | OutOfMemoryError thrown) {
         Fault fault = Fault.of(thrown);
         tell(rule, fault.fact().isPresent() ? fault : fault.at(entry));
       }

@@ -2,6 +2,7 @@ package kitwright.document;
 
 import java.util.List;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.parser.Parser;
 
@@ -30,9 +31,22 @@ public record Prose(String markdown, int headingsBelow) implements Block {
     return PARSER.parse(markdown);
   }
 
+  /** What no reader could follow, as a table of a million cells, stands as it was written. */
+  private Node parsed() {
+    try {
+      return parse(markdown);
+    } catch (IllegalArgumentException beyond) {
+      FencedCodeBlock asWritten = new FencedCodeBlock();
+      asWritten.setLiteral(markdown);
+      Node root = new org.commonmark.node.Document();
+      root.appendChild(asWritten);
+      return root;
+    }
+  }
+
   /** A fresh commonmark tree, made safe. */
   Node tree() {
-    Node root = parse(markdown);
+    Node root = parsed();
     root.accept(new SafeTree(headingsBelow));
     return root;
   }

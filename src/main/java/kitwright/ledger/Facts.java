@@ -131,7 +131,7 @@ public final class Facts {
     } catch (Broken inner) { // what it rests on is broken: the cause is told, once
       known.put(fact, inner);
       throw inner;
-    } catch (RuntimeException | StackOverflowError fault) {
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       Broken broken = new Broken(fact, fault);
       known.put(fact, broken);
       throw broken;

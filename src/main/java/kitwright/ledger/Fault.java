@@ -36,6 +36,9 @@ public record Fault(Optional<Entry> record, Optional<String> fact, String words)
     if (root instanceof StackOverflowError) {
       return "it is nested too deep";
     }
+    if (root instanceof OutOfMemoryError) {
+      return "it needs more memory than Java was given";
+    }
     String said = root.getMessage();
     return said == null || said.isBlank()
         ? root.getClass().getSimpleName()

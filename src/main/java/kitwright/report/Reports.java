@@ -32,7 +32,7 @@ public final class Reports {
   public static List<Sheet> sheets(Report report, Facts now, Findings out) {
     try {
       return report.sheets(now);
-    } catch (RuntimeException | StackOverflowError thrown) {
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError thrown) {
       out.add(
           Fault.of(thrown)
               .finding(

@@ -2,6 +2,7 @@ package kitwright.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ProseTest {
@@ -63,5 +64,12 @@ class ProseTest {
   void deepNestingDoesNoHarm() {
     assertThat(safe(">".repeat(20_000) + " a")).isNotEmpty();
     assertThat(safe("[".repeat(50_000))).isNotEmpty();
+  }
+
+  @Test
+  void aTableOfAMillionCellsStandsAsItWasWritten() {
+    String table = "| a | b |\n|---|---|\n" + "| 1 | 2 |\n".repeat(500_000);
+    assertThat(safe(table)).startsWith("```\n| a | b |\n").endsWith("| 1 | 2 |\n```\n");
+    assertThat(Redacted.of(table, 0, text -> true)).isEqualTo(new Redacted(List.of(), 1));
   }
 }

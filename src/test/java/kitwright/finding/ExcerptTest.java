@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 class ExcerptTest {
   private static List<String> quote(int width, String source, int... place) {
     var at = new Place("f", place[0], place[1], place[2], place[3]);
-    return Excerpt.of(at, new Excerpt.Source(source.lines().toList()), Marks.WHITE_BRACKETS, Ink.PLAIN, width);
+    return Excerpt.of(
+        at, new Excerpt.Source(source.lines().toList()), Marks.WHITE_BRACKETS, Ink.PLAIN, width);
   }
 
   @Test

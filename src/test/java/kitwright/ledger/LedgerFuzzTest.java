@@ -48,6 +48,10 @@ class LedgerFuzzTest {
       String about = "seed " + seed;
       faulty += faults.inOrder().isEmpty() ? 0 : 1;
       assertThat(faults.inOrder()).allSatisfy(fault -> assertPlaced(about, fault, changed));
+      assertThat(faults.inOrder())
+          .as(about)
+          .extracting(Finding::rule)
+          .doesNotContain("rule-broken");
     }
     assertThat(faulty).as("rounds that hit something").isGreaterThan(ROUNDS / 2);
   }

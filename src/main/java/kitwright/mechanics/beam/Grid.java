@@ -1,5 +1,6 @@
 package kitwright.mechanics.beam;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,17 +58,23 @@ record Grid(List<List<Cell>> rows) {
         }
       }
     }
-    boolean[] reached = new boolean[parts.size()];
-    return reach(parts, reached, 0) == parts.size();
+    return reachedFromTheFirst(parts) == parts.size();
   }
 
-  /** How many parts can be reached from one by way of those not reached before, itself counted. */
-  private static int reach(List<Rectangle> parts, boolean[] reached, int from) {
-    reached[from] = true;
-    int count = 1;
-    for (int i = 0; i < parts.size(); i++) {
-      if (!reached[i] && touch(parts.get(from), parts.get(i))) {
-        count += reach(parts, reached, i);
+  /** How many parts hang together with the first, itself counted. */
+  private static int reachedFromTheFirst(List<Rectangle> parts) {
+    boolean[] reached = new boolean[parts.size()];
+    reached[0] = true;
+    var left = new ArrayDeque<Integer>(List.of(0));
+    int count = 0;
+    while (!left.isEmpty()) {
+      var from = parts.get(left.remove());
+      count++;
+      for (int i = 0; i < parts.size(); i++) {
+        if (!reached[i] && touch(from, parts.get(i))) {
+          reached[i] = true;
+          left.add(i);
+        }
       }
     }
     return count;
