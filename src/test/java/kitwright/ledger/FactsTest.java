@@ -62,7 +62,7 @@ class FactsTest {
     Throwable first = catchThrowable(() -> fact.on(day));
 
     assertThat(first).isInstanceOf(Facts.Broken.class).hasMessageContaining("by nought");
-    assertThat(((Facts.Broken) first).fact()).isEqualTo("FactsTest");
+    assertThat(((Facts.Broken) first).fact()).isEqualTo("ledger.FactsTest");
     assertThat(catchThrowable(() -> new Leaning(fact).on(day))).isSameAs(first);
     assertThat(fact.times).isEqualTo(1);
   }

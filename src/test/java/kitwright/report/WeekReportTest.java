@@ -125,7 +125,7 @@ class WeekReportTest {
             .findFirst()
             .orElseThrow();
     assertThat(waits.get(0))
-        .containsExactly("What waits", "For whom", "For what", "Needed by", "Float, days");
+        .containsExactly("What waits", "For whom", "For what", "Act by", "Float, days");
     assertThat(waits).anyMatch(row -> row.get(1).equals("Redshank Kit Boats"));
     assertThat(waits)
         .anyMatch(row -> row.get(0).equals("Close the spar") && row.get(1).equals("Nora"));
