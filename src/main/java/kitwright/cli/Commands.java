@@ -33,6 +33,7 @@ final class Commands {
         new Word("week", "tell what happened this week and what comes next", WeekCommand::new),
         new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
         new Word("open", "list what is open, most pressing first", OpenCommand::new),
+        new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
         new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
         new Word("keys", "tell the keys of the records and what they mean", KeysCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
