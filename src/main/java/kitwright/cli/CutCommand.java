@@ -51,9 +51,14 @@ final class CutCommand implements Command {
 
   @Option(
       names = "--record",
-      description =
-          "After the cut: print the records of what is left, to be pasted into the ledger.")
+      description = "After the cut: print what --done would write, to be written by hand.")
   private boolean record;
+
+  @Option(
+      names = "--done",
+      description =
+          "After the cut: write into the ledger that it is done, what it took, and its left-overs.")
+  private boolean done;
 
   @Option(
       names = "--seconds",
@@ -71,6 +76,11 @@ final class CutCommand implements Command {
       return CLEAN;
     }
     Cut cut = cut(ledger, id.get());
+    if (cut.done().isPresent() && done) {
+      throw new Refusal(
+          "The cut " + cut.id() + " is done since " + cut.done().get() + ".",
+          "Take “done” out of its record first if that is not so.");
+    }
     if (cut.done().isPresent()) {
       DoneCut done = DoneCut.of(cut, day, Effort.usual());
       session.out().print(format == Format.JSON ? CutJson.of(done) : CutText.of(done));
@@ -82,6 +92,13 @@ final class CutCommand implements Command {
       throw new Refusal(first.at() + ": " + first.what(), first.mend());
     }
     CutPlan plan = plan(cut, day, session);
+    if (done) {
+      if (plan.pieces().isEmpty()) {
+        throw new Refusal(
+            "Nothing of " + cut.id() + " can be cut.", "See “kitwright cut " + cut.id() + "”.");
+      }
+      return new CutBooking(plan, opened, session).run();
+    }
     session.out().print(text(plan, opened));
     picture.draw(() -> CutPicture.of(plan), session);
     return plan.missing().isEmpty() ? CLEAN : FOUND;

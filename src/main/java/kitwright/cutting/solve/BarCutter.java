@@ -1,5 +1,6 @@
 package kitwright.cutting.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,13 +18,20 @@ import java.util.stream.IntStream;
  */
 public final class BarCutter {
   private final BarTask task;
+  private final List<BarKind> all;
   private final List<BarKind> kinds;
   private final Effort effort;
   private long steps;
 
   private BarCutter(BarTask task, Effort effort) {
     this.task = task;
-    this.kinds = BarKind.of(task);
+    this.all = BarKind.of(task);
+    this.kinds =
+        Shortlist.of(
+            all,
+            task.parts().size(),
+            kind -> (double) kind.value() / kind.longest(),
+            (p, kind) -> kind.allows(p) && kind.longest() >= task.parts().get(p).length());
     this.effort = effort;
   }
 
@@ -35,8 +43,15 @@ public final class BarCutter {
   private BarPlan plan() {
     Set<List<BarOrder>> lists = new BarOrders(task, kinds).worthTrying();
     Effort each = new Effort(effort.steps() / lists.size(), effort.enough());
-    return lists.stream()
-        .map(orders -> plan(orders, new Work(each)))
+    List<BarPlan> plans =
+        new ArrayList<>(lists.stream().map(orders -> plan(orders, new Work(each))).toList());
+    if (kinds.size() < all.size() && plans.stream().noneMatch(p -> p.missing().isEmpty())) {
+      Work none = new Work(Effort.steps(0));
+      plans.addAll(
+          new BarOrders(task, all)
+              .worthTrying().stream().map(orders -> finished(firstFit(orders), none)).toList());
+    }
+    return plans.stream()
         .min(
             Comparator.comparing(this::missingByLevel, Arrays::compare)
                 .thenComparing(p -> p.outcome().value())
@@ -45,19 +60,38 @@ public final class BarCutter {
         .orElseThrow();
   }
 
+  /** A plan laid out, before joints. */
+  private record Laid(BarBench bench, BarSolution solution) {}
+
   private BarPlan plan(List<BarOrder> orders, Work work) {
     BarModel model = new BarModel(task, kinds, orders);
     BarSolution solution = model.solve(work);
     BarBench bench = new BarBench(task, kinds);
     bench.lay(model, solution);
+    return finished(new Laid(bench, solution), work);
+  }
+
+  /** From all stock, where the search looked at some of it only. */
+  private Laid firstFit(List<BarOrder> orders) {
+    BarModel model = new BarModel(task, all, orders);
+    BarSolution solution = model.firstFitAlone();
+    BarBench bench = new BarBench(task, all);
+    bench.lay(model, solution);
+    return new Laid(bench, solution);
+  }
+
+  private BarPlan finished(Laid laid, Work work) {
+    BarBench bench = laid.bench();
+    BarSolution solution = laid.solution();
     new BarTidy(task.remnant(), task.kerf(), work).improve(bench);
     int[] missing = joined(bench, work);
+    boolean looked = kinds.size() == all.size();
     boolean joints = bench.hasJoints();
-    boolean all = Arrays.stream(missing).allMatch(n -> n == 0);
+    boolean made = Arrays.stream(missing).allMatch(n -> n == 0);
     boolean mightJoin = task.parts().stream().anyMatch(p -> p.joint().isPresent());
-    boolean most = all || (solution.mostParts() && !mightJoin);
+    boolean most = made || (solution.mostParts() && !mightJoin && looked);
     long value = bench.value();
-    long bound = joints ? materialBound(missing) : solution.bound();
+    long bound = joints || !looked ? materialBound(missing) : solution.bound();
     steps += work.spent();
     Outcome outcome = new Outcome(value, Math.min(bound, value), most, work.spent());
     return new BarPlan(bench.cut(), shortfalls(missing), outcome);
@@ -91,11 +125,11 @@ public final class BarCutter {
     double need = 0;
     for (int p = 0; p < missing.length; p++) {
       BarPart part = task.parts().get(p);
-      int pieces = BarSplit.fewest(part, BarOrders.longest(kinds, p));
+      int pieces = BarSplit.fewest(part, BarOrders.longest(all, p));
       long taking = BarSplit.taking(part, pieces, task.kerf());
       need += (double) taking * (part.qty() - missing[p]);
     }
-    return StockBound.of(new long[0], kinds, task.kerf()).byMaterial(need);
+    return StockBound.of(new long[0], all, task.kerf()).byMaterial(need);
   }
 
   private List<Integer> byPriority() {

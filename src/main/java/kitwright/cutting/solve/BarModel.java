@@ -112,7 +112,7 @@ final class BarModel {
     return firstFit(wanted).stream().map(c -> pricing.column(c.kind(), c.layout())).toList();
   }
 
-  private BarSolution firstFitAlone() {
+  BarSolution firstFitAlone() {
     List<BarCut> cuts = firstFit(demand);
     int[] left = demand.clone();
     cuts.forEach(cut -> cut.stretches().forEach(s -> s.forEach(type -> left[type]--)));

@@ -11,24 +11,43 @@ import java.util.List;
  * everywhere.
  */
 public final class PanelCutter {
+  private static final int RESTS_PERCENT = 20;
+  private static final long LEAST_FOR_RESTS = 20_000_000;
   private static final int SEARCH_PERCENT = 70;
 
   /** Of the work where blocks are tried afterwards. */
   private static final int STRIPS_PERCENT = 35;
 
   private final PanelTask task;
+  private final List<PanelKind> all;
   private final List<PanelKind> kinds;
   private final Effort effort;
   private long steps;
 
   private PanelCutter(PanelTask task, Effort effort) {
     this.task = task;
-    this.kinds = PanelKind.of(task);
+    this.all = PanelKind.of(task);
+    this.kinds =
+        Shortlist.of(
+            all,
+            task.parts().size(),
+            kind -> (double) kind.value() / kind.room(task.saw()),
+            (p, kind) -> kind.takes(p, task.parts().get(p)));
     this.effort = effort;
   }
 
   /** The best plan that the effort finds. */
   public static PanelPlan plan(PanelTask task, Effort effort) {
+    long forRests = effort.steps() / 100 * RESTS_PERCENT;
+    if (forRests < LEAST_FOR_RESTS) {
+      return quick(task, effort);
+    }
+    PanelPlan plan = quick(task, new Effort(effort.steps() - forRests, effort.enough()));
+    return PanelRests.larger(task, plan, new Effort(forRests, effort.enough()));
+  }
+
+  /** As good, but with left-overs as they come. */
+  static PanelPlan quick(PanelTask task, Effort effort) {
     return new PanelCutter(task, effort).plan();
   }
 
@@ -47,7 +66,27 @@ public final class PanelCutter {
     PanelSettings settings = new PanelSettings(model, left());
     PanelBench bench = new PanelBench(task, kinds);
     bench.lay(model, model.isSearched() ? best.with(settings.fewer(best)) : best);
-    return plan(bench, best, steps + settings.steps());
+    PanelPlan plan = plan(bench, best, steps + settings.steps());
+    return kinds.size() < all.size() ? ofAll(plan) : plan;
+  }
+
+  /** Where the search looked at some of the stock only: proved of nothing but by the material. */
+  private PanelPlan ofAll(PanelPlan plan) {
+    PanelModel model = new PanelModel(task, all, Stages.TWO_AND_TRIM);
+    Solved<List<StripCut>> fitted = model.firstFitAlone();
+    if (!plan.missing().isEmpty() && fitted.missing() < missing(plan)) {
+      PanelBench bench = new PanelBench(task, all);
+      bench.lay(model, fitted);
+      return plan(bench, fitted, plan.outcome().steps());
+    }
+    boolean made = plan.missing().isEmpty();
+    long bound = made ? Math.min(model.leastValue(), plan.outcome().value()) : 0;
+    Outcome outcome = new Outcome(plan.outcome().value(), bound, made, plan.outcome().steps());
+    return new PanelPlan(plan.panels(), plan.missing(), plan.settings(), outcome);
+  }
+
+  private static int missing(PanelPlan plan) {
+    return plan.missing().stream().mapToInt(Shortfall::missing).sum();
   }
 
   private PanelPlan plan(PanelBench bench, Solved<List<StripCut>> solved, long spent) {

@@ -60,6 +60,16 @@ record PanelKind(
     return task.parts().stream().map(part -> part.on(panel.id())).toList();
   }
 
+  /** Whether a part, by its place in the task, may come from it and has room there. */
+  boolean takes(int place, PanelPart part) {
+    return ways.get(place).isPresent()
+        && areas.stream()
+            .anyMatch(
+                area ->
+                    (part.length() <= area.length() && part.width() <= area.width())
+                        || (part.width() <= area.length() && part.length() <= area.width()));
+  }
+
   /** How wide a part is that takes the whole width. */
   long fullWidth() {
     return areas.stream().mapToLong(Area::width).max().orElse(0);

@@ -142,7 +142,7 @@ final class PanelModel {
     return firstFit(wanted).stream().map(c -> pricing.column(c.kind(), c.strips())).toList();
   }
 
-  private Solved<List<StripCut>> firstFitAlone() {
+  Solved<List<StripCut>> firstFitAlone() {
     List<PanelCut> cuts = firstFit(demand);
     int[] left = demand.clone();
     cuts.forEach(c -> c.strips().forEach(s -> s.pieces().forEach(p -> left[p.type()]--)));
