@@ -172,7 +172,7 @@ class DemonstrationTest {
 
   @Test
   void assessesItsSubstitutionsEachWithAnotherEnd() {
-    Assessments worked = Assessments.on(Facts.of(ledger(), Sample.TODAY));
+    Assessments worked = Assessments.on(Facts.of(ledger(), TODAY));
     assertThat(verdict(worked, "bowsprit")).isEqualTo(Verdict.Outcome.PASS);
     assertThat(verdict(worked, "case-bolts")).isEqualTo(Verdict.Outcome.PASS);
     assertThat(verdict(worked, "hull-skin")).isEqualTo(Verdict.Outcome.PASS);

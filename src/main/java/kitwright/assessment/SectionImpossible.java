@@ -3,7 +3,6 @@ package kitwright.assessment;
 import java.util.List;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.RecordRule;
 import kitwright.ledger.Section;
 
@@ -15,8 +14,8 @@ public final class SectionImpossible implements RecordRule<Section> {
   }
 
   @Override
-  public List<Section> records(Ledger ledger) {
-    return ledger.sections();
+  public List<Section> records(Facts day) {
+    return day.written().sections();
   }
 
   @Override

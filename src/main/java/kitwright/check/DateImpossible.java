@@ -40,7 +40,7 @@ public final class DateImpossible extends KeyRule {
   }
 
   private void examine(Seen seen, LocalDate when, Facts day, Findings out) {
-    LocalDate began = day.ledger().build().started();
+    LocalDate began = day.written().build().started();
     LocalDate today = day.day();
     if (seen.key().isHappened() && when.isAfter(today) && seen.key().toldBy().isEmpty()) {
       out.add(

@@ -26,7 +26,7 @@ public final class DatesDisordered extends KeyRule {
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.value() instanceof LocalDate when) {
       for (String path : seen.key().notBefore()) {
-        earlier(seen.within(), path, day.ledger())
+        earlier(seen.within(), path, day.written())
             .filter(earlier -> when.isBefore(earlier.day()))
             .forEach(earlier -> out.add(disordered(seen, when, earlier)));
       }

@@ -22,8 +22,8 @@ public final class EvidenceAbsent implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      for (Entry entry : day.ledger().entries(kind)) {
-        Evidence.in(entry).forEach(piece -> examine(entry, piece, day.ledger(), out));
+      for (Entry entry : day.written().entries(kind)) {
+        Evidence.in(entry).forEach(piece -> examine(entry, piece, day.written(), out));
       }
     }
   }

@@ -21,10 +21,10 @@ public final class EvidenceAltered implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      for (Entry entry : day.ledger().entries(kind)) {
+      for (Entry entry : day.written().entries(kind)) {
         for (Evidence piece : Evidence.in(entry)) {
-          if (isAltered(piece, day.ledger())) {
-            out.add(altered(entry, piece, day.ledger()));
+          if (isAltered(piece, day.written())) {
+            out.add(altered(entry, piece, day.written()));
           }
         }
       }

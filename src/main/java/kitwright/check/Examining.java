@@ -38,7 +38,7 @@ final class Examining {
   }
 
   private <E extends Entry> void eachRecord(RecordRule<E> rule) {
-    for (E entry : rule.records(day.ledger())) {
+    for (E entry : rule.records(day)) {
       try {
         rule.examine(entry, day, out);
       } catch (RuntimeException | StackOverflowError | OutOfMemoryError thrown) {
@@ -56,14 +56,14 @@ final class Examining {
               RULE,
               "The rule " + rule.name() + " breaks inside",
               "What it would have said further is not told.",
-              day.ledger().build()));
+              day.written().build()));
     } else if (brokenFacts.add(fault.fact().get())) {
       out.add(
           fault.finding(
               RULE,
               "What follows from the records cannot be worked out (" + fault.fact().get() + ")",
               "Every rule, report and list that leans on it is silent or lacks it.",
-              day.ledger().build()));
+              day.written().build()));
     }
   }
 }

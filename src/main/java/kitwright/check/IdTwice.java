@@ -22,8 +22,8 @@ public final class IdTwice implements Rule {
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       // Two rates for one day are told apart by what they say, not by an id that nobody wrote.
-      if (kind != Kind.RATES && kind != Kind.BUILD && day.ledger().hasSameIds(kind)) {
-        examine(day.ledger().entries(kind), out);
+      if (kind != Kind.RATES && kind != Kind.BUILD && day.written().hasSameIds(kind)) {
+        examine(day.written().entries(kind), out);
       }
     }
   }

@@ -6,14 +6,13 @@ import kitwright.ledger.At;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.RecordRule;
 
 /** A rule about every key of a sort, in records of whatever kind: their declarations say which. */
 abstract class KeyRule implements RecordRule<Entry> {
   @Override
-  public final List<Entry> records(Ledger ledger) {
-    return ledger.all();
+  public final List<Entry> records(Facts day) {
+    return day.written().all();
   }
 
   @Override

@@ -25,7 +25,7 @@ public final class ReferenceDangling extends KeyRule {
   @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (!seen.key().kinds().isEmpty() && seen.key().toldBy().isEmpty()) {
-      refs(seen.value()).forEach(ref -> examine(seen.entry(), seen.key(), ref, day.ledger(), out));
+      refs(seen.value()).forEach(ref -> examine(seen.entry(), seen.key(), ref, day.written(), out));
     }
   }
 

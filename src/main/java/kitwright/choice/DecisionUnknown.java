@@ -19,7 +19,7 @@ public final class DecisionUnknown implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Shortage shortage : day.ledger().shortages()) {
+    for (Shortage shortage : day.written().shortages()) {
       shortage
           .decided()
           .filter(

@@ -18,11 +18,11 @@ public final class OptionOfOtherShortage implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Shortage shortage : day.ledger().shortages()) {
+    for (Shortage shortage : day.written().shortages()) {
       for (Shortage.Option option : shortage.options()) {
         option
             .substitution()
-            .flatMap(day.ledger()::substitution)
+            .flatMap(day.written()::substitution)
             .filter(substitution -> !Choice.isOf(substitution, shortage))
             .ifPresent(substitution -> out.add(other(shortage, option, substitution)));
       }

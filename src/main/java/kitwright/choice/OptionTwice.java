@@ -19,7 +19,7 @@ public final class OptionTwice implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Shortage shortage : day.ledger().shortages()) {
+    for (Shortage shortage : day.written().shortages()) {
       Set<String> names = new HashSet<>();
       shortage.options().stream()
           .filter(option -> !names.add(option.name()))

@@ -34,7 +34,7 @@ public final class Standings {
   private static final class Work extends Facts.Fact<Standings> {
     @Override
     protected Standings work(Facts day) {
-      return of(day.ledger(), kitwright.shortage.Standings.on(day), day.day());
+      return of(day, kitwright.shortage.Standings.on(day));
     }
   }
 
@@ -42,21 +42,22 @@ public final class Standings {
    * Judges every claim by what is recorded up to the end of a day: one sent later is a draft, and
    * one for shortages that were all found later does not stand there yet.
    */
-  public static Standings of(
-      Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
+  private static Standings of(Facts day, kitwright.shortage.Standings shortages) {
     Map<String, Standing> all = new LinkedHashMap<>();
-    for (Claim claim : ledger.claims()) {
-      if (!isOfLater(claim, ledger, today)) {
-        all.putIfAbsent(claim.id(), standing(claim, ledger, shortages, today));
+    for (Claim claim : day.ledger().claims()) {
+      if (!isOfLater(claim, day)) {
+        all.putIfAbsent(claim.id(), standing(claim, day.ledger(), shortages, day.day()));
       }
     }
     return new Standings(all);
   }
 
-  private static boolean isOfLater(Claim claim, Ledger ledger, LocalDate today) {
-    List<Shortage> known =
-        claim.shortages().stream().flatMap(ref -> ledger.shortage(ref).stream()).toList();
-    return !known.isEmpty() && known.stream().allMatch(shortage -> shortage.found().isAfter(today));
+  /** A claim has no day of its own before it is sent: it is there once one of its shortages is. */
+  private static boolean isOfLater(Claim claim, Facts day) {
+    List<Shortage> written =
+        claim.shortages().stream().flatMap(ref -> day.written().shortage(ref).stream()).toList();
+    return !written.isEmpty()
+        && written.stream().allMatch(shortage -> shortage.found().isAfter(day.day()));
   }
 
   private static Standing standing(

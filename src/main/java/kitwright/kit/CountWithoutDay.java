@@ -17,7 +17,7 @@ public final class CountWithoutDay implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Delivery delivery : day.ledger().deliveries()) {
+    for (Delivery delivery : day.written().deliveries()) {
       if (delivery.received().isEmpty() && !delivery.counted().isEmpty()) {
         out.add(finding(delivery));
       }

@@ -19,7 +19,7 @@ public final class CountedTwice implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Delivery delivery : day.ledger().deliveries()) {
+    for (Delivery delivery : day.written().deliveries()) {
       Map<String, Delivery.Counted> first = new HashMap<>();
       for (Delivery.Counted counted : delivery.counted()) {
         Delivery.Counted before = first.putIfAbsent(counted.item().id(), counted);

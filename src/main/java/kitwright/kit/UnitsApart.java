@@ -31,14 +31,14 @@ public final class UnitsApart implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Comparison comparison = new Comparison(day.ledger(), out);
-    day.ledger().kit().forEach(comparison::price);
-    day.ledger().deliveries().forEach(comparison::delivery);
-    day.ledger().shortages().forEach(comparison::shortage);
-    day.ledger().substitutions().forEach(comparison::substitution);
-    day.ledger().tasks().forEach(comparison::task);
-    day.ledger().spending().forEach(comparison::spend);
-    day.ledger().log().forEach(comparison::log);
+    Comparison comparison = new Comparison(day.written(), out);
+    day.written().kit().forEach(comparison::price);
+    day.written().deliveries().forEach(comparison::delivery);
+    day.written().shortages().forEach(comparison::shortage);
+    day.written().substitutions().forEach(comparison::substitution);
+    day.written().tasks().forEach(comparison::task);
+    day.written().spending().forEach(comparison::spend);
+    day.written().log().forEach(comparison::log);
   }
 
   /** Compares the quantities of one ledger with those of the things that they are of. */

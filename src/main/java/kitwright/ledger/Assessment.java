@@ -309,7 +309,7 @@ public record Assessment(
                 "how it is worked out; external is worked out elsewhere, by somebody you name",
                 "section")
             .choice(Method.class, Method.EXTERNAL),
-        k.key("on", "the day it was made", "2026-02-14").begins("TODAY").maybeHappened(),
+        k.key("on", "the day it was made", "2026-02-14").begins("TODAY").opens().maybeHappened(),
         k.key("designed", "the section as drawn", "sole-as-drawn").maybeRef(Kind.SECTIONS),
         k.key("built", "the section as you would build it", "sole-as-built")
             .maybeRef(Kind.SECTIONS),

@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -84,6 +85,25 @@ public sealed class At permits Written {
     all.add(inner);
     all.addAll(within);
     return all;
+  }
+
+  /** Whether something in the record happened after a day. */
+  @SuppressWarnings("unchecked") // as above
+  final boolean happensAfter(LocalDate day) {
+    for (int i = 0; i < slots.length; i++) {
+      if (values[i] instanceof LocalDate value) {
+        if (value.isAfter(day) && layout.key(slots[i]).isHappened()) {
+          return true;
+        }
+      } else if (values[i] instanceof List<?> && layout.key(slots[i]).inner().isPresent()) {
+        for (At inner : (List<At>) values[i]) {
+          if (inner.happensAfter(day)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   /** The value of a key, as {@link Visitor} gets it. */

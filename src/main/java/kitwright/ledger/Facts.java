@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A ledger on a day, and what follows from it: each fact is worked out once, when first asked for.
@@ -31,7 +32,8 @@ import java.util.stream.Collectors;
  * <p>Not for several threads: reading ends before facts begin.
  */
 public final class Facts {
-  private final Ledger ledger;
+  private final Ledger written;
+  private @Nullable Ledger seen;
   private final LocalDate day;
   private final Map<LocalDate, Facts> days;
   private final IdentityHashMap<Fact<?>, Object> known = new IdentityHashMap<>();
@@ -39,8 +41,8 @@ public final class Facts {
   /** The facts being worked out just now, the one asked first at the head. */
   private final List<Fact<?>> atWork = new ArrayList<>();
 
-  private Facts(Ledger ledger, LocalDate day, Map<LocalDate, Facts> days) {
-    this.ledger = ledger;
+  private Facts(Ledger written, LocalDate day, Map<LocalDate, Facts> days) {
+    this.written = written;
     this.day = day;
     this.days = days;
     days.put(day, this);
@@ -51,9 +53,25 @@ public final class Facts {
     return new Facts(ledger, day, new HashMap<>());
   }
 
-  /** The records. */
+  /**
+   * The records, as they read at the end of the day: of what happened later nothing is there. See
+   * {@link Ledger#asOf}.
+   */
   public Ledger ledger() {
-    return ledger;
+    Ledger known = seen;
+    if (known == null) {
+      known = written.asOf(day);
+      seen = known;
+    }
+    return known;
+  }
+
+  /**
+   * All that is written, whatever its day: for rules about what is written, and for following a
+   * name.
+   */
+  public Ledger written() {
+    return written;
   }
 
   /** The day on which everything is told. */
@@ -64,7 +82,7 @@ public final class Facts {
   /** The same ledger as of another day, remembered too. */
   public Facts on(LocalDate other) {
     Facts there = days.get(other);
-    return there == null ? new Facts(ledger, other, days) : there;
+    return there == null ? new Facts(written, other, days) : there;
   }
 
   /**

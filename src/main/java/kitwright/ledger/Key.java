@@ -56,7 +56,9 @@ public record Key(
     /** It tells what is paid, owed, asked or worth. */
     MONEY,
     /** Its day may lie before the build began. */
-    EVER
+    EVER,
+    /** The record is there only from this day on. */
+    OPENS
   }
 
   /** Between what a quantity plausibly lies, both included. */

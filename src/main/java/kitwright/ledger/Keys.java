@@ -45,6 +45,10 @@ public final class Keys {
   private final Node.Mapping source;
   private final Recall recall;
   private final RecordFaults faults;
+
+  /** What happened later is read as not having happened yet. */
+  private final LocalDate until;
+
   private Currency currency;
 
   /** What is written for each key of the layout; null where nothing is. */
@@ -60,30 +64,47 @@ public final class Keys {
   private @Nullable Draft draft;
   private @Nullable At at;
 
+  /** Whether the record, or the group, is there only later. */
+  private boolean later;
+
   private Keys(
       Layout layout,
       boolean learning,
       Node.Mapping source,
       Currency currency,
       Recall recall,
-      RecordFaults faults) {
+      RecordFaults faults,
+      LocalDate until) {
     this.layout = layout;
     this.learning = learning;
     this.source = source;
     this.currency = currency;
     this.recall = recall;
     this.faults = faults;
+    this.until = until;
     this.nodes = new Node[layout.size()];
     this.values = new Object[layout.size()];
     this.slots = new int[source.entries().size()];
     layOut();
   }
 
+  /** The keys of a record, whenever what it tells happened. */
+  static Keys of(
+      Layout layout,
+      Node.Mapping source,
+      String kind,
+      Currency currency,
+      Recall recall,
+      Findings out) {
+    return of(layout, source, kind, currency, recall, out, LocalDate.MAX);
+  }
+
   /**
-   * The keys of a record.
+   * The keys of a record as it read at the end of a day.
    *
    * @param kind what the record is called in messages: {@code kit item}
    * @param currency what a bare amount of money is in
+   * @param until what happened later is left out
    */
   public static Keys of(
       Layout layout,
@@ -91,9 +112,10 @@ public final class Keys {
       String kind,
       Currency currency,
       Recall recall,
-      Findings out) {
+      Findings out,
+      LocalDate until) {
     return new Keys(
-        layout, false, source, currency, recall, new RecordFaults(source, kind, kind, out));
+        layout, false, source, currency, recall, new RecordFaults(source, kind, kind, out), until);
   }
 
   /** Notes down what is asked. */
@@ -105,7 +127,8 @@ public final class Keys {
         nothing,
         Currency.getInstance("EUR"),
         new Recall(),
-        new RecordFaults(nothing, "", "", new Findings()));
+        new RecordFaults(nothing, "", "", new Findings()),
+        LocalDate.MAX);
   }
 
   private void layOut() {
@@ -155,6 +178,11 @@ public final class Keys {
   /** Its day may lie before the build began. */
   public Keys ever() {
     return trait(Key.Trait.EVER);
+  }
+
+  /** The record is there only from this day on. */
+  public Keys opens() {
+    return trait(Key.Trait.OPENS);
   }
 
   /** It names or describes a person or a firm. */
@@ -313,12 +341,20 @@ public final class Keys {
 
   /** A day that has come. */
   public LocalDate happened() {
-    return need(Sorts.HAPPENED, NO_DAY);
+    LocalDate day = need(Sorts.HAPPENED, NO_DAY);
+    later |= day.isAfter(until);
+    return day;
   }
 
   /** A day that has come. */
   public Optional<LocalDate> maybeHappened() {
-    return maybe(Sorts.HAPPENED);
+    Optional<LocalDate> day = maybe(Sorts.HAPPENED);
+    if (day.isEmpty() || !day.get().isAfter(until)) {
+      return day;
+    }
+    later |= layout.key(slot).traits().contains(Key.Trait.OPENS);
+    values[slot] = null;
+    return Optional.empty();
   }
 
   /** A day that may lie ahead. */
@@ -606,11 +642,16 @@ public final class Keys {
       return null;
     }
     Layout within = key.inner().orElseThrow();
-    Keys inner = new Keys(within, false, group, currency, recall, faults.inside(group, key.name()));
+    Keys inner =
+        new Keys(within, false, group, currency, recall, faults.inside(group, key.name()), until);
     T value = form.apply(inner);
     inner.finish();
-    places.add(inner.at());
     faults.also(inner.faults);
+    if (inner.later) {
+      later |= within.opens();
+      return null;
+    }
+    places.add(inner.at());
     return inner.isSound() ? value : null;
   }
 
@@ -619,6 +660,11 @@ public final class Keys {
   /** Whether every value so far could be read. */
   public boolean isSound() {
     return faults.areNone();
+  }
+
+  /** Whether it is there only later than what is looked at. */
+  boolean isLater() {
+    return later;
   }
 
   /** What a bare amount of money is in. */

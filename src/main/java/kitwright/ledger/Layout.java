@@ -47,6 +47,17 @@ public final class Layout {
     return slot == null ? -1 : slot;
   }
 
+  /** Whether one of the keys tells from when on the record is there. */
+  boolean opens() {
+    return keys.stream().anyMatch(key -> key.traits().contains(Key.Trait.OPENS));
+  }
+
+  /** Whether a record may hold a day that has happened, itself or in a group. */
+  boolean mayHappen() {
+    return keys.stream()
+        .anyMatch(key -> key.isHappened() || key.inner().filter(Layout::mayHappen).isPresent());
+  }
+
   List<String> names() {
     return keys.stream().map(Key::name).toList();
   }

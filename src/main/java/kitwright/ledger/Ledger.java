@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.value.Ref;
 
@@ -27,12 +29,16 @@ public final class Ledger {
   private final Map<String, Material> builtIn;
   private final Map<String, EvidenceFile> evidence;
 
+  private final List<SourceFile> files;
+
   private Ledger(
+      List<SourceFile> files,
       Build build,
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
       Collection<Material> builtIn,
       Map<String, EvidenceFile> evidence) {
+    this.files = files;
     this.build = build;
     this.records = records;
     this.unsound = unsound;
@@ -79,12 +85,60 @@ public final class Ledger {
       return records.values().stream().flatMap(List::stream);
     }
 
-    Ledger close(Build build, Collection<Material> builtIn, Map<String, EvidenceFile> evidence) {
+    Map<Kind, Set<String>> unsound() {
+      return unsound;
+    }
+
+    Ledger close(
+        List<SourceFile> files,
+        Build build,
+        Collection<Material> builtIn,
+        Map<String, EvidenceFile> evidence) {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(build, records, unsound, builtIn, evidence);
+      return new Ledger(files, build, records, unsound, builtIn, evidence);
     }
+  }
+
+  /**
+   * The same as it would have read at the end of a day: what had not happened by then is not there.
+   * A record that begins later is left out, and of the others each key and each group whose day
+   * came later; promises and plans stay. Which days count as happened is declared with each key.
+   */
+  public Ledger asOf(LocalDate day) {
+    Set<String> later = new HashSet<>();
+    records.forEach((kind, list) -> later.addAll(laterFiles(list, day)));
+    if (later.isEmpty()) {
+      return this;
+    }
+    Gathering again =
+        LedgerReader.again(
+            files.stream().filter(file -> later.contains(file.path())).toList(),
+            build.currency(),
+            day);
+    Map<At, Entry> there = new HashMap<>();
+    again.entries().forEach(entry -> there.put(entry.at(), entry));
+    Gathering view = new Gathering();
+    records.forEach(
+        (kind, list) ->
+            list.stream()
+                .flatMap(
+                    entry ->
+                        kind != Kind.BUILD && later.contains(entry.at().record().file())
+                            ? Stream.ofNullable(there.get(entry.at()))
+                            : Stream.of(entry))
+                .forEach(view::add));
+    unsound.forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
+    again.unsound().forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
+    return view.close(files, build, builtIn.values(), evidence);
+  }
+
+  private static Set<String> laterFiles(List<Entry> entries, LocalDate day) {
+    return entries.stream()
+        .filter(entry -> entry.at().happensAfter(day))
+        .map(entry -> entry.at().record().file())
+        .collect(Collectors.toSet());
   }
 
   /** The build. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -49,7 +50,7 @@ public final class LedgerReader {
     Ledger.Gathering gathering = new Ledger.Gathering();
     // No file hangs on another, so all cores read; their order is put right behind them.
     runs(files).parallelStream()
-        .map(run -> Part.of(run, layouts, currency))
+        .map(run -> Part.of(run, layouts, currency, LocalDate.MAX))
         .forEachOrdered(part -> part.addTo(gathering, out));
     List<Build> builds =
         gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
@@ -58,7 +59,14 @@ public final class LedgerReader {
     }
     builds.stream().skip(1).forEach(second -> out.add(secondBuild(second, builds.get(0))));
     Map<String, EvidenceFile> found = evidence.apply(evidencePaths(gathering));
-    return Optional.of(gathering.close(builds.get(0), builtIn(), found));
+    return Optional.of(gathering.close(files, builds.get(0), builtIn(), found));
+  }
+
+  /** Reads files once more, as they would have read at the end of a day. */
+  static Ledger.Gathering again(List<SourceFile> files, Currency currency, LocalDate until) {
+    Ledger.Gathering gathering = new Ledger.Gathering();
+    Part.of(files, new Layouts(), currency, until).addTo(gathering, new Findings());
+    return gathering;
   }
 
   /** The files in runs, each of which one core reads in one go. */
@@ -75,12 +83,12 @@ public final class LedgerReader {
     private final Findings faults = new Findings();
     private final Records records;
 
-    private Part(Layouts layouts, Currency currency) {
-      records = new Records(layouts, currency, recall, gathering, faults);
+    private Part(Layouts layouts, Currency currency, LocalDate until) {
+      records = new Records(layouts, currency, recall, gathering, faults, until);
     }
 
-    static Part of(List<SourceFile> run, Layouts layouts, Currency currency) {
-      Part part = new Part(layouts, currency);
+    static Part of(List<SourceFile> run, Layouts layouts, Currency currency, LocalDate until) {
+      Part part = new Part(layouts, currency, until);
       run.forEach(part::read);
       return part;
     }
@@ -111,7 +119,8 @@ public final class LedgerReader {
     Findings unheard = new Findings();
     Ledger.Gathering builds = new Ledger.Gathering();
     Records records =
-        new Records(layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard);
+        new Records(
+            layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard, LocalDate.MAX);
     for (SourceFile file : files) {
       if (!file.isMarkdown() && mayHoldBuild(file.text())) {
         YamlText.first(file.path(), file.text(), Kind.BUILD.key())
@@ -158,7 +167,8 @@ public final class LedgerReader {
     Ledger.Gathering gathering = new Ledger.Gathering();
     Recall recall = new Recall();
     Records records =
-        new Records(new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults);
+        new Records(
+            new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults, LocalDate.MAX);
     YamlText.read("built-in materials", resource(BUILT_IN), recall, records::take, faults);
     if (!faults.inOrder().isEmpty()) {
       throw new IllegalStateException("the built-in materials are faulty: " + faults.inOrder());

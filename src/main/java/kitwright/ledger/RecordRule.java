@@ -9,14 +9,14 @@ import kitwright.finding.Findings;
  */
 public interface RecordRule<E extends Entry> extends Rule {
   /** The records that it looks at. */
-  List<E> records(Ledger ledger);
+  List<E> records(Facts day);
 
   /** Adds a finding for each place of the record where it does not hold. */
   void examine(E entry, Facts day, Findings out);
 
   @Override
   default void examine(Facts day, Findings out) {
-    for (E entry : records(day.ledger())) {
+    for (E entry : records(day)) {
       examine(entry, day, out);
     }
   }

@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -20,13 +21,24 @@ final class Records {
   private final Recall recall;
   private final Ledger.Gathering into;
   private final Findings out;
+  private final LocalDate until;
 
-  Records(Layouts layouts, Currency currency, Recall recall, Ledger.Gathering into, Findings out) {
+  /**
+   * @param until what happened later is left out
+   */
+  Records(
+      Layouts layouts,
+      Currency currency,
+      Recall recall,
+      Ledger.Gathering into,
+      Findings out,
+      LocalDate until) {
     this.layouts = layouts;
     this.currency = currency;
     this.recall = recall;
     this.into = into;
     this.out = out;
+    this.until = until;
   }
 
   /** Takes one record below a top key. */
@@ -49,10 +61,10 @@ final class Records {
   }
 
   private void read(Kind kind, Node.Mapping mapping, String body) {
-    Keys k = Keys.of(layout(kind), mapping, kind.word(), currency, recall, out);
+    Keys k = Keys.of(layout(kind), mapping, kind.word(), currency, recall, out, until);
     Entry entry = Layouts.read(kind, k, body);
     k.finish();
-    if (k.isSound()) {
+    if (k.isSound() && !k.isLater()) {
       into.add(entry);
     } else {
       into.addUnsound(kind, entry.id());

@@ -71,6 +71,7 @@ public record Stock(
         k.key("since", "the day it came to be", "2026-02-02")
             .begins("TODAY")
             .ever()
+            .opens()
             .maybeHappened(),
         k.key("bought", "the spend that bought it", "spend-2026-02-12-screws")
             .maybeRef(Kind.SPENDING),

@@ -67,7 +67,7 @@ public record Substitution(
     static Proposal read(Keys k) {
       return new Proposal(
           k.key("by", "who proposed it", "me").ref(Kind.PARTIES),
-          k.key("on", "when", "2026-02-10").happened(),
+          k.key("on", "when", "2026-02-10").opens().happened(),
           k.at());
     }
   }

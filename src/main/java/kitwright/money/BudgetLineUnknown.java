@@ -20,9 +20,9 @@ public final class BudgetLineUnknown implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger().spending().stream()
-        .filter(spend -> !day.ledger().knows(Kind.BUDGET, spend.line().id()))
-        .forEach(spend -> out.add(unknown(spend, day.ledger())));
+    day.written().spending().stream()
+        .filter(spend -> !day.written().knows(Kind.BUDGET, spend.line().id()))
+        .forEach(spend -> out.add(unknown(spend, day.written())));
   }
 
   private Finding unknown(Spend spend, Ledger ledger) {

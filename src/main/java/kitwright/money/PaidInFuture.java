@@ -21,7 +21,7 @@ public final class PaidInFuture implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger().spending().stream()
+    day.written().spending().stream()
         .filter(spend -> spend.on().isAfter(day.day()))
         .forEach(spend -> out.add(tooEarly(spend, day.day())));
   }

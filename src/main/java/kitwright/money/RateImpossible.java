@@ -21,9 +21,9 @@ public final class RateImpossible implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger().rates().forEach(rate -> examine(rate, out));
-    Currency home = day.ledger().build().currency();
-    day.ledger()
+    day.written().rates().forEach(rate -> examine(rate, out));
+    Currency home = day.written().build().currency();
+    day.written()
         .spending()
         .forEach(spend -> spend.rate().ifPresent(rate -> examine(spend, rate, home, out)));
   }

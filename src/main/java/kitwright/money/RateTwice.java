@@ -25,7 +25,7 @@ public final class RateTwice implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Map<Key, Rate> first = new HashMap<>();
-    day.ledger().rates().stream()
+    day.written().rates().stream()
         .filter(rate -> !rate.from().equals(rate.to()))
         .sorted(Comparator.comparing(rate -> rate.at().record()))
         .forEach(

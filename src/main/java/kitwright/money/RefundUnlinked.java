@@ -17,7 +17,7 @@ public final class RefundUnlinked implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger().spending().stream()
+    day.written().spending().stream()
         .filter(spend -> spend.state() == Spend.State.REFUNDED && spend.refunds().isEmpty())
         .forEach(refund -> out.add(unlinked(refund)));
   }

@@ -19,7 +19,7 @@ public final class SpendContradictory implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger().spending().forEach(spend -> examine(spend, day.ledger(), out));
+    day.written().spending().forEach(spend -> examine(spend, day.written(), out));
   }
 
   private void examine(Spend spend, Ledger ledger, Findings out) {

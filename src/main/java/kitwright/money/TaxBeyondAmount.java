@@ -19,8 +19,8 @@ public final class TaxBeyondAmount implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Exchange exchange = Exchange.of(day.ledger());
-    day.ledger().spending().stream()
+    Exchange exchange = Exchange.of(day.written());
+    day.written().spending().stream()
         .filter(spend -> spend.tax().isPresent() || spend.duty().isPresent())
         .filter(spend -> isBeyond(spend, exchange))
         .forEach(spend -> out.add(beyond(spend)));

@@ -27,9 +27,9 @@ public final class DurationBeyondReason implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    WorkTime time = WorkTime.of(day.ledger().build());
+    WorkTime time = WorkTime.of(day.written().build());
     long most = time.minutes(new Quantity(BigDecimal.valueOf(YEARS * 52L), Unit.WEEK));
-    for (Task task : day.ledger().tasks()) {
+    for (Task task : day.written().tasks()) {
       if (time.minutes(task.takes().high()) > most) {
         out.add(finding(task, task.at().of("takes"), "takes", task.takes().high()));
       }

@@ -22,19 +22,19 @@ public final class ProgressImpossible implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Task task : day.ledger().tasks()) {
+    for (Task task : day.written().tasks()) {
       task.progress()
           .filter(ProgressImpossible::isTooMuch)
           .ifPresent(
               share ->
                   out.add(finding("The task", task.what(), share, task.at().of("progress"), task)));
     }
-    for (LogDay log : day.ledger().log()) {
+    for (LogDay log : day.written().log()) {
       log.tasks()
           .forEach(
               (task, share) -> {
                 if (isTooMuch(share)) {
-                  String what = day.ledger().task(task).map(Task::what).orElse(task.id());
+                  String what = day.written().task(task).map(Task::what).orElse(task.id());
                   out.add(finding("The log of " + log.day(), what, share, task.at(), log));
                 }
               });

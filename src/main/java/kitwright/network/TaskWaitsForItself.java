@@ -17,7 +17,7 @@ public final class TaskWaitsForItself implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    day.ledger()
+    day.written()
         .tasks()
         .forEach(
             task ->

@@ -6,7 +6,6 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.RecordRule;
 
@@ -18,8 +17,8 @@ public final class RightUnfit implements RecordRule<Party> {
   }
 
   @Override
-  public List<Party> records(Ledger ledger) {
-    return ledger.parties();
+  public List<Party> records(Facts day) {
+    return day.written().parties();
   }
 
   @Override

@@ -51,8 +51,8 @@ class ExaminingTest {
 
   private record EachItem(String name) implements RecordRule<KitItem> {
     @Override
-    public List<KitItem> records(Ledger ledger) {
-      return ledger.kit();
+    public List<KitItem> records(Facts day) {
+      return day.ledger().kit();
     }
 
     @Override
