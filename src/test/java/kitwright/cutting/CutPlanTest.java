@@ -319,11 +319,11 @@ class CutPlanTest {
     assertThat(open.pieces().get(0).name()).isEqualTo("oak, piece 4");
     assertThat(open.rack().withheld())
         .containsExactly("3 of oak go to the cut c1, which is planned first.");
-    CutPlan unsaid = plan(yaml.replace("DONE", ", done: 2026-03-20"), 1);
+    CutPlan unsaid = plan(yaml.replace("DONE", ", done: 2026-02-20"), 1);
     assertThat(unsaid.made())
         .as("as if it had taken what its plan takes")
         .isEqualTo(Map.of("b", 1));
-    String said = ", done: 2026-03-20, used: [{stock: oak, pieces: 1}]";
+    String said = ", done: 2026-02-20, used: [{stock: oak, pieces: 1}]";
     assertThat(plan(yaml.replace("DONE", said), 1).made()).isEqualTo(Map.of("b", 3));
   }
 
