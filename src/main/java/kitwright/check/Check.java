@@ -8,6 +8,7 @@ import kitwright.assessment.WeakLinkToItself;
 import kitwright.choice.DecisionUnknown;
 import kitwright.choice.OptionOfOtherShortage;
 import kitwright.choice.OptionTwice;
+import kitwright.claim.ClaimAsksTwice;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
@@ -122,6 +123,7 @@ public final class Check {
           new ClaimDraftUnsent(),
           new ClaimReplyOverdue(),
           new ReplacementUncounted(),
+          new ClaimAsksTwice(),
           new CutImpossible(),
           new CutUnfit(),
           new CutDoneUnsaid(),

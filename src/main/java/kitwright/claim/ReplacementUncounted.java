@@ -1,6 +1,7 @@
 package kitwright.claim;
 
 import java.util.List;
+import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -18,14 +19,16 @@ public final class ReplacementUncounted implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
-      standing
-          .settled()
-          .filter(end -> end.how() == Claim.Outcome.REPLACED)
-          .ifPresent(
-              end ->
-                  standing.lines().stream()
-                      .filter(line -> line.shortage().isOpen())
-                      .forEach(line -> out.add(finding(standing, end, line))));
+      for (Line line : standing.lines()) {
+        Stream<Claim.Settlement> ends =
+            line.asking().settled().isEmpty()
+                ? standing.settled().stream()
+                : line.asking().settled().stream();
+        ends.filter(end -> end.how() == Claim.Outcome.REPLACED)
+            .filter(end -> line.shortage().isOpen() && !line.owed().isNone())
+            .findFirst()
+            .ifPresent(end -> out.add(finding(standing, end, line)));
+      }
     }
   }
 

@@ -3,7 +3,6 @@ package kitwright.claim;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Party;
@@ -14,10 +13,11 @@ import kitwright.value.Money;
  * How a claim stands on a day. Worked out from the records, never typed by hand.
  *
  * @param against empty where the reference dangles
- * @param lines one a shortage that the ledger knows
- * @param costs the spending that it asks back
+ * @param lines what is asked, in the order of the claim
+ * @param costs the spending that it asks back besides
  * @param events up to that day, by day
- * @param settled how it ended, if it has by that day
+ * @param settled how all of it ended that has no end of its own, if it has by that day
+ * @param cameBack refunds up to that day for its shortages or costs
  * @param age days since it was sent; empty while it is a draft
  * @param daysLeft days until the answer is due, below zero when it is late; empty where none is
  *     awaited or no day was set
@@ -30,6 +30,7 @@ public record Standing(
     List<Spend> costs,
     List<Claim.Event> events,
     Optional<Claim.Settlement> settled,
+    List<Spend> cameBack,
     Optional<LocalDate> promisedFor,
     Optional<Long> age,
     Optional<Long> daysLeft) {
@@ -52,6 +53,7 @@ public record Standing(
     lines = List.copyOf(lines);
     costs = List.copyOf(costs);
     events = List.copyOf(events);
+    cameBack = List.copyOf(cameBack);
   }
 
   public boolean isDraft() {
@@ -68,24 +70,68 @@ public record Standing(
     return daysLeft.filter(days -> days < 0).isPresent();
   }
 
-  /** What the lines are worth, one sum a currency, by its code. */
+  /** What the goods are worth that it asks to be sent, one sum a currency, by its code. */
   public List<Money> goods() {
-    return sums(lines.stream().flatMap(line -> line.value().stream()));
+    return Sums.of(
+        lines.stream()
+            .filter(line -> !line.asking().isForMoney() && !line.owed().isNone())
+            .flatMap(line -> line.value().stream()));
   }
 
   /** What the shortages cost besides, one sum a currency, by its code. */
   public List<Money> extraCosts() {
-    return sums(costs.stream().map(Spend::amount));
+    return Sums.of(costs.stream().map(Spend::amount));
   }
 
-  /** Everything claimed, one sum a currency, by its code. */
+  /** The money that it asks, one sum a currency, by its code. */
+  public List<Money> asked() {
+    return Sums.of(
+        Stream.concat(
+            lines.stream().flatMap(line -> line.asked().stream()),
+            costs.stream().map(Spend::amount)));
+  }
+
+  /** The money that was granted, one sum a currency, by its code. */
+  public List<Money> granted() {
+    return Sums.of(
+        Stream.concat(
+            lines.stream().flatMap(line -> line.granted().stream()),
+            settled.flatMap(Claim.Settlement::amount).or(() -> grantedInAll()).stream()));
+  }
+
+  /** The last word on money for all of it, where no end says more. */
+  private Optional<Money> grantedInAll() {
+    return events.stream()
+        .filter(event -> event.what() == Claim.What.GRANTED && event.of().isEmpty())
+        .flatMap(event -> event.amount().stream())
+        .reduce((earlier, later) -> later);
+  }
+
+  /** The money that has come back, one sum a currency, by its code. */
+  public List<Money> paid() {
+    return Sums.of(cameBack.stream().map(Spend::amount));
+  }
+
+  /**
+   * The money that is still to come: of what is over what was granted, of the rest what is asked.
+   */
+  public List<Money> open() {
+    if (state == State.SETTLED) {
+      return Sums.less(granted(), paid());
+    }
+    List<Money> due =
+        Sums.of(
+            Stream.concat(
+                lines.stream()
+                    .flatMap(
+                        line ->
+                            (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
+                costs.stream().map(Spend::amount)));
+    return Sums.less(due, paid());
+  }
+
+  /** All that is claimed, goods at the kit’s prices, one sum a currency, by its code. */
   public List<Money> total() {
-    return sums(Stream.concat(goods().stream(), extraCosts().stream()));
-  }
-
-  private static List<Money> sums(Stream<Money> amounts) {
-    TreeMap<String, Money> all = new TreeMap<>();
-    amounts.forEach(amount -> all.merge(amount.currency().getCurrencyCode(), amount, Money::plus));
-    return List.copyOf(all.values());
+    return Sums.of(Stream.concat(goods().stream(), asked().stream()));
   }
 }

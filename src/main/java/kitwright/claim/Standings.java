@@ -2,16 +2,22 @@ package kitwright.claim;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /** How every claim stands on a day. */
@@ -69,24 +75,27 @@ public final class Standings {
             .sorted(Comparator.comparing(Claim.Event::on))
             .toList();
     Optional<Claim.Settlement> settled = claim.settled().filter(end -> !end.on().isAfter(today));
-    Standing.State state = state(sent, events, settled);
+    List<Line> lines = lines(claim, ledger, shortages, events, today);
+    boolean over = settled.isPresent() || isOver(lines);
+    Standing.State state = state(sent, events, over);
     boolean waits = state == Standing.State.SENT || state == Standing.State.ACKNOWLEDGED;
     return new Standing(
         claim,
         ledger.party(claim.against()),
         state,
-        lines(claim, shortages),
-        costs(claim, ledger),
+        lines,
+        Asking.besides(claim, ledger, today),
         events,
         settled,
+        cameBack(claim, ledger, today),
         promisedFor(events, settled),
         sent.map(day -> ChronoUnit.DAYS.between(day, today)),
         claim.replyBy().filter(day -> waits).map(day -> ChronoUnit.DAYS.between(today, day)));
   }
 
   private static Standing.State state(
-      Optional<LocalDate> sent, List<Claim.Event> events, Optional<Claim.Settlement> settled) {
-    if (settled.isPresent()) {
+      Optional<LocalDate> sent, List<Claim.Event> events, boolean over) {
+    if (over) {
       return Standing.State.SETTLED;
     }
     if (sent.isEmpty()) {
@@ -105,15 +114,97 @@ public final class Standings {
     return state;
   }
 
-  private static List<Line> lines(Claim claim, kitwright.shortage.Standings shortages) {
-    return claim.shortages().stream()
-        .flatMap(ref -> shortages.of(ref).stream())
-        .map(shortage -> new Line(shortage, shortages.balance(shortage.shortage().item())))
+  /** Whether each line has an end of its own. */
+  private static boolean isOver(List<Line> lines) {
+    return !lines.isEmpty() && lines.stream().allMatch(line -> line.asking().isSettled());
+  }
+
+  private static List<Line> lines(
+      Claim claim,
+      Ledger ledger,
+      kitwright.shortage.Standings shortages,
+      List<Claim.Event> events,
+      LocalDate today) {
+    List<Asking> all = Asking.of(claim, ledger, today);
+    Map<String, Quantity> sent = new HashMap<>();
+    List<Line> lines = new ArrayList<>();
+    for (Asking asking : all) {
+      shortages
+          .of(ref(asking))
+          .ifPresent(
+              shortage -> {
+                Quantity came = sent.getOrDefault(asking.shortage().id(), shortage.sent());
+                // What was sent answers first the goods that were asked.
+                Quantity forOthers = asking.isForMoney() ? goodsAsked(all, asking) : none(asking);
+                Quantity part = came.less(forOthers).min(asking.qty());
+                sent.put(asking.shortage().id(), came.less(part));
+                lines.add(line(asking, shortage, shortages, part, events, ledger));
+              });
+    }
+    return lines;
+  }
+
+  private static Quantity none(Asking asking) {
+    return Quantity.none(asking.qty().unit());
+  }
+
+  private static Quantity goodsAsked(List<Asking> all, Asking of) {
+    return all.stream()
+        .filter(each -> each.shortage().equals(of.shortage()) && !each.isForMoney())
+        .map(Asking::qty)
+        .reduce(none(of), Quantity::plus);
+  }
+
+  private static Ref ref(Asking asking) {
+    return new Ref(asking.shortage().id(), asking.shortage().at().record());
+  }
+
+  private static Line line(
+      Asking asking,
+      kitwright.shortage.Standing shortage,
+      kitwright.shortage.Standings shortages,
+      Quantity sent,
+      List<Claim.Event> events,
+      Ledger ledger) {
+    List<Money> settled = asking.settled().stream().flatMap(end -> end.amount().stream()).toList();
+    return new Line(
+        shortage,
+        shortages.balance(shortage.shortage().item()),
+        asking,
+        sent,
+        Sums.of(asking.money(asking.qty().less(sent), ledger).stream()),
+        Sums.of(
+            settled.isEmpty()
+                ? granted(asking.shortage().id(), events).stream()
+                : settled.stream()));
+  }
+
+  /** The last word on money for one shortage alone. */
+  private static Optional<Money> granted(String shortage, List<Claim.Event> events) {
+    return events.stream()
+        .filter(event -> event.what() == Claim.What.GRANTED)
+        .filter(event -> event.of().size() == 1 && event.of().get(0).id().equals(shortage))
+        .flatMap(event -> event.amount().stream())
+        .reduce((earlier, later) -> later);
+  }
+
+  private static List<Spend> cameBack(Claim claim, Ledger ledger, LocalDate today) {
+    Set<String> shortages = ids(claim.shortages());
+    Set<String> costs = ids(claim.costs());
+    claim.asked().forEach(line -> costs.addAll(ids(line.costs())));
+    return ledger.spending().stream()
+        .filter(spend -> spend.state() == Spend.State.REFUNDED && !spend.on().isAfter(today))
+        .filter(
+            spend ->
+                spend.because().filter(ref -> shortages.contains(ref.id())).isPresent()
+                    || spend.refunds().filter(ref -> costs.contains(ref.id())).isPresent())
         .toList();
   }
 
-  private static List<Spend> costs(Claim claim, Ledger ledger) {
-    return claim.costs().stream().flatMap(ref -> ledger.spend(ref).stream()).toList();
+  private static Set<String> ids(List<Ref> refs) {
+    Set<String> ids = new HashSet<>();
+    refs.forEach(ref -> ids.add(ref.id()));
+    return ids;
   }
 
   private static Optional<LocalDate> promisedFor(

@@ -9,9 +9,12 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.ClaimLetter;
+import kitwright.report.ClaimSince;
+import kitwright.report.Sheet;
 import kitwright.value.Days;
 import kitwright.value.Money;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes the letter of a claim, or lists the claims. */
@@ -29,6 +32,16 @@ final class ClaimCommand implements Command {
 
   @Parameters(paramLabel = "ID", arity = "0..1", description = "The claim.")
   private Optional<String> id = Optional.empty();
+
+  @Option(
+      names = "--reminder",
+      description = "A letter that reminds them, from what was written so far.")
+  private boolean reminder;
+
+  @Option(
+      names = "--since",
+      description = "What came after it was sent: asked, granted, paid and open, line by line.")
+  private boolean since;
 
   @Override
   public int run(Session session) {
@@ -49,23 +62,72 @@ final class ClaimCommand implements Command {
                         id.get(),
                         ledger.ids(Kind.CLAIMS),
                         "“kitwright claim” alone lists them."));
-    return out.tell(List.of(ClaimLetter.of(claim, now)), OutOptions.PRINTED, opened, session);
+    if (reminder) {
+      ClaimSince.whyNot(claim)
+          .ifPresent(
+              why -> {
+                throw new Refusal(
+                    "The claim “" + id.get() + "” cannot be reminded of: " + why + ".",
+                    "“kitwright claim " + id.get() + "” prints its letter.");
+              });
+    }
+    Sheet sheet =
+        reminder
+            ? ClaimSince.reminder(claim, now)
+            : since ? ClaimSince.page(claim, now) : ClaimLetter.of(claim, now);
+    int end = out.tell(List.of(sheet), OutOptions.PRINTED, opened, session);
+    if (!since) {
+      session.err().print(hint(claim, sheet));
+    }
+    return end;
+  }
+
+  /** For the sender, and not in the letter. */
+  private String hint(Standing claim, Sheet sheet) {
+    String caution =
+        "This is no legal advice. Whether and how soon a shortage must be notified, and what may be"
+            + " asked, depends on your contract and your country. Check both before you send it,"
+            + " and keep proof of the day it was sent.\n";
+    if (reminder) {
+      return caution
+          + "Once it is sent, record it under “events” of "
+          + claim.claim().id()
+          + ": {on: DAY, what: reminded}\n";
+    }
+    return claim.isDraft()
+        ? caution
+            + "When you send it, write into the claim: sent: DAY, and letter: {file: …/"
+            + sheet.file()
+            + "}; “kitwright hash” adds what the file is known by.\n"
+        : caution;
   }
 
   private static String list(List<Standing> claims) {
     if (claims.isEmpty()) {
       return "No claims.\n";
     }
-    Listing list = Listing.of("claim", "stands", ">days", "answer", ">asks");
+    Listing list =
+        Listing.of(
+            "claim", "stands", ">days", "answer", ">goods", ">asked", ">granted", ">paid", ">open");
     for (Standing each : claims) {
       list.row(
           each.claim().id(),
           each.state().name().toLowerCase(Locale.ROOT),
           each.age().map(String::valueOf).orElse("–"),
           answer(each),
-          each.total().stream().map(Money::toString).collect(Collectors.joining(" + ")));
+          monies(each.goods()),
+          monies(each.asked()),
+          monies(each.granted()),
+          monies(each.paid()),
+          monies(each.open()));
     }
     return list.text();
+  }
+
+  private static String monies(List<Money> all) {
+    return all.isEmpty()
+        ? "–"
+        : all.stream().map(Money::toString).collect(Collectors.joining(" + "));
   }
 
   private static String answer(Standing each) {

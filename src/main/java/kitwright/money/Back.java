@@ -2,6 +2,7 @@ package kitwright.money;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,8 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import kitwright.claim.Asking;
 import kitwright.ledger.Claim;
-import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.value.Money;
@@ -19,8 +21,9 @@ import kitwright.value.Ref;
 /**
  * Money that a claim may bring back; never counted before it is in the spending as a refund.
  *
- * @param goodsOf value of the missing goods at the kit's price, by shortage; empty where a
- *     replacement is asked
+ * @param goodsOf value of the missing goods at the kit's price, by shortage, where money is asked
+ *     for them and nothing has ended it
+ * @param costsOf ids of the spending that the claim asks back
  * @param costs spending that the claim asks back, as far as it is paid or ordered
  * @param received come back already, as refunds for its shortages or costs
  * @param granted what the settlement says; empty while there is none, or it names no amount
@@ -29,6 +32,7 @@ public record Back(
     Claim claim,
     State state,
     Map<String, Money> goodsOf,
+    Set<String> costsOf,
     Money costs,
     Money received,
     Optional<Money> granted) {
@@ -46,6 +50,7 @@ public record Back(
 
   public Back {
     goodsOf = Map.copyOf(goodsOf);
+    costsOf = Set.copyOf(costsOf);
   }
 
   /** Value of the missing goods that the claim asks in money. */
@@ -64,12 +69,14 @@ public record Back(
 
   /** What would still come if all that is asked were granted; nothing unless it is asked. */
   public Money ifGranted() {
-    return state == State.ASKED ? left(asked()) : zero();
+    return state == State.ASKED
+        ? left(asked().plus(granted.orElse(zero()))).minus(outstanding())
+        : zero();
   }
 
   /** What is granted and has not come in yet. */
   public Money outstanding() {
-    return state == State.GRANTED ? left(granted.orElse(zero())) : zero();
+    return state == State.GRANTED || state == State.ASKED ? left(granted.orElse(zero())) : zero();
   }
 
   private Money left(Money of) {
@@ -77,16 +84,13 @@ public record Back(
   }
 
   static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
-    Set<String> claimed = new HashSet<>();
-    ledger.claims().forEach(claim -> claimed.addAll(ids(claim.costs())));
     Map<String, List<Valued>> out = new HashMap<>();
     List<Valued> back = new ArrayList<>();
     for (Valued each : valued) {
-      String id = each.spend().id();
       if (each.isBack()) {
         back.add(each);
-      } else if (claimed.contains(id)) {
-        out.computeIfAbsent(id, any -> new ArrayList<>()).add(each);
+      } else {
+        out.computeIfAbsent(each.spend().id(), any -> new ArrayList<>(1)).add(each);
       }
     }
     return ledger.claims().stream()
@@ -102,28 +106,53 @@ public record Back(
       Map<String, List<Valued>> out,
       List<Valued> back) {
     Money zero = Money.zero(exchange.home());
-    Set<String> costs = ids(claim.costs());
+    List<Asking> all = Asking.of(claim, ledger, asOf);
+    List<Asking> parts = all.stream().filter(part -> !part.isSettled()).toList();
+    Set<String> costs = new HashSet<>();
+    parts.forEach(part -> part.costs().forEach(spend -> costs.add(spend.id())));
+    Asking.besides(claim, ledger, asOf).forEach(spend -> costs.add(spend.id()));
     Set<String> shortages = ids(claim.shortages());
     Money spent =
         sum(costs.stream().flatMap(id -> out.getOrDefault(id, List.of()).stream()).toList(), zero);
+    Set<String> given = new HashSet<>(costs);
+    all.forEach(part -> part.costs().forEach(spend -> given.add(spend.id())));
     List<Valued> came =
         back.stream()
             .filter(
-                each -> named(each.spend().refunds(), costs) || named(each.because(), shortages))
+                each -> named(each.spend().refunds(), given) || named(each.because(), shortages))
             .toList();
-    Money received = sum(came, zero);
-    Optional<Money> granted =
-        claim
-            .settled()
-            .filter(end -> !end.on().isAfter(asOf))
-            .flatMap(Claim.Settlement::amount)
-            .flatMap(
-                amount ->
-                    isAllOf(amount, came)
-                        ? Optional.of(received)
-                        : exchange.home(amount, asOf).money());
     return new Back(
-        claim, state(claim, asOf), goods(claim, ledger, exchange, asOf), spent, received, granted);
+        claim,
+        state(claim, all, asOf),
+        goods(parts, ledger, exchange, asOf),
+        costs,
+        spent,
+        sum(came, zero),
+        granted(claim, all, came, exchange, asOf));
+  }
+
+  /** What the ends of the claim and of its lines say; empty where none names an amount. */
+  private static Optional<Money> granted(
+      Claim claim, List<Asking> parts, List<Valued> came, Exchange exchange, LocalDate asOf) {
+    List<Money> amounts =
+        Stream.concat(
+                claim.settled().filter(end -> !end.on().isAfter(asOf)).stream(),
+                parts.stream().flatMap(part -> part.settled().stream()).distinct())
+            .flatMap(end -> end.amount().stream())
+            .toList();
+    if (amounts.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Currency, Money> sums = new LinkedHashMap<>();
+    amounts.forEach(amount -> sums.merge(amount.currency(), amount, Money::plus));
+    Money received = sum(came, Money.zero(exchange.home()));
+    return sums.values().stream()
+        .flatMap(
+            amount ->
+                isAllOf(amount, came) && sums.size() == 1
+                    ? Stream.of(received)
+                    : exchange.home(amount, asOf).money().stream())
+        .reduce(Money::plus);
   }
 
   /** Whether all of it came, in its own currency: what the rate did since then is not owed. */
@@ -150,7 +179,7 @@ public record Back(
     return valued.stream().map(Valued::counted).reduce(zero, Money::plus);
   }
 
-  private static State state(Claim claim, LocalDate asOf) {
+  private static State state(Claim claim, List<Asking> parts, LocalDate asOf) {
     Optional<Claim.Settlement> end = claim.settled().filter(made -> !made.on().isAfter(asOf));
     if (end.isPresent()) {
       return switch (end.get().how()) {
@@ -158,21 +187,24 @@ public record Back(
         case REFUSED, WITHDRAWN -> State.REFUSED;
       };
     }
-    return claim.sent().filter(day -> !day.isAfter(asOf)).isPresent() ? State.ASKED : State.DRAFT;
+    if (claim.sent().filter(day -> !day.isAfter(asOf)).isEmpty()) {
+      return State.DRAFT;
+    }
+    boolean over = !parts.isEmpty() && parts.stream().allMatch(Asking::isSettled);
+    return over ? State.GRANTED : State.ASKED;
   }
 
   /** Missing goods at the kit's price, where money is asked for them. */
   private static Map<String, Money> goods(
-      Claim claim, Ledger ledger, Exchange exchange, LocalDate asOf) {
+      List<Asking> parts, Ledger ledger, Exchange exchange, LocalDate asOf) {
     Map<String, Money> goods = new LinkedHashMap<>();
-    if (claim.remedy() != Claim.Remedy.REPLACEMENT) {
-      claim.shortages().stream()
-          .flatMap(ref -> ledger.<Shortage>find(Kind.SHORTAGES, ref.id()).stream())
-          .forEach(
-              shortage ->
-                  worth(shortage, ledger, exchange, asOf)
-                      .ifPresent(worth -> goods.put(shortage.id(), worth)));
-    }
+    parts.stream()
+        .filter(part -> part.isForMoney() && part.remedy() != Claim.Remedy.COST)
+        .forEach(
+            part ->
+                part.value(part.qty(), ledger)
+                    .flatMap(worth -> exchange.home(worth, asOf).money())
+                    .ifPresent(worth -> goods.merge(part.shortage().id(), worth, Money::plus)));
     return goods;
   }
 

@@ -1,6 +1,8 @@
 package kitwright.money;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -19,7 +21,16 @@ public final class SettlementUnbooked implements Rule {
   public void examine(Facts day, Findings out) {
     Account.on(day).claims().stream()
         .filter(back -> back.outstanding().signum() > 0)
-        .forEach(back -> back.claim().settled().ifPresent(end -> out.add(unbooked(back, end))));
+        .forEach(back -> last(back, day).ifPresent(end -> out.add(unbooked(back, end))));
+  }
+
+  /** The last end of the claim or of a line that grants money. */
+  private static Optional<Claim.Settlement> last(Back back, Facts day) {
+    return Stream.concat(
+            back.claim().asked().stream().flatMap(line -> line.settled().stream()),
+            back.claim().settled().stream())
+        .filter(end -> !end.on().isAfter(day.day()) && end.amount().isPresent())
+        .reduce((earlier, later) -> later);
   }
 
   private Finding unbooked(Back back, Claim.Settlement end) {

@@ -161,7 +161,7 @@ public final class Why {
           .filter(back -> back.state() == Back.State.ASKED)
           .forEach(
               back -> {
-                back.claim().costs().forEach(ref -> claimedSpends.add(ref.id()));
+                claimedSpends.addAll(back.costsOf());
                 back.goodsOf().forEach((id, worth) -> goods.merge(id, worth, Money::plus));
               });
     }

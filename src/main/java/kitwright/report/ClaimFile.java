@@ -3,10 +3,12 @@ package kitwright.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
@@ -39,15 +41,38 @@ record ClaimFile(
             .distinct()
             .sorted(Comparator.comparing(each -> each.received().orElse(LocalDate.MAX)))
             .toList();
-    List<Shortage> shortages = claim.lines().stream().map(l -> l.shortage().shortage()).toList();
+    List<Shortage> shortages =
+        claim.lines().stream().map(l -> l.shortage().shortage()).distinct().toList();
     Map<String, Evidence> pieces = new LinkedHashMap<>();
+    Set<String> items = new HashSet<>();
+    shortages.forEach(shortage -> items.add(shortage.item().id()));
+    Set<String> ofOthers = ofOthers(items, ledger);
     Stream.of(
-            deliveries.stream().flatMap(each -> each.evidence().stream()),
+            deliveries.stream()
+                .flatMap(each -> each.evidence().stream())
+                .filter(piece -> !ofOthers.contains(piece.file())),
+            deliveries.stream()
+                .flatMap(each -> each.counted().stream())
+                .filter(line -> items.contains(line.item().id()))
+                .flatMap(line -> line.evidence().stream()),
             shortages.stream().flatMap(each -> each.evidence().stream()),
             claim.events().stream().flatMap(each -> each.evidence().stream()))
         .flatMap(all -> all)
         .forEach(piece -> pieces.putIfAbsent(piece.file(), piece));
     return new ClaimFile(deliveries, shortages, List.copyOf(pieces.values()), ledger);
+  }
+
+  /** What shortages and counts of other items name as theirs: it proves nothing for these. */
+  private static Set<String> ofOthers(Set<String> items, Ledger ledger) {
+    Set<String> files = new HashSet<>();
+    ledger.shortages().stream()
+        .filter(shortage -> !items.contains(shortage.item().id()))
+        .forEach(shortage -> shortage.evidence().forEach(piece -> files.add(piece.file())));
+    ledger.deliveries().stream()
+        .flatMap(delivery -> delivery.counted().stream())
+        .filter(line -> !items.contains(line.item().id()))
+        .forEach(line -> line.evidence().forEach(piece -> files.add(piece.file())));
+    return files;
   }
 
   /** Where the item was counted before it was found short; else the last arrival before that. */

@@ -10,8 +10,10 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.kit.Position;
+import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.shortage.Balance;
+import kitwright.value.Money;
 import kitwright.value.Quantity;
 
 /** The table of what is missing in a claim: a line an item. */
@@ -20,7 +22,7 @@ final class ClaimItems {
 
   static Block table(List<Line> lines) {
     boolean some = lines.stream().anyMatch(line -> !delivered(line).isNone());
-    Amounts values = Amounts.of(lines.stream().flatMap(l -> l.value().stream()).toList());
+    Amounts values = Amounts.of(lines.stream().flatMap(l -> worth(l).stream()).toList());
     List<Column> columns =
         new ArrayList<>(
             List.of(
@@ -33,6 +35,7 @@ final class ClaimItems {
     if (some) {
       columns.add(Column.right("Sent since"));
     }
+    columns.add(Column.left("We ask"));
     columns.add(values.column("Value"));
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, values, some)).toList());
     if (!values.sums().isEmpty()) {
@@ -45,8 +48,13 @@ final class ClaimItems {
     return Block.table(columns, rows);
   }
 
+  /** What is asked: the replacement’s cost where that is, else what the goods are worth. */
+  private static Optional<Money> worth(Line line) {
+    return line.remedy() == Claim.Remedy.COST ? line.asked().stream().findFirst() : line.value();
+  }
+
   private static Quantity delivered(Line line) {
-    return line.shortage().sent();
+    return line.sent();
   }
 
   private static Row row(Line line, Amounts values, boolean some) {
@@ -55,12 +63,13 @@ final class ClaimItems {
     cells.add(Inline.text(position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE)));
     cells.add(Inline.text(position(line).map(p -> received(p, line)).orElse(Cells.NONE)));
     cells.add(Inline.text(position(line).map(p -> noGood(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(Say.qty(line.shortage().shortage().qty())));
+    cells.add(Inline.text(Say.qty(line.qty())));
     cells.add(Inline.text(Say.word(line.shortage().shortage().cause())));
     if (some) {
       cells.add(Inline.text(delivered(line).isNone() ? Cells.NONE : Say.qty(delivered(line))));
     }
-    cells.add(Inline.text(values.cell(line.value())));
+    cells.add(Inline.text(ClaimSums.asks(line.remedy())));
+    cells.add(Inline.text(values.cell(worth(line))));
     return Row.row(cells.toArray(Inline[]::new));
   }
 

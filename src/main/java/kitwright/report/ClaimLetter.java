@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.claim.Line;
 import kitwright.claim.Standing;
+import kitwright.claim.Standings;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Inline;
@@ -24,6 +27,7 @@ public final class ClaimLetter {
   private final LocalDate today;
   private final ClaimFile file;
   private final String waiting;
+  private final List<Spend> costs;
 
   private ClaimLetter(Standing claim, Facts now) {
     this.claim = claim;
@@ -31,15 +35,28 @@ public final class ClaimLetter {
     this.today = now.day();
     this.file = ClaimFile.of(claim, now.ledger());
     this.waiting = WaitingCost.of(claim, now);
+    this.costs =
+        Stream.concat(
+                claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
+                claim.costs().stream())
+            .distinct()
+            .toList();
   }
 
-  /** The letter of a claim. */
+  /**
+   * The letter of a claim, as it was on the day it was sent: what came later stands in {@link
+   * ClaimSince}. A draft is told as of today.
+   */
   public static Sheet of(Standing claim, Facts now) {
+    Facts then = claim.isDraft() ? now : claim.claim().sent().map(now::on).orElse(now);
+    Standing sent = Standings.on(then).of(claim.claim().id()).orElse(claim);
+    return new Sheet(name(claim) + ".md", "claim", new ClaimLetter(sent, then).slots());
+  }
+
+  /** The name of a claim’s papers, without an ending. */
+  static String name(Standing claim) {
     String name = "claim-" + claim.claim().id().replaceFirst("^claim-", "");
-    return new Sheet(
-        name.replaceAll("[^\\p{L}\\p{N}._-]", "-") + ".md",
-        "claim",
-        new ClaimLetter(claim, now).slots());
+    return name.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }
 
   private Slots slots() {
@@ -51,20 +68,18 @@ public final class ClaimLetter {
         .sentence("opening", opening())
         .block("items", ClaimItems.table(claim.lines()))
         .sentence("worth", worth())
-        .block("costs", claim.costs().isEmpty() ? new Block[0] : new Block[] {costs()})
+        .block("costs", costs.isEmpty() ? new Block[0] : new Block[] {costs()})
         .sentence("remedy", remedy())
         .sentence("reply-by", claim.claim().replyBy().map(Say::day).orElse(""))
         .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse(""))
         .sentence("waiting", waiting)
         .block("evidence", file.table().toArray(Block[]::new))
-        .block("history", history().toArray(Block[]::new))
-        .sentence(
-            "ended",
-            claim.settled().map(end -> Say.word(end.how()) + " on " + Say.day(end.on())).orElse(""))
+        .block("history")
+        .sentence("ended", "")
         .sentence("draft", claim.isDraft() ? "draft" : "");
   }
 
-  private static String sentence(String text) {
+  static String sentence(String text) {
     String start = Say.capital(text);
     return start.endsWith(".") ? start : start + ".";
   }
@@ -110,21 +125,28 @@ public final class ClaimLetter {
   }
 
   private String worth() {
-    List<Money> total = claim.total();
-    return total.isEmpty()
-        ? ""
-        : "At the prices of the kit"
-            + (claim.costs().isEmpty() ? "" : " and with the costs below")
-            + " this comes to "
-            + Say.monies(total)
-            + ".";
+    List<Money> goods = claim.goods();
+    List<Money> money = claim.asked();
+    String ofGoods =
+        goods.isEmpty()
+            ? ""
+            : "At the prices of the kit the goods that we ask for are worth "
+                + Say.monies(goods)
+                + ". ";
+    String ofMoney =
+        money.isEmpty()
+            ? ""
+            : "In money we ask for "
+                + Say.monies(money)
+                + (costs.isEmpty() ? "." : ", the costs below among it.");
+    return (ofGoods + ofMoney).strip();
   }
 
   private Block costs() {
-    Amounts amounts = Amounts.of(claim.costs().stream().map(Spend::amount).toList());
+    Amounts amounts = Amounts.of(costs.stream().map(Spend::amount).toList());
     List<Row> rows =
         new ArrayList<>(
-            claim.costs().stream()
+            costs.stream()
                 .map(
                     spend ->
                         Row.row(
@@ -141,51 +163,32 @@ public final class ClaimLetter {
   }
 
   private String remedy() {
-    String asked =
-        switch (claim.claim().remedy()) {
-          case REPLACEMENT -> "We ask you to send what is missing at your cost";
-          case CREDIT -> "We ask you to credit us with the value of what is missing";
-          case REFUND -> "We ask you to pay back the value of what is missing";
-          case PRICE_REDUCTION -> "We ask you to lower the price by the value of what is missing";
-          case COST -> "We ask you to pay what replacing what is missing has cost us";
-        };
-    return asked
-        + (claim.costs().isEmpty()
-            ? "."
-            : ", and to make good the costs that its absence has caused.");
+    List<String> asked =
+        claim.lines().stream().map(Line::remedy).distinct().map(this::asks).toList();
+    return asked.isEmpty()
+        ? ""
+        : "We ask you "
+            + Say.list(asked)
+            + (claim.costs().isEmpty()
+                ? "."
+                : ", and to make good the costs that its absence has caused besides.");
   }
 
-  private List<Block> history() {
-    List<Row> rows = new ArrayList<>();
-    claim
-        .claim()
-        .sent()
-        .filter(day -> !day.isAfter(today))
-        .ifPresent(day -> rows.add(Row.row(day.toString(), "sent", "this claim")));
-    claim.events().forEach(event -> rows.add(event(event)));
-    claim
-        .settled()
-        .ifPresent(
-            end ->
-                rows.add(
-                    Row.row(
-                        end.on().toString(),
-                        Say.word(end.how()),
-                        end.amount().map(Say::money).orElse("the claim is closed"))));
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(
-            Block.table(
-                Column.columns(Column.left("On"), Column.left("What"), Column.left("In words")),
-                rows));
-  }
-
-  private static Row event(Claim.Event event) {
-    String expect = event.expect().map(day -> "for " + day).orElse("");
-    String text = event.text().orElse("");
-    return Row.row(
-        event.on().toString(),
-        Say.word(event.what()),
-        text.isEmpty() || expect.isEmpty() ? text + expect : text + ", " + expect);
+  private String asks(Claim.Remedy remedy) {
+    String what =
+        claim.lines().stream().map(Line::remedy).distinct().count() < 2
+            ? "what is missing"
+            : Say.list(
+                claim.lines().stream()
+                    .filter(line -> line.remedy() == remedy)
+                    .map(line -> ShortagesReport.what(line.shortage()))
+                    .toList());
+    return switch (remedy) {
+      case REPLACEMENT -> "to send " + what + " at your cost";
+      case CREDIT -> "to credit us with the value of " + what;
+      case REFUND -> "to pay back the value of " + what;
+      case PRICE_REDUCTION -> "to lower the price by the value of " + what;
+      case COST -> "to pay what replacing " + what + " has cost us, instead of the goods";
+    };
   }
 }

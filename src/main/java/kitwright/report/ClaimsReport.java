@@ -9,10 +9,8 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
-import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
-import kitwright.value.Money;
 
 /** Every claim with its age, the late ones first. */
 final class ClaimsReport implements Report {
@@ -88,7 +86,6 @@ final class ClaimsReport implements Report {
   }
 
   private static Block openTable(List<Standing> claims) {
-    Amounts asked = Amounts.of(claims.stream().flatMap(each -> each.total().stream()).toList());
     return Block.table(
         Column.columns(
             Column.left("Claim"),
@@ -96,23 +93,26 @@ final class ClaimsReport implements Report {
             Column.right("Days"),
             Column.left("Reply by"),
             Column.left("Stands"),
-            asked.column("Asked")),
-        claims.stream().map(each -> openRow(each, asked)).toList());
+            Column.right("Goods asked, worth"),
+            Column.right("Money asked"),
+            Column.right("Granted"),
+            Column.right("Come back"),
+            Column.right("Still open")),
+        claims.stream().map(ClaimsReport::openRow).toList());
   }
 
-  private static Row openRow(Standing each, Amounts asked) {
+  private static Row openRow(Standing each) {
     return Row.row(
         Inline.code(each.claim().id()),
         Inline.text(missing(each)),
         Inline.text(each.age().map(Object::toString).orElse("not sent")),
         Inline.text(Cells.maybe(each.claim().replyBy())),
         Inline.text(stands(each)),
-        Inline.text(
-            each.total().isEmpty()
-                ? Cells.NONE
-                : asked.only().isPresent()
-                    ? asked.cell(each.total().stream().findFirst())
-                    : Say.monies(each.total())));
+        Inline.text(ClaimSums.monies(each.goods())),
+        Inline.text(ClaimSums.monies(each.asked())),
+        Inline.text(ClaimSums.monies(each.granted())),
+        Inline.text(ClaimSums.monies(each.paid())),
+        Inline.text(ClaimSums.monies(each.open())));
   }
 
   static String against(Standing each) {
@@ -122,9 +122,7 @@ final class ClaimsReport implements Report {
   private static String missing(Standing each) {
     return Say.list(
         each.lines().stream()
-            .map(
-                line ->
-                    Say.so(line.shortage().shortage().qty(), ShortagesReport.what(line.shortage())))
+            .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
             .toList());
   }
 
@@ -145,17 +143,15 @@ final class ClaimsReport implements Report {
   }
 
   private static Block endedTable(List<Standing> claims) {
-    List<Money> got =
-        claims.stream()
-            .flatMap(each -> each.settled().flatMap(Claim.Settlement::amount).stream())
-            .toList();
-    Amounts amounts = Amounts.of(got);
     return Block.table(
         Column.columns(
             Column.left("Claim"),
             Column.left("Missing"),
             Column.left("Ended"),
-            amounts.column("Got")),
+            Column.right("Money asked"),
+            Column.right("Granted"),
+            Column.right("Come back"),
+            Column.right("Still open")),
         claims.stream()
             .map(
                 each ->
@@ -163,8 +159,10 @@ final class ClaimsReport implements Report {
                         Inline.code(each.claim().id()),
                         Inline.text(missing(each)),
                         Inline.text(stands(each)),
-                        Inline.text(
-                            amounts.cell(each.settled().flatMap(Claim.Settlement::amount)))))
+                        Inline.text(ClaimSums.monies(each.asked())),
+                        Inline.text(ClaimSums.monies(each.granted())),
+                        Inline.text(ClaimSums.monies(each.paid())),
+                        Inline.text(ClaimSums.monies(each.open()))))
             .toList());
   }
 }

@@ -87,8 +87,9 @@ class StandingsTest {
     assertThat(standing.lines())
         .extracting(line -> line.value().orElseThrow().toString())
         .containsExactly("45.60 NZD", "18.00 EUR");
-    assertThat(standing.goods()).hasToString("[18.00 EUR, 45.60 NZD]");
+    assertThat(standing.goods()).as("credit is asked, no goods").isEmpty();
     assertThat(standing.extraCosts()).hasToString("[46.20 EUR]");
+    assertThat(standing.asked()).hasToString("[64.20 EUR, 45.60 NZD]");
     assertThat(standing.total()).hasToString("[64.20 EUR, 45.60 NZD]");
     assertThat(standing.age()).contains(35L);
   }

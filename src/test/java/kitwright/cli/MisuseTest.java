@@ -27,20 +27,31 @@ class MisuseTest {
       delimiter = '|',
       value = {
         "chek|There is no command “chek”. Did you mean “check”?",
-        "--ledger . check|“--ledger” stands before the command. Options stand behind it: kitwright check --ledger ….",
-        "check --formt json|There is no option “--formt” here. Did you mean “--format”? See “kitwright check --help”.",
+        "--ledger . check|“--ledger” stands before the command. Options stand behind it: kitwright"
+            + " check --ledger ….",
+        "check --formt json|There is no option “--formt” here. Did you mean “--format”? See"
+            + " “kitwright check --help”.",
         "check --xyzzy|There is no option “--xyzzy” here. See “kitwright check --help”.",
         "check extra|“extra” is a word too many. See “kitwright check --help”.",
-        "check --format yaml|“yaml” cannot stand behind “--format”. Write text or json or sarif. See “kitwright check --help”.",
-        "check --fail-on nothing|“nothing” cannot stand behind “--fail-on”. Write stop or warn or note or never. See “kitwright check --help”.",
-        "week --audience all|“all” cannot stand behind “--audience”. Write public or crew. See “kitwright week --help”.",
-        "cut --seconds x|“x” cannot stand behind “--seconds”. Write a whole number. See “kitwright cut --help”.",
-        "check --today|Behind “--today” stands nothing. Write --today DATE. See “kitwright check --help”.",
-        "check --today 2026-03-01 --today 2026-03-02|“--today” stands twice. Give it once. See “kitwright check --help”.",
-        "check --today tomorrow|“tomorrow” is not a date. Write year, month and day as 2026-01-31 (ISO 8601).",
+        "check --format yaml|“yaml” cannot stand behind “--format”. Write text or json or sarif."
+            + " See “kitwright check --help”.",
+        "check --fail-on nothing|“nothing” cannot stand behind “--fail-on”. Write stop or warn or"
+            + " note or never. See “kitwright check --help”.",
+        "week --audience all|“all” cannot stand behind “--audience”. Write public or crew. See"
+            + " “kitwright week --help”.",
+        "cut --seconds x|“x” cannot stand behind “--seconds”. Write a whole number. See “kitwright"
+            + " cut --help”.",
+        "check --today|Behind “--today” stands nothing. Write --today DATE. See “kitwright check"
+            + " --help”.",
+        "check --today 2026-03-01 --today 2026-03-02|“--today” stands twice. Give it once. See"
+            + " “kitwright check --help”.",
+        "check --today tomorrow|“tomorrow” is not a date. Write year, month and day as 2026-01-31"
+            + " (ISO 8601).",
         "new|It is not said which: KIND is missing. See “kitwright new --help”.",
-        "start build.yaml|“build.yaml” is a file. Name a folder, new or already there, to lay it out in.",
-        "check --ledger build.yaml|“build.yaml” is a file. Name the folder that it lies in after --ledger.",
+        "start build.yaml|“build.yaml” is a file. Name a folder, new or already there, to lay it"
+            + " out in.",
+        "check --ledger build.yaml|“build.yaml” is a file. Name the folder that it lies in after"
+            + " --ledger.",
         "ahead --late x|After --late: “x”. Write what comes late and by how much: d-second=14d.",
         "ahead --late x=-5d|After --late: nothing can be late by “-5d”. Write a time such as 14d.",
         "hash .|“.” is a folder. Name the files in it.",
@@ -70,6 +81,6 @@ class MisuseTest {
           - {id: four, against: tern, shortages: [t], remedy: refund, sent: 2026-02-20, events: [{on: 2026-02-27, what: answered, text: wait}]}
         """);
     assertThat(Run.in(folder, "claim").out())
-        .contains("1 day late", "due today", "due in 1 day\n", "no day promised");
+        .contains("1 day late", "due today", "due in 1 day ", "no day promised");
   }
 }

@@ -35,12 +35,13 @@ class ClaimLetterTest {
           by: e-mail
           remedy: credit
           reply-by: 2026-02-09
-          costs: [knives]
+          costs: [post, knives]
           then: we shall buy it here
           events:
             - {on: 2026-02-03, what: promised, text: half of it, expect: 2026-02-12}
             - {on: 2026-03-20, what: disputed, text: later than today}
       spending:
+        - {id: post, on: 2026-01-25, line: spars, what: postage, amount: 6.20, to: post office, state: paid}
         - {id: knives, on: 2026-02-02, line: spars, what: planer knives, amount: 46.20, to: chandlery, state: paid}
       """;
 
@@ -51,6 +52,26 @@ class ClaimLetterTest {
   }
 
   private static final String LETTER = letter(Sample.TODAY);
+
+  private static String reminder(LocalDate today) {
+    Facts now = Facts.of(Sample.ledger(YAML), today);
+    return Told.markdown(
+        ClaimSince.reminder(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+  }
+
+  private static String since(LocalDate today) {
+    Facts now = Facts.of(Sample.ledger(YAML), today);
+    return Told.markdown(
+        ClaimSince.page(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+  }
+
+  @Test
+  void readsTheSameOnEveryDayOnceItIsSent() {
+    for (int days = 0; days < 200; days += 7) {
+      assertThat(letter(LocalDate.of(2026, 1, 26).plusDays(days))).isEqualTo(LETTER);
+    }
+    assertThat(LETTER).doesNotContain("knives", "2026-02", "half of it");
+  }
 
   @Test
   void namesThePartiesThePapersAndTheDays() {
@@ -77,7 +98,7 @@ class ClaimLetterTest {
                 "Of these no good",
                 "Short",
                 "Why",
-                "Sent since",
+                "We ask",
                 "Value, NZD"),
             List.of(
                 "stave, drawing D-31, crate C2",
@@ -86,19 +107,48 @@ class ClaimLetterTest {
                 "–",
                 "10.4 m",
                 "not packed",
-                "2 m",
-                "84.00"),
-            List.of("hinge", "4", "4", "2", "2", "damaged", "–", "15.00"),
-            List.of("All", "", "", "", "", "", "", "99.00"));
+                "credit",
+                "104.00"),
+            List.of("hinge", "4", "4", "2", "2", "damaged", "credit", "15.00"),
+            List.of("All", "", "", "", "", "", "", "119.00"));
+  }
+
+  @Test
+  void aReminderTellsWhatCameSinceAndWhatIsStillOpen() {
+    String reminder = reminder(Sample.TODAY);
+    assertThat(Told.tables(reminder).get(1).get(1))
+        .as("2 m of 10.4 came in between")
+        .containsExactly(
+            "stave, drawing D-31, crate C2",
+            "14 m",
+            "3.6 m",
+            "–",
+            "10.4 m",
+            "not packed",
+            "2 m",
+            "credit",
+            "84.00");
+    assertThat(Told.words(reminder))
+        .contains(
+            "On Monday 26 January 2026 we wrote to you",
+            "In money 52.40 EUR and 99.00 NZD are still open.");
+  }
+
+  @Test
+  void thePageOfWhatCameSinceAddsUpEachCurrency() {
+    assertThat(Told.words(since(Sample.TODAY)))
+        .contains(
+            "Asked in money: 52.40 EUR and 99.00 NZD; granted: –; come back: –; still open: 52.40"
+                + " EUR and 99.00 NZD.");
   }
 
   @Test
   void listsCostsRemedyPeriodAndWhatFollows() {
     assertThat(Told.tables(LETTER).get(1))
-        .contains(List.of("2026-02-02", "planer knives", "chandlery", "46.20"));
+        .contains(List.of("2026-01-25", "postage", "post office", "6.20"));
     assertThat(Told.words(LETTER))
         .contains(
-            "this comes to 46.20 EUR and 99.00 NZD.",
+            "In money we ask for 6.20 EUR and 119.00 NZD, the costs below among it.",
             "We ask you to credit us with the value of what is missing, and to make good the costs",
             "Please answer by Monday 9 February 2026.",
             "If there is no answer by then: We shall buy it here.");
@@ -118,17 +168,32 @@ class ClaimLetterTest {
 
   @Test
   void tellsTheCorrespondenceUpToTheDay() {
-    assertThat(Told.tables(LETTER).get(3))
+    assertThat(Told.tables(since(Sample.TODAY)).get(1))
         .containsExactly(
             List.of("On", "What", "In words"),
             List.of("2026-01-26", "sent", "this claim"),
             List.of("2026-02-03", "promised", "half of it, for 2026-02-12"));
-    assertThat(letter(LocalDate.of(2026, 3, 21))).contains("later than today");
+    assertThat(since(LocalDate.of(2026, 3, 21))).contains("later than today");
   }
 
   @Test
-  void cautionsThatItIsNoLegalAdvice() {
-    assertThat(Told.words(LETTER))
-        .contains("this is no legal advice", "depends on your contract and your country");
+  void holdsNoHintsToItsSender() {
+    assertThat(Told.words(LETTER)).doesNotContain("For the sender", "legal advice");
+  }
+
+  @Test
+  void provesNothingByPicturesOfOtherThings() {
+    String two =
+        YAML.replace("shortages: [s1, s2]", "shortages: [s1]")
+            .replace(
+                "evidence: [{file: there/crate.png, says: the open crate}]",
+                "evidence: [{file: there/crate.png, says: the open crate}, {file: gone.png, says:"
+                    + " bent}]");
+    Facts now = Facts.of(Sample.ledger(two), Sample.TODAY);
+    assertThat(
+            Told.markdown(
+                ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now)))
+        .contains("there/crate.png")
+        .doesNotContain("gone.png");
   }
 }

@@ -1,0 +1,189 @@
+package kitwright.claim;
+
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import kitwright.ledger.Claim;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
+import kitwright.value.Ref;
+
+/**
+ * What a claim asks for a shortage, or for so much of it. Of the same pieces it asks one thing:
+ * what was bought in their place and stands among the claim’s costs is asked instead of the goods.
+ *
+ * @param costs what bought the replacement, where its cost is asked
+ * @param settled how it ended, part by part, as far as the record says
+ */
+public record Asking(
+    Shortage shortage,
+    Quantity qty,
+    Claim.Remedy remedy,
+    List<Spend> costs,
+    List<Claim.Settlement> settled) {
+  public Asking {
+    costs = List.copyOf(costs);
+    settled = List.copyOf(settled);
+  }
+
+  /** What a claim asks by what is recorded up to the end of a day, in the order of the claim. */
+  public static List<Asking> of(Claim claim, Ledger ledger, LocalDate day) {
+    List<Asking> all = new ArrayList<>();
+    for (Claim.Asked line : claim.asked()) {
+      ledger
+          .shortage(line.shortage())
+          .filter(shortage -> !shortage.found().isAfter(day))
+          .ifPresent(shortage -> all.addAll(of(line, shortage, claim, ledger, day)));
+    }
+    return List.copyOf(all);
+  }
+
+  private static List<Asking> of(
+      Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger, LocalDate day) {
+    Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
+    List<Claim.Settlement> settled =
+        line.settled().stream().filter(end -> !end.on().isAfter(day)).toList();
+    Claim.Remedy remedy = line.remedy().orElse(claim.remedy());
+    List<Ref> named = line.costs().isEmpty() ? claim.costs() : line.costs();
+    List<Spend> bought = bought(named, shortage, ledger, day);
+    if (remedy == Claim.Remedy.COST) {
+      List<Spend> costs = bought.isEmpty() ? bought(shortage, ledger, day) : bought;
+      return List.of(new Asking(shortage, qty, remedy, costs, settled));
+    }
+    if (bought.isEmpty() || line.remedy().isPresent()) {
+      return List.of(new Asking(shortage, qty, remedy, List.of(), settled));
+    }
+    Quantity replaced = replaced(bought, qty);
+    Quantity rest = qty.less(replaced);
+    Asking cost = new Asking(shortage, replaced, Claim.Remedy.COST, bought, settled);
+    return rest.isNone()
+        ? List.of(cost)
+        : List.of(cost, new Asking(shortage, rest, remedy, List.of(), settled));
+  }
+
+  /** All of a shortage that no other line of the claim names. */
+  private static Quantity restOf(Shortage shortage, Claim claim) {
+    return claim.asked().stream()
+        .filter(line -> line.shortage().id().equals(shortage.id()))
+        .flatMap(line -> line.qty().stream())
+        .filter(qty -> qty.convertsTo(shortage.qty()))
+        .reduce(shortage.qty(), Quantity::less);
+  }
+
+  private static Quantity replaced(List<Spend> bought, Quantity qty) {
+    Quantity sum = Quantity.none(qty.unit());
+    for (Spend spend : bought) {
+      sum = sum.plus(spend.qty().filter(qty::convertsTo).orElse(qty));
+    }
+    return qty.min(sum);
+  }
+
+  private static List<Spend> bought(
+      List<Ref> refs, Shortage shortage, Ledger ledger, LocalDate day) {
+    return refs.stream()
+        .flatMap(ref -> ledger.spend(ref).stream())
+        .filter(spend -> !spend.on().isAfter(day) && isOfTheThing(spend, shortage, ledger))
+        .toList();
+  }
+
+  /** Payments for the thing, and orders of it that are not paid. */
+  private static List<Spend> bought(Shortage shortage, Ledger ledger, LocalDate day) {
+    Set<String> paid = new HashSet<>();
+    ledger.spending().stream()
+        .filter(spend -> !spend.on().isAfter(day))
+        .forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
+    return ledger.spending().stream()
+        .filter(spend -> !spend.on().isAfter(day) && isOfTheThing(spend, shortage, ledger))
+        .filter(spend -> spend.state() == Spend.State.PAID || !paid.contains(spend.id()))
+        .filter(spend -> spend.withdrawn().filter(given -> !given.isAfter(day)).isEmpty())
+        .toList();
+  }
+
+  private static boolean isOfTheThing(Spend spend, Shortage shortage, Ledger ledger) {
+    Optional<Spend> order = spend.pays().flatMap(ledger::spend);
+    return spend.state() != Spend.State.REFUNDED
+        && Stream.concat(Stream.of(spend), order.stream())
+            .anyMatch(
+                each ->
+                    is(each.replaces(), shortage.id())
+                        || is(each.because(), shortage.id())
+                            && is(each.item(), shortage.item().id()));
+  }
+
+  private static boolean is(Optional<Ref> ref, String id) {
+    return ref.filter(named -> named.id().equals(id)).isPresent();
+  }
+
+  /** Spending of a claim up to a day that bought no replacement: asked besides. */
+  public static List<Spend> besides(Claim claim, Ledger ledger, LocalDate day) {
+    Set<String> used = new HashSet<>();
+    of(claim, ledger, day).forEach(part -> part.costs().forEach(spend -> used.add(spend.id())));
+    return claim.costs().stream()
+        .flatMap(ref -> ledger.spend(ref).stream())
+        .filter(spend -> !spend.on().isAfter(day) && !used.contains(spend.id()))
+        .toList();
+  }
+
+  /** Whether all of it has an end of its own. */
+  public boolean isSettled() {
+    Quantity left = qty;
+    for (Claim.Settlement end : settled) {
+      left = end.qty().filter(left::convertsTo).map(left::less).orElse(Quantity.none(left.unit()));
+    }
+    return !settled.isEmpty() && left.isNone();
+  }
+
+  /** Whether money is asked. */
+  public boolean isForMoney() {
+    return remedy != Claim.Remedy.REPLACEMENT;
+  }
+
+  /** What so much of it is worth at the kit’s price; empty where the kit has none. */
+  public Optional<Money> value(Quantity of, Ledger ledger) {
+    return ledger
+        .kitItem(shortage.item())
+        .flatMap(KitItem::price)
+        .filter(price -> price.prices(of))
+        .map(price -> price.of(of));
+  }
+
+  /**
+   * The money that is asked, a sum a currency.
+   *
+   * @param owed what is still owed of it
+   */
+  public List<Money> money(Quantity owed, Ledger ledger) {
+    return switch (remedy) {
+      case REPLACEMENT -> List.of();
+      case COST -> costs.stream().map(this::cost).toList();
+      case CREDIT, REFUND, PRICE_REDUCTION -> value(owed, ledger).stream().toList();
+    };
+  }
+
+  /** Of a purchase of more than was missing, the part that replaced it. */
+  private Money cost(Spend spend) {
+    return spend
+        .qty()
+        .filter(bought -> bought.convertsTo(qty) && bought.compareAmount(qty) > 0)
+        .filter(bought -> costs.size() == 1)
+        .map(
+            bought ->
+                Money.rounded(
+                    spend
+                        .amount()
+                        .amount()
+                        .multiply(qty.in(bought.unit()).amount())
+                        .divide(bought.amount(), 12, RoundingMode.HALF_UP),
+                    spend.amount().currency()))
+        .orElse(spend.amount());
+  }
+}

@@ -1,0 +1,70 @@
+package kitwright.claim;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
+import kitwright.value.Quantity;
+
+/** Fires where more of a shortage is asked than it lacks: the same pieces in two ways, or twice. */
+public final class ClaimAsksTwice implements Rule {
+  @Override
+  public String name() {
+    return "claim-asks-twice";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Map<String, Quantity> asked = new HashMap<>();
+    for (Claim claim : day.ledger().claims()) {
+      if (isLive(claim, day)) {
+        examine(claim, day, asked, out);
+      }
+    }
+  }
+
+  private static boolean isLive(Claim claim, Facts day) {
+    return claim.settled().filter(end -> !end.on().isAfter(day.day())).isEmpty();
+  }
+
+  private void examine(Claim claim, Facts day, Map<String, Quantity> asked, Findings out) {
+    Map<String, Claim.Asked> lines = new LinkedHashMap<>();
+    claim.asked().forEach(line -> lines.put(line.shortage().id(), line));
+    for (Asking part : Asking.of(claim, day.ledger(), day.day())) {
+      Shortage shortage = part.shortage();
+      Quantity none = Quantity.none(shortage.qty().unit());
+      Quantity qty = part.qty().convertsTo(none) ? none.plus(part.qty()) : none;
+      Quantity sum = asked.merge(shortage.id(), qty, Quantity::plus);
+      boolean again = qty.isNone() && !asked.get(shortage.id()).isNone();
+      if (sum.compareAmount(shortage.qty()) > 0 || again) {
+        Optional.ofNullable(lines.remove(shortage.id()))
+            .ifPresent(line -> out.add(finding(claim, line, shortage, sum)));
+      }
+    }
+  }
+
+  private Finding finding(Claim claim, Claim.Asked line, Shortage shortage, Quantity sum) {
+    return new Finding(
+        name(),
+        Severity.STOP,
+        line.shortage().at(),
+        "With this, "
+            + sum.told(shortage.item().id())
+            + " are asked for the shortage "
+            + shortage.id()
+            + ", which lacks "
+            + shortage.qty().told()
+            + ".",
+        "The same pieces are asked for twice, and the supplier can show it.",
+        "Give each line its “qty”, or take the shortage out of one of the claims or lines.",
+        List.of(claim.named(), shortage.named()));
+  }
+}
