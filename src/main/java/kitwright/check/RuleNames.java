@@ -19,6 +19,8 @@ public final class RuleNames {
           "kind-unknown",
           "link-not-followed",
           "text-cut-by-comma",
+          "text-cut-by-hash",
+          "file-passed-over",
           "value-unreadable",
           "yaml-not-plain",
           "yaml-unreadable");

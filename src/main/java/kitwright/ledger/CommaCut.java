@@ -2,9 +2,11 @@ package kitwright.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
+import kitwright.value.Decimal;
 import kitwright.yaml.Node;
 
 /**
@@ -16,8 +18,7 @@ import kitwright.yaml.Node;
  */
 record CommaCut(Node.Scalar key, Node.Scalar first, Node.Scalar rest) {
   private static final Pattern ENDS_IN_DIGIT = Pattern.compile("[0-9]$");
-  private static final Pattern THOUSANDS = Pattern.compile("[0-9]{3}(?![0-9])");
-  private static final Pattern DECIMAL_POINT = Pattern.compile("[0-9]{3}\\.[0-9]");
+  private static final Pattern NUMBER = Pattern.compile("[0-9][0-9.]*,[0-9][0-9.,]*");
 
   /** The two parts of a text, if the second entry is no entry but the rest of the first. */
   static Optional<CommaCut> of(Node.Entry before, Node.Entry entry) {
@@ -57,17 +58,27 @@ record CommaCut(Node.Scalar key, Node.Scalar first, Node.Scalar rest) {
         && first.at().endColumn() + 1 == rest.at().column();
   }
 
+  /** The whole value as it was meant, with its key. */
   private String withoutComma() {
-    String whole = key.text() + ": " + first.text() + rest.text();
-    String decimal = key.text() + ": " + first.text() + "." + rest.text();
-    if (DECIMAL_POINT.matcher(rest.text()).lookingAt()) {
-      return "Write thousands with nothing between: " + whole;
+    Matcher number = NUMBER.matcher(first.text() + "," + rest.text());
+    if (!number.find()) {
+      return "Write a decimal with a full stop, and nothing between thousands.";
     }
-    return THOUSANDS.matcher(rest.text()).lookingAt()
-        ? "Write thousands with nothing between, "
-            + whole
-            + "; or a decimal with a full stop, "
-            + decimal
-        : "Write a decimal with a full stop: " + decimal;
+    List<String> meant =
+        Decimal.withoutComma(number.group()).stream()
+            .map(plain -> key.text() + ": " + number.replaceFirst(plain))
+            .toList();
+    return switch (meant.size()) {
+      case 0 -> "Write a decimal with a full stop, and nothing between thousands.";
+      case 1 ->
+          number.group().indexOf(',') > number.group().indexOf('.')
+              ? "Write a decimal with a full stop: " + meant.get(0)
+              : "Write thousands with nothing between: " + meant.get(0);
+      default ->
+          "Write thousands with nothing between, "
+              + meant.get(0)
+              + "; or a decimal with a full stop, "
+              + meant.get(1);
+    };
   }
 }

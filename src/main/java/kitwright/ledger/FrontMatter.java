@@ -29,12 +29,18 @@ record FrontMatter(String path, String yaml, String body) {
       Pattern.compile(
           "(?:[ \\t\\p{Pd}]*\\R){0,3}(?:[ \\t]*[a-z]+:.*\\R){0,8}[ \\t]*day:[ \\t]*[0-9]{4}-.*\\R");
 
+  /** In the folder of the log, or named by a day. */
+  private static final Pattern AMONG_LOGS =
+      Pattern.compile("(^|/)(log/(?!README)[^/]*|[0-9]{4}-[0-9]{2}-[0-9]{2}[^/]*)$");
+
   /** The front matter of a file; empty for Markdown that has none, which is no log day. */
   static Optional<FrontMatter> of(SourceFile file, Findings out) {
     Matcher opening = OPENING.matcher(file.text());
     if (!opening.lookingAt()) {
       if (HEADLESS.matcher(file.text()).lookingAt()) {
         out.add(headless(file));
+      } else if (AMONG_LOGS.matcher(file.path()).find()) {
+        out.add(PassedOver.logWithoutKeys(file.path()));
       }
       return Optional.empty();
     }

@@ -137,6 +137,12 @@ public final class Keys {
       Node.Entry entry = entries.get(i);
       slots[i] = layout.slotOf(entry.key().text());
       boolean empty = entry.value() instanceof Node.Scalar scalar && scalar.isEmpty();
+      if (slots[i] < 0
+          && i > 0
+          && slots[i - 1] >= 0
+          && CommaCut.of(entries.get(i - 1), entry).isPresent()) {
+        nodes[slots[i - 1]] = new Node.Unreadable(entry.key().at()); // told once, as a cut
+      }
       if (slots[i] >= 0 && !empty) {
         nodes[slots[i]] = entry.value();
       }
@@ -552,10 +558,17 @@ public final class Keys {
     Map<Ref, T> all = new LinkedHashMap<>();
     Node node = node();
     if (node instanceof Node.Mapping inner) {
-      for (Node.Entry entry : inner.entries()) {
+      for (int i = 0; i < inner.entries().size(); i++) {
+        Node.Entry entry = inner.entries().get(i);
+        Optional<CommaCut> cut =
+            i == 0 ? Optional.empty() : CommaCut.of(inner.entries().get(i - 1), entry);
+        if (cut.isPresent()) {
+          faults.cut(cut.get());
+          continue;
+        }
         T value = read(entry.value(), sort);
         if (value != null) {
-          all.put(new Ref(entry.key().text(), entry.key().at()), value);
+          all.put(new Ref(Sorts.composed(entry.key().text()), entry.key().at()), value);
         }
       }
     } else if (node != null) {

@@ -122,11 +122,17 @@ public final class LedgerFolder {
     }
 
     @Override
-    public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
+    public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes)
+        throws IOException {
       String name = dir.equals(root) ? "" : dir.getFileName().toString();
       boolean ours = !name.startsWith(".") && !NOT_OURS.contains(name);
       if (ours && isYaml(name)) {
         out.add(folderNamedLikeFile(dir));
+      }
+      if (name.equals("templates") && root.equals(dir.getParent())) {
+        try (var templates = Files.list(dir)) {
+          templates.filter(Files::isSymbolicLink).sorted().forEach(file -> out.add(link(file)));
+        }
       }
       return ours ? FileVisitResult.CONTINUE : FileVisitResult.SKIP_SUBTREE;
     }
@@ -134,11 +140,16 @@ public final class LedgerFolder {
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String name = file.getFileName().toString();
-      if (name.startsWith(".") || !(isYaml(name) || name.endsWith(".md"))) {
+      if (name.startsWith(".")) {
         return FileVisitResult.CONTINUE;
       }
+      boolean read = isYaml(name) || name.endsWith(".md");
       if (attributes.isSymbolicLink()) {
-        out.add(link(file));
+        if (read || Files.isDirectory(file) && !NOT_OURS.contains(name)) {
+          out.add(link(file));
+        }
+      } else if (!read) {
+        PassedOver.finding(name(file), file, attributes).ifPresent(out::add);
       } else if (!attributes.isRegularFile()) {
         out.add(fault(file, "It is neither a file nor a folder.", "Remove it from the ledger."));
       } else if (attributes.size() > LARGEST) {
@@ -218,9 +229,13 @@ public final class LedgerFolder {
         "link-not-followed",
         Severity.WARN,
         Place.wholeFile(name(file)),
-        "This is a link, and links are not followed.",
+        Files.isDirectory(file)
+            ? "This is a link to a folder, and links are not followed."
+            : "This is a link, and links are not followed.",
         "What it points to is not part of the ledger.",
-        "Put the file itself here.",
+        Files.isDirectory(file)
+            ? "Put the folder itself here, or name the other ledger with --ledger."
+            : "Put the file itself here.",
         List.of());
   }
 

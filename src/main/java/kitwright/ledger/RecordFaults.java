@@ -98,6 +98,11 @@ final class RecordFaults {
     out.add(cut.map(text -> text.finding(owner, records())).orElseGet(() -> unknown(entry, known)));
   }
 
+  void cut(CommaCut text) {
+    none = false;
+    out.add(text.finding(owner, records()));
+  }
+
   private Finding unknown(Node.Entry entry, List<String> known) {
     String key = entry.key().text();
     return new Finding(

@@ -1,6 +1,7 @@
 package kitwright.ledger;
 
 import java.math.BigDecimal;
+import java.text.Normalizer;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Currency;
@@ -44,6 +45,13 @@ final class Sorts {
   static final Sort<String> SHA256 = new Digest();
 
   private Sorts() {}
+
+  /** é as one letter, whether it was typed as one or as e and an accent: both are one id. */
+  static String composed(String id) {
+    return Normalizer.isNormalized(id, Normalizer.Form.NFC)
+        ? id
+        : Normalizer.normalize(id, Normalizer.Form.NFC);
+  }
 
   private static class Text extends Sort<String> {
     Text() {
@@ -107,7 +115,7 @@ final class Sorts {
             "the id “" + text + "” holds a space, a slash or an invisible character",
             "use letters, digits, full stops and hyphens");
       }
-      return text;
+      return composed(text);
     }
 
     private static boolean isOdd(int c) {

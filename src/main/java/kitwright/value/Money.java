@@ -46,6 +46,9 @@ public record Money(BigDecimal amount, Currency currency) {
                     new Misread(
                         Decimal.quoted(text) + " is not an amount of money",
                         "write a number and an ISO 4217 currency, such as 46.20 EUR"));
+    if (figure.number().indexOf(',') >= 0) {
+      throw Decimal.comma(figure.number(), text);
+    }
     BigDecimal amount = Decimal.parse(figure.number());
     Currency currency = figure.word().isEmpty() ? fallback : currency(figure.word().get());
     if (isFiner(amount, digits(currency))) {

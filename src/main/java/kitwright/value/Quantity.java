@@ -2,6 +2,8 @@ package kitwright.value;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * So many of a unit. Never negative: what is missing is told by its own type. {@code 4 each} equals
@@ -10,6 +12,9 @@ import java.math.MathContext;
 public record Quantity(BigDecimal amount, Unit unit) {
   /** Wider than a number's own, so that a wrong one is named as a whole. */
   private static final String DIGITS = "0123456789.,_:eE+";
+
+  private static final Pattern POWER_OF_TEN =
+      Pattern.compile("[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?[eE]\\+?[0-9]{1,2}");
 
   /** The largest amount read; a builder's ledger holds no more of anything. */
   private static final BigDecimal LARGEST = new BigDecimal("1000000000000");
@@ -32,21 +37,38 @@ public record Quantity(BigDecimal amount, Unit unit) {
   }
 
   /**
-   * Reads {@code 26 m}, {@code 4 sheet}, {@code 1.2 kg}, {@code 12 %}, or a bare number, which is
-   * so many {@code fallback}.
+   * Reads {@code 26 m}, {@code 4 sheet}, {@code 1.8e6 psi}, {@code 23 7/16 in}, {@code 12 %}, or a
+   * bare number, which is so many {@code fallback}.
    *
    * @throws Misread for a number or unit that cannot be read, or a negative amount
    */
   public static Quantity parse(String text, Unit fallback) throws Misread {
-    Figure figure =
-        Figure.of(text, DIGITS)
-            .orElseThrow(
-                () ->
-                    new Misread(
-                        Decimal.quoted(text) + " is not a quantity",
-                        "write a number and a unit, such as 26 m"));
-    BigDecimal amount = Decimal.parse(figure.number());
-    Unit unit = figure.word().isEmpty() ? fallback : unit(figure.word().get());
+    return parse(text, fallback, Optional.empty());
+  }
+
+  /** Reads a quantity of one dimension. */
+  public static Quantity parse(String text, Unit fallback, Dimension wanted) throws Misread {
+    Quantity quantity = parse(text, fallback, Optional.of(wanted));
+    if (quantity.unit.dimension() != wanted) {
+      throw new Misread(
+          Decimal.quoted(text)
+              + (quantity.unit == Unit.ONE
+                  ? " has no unit"
+                  : " is " + quantity.unit.dimension().word() + ", not " + wanted.word()),
+          "write it in one of: " + Unit.symbolsOf(wanted));
+    }
+    return quantity;
+  }
+
+  private static Quantity parse(String text, Unit fallback, Optional<Dimension> wanted)
+      throws Misread {
+    Optional<Quantity> onTape = Tape.read(text, fallback);
+    if (onTape.isPresent()) {
+      return onTape.get();
+    }
+    Figure figure = Figure.of(text, DIGITS).orElseThrow(() -> noNumber(text, wanted));
+    BigDecimal amount = amount(figure, text);
+    Unit unit = figure.word().isEmpty() ? fallback : unit(figure.word().get(), wanted);
     if (amount.signum() < 0) {
       throw new Misread(
           "the quantity " + Decimal.quoted(text) + " is negative",
@@ -59,29 +81,38 @@ public record Quantity(BigDecimal amount, Unit unit) {
     return new Quantity(amount, unit);
   }
 
-  /** Reads a quantity of one dimension. */
-  public static Quantity parse(String text, Unit fallback, Dimension wanted) throws Misread {
-    Quantity quantity = parse(text, fallback);
-    if (quantity.unit.dimension() != wanted) {
-      throw new Misread(
-          Decimal.quoted(text)
-              + (quantity.unit == Unit.ONE
-                  ? " has no unit"
-                  : " is " + quantity.unit.dimension().word() + ", not " + wanted.word()),
-          "write it in one of: " + Unit.symbolsOf(wanted));
-    }
-    return quantity;
+  private static Misread noNumber(String text, Optional<Dimension> wanted) {
+    return new Misread(
+        Decimal.quoted(text) + " is not " + wanted.map(Quantity::article).orElse("a quantity"),
+        "write a number and a unit, such as " + wanted.map(Dimension::example).orElse("26 m"));
   }
 
-  private static Unit unit(String symbol) throws Misread {
-    return Unit.of(symbol)
-        .orElseThrow(
-            () ->
-                new Misread(
-                    "the unit " + Decimal.quoted(symbol) + " is not known",
-                    Unit.nearest(symbol)
-                        .map(near -> "did you mean " + Decimal.quoted(near) + "?")
-                        .orElse("use a unit such as mm, m, m2, kg, l, each, sheet or roll")));
+  private static String article(Dimension dimension) {
+    return ("aeiou".indexOf(dimension.word().charAt(0)) < 0 ? "a " : "an ") + dimension.word();
+  }
+
+  /** With a unit behind it a power of ten is plain; a bare {@code 1e3} may be an id or a slip. */
+  private static BigDecimal amount(Figure figure, String text) throws Misread {
+    if (figure.number().indexOf(',') >= 0) {
+      throw Decimal.comma(figure.number(), text);
+    }
+    return figure.word().isPresent() && POWER_OF_TEN.matcher(figure.number()).matches()
+        ? new BigDecimal(figure.number())
+        : Decimal.parse(figure.number());
+  }
+
+  private static Unit unit(String symbol, Optional<Dimension> wanted) throws Misread {
+    Optional<Unit> known = Unit.of(symbol);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    throw new Misread(
+        "the unit " + Decimal.quoted(symbol) + " is not known",
+        Unit.nearest(symbol)
+            .filter(near -> wanted.isEmpty() || Unit.of(near).map(Unit::dimension).equals(wanted))
+            .map(near -> "did you mean " + Decimal.quoted(near) + "?")
+            .or(() -> wanted.map(dimension -> "write it in one of: " + Unit.symbolsOf(dimension)))
+            .orElse("use a unit such as mm, m, m2, kg, l, each, sheet or roll"));
   }
 
   /** Whether there is nothing of it. */

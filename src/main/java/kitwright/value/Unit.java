@@ -1,7 +1,6 @@
 package kitwright.value;
 
 import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,7 @@ public enum Unit {
   CM(Dimension.LENGTH, "0.01", "cm"),
   M(Dimension.LENGTH, "1", "m", "metre", "metres"),
   INCH(Dimension.LENGTH, "0.0254", "in", "inch", "inches", "\""),
-  FOOT(Dimension.LENGTH, "0.3048", "ft", "foot", "feet"),
+  FOOT(Dimension.LENGTH, "0.3048", "ft", "foot", "feet", "'"),
   YARD(Dimension.LENGTH, "0.9144", "yd"),
   MM2(Dimension.AREA, "0.000001", "mm2", "mm²"),
   CM2(Dimension.AREA, "0.0001", "cm2", "cm²"),
@@ -42,11 +41,15 @@ public enum Unit {
   NEWTON(Dimension.FORCE, "1", "N"),
   KILONEWTON(Dimension.FORCE, "1000", "kN"),
   POUND_FORCE(Dimension.FORCE, "4.4482216152605", "lbf"),
-  PASCAL(Dimension.STRESS, "1", "Pa"),
-  KILOPASCAL(Dimension.STRESS, "1000", "kPa"),
-  MEGAPASCAL(Dimension.STRESS, "1000000", "MPa", "N/mm2"),
-  GIGAPASCAL(Dimension.STRESS, "1000000000", "GPa", "kN/mm2"),
-  PSI(Dimension.STRESS, "6894.757293168361", "psi"),
+  KILOGRAM_FORCE(Dimension.FORCE, "9.80665", "kgf"),
+  PASCAL(Dimension.STRESS, "1", "Pa", "N/m2", "N/m²"),
+  KILOPASCAL(Dimension.STRESS, "1000", "kPa", "kN/m2", "kN/m²"),
+  MEGAPASCAL(Dimension.STRESS, "1000000", "MPa", "N/mm2", "N/mm²", "MN/m2", "MN/m²"),
+  GIGAPASCAL(Dimension.STRESS, "1000000000", "GPa", "kN/mm2", "kN/mm²"),
+  PSI(Dimension.STRESS, "6894.757293168361", "psi", "lb/in2", "lb/in²", "lbf/in2", "lbf/in²"),
+  BAR(Dimension.STRESS, "100000", "bar"),
+  KGF_PER_CM2(Dimension.STRESS, "98066.5", "kgf/cm2", "kgf/cm²"),
+  KGF_PER_MM2(Dimension.STRESS, "9806650", "kgf/mm2", "kgf/mm²"),
   KSI(Dimension.STRESS, "6894757.293168361", "ksi"),
   NEWTON_METRE(Dimension.MOMENT, "1", "Nm", "N·m"),
   KILONEWTON_METRE(Dimension.MOMENT, "1000", "kNm", "kN·m"),
@@ -79,6 +82,9 @@ public enum Unit {
   BOTTLE(Dimension.PACKAGE, "1", "bottle", "bottles"),
   DRUM(Dimension.PACKAGE, "1", "drum", "drums"),
   BUNDLE(Dimension.PACKAGE, "1", "bundle", "bundles");
+
+  /** A shorter symbol is no word, in which a slip could be told from another unit. */
+  private static final int SHORTEST_WORD = 4;
 
   private static final Map<String, Unit> BY_SYMBOL = bySymbol();
 
@@ -114,10 +120,24 @@ public enum Unit {
         .orElse("a bare number");
   }
 
-  /** The known symbol nearest to a misspelt one. */
+  /**
+   * The known symbol that a misspelt one was meant for: another case, or a word with a slip in it.
+   * Short symbols and those with a stroke are never guessed, since one letter makes a thousand of
+   * one: what is offered must not be another size.
+   */
   public static Optional<String> nearest(String symbol) {
-    return Nearest.to(
-        symbol, BY_SYMBOL.keySet().stream().sorted(Comparator.naturalOrder()).toList());
+    List<String> known = BY_SYMBOL.keySet().stream().sorted().toList();
+    List<String> sameLetters = known.stream().filter(symbol::equalsIgnoreCase).toList();
+    if (!sameLetters.isEmpty()) {
+      return sameLetters.size() == 1 ? Optional.of(sameLetters.get(0)) : Optional.empty();
+    }
+    return isWord(symbol)
+        ? Nearest.to(symbol, known.stream().filter(Unit::isWord).toList())
+        : Optional.empty();
+  }
+
+  private static boolean isWord(String symbol) {
+    return symbol.length() >= SHORTEST_WORD && symbol.chars().allMatch(Character::isLetter);
   }
 
   public Dimension dimension() {

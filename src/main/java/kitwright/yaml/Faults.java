@@ -2,6 +2,8 @@ package kitwright.yaml;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kitwright.finding.Finding;
 import kitwright.value.Place;
 import org.yaml.snakeyaml.error.Mark;
@@ -15,7 +17,19 @@ final class Faults {
 
   private Faults() {}
 
-  static Finding broken(MarkedYAMLException broken, Lines lines, String file) {
+  /** Git leaves such lines where it could not join two branches. */
+  private static final Pattern UNFINISHED_MERGE = Pattern.compile("(?m)^(<{7}|={7}|>{7})(?= |$)");
+
+  /** A key and a text with a colon in it, on one line. */
+  private static final Pattern COLON_IN_TEXT =
+      Pattern.compile("^(?<key>\\s*(?:- )*[\\w-]+:)\\s+(?<text>[^\"'\\[{|>&*!#].*?)\\s*$");
+
+  static Finding broken(MarkedYAMLException broken, String text, Lines lines) {
+    String file = lines.file();
+    Matcher merge = UNFINISHED_MERGE.matcher(text);
+    if (merge.find()) {
+      return merge(text, merge.start(), lines);
+    }
     Mark mark = Optional.ofNullable(broken.getProblemMark()).orElseGet(broken::getContextMark);
     Place at = mark == null ? Place.wholeFile(file) : lines.at(mark);
     String problem = Optional.ofNullable(broken.getProblem()).orElse("").toLowerCase(Locale.ROOT);
@@ -29,13 +43,18 @@ final class Faults {
       return fault(
           at,
           "A colon and a space stand inside a text.",
-          "Put the text in quotes, or check the indentation of this line and the one above.");
+          quoted(text, at, lines)
+              .map(line -> "Put the text in quotes: " + line)
+              .orElse(
+                  "Put the text in quotes, or check the indentation of this line and the one"
+                      + " above."));
     }
     if (problem.contains("could not find expected ':'") && broken.getContextMark() != null) {
       return fault(
           lines.at(broken.getContextMark()),
           "Behind the key on this line a colon and a space are missing.",
-          "Write the key, a colon, a space and the value; or indent the line if the text above goes on here.");
+          "Write the key, a colon, a space and the value; or indent the line if the text above goes"
+              + " on here.");
     }
     if (problem.contains("end of stream") || problem.contains("stream end")) {
       return fault(
@@ -47,7 +66,8 @@ final class Faults {
       return fault(
           at,
           "A comma or a closing bracket is missing before this place.",
-          "Separate the entries by commas and close the bracket; a text with a comma needs quotes.");
+          "Separate the entries by commas and close the bracket; a text with a comma needs"
+              + " quotes.");
     }
     if (problem.contains("expected <block end>")) {
       return fault(
@@ -65,6 +85,35 @@ final class Faults {
         at,
         "The YAML cannot be understood here (" + problem.replaceAll("\\s+", " ") + ").",
         "Check quotes, brackets, commas and indentation on this line and the one above.");
+  }
+
+  private static Finding merge(String text, int start, Lines lines) {
+    int line =
+        1 + lines.skipped() + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
+    return YamlText.fault(
+        "yaml-unreadable",
+        new Place(lines.file(), line, 1, line, 8),
+        "A merge of two branches was not finished here: Git has left both versions of these lines.",
+        REST,
+        "Keep the lines that are right, or both, delete the lines of <, = and >, and commit the"
+            + " merge.");
+  }
+
+  /** The line with its text in quotes, where it is a key and a text. */
+  private static Optional<String> quoted(String text, Place at, Lines lines) {
+    Matcher line =
+        text.lines()
+            .skip(Math.max(0, at.line() - 1 - lines.skipped()))
+            .findFirst()
+            .map(COLON_IN_TEXT::matcher)
+            .orElseGet(() -> COLON_IN_TEXT.matcher(""));
+    return line.matches()
+        ? Optional.of(
+            line.group("key").strip().replaceFirst("^(- )+", "")
+                + " \""
+                + line.group("text").replace("\\", "\\\\").replace("\"", "\\\"")
+                + "\"")
+        : Optional.empty();
   }
 
   static Finding unprintable(ReaderException odd, String text, String file, int skipped) {

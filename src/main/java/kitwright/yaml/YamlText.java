@@ -113,7 +113,7 @@ public final class YamlText {
     } catch (Abandoned told) {
       // What was read before stands, and a fault is among the findings.
     } catch (MarkedYAMLException broken) {
-      out.add(Faults.broken(broken, lines, lines.file()));
+      out.add(Faults.broken(broken, text, lines));
     } catch (ReaderException odd) {
       out.add(Faults.unprintable(odd, text, lines.file(), lines.skipped()));
     } catch (YAMLException | IllegalArgumentException | IndexOutOfBoundsException odd) {
@@ -204,6 +204,10 @@ public final class YamlText {
   private Node.Scalar scalar(ScalarEvent event) {
     String text = recall.text(breaks.shown(event.getValue()));
     boolean quoted = event.getScalarStyle() != ScalarStyle.PLAIN;
+    if (!quoted) {
+      HashCut.of(event.getEndMark())
+          .ifPresent(cut -> out.add(cut.finding(text, lines.at(event.getEndMark()))));
+    }
     return lines.scalar(text, quoted, event.getStartMark(), event.getEndMark());
   }
 

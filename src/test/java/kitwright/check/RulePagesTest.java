@@ -31,6 +31,7 @@ class RulePagesTest {
   private static final Set<String> ABOUT_FILES =
       Set.of(
           "document-not-written",
+          "file-passed-over",
           "file-unreadable",
           "link-not-followed",
           "report-broken",

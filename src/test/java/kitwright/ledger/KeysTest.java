@@ -203,6 +203,25 @@ class KeysTest {
     assertThat(faults.inOrder()).isEmpty();
   }
 
+  @Test
+  void anIdIsTheSameHoweverItsAccentsAreTyped() {
+    assertThat(
+            List.of(read("{id: cle\u0301}", k -> k.id("")), read("{id: cl\u00e9}", k -> k.id(""))))
+        .containsExactly("cl\u00e9", "cl\u00e9");
+  }
+
+  @Test
+  void aCommaInANumberIsToldOnceWithTheNumberMeant() {
+    read("{amount: 1.312,40 EUR}", k -> k.key("amount", "").money());
+    assertThat(only().mend()).isEqualTo("Write a decimal with a full stop: amount: 1312.40 EUR");
+  }
+
+  @Test
+  void aCommaInANumberOfAMapIsToldToo() {
+    read("{hours: {me: 6,5}}", k -> k.key("hours", "").by(Sorts.RATIO, Kind.PARTIES));
+    assertThat(only().mend()).isEqualTo("Write a decimal with a full stop: me: 6.5");
+  }
+
   /** Slower, since each key is looked up by name, but never wrong. */
   @Test
   void keysAskedOutOfOrderAreStillRead() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +69,68 @@ class LedgerFolderTest {
         .extracting(SourceFile::path)
         .containsExactly("build.yaml");
     assertThat(faults.inOrder()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "log/2026-05-21.MD",
+        "spending.txt",
+        "spending.yaml.txt",
+        "spending",
+        "Kit.YAML",
+        "log/day.markdown",
+        "log/2026-05-21.md",
+        "2026-05-21-launch.md"
+      })
+  void whatLooksLikeRecordsAndIsNotReadIsTold(String path) throws IOException {
+    write("build.yaml", BUILD);
+    write(path, "spending:\n  - {id: a}\n");
+    read();
+    assertThat(faults.inOrder()).extracting(Finding::rule).containsExactly("file-passed-over");
+    assertThat(faults.inOrder().get(0).at().file()).isEqualTo(path);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"evidence/crate.jpg", "Makefile", "notes.txt", "log/README.md", "a.csv"})
+  void whatDoesNotLookLikeRecordsIsNotTold(String path) throws IOException {
+    write("build.yaml", BUILD);
+    write(path, "what to buy: nails\n");
+    read();
+    assertThat(faults.inOrder()).isEmpty();
+  }
+
+  @Test
+  void aLinkedFolderAndALinkedTemplateAreTold() throws IOException {
+    write("build.yaml", BUILD);
+    write("elsewhere/target/x.yaml", "kit: []\n");
+    Files.createSymbolicLink(root.resolve("kit"), root.resolve("elsewhere/target"));
+    write("elsewhere/week.txt", "{{what}}\n");
+    Files.createDirectories(root.resolve("templates"));
+    Files.createSymbolicLink(root.resolve("templates/week.md"), root.resolve("elsewhere/week.txt"));
+    read();
+    assertThat(faults.inOrder())
+        .extracting(finding -> finding.rule() + " " + finding.at())
+        .containsExactly("link-not-followed kit", "link-not-followed templates/week.md");
+    assertThat(faults.inOrder().get(0).what()).contains("link to a folder");
+  }
+
+  @Test
+  void anUnfinishedMergeIsNamedAsSuch() throws IOException {
+    write("build.yaml", BUILD);
+    write(
+        "kit.yaml",
+        "kit:\n"
+            + "  - id: a\n"
+            + "    what: bolt\n"
+            + "<<<<<<< HEAD\n"
+            + "    qty: 4\n"
+            + "=======\n"
+            + "    qty: 5\n"
+            + ">>>>>>> other\n");
+    read();
+    assertThat(faults.inOrder().get(0).what()).startsWith("A merge of two branches");
+    assertThat(faults.inOrder().get(0).at()).hasToString("kit.yaml:4:1");
   }
 
   @Test

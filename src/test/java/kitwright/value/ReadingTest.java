@@ -55,6 +55,89 @@ class ReadingTest {
     assertThatThrownBy(() -> Quantity.parse(written, Unit.EACH)).isInstanceOf(Misread.class);
   }
 
+  /** NIST Handbook 44, Appendix C: 12 inches a foot, 25.4 mm an inch exactly. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "3/4 in | 19.05",
+        "1/8 in | 3.175",
+        "23 7/16 in | 595.3125",
+        "23-7/16 in | 595.3125",
+        "8 ft 3 1/2 in | 2527.3",
+        "8 ft 3 in | 2514.6",
+        "5' 3\" | 1600.2",
+        "5' | 1524",
+        "8.5 ft | 2590.8"
+      })
+  void lengthsAreReadAsATapeShowsThem(String written, String millimetres) throws Misread {
+    Quantity read = Quantity.parse(written, Unit.ONE, Dimension.LENGTH).in(Unit.MM);
+    assertThat(read.amount()).isEqualByComparingTo(millimetres);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1/3 in", "1/0 in", "3/4 kg", "3/4", "1/2048 in", "1/ in", "/4 in"})
+  void whatNoTapeShowsIsRefused(String written) {
+    assertThatThrownBy(() -> Quantity.parse(written, Unit.ONE, Dimension.LENGTH))
+        .isInstanceOf(Misread.class);
+  }
+
+  /** NIST SP 811, 2008, Appendix B.8: psi, lbf/in2, kgf/mm2, bar. */
+  @ParameterizedTest
+  @CsvSource({
+    "1.8e6 psi, 12.410563127703050",
+    "1.8E+6 lb/in2, 12.410563127703050",
+    "40 N/mm², 0.04",
+    "12 kN/mm², 12",
+    "4 kgf/mm2, 0.0392266",
+    "100 bar, 0.01"
+  })
+  void stressesAreReadInEachUnitOfTheTrade(String written, double gigapascal) throws Misread {
+    assertThat(Quantity.parse(written, Unit.ONE, Dimension.STRESS).base() / 1e9)
+        .isCloseTo(gigapascal, org.assertj.core.data.Offset.offset(1e-12));
+  }
+
+  /** A hint must never be another size: one letter makes a thousand of one. */
+  @ParameterizedTest
+  @CsvSource({
+    "12 mpa, did you mean “MPa”?",
+    "3 metrs, did you mean “metre”?",
+    "4 tons/mm2, 'write it in one of: mm, cm, m, in, ft, yd'",
+    "4 nm, 'write it in one of: mm, cm, m, in, ft, yd'",
+    "4 mn, 'write it in one of: mm, cm, m, in, ft, yd'"
+  })
+  void aHintIsASpellingAwayAndNoMore(String written, String mend) {
+    Dimension wanted = written.contains("pa") ? Dimension.STRESS : Dimension.LENGTH;
+    assertThatThrownBy(() -> Quantity.parse(written, Unit.ONE, wanted))
+        .isInstanceOfSatisfying(
+            Misread.class, misread -> assertThat(misread.mend()).isEqualTo(mend));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1.312,40 EUR | write 1312.40 EUR",
+        "1,312.40 EUR | write 1312.40 EUR",
+        "6,5 EUR | write 6.5 EUR",
+        "1,500 EUR | write 1500 EUR if thousands are meant, else 1.500 EUR"
+      })
+  void aCommaIsAnsweredWithTheNumberMeant(String written, String mend) {
+    assertThatThrownBy(() -> Money.parse(written, EUR))
+        .isInstanceOfSatisfying(
+            Misread.class, misread -> assertThat(misread.mend()).isEqualTo(mend));
+  }
+
+  @Test
+  void whatIsNoNumberIsAnsweredWithOneOfItsKind() {
+    assertThatThrownBy(() -> Quantity.parse("overnight", Unit.HOUR, Dimension.TIME))
+        .hasMessage("“overnight” is not a time")
+        .isInstanceOfSatisfying(
+            Misread.class,
+            misread ->
+                assertThat(misread.mend()).isEqualTo("write a number and a unit, such as 12 h"));
+  }
+
   @Test
   void aMisspeltUnitIsAnsweredWithTheNearest() {
     assertThatThrownBy(() -> Quantity.parse("3 sheeet", Unit.EACH))

@@ -1,0 +1,94 @@
+package kitwright.ledger;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import kitwright.finding.Finding;
+import kitwright.finding.Severity;
+import kitwright.value.Place;
+
+/** Files that look like records but have a name that is not read. */
+final class PassedOver {
+  /** So much of a file tells what it is. */
+  private static final int START = 4096;
+
+  /** A kind of record at the beginning of a line. */
+  private static final Pattern RECORDS =
+      Pattern.compile(
+          "(?m)^("
+              + Kind.keys().stream().map(Pattern::quote).collect(Collectors.joining("|"))
+              + ")[ \\t]*:");
+
+  private static final Pattern LOG =
+      Pattern.compile("\\A\\uFEFF?---[ \\t]*\\R(?s:.*)^day:", Pattern.MULTILINE);
+
+  private PassedOver() {}
+
+  /**
+   * What is told of a file that is not read; empty where it is none of the ledger’s, such as a
+   * photograph.
+   */
+  static Optional<Finding> finding(String named, Path file, BasicFileAttributes attributes) {
+    String lower = named.toLowerCase(Locale.ROOT);
+    if (lower.endsWith(".yaml") || lower.endsWith(".yml") || lower.endsWith(".md")) {
+      return Optional.of(told(named, "Its ending is not in small letters.", lower));
+    }
+    if (lower.endsWith(".markdown")) {
+      return Optional.of(
+          told(named, "It ends in .markdown.", named.replaceFirst("\\.[^.]*$", ".md")));
+    }
+    if (!lower.matches(".*\\.(txt|text)|[^.]*") || !attributes.isRegularFile()) {
+      return Optional.empty();
+    }
+    String start = start(file);
+    String bare = named.replaceFirst("(\\.(?:ya?ml|md))?\\.(?:txt|text)$", "");
+    if (RECORDS.matcher(start).find()) {
+      return Optional.of(
+          told(named, "It holds records, but is not named like a file of them.", bare + ".yaml"));
+    }
+    return LOG.matcher(start).find()
+        ? Optional.of(
+            told(named, "It holds a day of the log, but is not named like one.", bare + ".md"))
+        : Optional.empty();
+  }
+
+  private static String start(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return new String(in.readNBytes(START), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      return "";
+    }
+  }
+
+  /** A Markdown file among the days of the log that is none of them. */
+  static Finding logWithoutKeys(String named) {
+    return new Finding(
+        "file-passed-over",
+        Severity.WARN,
+        new Place(named, 1, 1, 1, 2),
+        "It lies among the days of the log, but has no keys between two lines of hyphens.",
+        "It is read by nobody, so that the day is missing from the log.",
+        "Begin it with a line of three hyphens, “day: 2026-01-31”, and another line of three"
+            + " hyphens; or move it elsewhere.",
+        List.of());
+  }
+
+  private static Finding told(String named, String what, String better) {
+    return new Finding(
+        "file-passed-over",
+        Severity.WARN,
+        Place.wholeFile(named),
+        what,
+        "It is read by nobody, and whatever it records is missing everywhere.",
+        "Rename it to “" + better + "”, or move it out of the ledger.",
+        List.of());
+  }
+}
