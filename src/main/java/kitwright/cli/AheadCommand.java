@@ -72,7 +72,7 @@ final class AheadCommand implements Command {
             now,
             weeks < 0 ? Plan.on(now).horizon() : now.day().plusWeeks(weeks),
             late.isEmpty() ? Optional.empty() : Optional.of(Suppose.of(late, now)),
-            range ? Optional.of(simulated(now)) : Optional.empty());
+            range ? Optional.of(simulated(now, session)) : Optional.empty());
     session
         .out()
         .print(
@@ -90,9 +90,16 @@ final class AheadCommand implements Command {
         : WorkPicture.upTo(outlook.last(), outlook.now());
   }
 
-  private static Range simulated(Facts now) {
-    return Simulation.run(
-        LookAhead.on(now).paced().network(), Plan.on(now).calendar(), Plan.on(now).morning());
+  private static Range simulated(Facts now, Session session) {
+    RunsShown shown = new RunsShown(session);
+    Range range =
+        Simulation.run(
+            LookAhead.on(now).paced().network(),
+            Plan.on(now).calendar(),
+            Plan.on(now).morning(),
+            shown);
+    shown.clear();
+    return range;
   }
 
   /** A refusal that offers the nearest id. */

@@ -39,27 +39,31 @@ final class Listing {
   /** The text, a line a row, with the headings above. */
   String text() {
     StringBuilder out = new StringBuilder();
-    line(headings, out);
-    rows.forEach(row -> line(row, out));
+    int[] widths = widths();
+    line(headings, widths, out);
+    rows.forEach(row -> line(row, widths, out));
     return out.toString();
   }
 
-  private void line(List<String> cells, StringBuilder out) {
+  private void line(List<String> cells, int[] widths, StringBuilder out) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
-      String pad = " ".repeat(width(i) - length(cells.get(i)));
+      String pad = " ".repeat(widths[i] - length(cells.get(i)));
       line.append(i == 0 ? "" : GAP);
       line.append(right.get(i) ? pad + cells.get(i) : cells.get(i) + pad);
     }
     out.append(line.toString().stripTrailing()).append('\n');
   }
 
-  private int width(int column) {
-    int widest = length(headings.get(column));
+  /** Looked up once: a list of thousands of rows is as quick a row as a short one. */
+  private int[] widths() {
+    int[] widths = headings.stream().mapToInt(Listing::length).toArray();
     for (List<String> row : rows) {
-      widest = Math.max(widest, length(row.get(column)));
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], length(row.get(i)));
+      }
     }
-    return widest;
+    return widths;
   }
 
   private static int length(String text) {

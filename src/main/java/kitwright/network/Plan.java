@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
@@ -31,6 +32,7 @@ public final class Plan {
   private final WorkTime time;
   private final Map<String, Task> tasks;
   private final Schedule schedule;
+  private final Set<String> inRings;
 
   private Plan(
       Ledger ledger,
@@ -45,6 +47,12 @@ public final class Plan {
     this.time = time;
     this.tasks = tasks;
     this.schedule = schedule;
+    this.inRings =
+        schedule.network().faults().stream()
+            .filter(fault -> fault.kind() != NetworkFault.Kind.SAME_ID)
+            .filter(fault -> fault.kind() != NetworkFault.Kind.UNKNOWN_TASK)
+            .flatMap(fault -> fault.ids().stream())
+            .collect(Collectors.toSet());
   }
 
   /**
@@ -220,10 +228,7 @@ public final class Plan {
 
   /** Whether it waits, by way of others, for itself. */
   boolean isInRing(String id) {
-    return network().faults().stream()
-        .filter(fault -> fault.kind() != NetworkFault.Kind.SAME_ID)
-        .filter(fault -> fault.kind() != NetworkFault.Kind.UNKNOWN_TASK)
-        .anyMatch(fault -> fault.ids().contains(id));
+    return inRings.contains(id);
   }
 
   /** Whether a task was given up, so that links to it count for nothing. */

@@ -3,6 +3,8 @@ package kitwright.network;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -19,7 +21,11 @@ public final class Simulation {
   /** The seed of every report. */
   public static final long SEED = 20_260_105;
 
-  private static final int BLOCK = 250;
+  /** Draws that take a few seconds: a longer plan gets fewer runs, and says how many. */
+  private static final long MOST_DRAWS = 12_000_000;
+
+  private static final int LEAST_RUNS = 200;
+  private static final int BLOCK = 50;
 
   private final Passes passes;
   private final Estimate[] left;
@@ -40,9 +46,24 @@ public final class Simulation {
     hits = new int[(runs + BLOCK - 1) / BLOCK][];
   }
 
-  /** The usual number of runs with the usual seed. */
+  /** The usual number of runs with the usual seed; of a very long plan fewer. */
   public static Range run(Network network, WorkCalendar calendar, LocalDate today) {
-    return run(network, calendar, today, RUNS, SEED);
+    return run(network, calendar, today, done -> {});
+  }
+
+  /**
+   * The same, telling as it goes on.
+   *
+   * @param told is given the share of the runs that are done, 0 to 1; from any thread
+   */
+  public static Range run(
+      Network network, WorkCalendar calendar, LocalDate today, DoubleConsumer told) {
+    return run(network, calendar, today, runs(network), SEED, told);
+  }
+
+  private static int runs(Network network) {
+    long spread = network.activities().stream().filter(each -> !each.left().isFixed()).count();
+    return (int) Math.max(LEAST_RUNS, Math.min(RUNS, MOST_DRAWS / Math.max(1, spread)));
   }
 
   /**
@@ -53,11 +74,28 @@ public final class Simulation {
    */
   public static Range run(
       Network network, WorkCalendar calendar, LocalDate today, int runs, long seed) {
+    return run(network, calendar, today, runs, seed, done -> {});
+  }
+
+  private static Range run(
+      Network network,
+      WorkCalendar calendar,
+      LocalDate today,
+      int runs,
+      long seed,
+      DoubleConsumer told) {
     if (runs < 1) {
       throw new IllegalArgumentException("a simulation needs at least one run: " + runs);
     }
     Simulation simulation = new Simulation(new Passes(network, calendar, today), runs, seed);
-    IntStream.range(0, simulation.hits.length).parallel().forEach(simulation::block);
+    AtomicInteger done = new AtomicInteger();
+    IntStream.range(0, simulation.hits.length)
+        .parallel()
+        .forEach(
+            block -> {
+              simulation.block(block);
+              told.accept((double) done.incrementAndGet() / simulation.hits.length);
+            });
     return simulation.range();
   }
 

@@ -12,6 +12,9 @@ import kitwright.value.Place;
 
 /** Fires where tasks wait for each other in a ring. */
 public final class TaskCycle implements Rule {
+  /** A ring of more tasks is told by its beginning and its end. */
+  private static final int MOST = 8;
+
   @Override
   public String name() {
     return "task-cycle";
@@ -28,8 +31,15 @@ public final class TaskCycle implements Rule {
   private Finding finding(List<String> loop, Plan plan) {
     String first = loop.get(0);
     String ring =
-        loop.stream().map(id -> quoted(id, plan)).collect(Collectors.joining(" → "))
-            + (" → " + quoted(first, plan));
+        loop.size() <= MOST
+            ? told(loop, plan) + " → " + quoted(first, plan)
+            : told(loop.subList(0, MOST - 1), plan)
+                + " → … "
+                + (loop.size() - MOST)
+                + " more … → "
+                + quoted(loop.get(loop.size() - 1), plan)
+                + " → "
+                + quoted(first, plan);
     return new Finding(
         name(),
         Severity.STOP,
@@ -37,7 +47,11 @@ public final class TaskCycle implements Rule {
         "Each of these tasks waits for the one before it, round and round: " + ring + ".",
         "None of them can ever begin; dates are worked out as if this link were not there.",
         "Take out the link that is not true: look which of them can really be done first.",
-        loop.stream().map(id -> "task " + id).toList());
+        loop.stream().limit(MOST).map(id -> "task " + id).toList());
+  }
+
+  private static String told(List<String> ids, Plan plan) {
+    return ids.stream().map(id -> quoted(id, plan)).collect(Collectors.joining(" → "));
   }
 
   private static String quoted(String id, Plan plan) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.Sample;
+import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -242,5 +243,20 @@ class PlanTest {
         .singleElement()
         .satisfies(
             finding -> assertThat(finding.what()).contains("“Bevel” → “Plank” → “Fair” → “Bevel”"));
+  }
+
+  @Test
+  void aLongRingIsToldByItsBeginningAndItsEnd() {
+    StringBuilder tasks = new StringBuilder("tasks:\n");
+    for (int i = 0; i < 1000; i++) {
+      tasks.append(
+          "  - {id: t%03d, what: T%d, takes: 1 h, after: [t%03d]}\n"
+              .formatted(i, i, (i + 999) % 1000));
+    }
+    List<Finding> found = Sample.findings(new TaskCycle(), tasks.toString());
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).what())
+        .endsWith("“T0” → “T1” → “T2” → “T3” → “T4” → “T5” → “T6” → … 992 more … → “T999” → “T0”.");
+    assertThat(found.get(0).records()).hasSize(8);
   }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.BetaDistribution;
@@ -47,6 +49,41 @@ class SimulationTest {
     assertThat(range.criticality("a").share()).isCloseTo(0.5, within(FOUR_ERRORS * 0.005));
     assertThat(range.criticality("a").share() + range.criticality("b").share())
         .isCloseTo(1, within(0.001));
+  }
+
+  /** 12 million draws in all: a plan of 20,000 tasks is simulated 600 times, one of ten 10,000. */
+  @Test
+  void aVeryLongPlanGetsFewerRunsAndTellsHowFarItIs() {
+    Estimate estimate = new Estimate(10, 20, 90);
+    List<Activity> tasks =
+        IntStream.range(0, 20_000).mapToObj(i -> Activity.of("t" + i, estimate)).toList();
+    List<Double> told = Collections.synchronizedList(new ArrayList<>());
+    Range range =
+        Simulation.run(
+            Network.of(tasks, List.of()), Calendars.THE_CLOCK, Calendars.MONDAY, told::add);
+    assertThat(range.runs()).isEqualTo(600);
+    assertThat(told).hasSize(12).contains(1.0).allMatch(share -> share > 0 && share <= 1);
+    assertThat(simulate(tasks.subList(0, 10)).runs()).isEqualTo(RUNS);
+    assertThat(
+            Simulation.run(
+                    Network.of(tasks.subList(0, 10), List.of()),
+                    Calendars.THE_CLOCK,
+                    Calendars.MONDAY)
+                .runs())
+        .isEqualTo(Simulation.RUNS);
+  }
+
+  @Test
+  void theErrorOfAShareIsThatOfTheBinomialDistribution() {
+    Estimate fixed = Estimate.fixed(Calendars.days(2));
+    Range range = simulate(List.of(Activity.of("a", fixed)));
+    assertThat(range.chanceBy(Calendars.MONDAY.plusDays(1)).error()).isZero();
+    Estimate spread = new Estimate(0, Calendars.days(30), Calendars.days(100));
+    Range.Chance found =
+        simulate(List.of(Activity.of("a", spread))).chanceBy(Calendars.MONDAY.plusDays(24));
+    assertThat(found.error())
+        .isCloseTo(Math.sqrt(found.share() * (1 - found.share()) / RUNS), within(1e-12));
+    assertThat(found.share()).isBetween(0.05, 0.95);
   }
 
   @Test
