@@ -70,8 +70,12 @@ public record Choice(
               option,
               outlay,
               waiting.timing(option, substitution, minutes),
-              substitution.map(each -> strength(each, Assessments.on(now))),
-              substitution.map(each -> signing(each, now, waiting)),
+              substitution
+                  .map(each -> strength(each, Assessments.on(now)))
+                  .or(() -> otherThanDrawn(option).map(any -> Strength.unknown())),
+              substitution
+                  .map(each -> signing(each, now, waiting))
+                  .or(() -> otherThanDrawn(option).map(Signing::withoutRecord)),
               substitution.map(each -> Takings.of(now, each)).orElse(List.of())));
     }
     List<Dominated> dominated = Dominated.of(ways);
@@ -82,6 +86,12 @@ public record Choice(
         ways,
         dominated,
         Turning.of(ways, dominated, now.ledger().build().ownHour()));
+  }
+
+  /** A way out that builds otherwise than drawn, or names a substitution. */
+  private static Optional<Shortage.Option> otherThanDrawn(Shortage.Option option) {
+    return Optional.of(option)
+        .filter(each -> each.way() == Shortage.Way.SUBSTITUTE || each.substitution().isPresent());
   }
 
   /** A substitution of another shortage is no way out of this one. */
@@ -111,8 +121,7 @@ public record Choice(
   private static Signing signing(Substitution substitution, Facts now, Waiting waiting) {
     Optional<kitwright.substitution.Standing> standing =
         Standings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
-    List<String> lacks =
-        standing.stream().flatMap(each -> each.lacks().stream()).map(Lack::words).toList();
+    List<String> lacks = standing.map(Choice::lacks).orElse(List.of("it is not proposed yet"));
     List<String> signers =
         lacks.isEmpty()
             ? List.of()
@@ -121,6 +130,12 @@ public record Choice(
                 .map(signer -> signer.party().name())
                 .toList();
     return new Signing(signers, substitution.hold().flatMap(waiting::latestStart), lacks);
+  }
+
+  private static List<String> lacks(kitwright.substitution.Standing standing) {
+    return standing.isWithdrawn()
+        ? List.of("it was withdrawn")
+        : standing.lacks().stream().map(Lack::words).toList();
   }
 
   /** The way that the builder has decided on, where it is one of these. */

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /**
  * A way out that another beats: nowhere worse, somewhere better. What nobody knows counts as worse
- * than what is known.
+ * than what is known, and a way out that nobody has assessed or signed beats nothing.
  *
  * @param way name of the beaten one
  * @param by name of the other
@@ -29,14 +29,18 @@ public record Dominated(String way, String by, String reason) {
   }
 
   private static boolean beats(WayOut one, WayOut other) {
-    return Measuring.allAtLeastAsGood(one, other)
+    return one.isReleased()
+        && Measuring.allAtLeastAsGood(one, other)
         && Arrays.stream(Measuring.values()).anyMatch(each -> each.isBetter(one, other));
   }
 
+  /** What nobody knows of the other does not make this one stronger or lighter. */
   private static String why(WayOut one, WayOut other) {
-    return Arrays.stream(Measuring.values())
-        .filter(each -> each.isBetter(one, other))
-        .map(Measuring::better)
-        .collect(Collectors.joining(", "));
+    String known =
+        Arrays.stream(Measuring.values())
+            .filter(each -> each.of(other).isPresent() && each.isBetter(one, other))
+            .map(Measuring::better)
+            .collect(Collectors.joining(", "));
+    return known.isEmpty() ? "known where the other is not" : known;
   }
 }

@@ -3,6 +3,7 @@ package kitwright.choice;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitwright.ledger.Shortage;
 
 /**
  * Who must agree before the part may be closed up.
@@ -15,6 +16,18 @@ public record Signing(List<String> signers, Optional<LocalDate> by, List<String>
   public Signing {
     signers = List.copyOf(signers);
     lacks = List.copyOf(lacks);
+  }
+
+  /** Of a way out that is on record nowhere, so that nobody can have agreed. */
+  static Signing withoutRecord(Shortage.Option option) {
+    return new Signing(
+        List.of(),
+        Optional.empty(),
+        List.of(
+            option
+                .substitution()
+                .map(ref -> "no substitution " + ref.id() + " of this shortage is on record")
+                .orElse("no substitution is on record for it")));
   }
 
   /** Whether nothing is lacking. */

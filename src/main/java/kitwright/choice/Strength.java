@@ -16,4 +16,10 @@ public record Strength(
     Optional<Verdict> verdict,
     Optional<String> governing,
     OptionalDouble margin,
-    OptionalDouble mass) {}
+    OptionalDouble mass) {
+  /** Of something that nobody has assessed. */
+  static Strength unknown() {
+    return new Strength(
+        Optional.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+}

@@ -27,6 +27,12 @@ public record WayOut(
     return option.name();
   }
 
+  /** Whether it is as drawn, or assessed and signed: nothing else is better than anything. */
+  public boolean isReleased() {
+    return (strength.isEmpty() && signing.isEmpty())
+        || (signing.filter(Signing::isDone).isPresent() && !isTooWeak());
+  }
+
   /** Whether its assessment says that it is too weak. */
   public boolean isTooWeak() {
     return strength

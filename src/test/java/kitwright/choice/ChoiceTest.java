@@ -174,7 +174,39 @@ class ChoiceTest {
   @Test
   void aSubstitutionOfAnotherShortageIsNoWayOut() {
     Choice choice = choice(Spars.substitutionForAnother(Spars.LEDGER));
-    assertThat(way(choice, "substitute").strength()).isEmpty();
+    WayOut way = way(choice, "substitute");
+    assertThat(way.strength().orElseThrow()).isEqualTo(Strength.unknown());
+    assertThat(way.signing().orElseThrow().lacks())
+        .containsExactly("no substitution sub of this shortage is on record");
+  }
+
+  @Test
+  void aWayOutThatNobodyAssessedOrSignedBeatsNothing() {
+    String cheap = "{kind: substitute, substitution: sub, hours: 0, cost: 1, arrives: 2026-03-02}";
+    String unsigned =
+        Spars.LEDGER.replace("{kind: substitute, substitution: sub, hours: 16}", cheap);
+    assertThat(choice(unsigned).dominated()).extracting(Dominated::by).doesNotContain("substitute");
+    String unrecorded = unsigned.replace("substitution: sub, ", "");
+    Choice choice = choice(unrecorded);
+    assertThat(choice.dominated()).extracting(Dominated::by).doesNotContain("substitute");
+    WayOut way = way(choice, "substitute");
+    assertThat(way.strength().orElseThrow().verdict()).isEmpty();
+    assertThat(way.signing().orElseThrow().lacks())
+        .containsExactly("no substitution is on record for it");
+    String signed =
+        unsigned
+                .replace("grade: structural", "grade: finish")
+                .replace(
+                    "    hold: close\n",
+                    "    hold: close\n"
+                        + "    assessment: ext\n"
+                        + "    sign-offs: [{by: designer, on: 2026-02-12, covers: COVERS}]\n")
+                .replace("may-sign: [structural]", "may-sign: [finish]")
+            + "assessments: [{id: ext, method: external, on: 2026-02-01, by: designer, require:"
+            + " {stiffness: 1}, numbers: {stiffness: 1.1}, evidence: [{file: there/a.pdf}]}]\n";
+    assertThat(way(choice(signed.replace(", covers: COVERS", "")), "substitute").isReleased())
+        .isTrue();
+    assertThat(way(choice, "substitute").isReleased()).isFalse();
   }
 
   @Test

@@ -60,7 +60,7 @@ class WaysToldTest {
                 .orElseThrow()
                 .cells()
                 .get(2))
-        .isEqualTo("not known");
+        .isEqualTo("not assessed");
   }
 
   /** By hand 545·32·56 / (425·30·60) = 1.27665, which leaves 1.796 % of 1.3: not printed as 1.8. */
