@@ -7,6 +7,8 @@ import kitwright.ledger.Facts;
 import kitwright.network.Plan;
 import kitwright.network.Range;
 import kitwright.network.Simulation;
+import kitwright.report.AheadReport;
+import kitwright.report.Outlook;
 import kitwright.report.WorkPicture;
 import kitwright.shortage.LookAhead;
 import picocli.CommandLine.Mixin;
@@ -24,11 +26,7 @@ import picocli.CommandLine.Option;
 final class AheadCommand implements Command {
   static final int MOST_WEEKS = 520;
 
-  /** How it is told. */
-  enum Format {
-    TEXT,
-    JSON
-  }
+  @Mixin private Telling telling = new Telling();
 
   @Mixin private PictureOptions picture = new PictureOptions();
 
@@ -53,12 +51,6 @@ final class AheadCommand implements Command {
       description = "Show in what range the end lies, by simulation and by the classical estimate.")
   private boolean range;
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description = "text, or json for other programs; text where not said.")
-  private Format format = Format.TEXT;
-
   @Override
   public int run(Session session) {
     if (weeks > MOST_WEEKS || weeks < -1) {
@@ -71,16 +63,11 @@ final class AheadCommand implements Command {
         new Outlook(
             now,
             weeks < 0 ? Plan.on(now).horizon() : now.day().plusWeeks(weeks),
-            late.isEmpty() ? Optional.empty() : Optional.of(Suppose.of(late, now)),
+            late.isEmpty() ? Optional.empty() : Optional.of(LateWord.of(late, now)),
             range ? Optional.of(simulated(now, session)) : Optional.empty());
-    session
-        .out()
-        .print(
-            format == Format.JSON
-                ? AheadJson.of(outlook)
-                : new AheadText(outlook, session.screen().width()).text());
+    int told = telling.tell(AheadReport.sheet(outlook), opened, session);
     picture.draw(() -> drawing(outlook), session);
-    return CLEAN;
+    return told;
   }
 
   /** Up to the end of the plan unless {@code --weeks} says otherwise. */

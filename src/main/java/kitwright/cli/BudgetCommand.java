@@ -1,16 +1,13 @@
 package kitwright.cli;
 
-import java.util.List;
-import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
-import kitwright.money.EarnedBook;
-import kitwright.network.Baseline;
-import kitwright.network.Plan;
+import kitwright.report.BudgetLineTold;
 import kitwright.report.BudgetPicture;
+import kitwright.report.BudgetReport;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -25,6 +22,8 @@ import picocli.CommandLine.Option;
     })
 final class BudgetCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
 
   @Mixin private PictureOptions picture = new PictureOptions();
 
@@ -55,24 +54,12 @@ final class BudgetCommand implements Command {
           "The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + ".");
     }
     Facts now = Facts.of(ledger, day);
-    Account account = Account.on(now);
-    BudgetText text = new BudgetText(now, session.screen().width());
     if (!line.isEmpty()) {
-      session.out().print(text.line(line));
-      return CLEAN;
+      return telling.tell(BudgetLineTold.sheet(line, now), opened, session);
     }
-    CostRange range = CostRange.of(ledger, account);
-    Optional<EarnedBook> book = earned ? Optional.of(book(now, account)) : Optional.empty();
-    session.out().print(text.whole(book, range));
-    picture.draw(() -> BudgetPicture.of(ledger, account, range), session);
-    return CLEAN;
+    CostRange range = CostRange.of(ledger, Account.on(now));
+    int told = telling.tell(BudgetReport.sheet(now, range, earned), opened, session);
+    picture.draw(() -> BudgetPicture.of(ledger, Account.on(now), range), session);
+    return told;
   }
-
-  private static EarnedBook book(Facts now, Account account) {
-    Baseline baseline = Baseline.of(Plan.on(now), now.ledger().build().started(), now.day());
-    return EarnedBook.of(now.ledger(), account, baseline::share);
-  }
-
-  /** The shares of builds within which the end is told. */
-  static final List<Double> SHARES = List.of(0.1, 0.5, 0.8, 0.9);
 }

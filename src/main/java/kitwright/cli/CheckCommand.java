@@ -1,10 +1,7 @@
 package kitwright.cli;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import kitwright.check.Check;
-import kitwright.check.RuleNames;
 import kitwright.check.RulePages;
 import kitwright.finding.Examination;
 import kitwright.finding.Finding;
@@ -58,20 +55,8 @@ final class CheckCommand implements Command {
           "End with 1 from this severity on: stop, warn, note or never; warn where not said.")
   private FailOn failOn = FailOn.WARN;
 
-  @Option(
-      names = "--explain",
-      paramLabel = "RULE",
-      arity = "0..1",
-      fallbackValue = "",
-      description =
-          "Tell what a rule protects against, with an example; without a name, list all rules.")
-  private Optional<String> explain = Optional.empty();
-
   @Override
   public int run(Session session) {
-    if (explain.isPresent()) {
-      return explain(session, explain.get());
-    }
     Opened opened = Opened.of(options, session);
     opened
         .read()
@@ -80,7 +65,7 @@ final class CheckCommand implements Command {
     if (opened.read().isEmpty() && format == Format.TEXT) {
       throw opened.withoutBuild(session);
     }
-    session.out().print(render(session, opened, findings));
+    session.out().print(render(session, opened, findings)); // clean, and may be coloured
     if (opened.read().isEmpty()) {
       return UNREADABLE;
     }
@@ -96,27 +81,5 @@ final class CheckCommand implements Command {
       case JSON -> JsonFindings.render(examination, findings);
       case SARIF -> SarifFindings.render(examination, RulePages.all(), findings);
     };
-  }
-
-  private static int explain(Session session, String rule) {
-    if (rule.isEmpty()) {
-      RulePages.all()
-          .forEach(
-              page -> session.out().printf(Locale.ROOT, "%-30s %s%n", page.name(), page.summary()));
-      return CLEAN;
-    }
-    session
-        .out()
-        .print(
-            RulePages.of(rule)
-                .orElseThrow(
-                    () ->
-                        Refusal.unknown(
-                            "There is no rule “" + rule + "”.",
-                            rule,
-                            RuleNames.all(),
-                            "“kitwright check --explain” lists them all."))
-                .help());
-    return CLEAN;
   }
 }

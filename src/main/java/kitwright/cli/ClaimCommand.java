@@ -1,18 +1,16 @@
 package kitwright.cli;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kitwright.claim.Standing;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.ClaimLetter;
 import kitwright.report.ClaimSince;
+import kitwright.report.ClaimsReport;
 import kitwright.report.Sheet;
-import kitwright.value.Days;
-import kitwright.value.Money;
+import kitwright.value.Visible;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -27,6 +25,8 @@ import picocli.CommandLine.Parameters;
     })
 final class ClaimCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
 
   @Mixin private OutOptions out = new OutOptions();
 
@@ -49,8 +49,7 @@ final class ClaimCommand implements Command {
     Ledger ledger = opened.ledger(session);
     Facts now = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
-      session.out().print(list(kitwright.claim.Standings.on(now).all()));
-      return CLEAN;
+      return telling.tell(new ClaimsReport().sheets(now).get(0), opened, session);
     }
     Standing claim =
         kitwright.claim.Standings.on(now)
@@ -75,9 +74,9 @@ final class ClaimCommand implements Command {
         reminder
             ? ClaimSince.reminder(claim, now)
             : since ? ClaimSince.page(claim, now) : ClaimLetter.of(claim, now);
-    int end = out.tell(List.of(sheet), OutOptions.PRINTED, opened, session);
+    int end = tell(sheet, opened, session);
     if (!since) {
-      session.err().print(hint(claim, sheet));
+      session.err().print(Visible.lines(hint(claim, sheet)));
     }
     return end;
   }
@@ -102,50 +101,11 @@ final class ClaimCommand implements Command {
         : caution;
   }
 
-  private static String list(List<Standing> claims) {
-    if (claims.isEmpty()) {
-      return "No claims.\n";
+  private int tell(Sheet sheet, Opened opened, Session session) {
+    if (out.isNamed()) {
+      telling.refuseForFiles();
+      return out.tell(List.of(sheet), OutOptions.PRINTED, opened, session);
     }
-    Listing list =
-        Listing.of(
-            "claim", "stands", ">days", "answer", ">goods", ">asked", ">granted", ">paid", ">open");
-    for (Standing each : claims) {
-      list.row(
-          each.claim().id(),
-          each.state().name().toLowerCase(Locale.ROOT),
-          each.age().map(String::valueOf).orElse("–"),
-          answer(each),
-          monies(each.goods()),
-          monies(each.asked()),
-          monies(each.granted()),
-          monies(each.paid()),
-          monies(each.open()));
-    }
-    return list.text();
-  }
-
-  private static String monies(List<Money> all) {
-    return all.isEmpty()
-        ? "–"
-        : all.stream().map(Money::toString).collect(Collectors.joining(" + "));
-  }
-
-  private static String answer(Standing each) {
-    if (each.settled().isPresent()) {
-      return each.settled().get().how().name().toLowerCase(Locale.ROOT)
-          + " "
-          + each.settled().get().on();
-    }
-    if (each.isDraft()) {
-      return "not sent";
-    }
-    return each.daysLeft()
-        .map(ClaimCommand::due)
-        .orElse(each.promisedFor().map(day -> "promised for " + day).orElse("no day promised"));
-  }
-
-  private static String due(long days) {
-    String count = Days.told(Math.abs(days));
-    return days == 0 ? "due today" : days < 0 ? count + " late" : "due in " + count;
+    return telling.tell(sheet, Telling.Format.MARKDOWN, opened, session);
   }
 }

@@ -41,11 +41,11 @@ final class CommandLineRun {
     String first = arguments.length == 0 ? "--help" : arguments[0];
     switch (first) {
       case "--help", "-h", "help" -> {
-        session.out().print(overview());
+        session.print(overview());
         return Command.CLEAN;
       }
       case "--version", "-V" -> {
-        session.out().println("kitwright " + Version.NUMBER);
+        session.say("kitwright " + Version.NUMBER);
         return Command.CLEAN;
       }
       default -> {
@@ -71,7 +71,7 @@ final class CommandLineRun {
                 .build());
     line.parseArgs(arguments);
     if (line.isUsageHelpRequested()) {
-      session.out().print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
+      session.print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
       return Command.CLEAN;
     }
     return command.run(session);
@@ -120,7 +120,7 @@ final class CommandLineRun {
   }
 
   private int refuse(String said) {
-    session.err().println("kitwright: " + Visible.line(said));
+    session.note("kitwright: " + Visible.line(said));
     return Command.UNREADABLE;
   }
 }

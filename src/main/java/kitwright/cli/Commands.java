@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** The words of the command line, in the order in which a builder meets them. */
+/** The words of the command line, those first that a builder asks day by day. */
 final class Commands {
   private Commands() {}
 
@@ -16,27 +16,28 @@ final class Commands {
 
   static List<Word> all() {
     return List.of(
-        new Word("start", "lay out a new ledger", StartCommand::new),
-        new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
-        new Word("assess", "work out how strong a part is, as built", AssessCommand::new),
+        new Word("open", "list what is open, most pressing first", OpenCommand::new),
+        new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
+        new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
+        new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
         new Word("kit", "how each item stands: promised, counted, covered, open", KitCommand::new),
         new Word("options", "the ways out of a shortage, side by side", OptionsCommand::new),
-        new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
+        new Word("assess", "work out how strong a part is, as built", AssessCommand::new),
+        new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
         new Word("cut", "plan which piece yields which parts", CutCommand::new),
+        new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
+        new Word("week", "tell what happened this week and what comes next", WeekCommand::new),
+        new Word("report", "write the reports", ReportCommand::new),
         new Word(
             "materials",
             "list the materials and where their values come from",
             MaterialsCommand::new),
-        new Word("report", "write the reports", ReportCommand::new),
-        new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
-        new Word("week", "tell what happened this week and what comes next", WeekCommand::new),
-        new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
-        new Word("open", "list what is open, most pressing first", OpenCommand::new),
-        new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
-        new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
+        new Word("rules", "what each rule of check protects against", RulesCommand::new),
         new Word("keys", "tell the keys of the records and what they mean", KeysCommand::new),
-        new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new));
+        new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
+        new Word("new", "begin a record of any kind", NewCommand::new),
+        new Word("start", "lay out a new ledger", StartCommand::new));
   }
 
   static Optional<Word> named(String name) {

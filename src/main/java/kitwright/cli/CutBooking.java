@@ -49,11 +49,11 @@ final class CutBooking {
     String left = "stock/left-of-" + cut.id() + ".yaml";
     check(new SourceFile(file.path(), text), new SourceFile(left, records));
     write(file, text, left, records);
-    session.out().println("changed  " + opened.folder().root().resolve(file.path()));
+    session.say("changed  " + opened.folder().root().resolve(file.path()));
     if (!records.isEmpty()) {
-      session.out().println("new      " + opened.folder().root().resolve(left));
+      session.say("new      " + opened.folder().root().resolve(left));
     }
-    session.out().println("Read both over: the bench may have gone otherwise than the plan.");
+    session.say("Read both over: the bench may have gone otherwise than the plan.");
     return Command.CLEAN;
   }
 

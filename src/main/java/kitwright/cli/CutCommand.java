@@ -13,6 +13,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.CutPicture;
+import kitwright.report.CutTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -27,12 +28,6 @@ import picocli.CommandLine.Parameters;
           + " --seconds ends the search."
     })
 final class CutCommand implements Command {
-  /** How a plan is told. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Mixin private LedgerOptions options = new LedgerOptions();
 
   @Mixin private PictureOptions picture = new PictureOptions();
@@ -40,11 +35,7 @@ final class CutCommand implements Command {
   @Parameters(paramLabel = "ID", arity = "0..1", description = "The cut.")
   private Optional<String> id = Optional.empty();
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description = "text or json; text where not said.")
-  private Format format = Format.TEXT;
+  @Mixin private Telling telling = new Telling();
 
   @Option(names = "--labels", description = "Print only what to write on each part, a line each.")
   private boolean labels;
@@ -72,8 +63,7 @@ final class CutCommand implements Command {
     Ledger ledger = opened.ledger(session);
     Facts day = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
-      session.out().print(list(day));
-      return CLEAN;
+      return telling.tell(CutTold.list(ledger), opened, session);
     }
     Cut cut = cut(ledger, id.get());
     if (cut.done().isPresent() && done) {
@@ -82,9 +72,8 @@ final class CutCommand implements Command {
           "Take “done” out of its record first if that is not so.");
     }
     if (cut.done().isPresent()) {
-      DoneCut done = DoneCut.of(cut, day, Effort.usual());
-      session.out().print(format == Format.JSON ? CutJson.of(done) : CutText.of(done));
-      return CLEAN;
+      DoneCut came = DoneCut.of(cut, day, Effort.usual());
+      return telling.tell(CutTold.of(came), opened, session);
     }
     List<CutFaults.Fault> faults = CutFaults.spoiling(cut, ledger);
     if (!faults.isEmpty()) {
@@ -99,9 +88,9 @@ final class CutCommand implements Command {
       }
       return new CutBooking(plan, opened, session).run();
     }
-    session.out().print(text(plan, opened));
+    int told = tell(plan, opened, session);
     picture.draw(() -> CutPicture.of(plan), session);
-    return plan.missing().isEmpty() ? CLEAN : FOUND;
+    return told == CLEAN && !plan.missing().isEmpty() ? FOUND : told;
   }
 
   private CutPlan plan(Cut cut, Facts day, Session session) {
@@ -118,17 +107,18 @@ final class CutCommand implements Command {
     }
   }
 
-  private String text(CutPlan plan, Opened opened) {
+  private int tell(CutPlan plan, Opened opened, Session session) {
     if (record) {
-      return Remnants.keys(plan, opened.today()).stream()
-              .map(key -> "# in the cut " + plan.cut().id() + ": " + key + "\n")
-              .reduce("", String::concat)
-          + Remnants.records(plan, opened.today());
+      Remnants.keys(plan, opened.today())
+          .forEach(key -> session.say("# in the cut " + plan.cut().id() + ": " + key));
+      session.print(Remnants.records(plan, opened.today()));
+      return CLEAN;
     }
     if (labels) {
-      return Steps.labels(plan).stream().map(label -> label + "\n").reduce("", String::concat);
+      Steps.labels(plan).forEach(session::say);
+      return CLEAN;
     }
-    return format == Format.JSON ? CutJson.of(plan) : CutText.of(plan);
+    return telling.tell(CutTold.of(plan), opened, session);
   }
 
   private static Cut cut(Ledger ledger, String id) {
@@ -140,21 +130,5 @@ final class CutCommand implements Command {
                 id,
                 ledger.ids(Kind.CUTS),
                 "“kitwright cut” alone lists them."));
-  }
-
-  private static String list(Facts day) {
-    Listing list = Listing.of("cut", "for", ">parts", "stands");
-    for (Cut cut : day.ledger().cuts()) {
-      int parts = cut.parts().stream().mapToInt(Cut.Part::qty).sum();
-      boolean sound = CutFaults.spoiling(cut, day.ledger()).isEmpty();
-      list.row(
-          cut.id(),
-          cut.task().map(task -> task.id()).orElse("–"),
-          String.valueOf(parts),
-          cut.done()
-              .map(on -> "cut on " + on)
-              .orElse(sound ? "to be cut" : "cannot be planned; see check"));
-    }
-    return list.isEmpty() ? "No cuts.\n" : list.text();
   }
 }

@@ -16,7 +16,6 @@ import kitwright.substitution.Changes;
 import kitwright.substitution.Paper;
 import kitwright.substitution.Standing;
 import kitwright.substitution.Standings;
-import kitwright.value.Visible;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -76,9 +75,9 @@ final class FingerprintCommand implements Command {
     }
     for (Paper paper : papers) {
       if (statement) {
-        session.out().print(paper.text());
+        session.print(paper.text());
       } else {
-        session.out().println(paper.line());
+        session.say(paper.line());
       }
     }
     return CLEAN;
@@ -108,8 +107,8 @@ final class FingerprintCommand implements Command {
     } catch (IOException broken) {
       throw new Refusal("“" + file + "” cannot be written.", "Name a file in a folder of yours.");
     }
-    session.out().println("written  " + file);
-    session.out().println(papers.get(0).line());
+    session.say("written  " + file);
+    session.say(papers.get(0).line());
     return CLEAN;
   }
 
@@ -126,10 +125,10 @@ final class FingerprintCommand implements Command {
             .orElseThrow(() -> notKept(id, digits));
     for (Paper paper : by.isPresent() ? papers : papers.subList(0, 1)) {
       List<String> changes = Changes.between(then, paper.statement().text());
-      session.out().println(id + ", " + paper.how() + ":");
-      changes.forEach(change -> session.out().println("  " + Visible.line(change)));
+      session.say(id + ", " + paper.how() + ":");
+      changes.forEach(change -> session.say("  " + change));
       if (changes.isEmpty()) {
-        session.out().println("  nothing has changed");
+        session.say("  nothing has changed");
       }
     }
     return CLEAN;

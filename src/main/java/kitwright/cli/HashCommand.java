@@ -26,7 +26,7 @@ final class HashCommand implements Command {
         throw new Refusal("There is no file “" + file + "”.", "Check the path.");
       }
       try {
-        session.out().println(LedgerFolder.sha256(path) + "  " + file);
+        session.say(LedgerFolder.sha256(path) + "  " + file);
       } catch (IOException broken) {
         throw new Refusal("“" + file + "” cannot be opened.", "Check who may read it.");
       }

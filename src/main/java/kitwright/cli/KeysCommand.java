@@ -30,12 +30,10 @@ final class KeysCommand implements Command {
 
   @Override
   public int run(Session session) {
-    session
-        .out()
-        .print(
-            schema
-                ? KeySchema.text()
-                : kind.map(KeysCommand::named).map(KeyReference::of).orElseGet(KeyReference::page));
+    session.print(
+        schema
+            ? KeySchema.text()
+            : kind.map(KeysCommand::named).map(KeyReference::of).orElseGet(KeyReference::page));
     return CLEAN;
   }
 

@@ -1,14 +1,11 @@
 package kitwright.cli;
 
 import java.util.List;
-import kitwright.kit.Count;
-import kitwright.kit.Position;
-import kitwright.kit.Use;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
+import kitwright.report.KitTold;
 import kitwright.shortage.Balance;
-import kitwright.value.Quantity;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,6 +20,8 @@ import picocli.CommandLine.Parameters;
     })
 final class KitCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
 
   @Parameters(
       paramLabel = "ID",
@@ -54,62 +53,6 @@ final class KitCommand implements Command {
             .filter(each -> ids.isEmpty() || ids.contains(each.position().item().id()))
             .filter(each -> !open || !each.position().isCounted() || !each.open().isNone())
             .toList();
-    session.out().print(table(wanted));
-    if (!ids.isEmpty()) {
-      wanted.forEach(each -> session.out().print("\n" + story(each)));
-    }
-    return CLEAN;
-  }
-
-  private static String table(List<Balance> balances) {
-    Listing list =
-        Listing.of(
-            "item", ">promised", ">good", ">damaged", ">wrong", ">covered", ">open", ">used");
-    for (Balance each : balances) {
-      Position position = each.position();
-      list.row(
-          position.item().id(),
-          position.promised().toString(),
-          position.isCounted() ? amount(position.good()) : "uncounted",
-          amount(position.damaged()),
-          amount(position.wrong()),
-          amount(each.covered()),
-          amount(each.open()),
-          amount(position.used()));
-    }
-    return list.isEmpty() ? "Nothing.\n" : list.text();
-  }
-
-  private static String amount(Quantity quantity) {
-    return quantity.isNone() ? "–" : quantity.toString();
-  }
-
-  private static String story(Balance balance) {
-    Position position = balance.position();
-    StringBuilder out =
-        new StringBuilder(position.item().id() + ": " + position.item().what() + "\n");
-    for (Count count : position.counts()) {
-      out.append("  ")
-          .append(count.on())
-          .append("  ")
-          .append(count.good())
-          .append(" good in ")
-          .append(count.delivery().id());
-      out.append(count.damaged().isNone() ? "" : ", " + count.damaged() + " damaged");
-      out.append(count.wrong().isNone() ? "" : ", " + count.wrong() + " wrong").append('\n');
-    }
-    for (Use use : position.uses()) {
-      out.append("  ").append(use.on()).append("  ").append(use.qty()).append(" used\n");
-    }
-    position
-        .awaited()
-        .forEach(
-            each ->
-                out.append("  on its way: ")
-                    .append(each.qty())
-                    .append(" in ")
-                    .append(each.delivery().id())
-                    .append('\n'));
-    return out.toString();
+    return telling.tell(KitTold.sheet(now, wanted, !ids.isEmpty()), opened, session);
   }
 }

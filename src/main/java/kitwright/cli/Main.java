@@ -24,7 +24,7 @@ public final class Main {
             err,
             Path.of(""),
             LocalDate.now(ZoneId.systemDefault()),
-            Screen.of(System.getenv(), isTerminal()));
+            Screen.of(System.getenv(), isTerminal(), TerminalSize::columns));
     int code = new CommandLineRun(session).run(arguments);
     out.flush();
     err.flush();

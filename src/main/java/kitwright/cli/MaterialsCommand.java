@@ -3,10 +3,10 @@ package kitwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
+import kitwright.report.MaterialsTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -20,6 +20,8 @@ import picocli.CommandLine.Parameters;
 final class MaterialsCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
 
+  @Mixin private Telling telling = new Telling();
+
   @Parameters(
       paramLabel = "FILTER",
       arity = "0..1",
@@ -28,7 +30,8 @@ final class MaterialsCommand implements Command {
 
   @Override
   public int run(Session session) {
-    Ledger ledger = Opened.of(options, session).ledger(session);
+    Opened opened = Opened.of(options, session);
+    Ledger ledger = opened.ledger(session);
     List<Material> all = new ArrayList<>(ledger.materials());
     ledger.builtInMaterials().stream()
         .filter(one -> ledger.materials().stream().noneMatch(own -> own.id().equals(one.id())))
@@ -38,45 +41,12 @@ final class MaterialsCommand implements Command {
       throw new Refusal(
           "No material holds “" + filter + "”.", "“kitwright materials” alone lists them all.");
     }
-    for (Material material : chosen) {
-      tell(session, material, ledger.materials().contains(material));
-    }
-    return CLEAN;
+    return telling.tell(MaterialsTold.sheet(ledger, chosen), opened, session);
   }
 
   private boolean isWanted(Material material) {
     String wanted = filter.toLowerCase(Locale.ROOT);
     return Stream.of(material.id(), material.sort().name(), material.what().orElse(""))
         .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(wanted));
-  }
-
-  private static void tell(Session session, Material material, boolean own) {
-    session
-        .out()
-        .println(
-            material.id()
-                + "  "
-                + material.sort().name().toLowerCase(Locale.ROOT)
-                + material.what().map(what -> ", " + what).orElse("")
-                + (own ? "" : " (built in)"));
-    String values =
-        material.properties().entrySet().stream()
-            .map(
-                entry ->
-                    entry.getKey().key()
-                        + " "
-                        + entry.getValue()
-                        + (isOpen(material, entry.getKey().key()) ? " ?" : ""))
-            .collect(Collectors.joining(", "));
-    if (!values.isEmpty()) {
-      session.out().println("    " + values);
-    }
-    session.out().println("    source: " + material.source().orElse("none"));
-  }
-
-  private static boolean isOpen(Material material, String key) {
-    return material.source().isEmpty()
-        || material.unconfirmed().contains("all")
-        || material.unconfirmed().contains(key);
   }
 }

@@ -49,7 +49,7 @@ final class NewCommand implements Command {
     Opened opened = Opened.of(options, session);
     NewFile file = record(wanted, opened);
     if (print) {
-      session.out().print(file.text());
+      session.print(file.text());
       return CLEAN;
     }
     Path root = opened.folder().root();
@@ -61,7 +61,7 @@ final class NewCommand implements Command {
             "“" + file.path() + "” is there already, and stays as it is.",
             "Say what the new record is about, so that it gets a name of its own.");
       }
-      session.out().println("new      " + opened.folder().root().resolve(file.path()));
+      session.say("new      " + opened.folder().root().resolve(file.path()));
       return CLEAN;
     } catch (IOException broken) {
       throw new Refusal(

@@ -5,6 +5,7 @@ import java.util.List;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
+import kitwright.report.OpenTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -17,19 +18,9 @@ import picocli.CommandLine.Option;
           + " do next."
     })
 final class OpenCommand implements Command {
-  /** How the list is told. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Mixin private LedgerOptions options = new LedgerOptions();
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description = "text, or json for other programs; text where not said.")
-  private Format format = Format.TEXT;
+  @Mixin private Telling telling = new Telling();
 
   @Option(
       names = "--within",
@@ -44,13 +35,7 @@ final class OpenCommand implements Command {
     Facts now = Facts.of(opened.ledger(session), opened.today());
     OpenMatters open = OpenMatters.on(now);
     List<OpenMatter> matters = within < 0 ? open.all() : open.actingBy(last(opened.today()));
-    session
-        .out()
-        .print(
-            format == Format.JSON
-                ? OpenJson.of(now, matters)
-                : OpenText.of(now, matters, session.screen().width()));
-    return CLEAN;
+    return telling.tell(OpenTold.sheet(now.ledger(), now.day(), matters), opened, session);
   }
 
   private LocalDate last(LocalDate today) {

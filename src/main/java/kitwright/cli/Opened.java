@@ -1,11 +1,18 @@
 package kitwright.cli;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import kitwright.document.Templates;
+import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.finding.TextFindings;
@@ -13,6 +20,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
+import kitwright.report.PackagedTemplates;
 
 /**
  * A ledger that a command works on, with the faults of its reading.
@@ -42,12 +50,11 @@ record Opened(
     int stops =
         (int) findings.inOrder().stream().filter(f -> f.severity() == Severity.STOP).count();
     if (stops > 0 && read.isPresent()) {
-      session
-          .err()
-          .println(
-              "kitwright: "
-                  + (stops == 1 ? "one fault" : stops + " faults")
-                  + " in the ledger’s files; what follows lacks those records. “kitwright check” shows them.");
+      session.note(
+          "kitwright: "
+              + (stops == 1 ? "one fault" : stops + " faults")
+              + " in the ledger’s files; what follows lacks those records. “kitwright check” shows"
+              + " them.");
     }
     return read.orElseThrow(() -> withoutBuild(session));
   }
@@ -59,7 +66,8 @@ record Opened(
     }
     return new Refusal(
         "No file in “" + folder.root() + "” holds a readable build record.",
-        "Write one: build: {name: …, currency: EUR, started: 2026-01-05}, or begin with “kitwright start DIR”.");
+        "Write one: build: {name: …, currency: EUR, started: 2026-01-05}, or begin with “kitwright"
+            + " start DIR”.");
   }
 
   static TextFindings text(Session session) {
@@ -72,5 +80,41 @@ record Opened(
     Map<String, String> texts =
         files.stream().collect(Collectors.toMap(SourceFile::path, SourceFile::text));
     return file -> texts.getOrDefault(file, "").lines().toList();
+  }
+
+  /** The ledger's templates, each in the place of the one that comes with the program. */
+  Templates templates() {
+    return new Templates(this::ownTemplate, PackagedTemplates::text);
+  }
+
+  private Optional<String> ownTemplate(String name) {
+    Path file = folder.root().resolve("templates").resolve(name + ".md");
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Files.readString(file));
+    } catch (IOException unreadable) {
+      throw new Refusal(
+          "The template “" + file + "” cannot be read.",
+          "Check who may read it, and save it as UTF-8.");
+    }
+  }
+
+  /** Shows what stood in the way of a document, with the lines of the file. */
+  int refuse(List<Finding> faults, Session session) {
+    session.err().print(text(session).render(faults, this::linesOf));
+    return Command.UNREADABLE;
+  }
+
+  private List<String> linesOf(String file) {
+    Path path = folder.root().resolve(file);
+    try {
+      return Files.isRegularFile(path)
+          ? Files.readAllLines(path, StandardCharsets.UTF_8)
+          : List.of();
+    } catch (IOException unreadable) {
+      return List.of();
+    }
   }
 }

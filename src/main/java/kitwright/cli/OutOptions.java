@@ -1,18 +1,13 @@
 package kitwright.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.TreeMap;
 import kitwright.document.Templates;
 import kitwright.finding.Finding;
 import kitwright.report.Existing;
-import kitwright.report.PackagedTemplates;
 import kitwright.report.Sheet;
 import kitwright.report.TemplateFindings;
 import kitwright.report.Writing;
@@ -32,6 +27,11 @@ final class OutOptions {
   @Option(names = "--force", description = "Replace files that Kitwright did not write.")
   private boolean force;
 
+  /** Whether a folder was named to write into. */
+  boolean isNamed() {
+    return !out.isEmpty() && !out.equals(PRINTED);
+  }
+
   /**
    * Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}.
    */
@@ -41,7 +41,7 @@ final class OutOptions {
 
   /** The same, telling also of documents that could not be made. */
   int tell(List<Sheet> sheets, List<Finding> broken, String usual, Opened opened, Session session) {
-    Templates templates = new Templates(name -> own(opened, name), PackagedTemplates::text);
+    Templates templates = opened.templates();
     String where = out.isEmpty() ? usual : out;
     List<Finding> faults = new ArrayList<>(broken);
     for (Sheet sheet : sheets) {
@@ -55,8 +55,7 @@ final class OutOptions {
     if (faults.isEmpty()) {
       return Command.CLEAN;
     }
-    session.err().print(Opened.text(session).render(faults, file -> lines(opened, file)));
-    return Command.UNREADABLE;
+    return opened.refuse(faults, session);
   }
 
   /**
@@ -85,7 +84,7 @@ final class OutOptions {
       Session session,
       List<Finding> faults) {
     if (where.equals(PRINTED)) {
-      session.out().print(text);
+      session.print(text);
       return;
     }
     Path folder =
@@ -95,35 +94,24 @@ final class OutOptions {
     Writing.into(folder)
         .write(name, text, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
         .<Runnable>match(
-            done -> () -> session.out().println("written  " + done.file()),
-            same -> () -> session.out().println("as it was " + same.file()),
+            done -> () -> session.say("written  " + done.file()),
+            same -> () -> session.say("as it was " + same.file()),
             refused -> () -> faults.add(refused.why()))
         .run();
   }
 
-  /** The ledger's own template, which takes the place of the one that comes with the program. */
-  private static Optional<String> own(Opened opened, String name) {
-    Path file = opened.folder().root().resolve("templates").resolve(name + ".md");
-    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(Files.readString(file));
-    } catch (IOException unreadable) {
-      throw new Refusal(
-          "The template “" + file + "” cannot be read.",
-          "Check who may read it, and save it as UTF-8.");
-    }
-  }
-
-  private static List<String> lines(Opened opened, String file) {
-    Path path = opened.folder().root().resolve(file);
-    try {
-      return Files.isRegularFile(path)
-          ? Files.readAllLines(path, StandardCharsets.UTF_8)
-          : List.of();
-    } catch (IOException unreadable) {
-      return List.of();
-    }
+  /** Writes pictures into the folder that was named. */
+  int write(Map<String, byte[]> pictures, Opened opened, Session session) {
+    List<Finding> faults = new ArrayList<>();
+    pictures.forEach(
+        (name, bytes) ->
+            Writing.into(LedgerOptions.path(session, out))
+                .write(name, bytes, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
+                .<Runnable>match(
+                    done -> () -> session.say("written  " + done.file()),
+                    same -> () -> session.say("as it was " + same.file()),
+                    refused -> () -> faults.add(refused.why()))
+                .run());
+    return faults.isEmpty() ? Command.CLEAN : opened.refuse(faults, session);
   }
 }

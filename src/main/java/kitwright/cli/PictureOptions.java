@@ -34,8 +34,8 @@ final class PictureOptions {
             drawing.get().text(),
             replace ? Existing.REPLACE : Existing.KEEP_FOREIGN)
         .<Runnable>match(
-            done -> () -> session.err().println("written  " + done.file()),
-            same -> () -> session.err().println("as it was " + same.file()),
+            done -> () -> session.note("written  " + done.file()),
+            same -> () -> session.note("as it was " + same.file()),
             refused ->
                 () -> {
                   throw new Refusal(refused.why().what(), refused.why().mend());

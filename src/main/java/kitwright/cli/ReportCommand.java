@@ -2,6 +2,11 @@ package kitwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -22,6 +27,8 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
 
+  @Mixin private Telling telling = new Telling();
+
   @Mixin private OutOptions out = new OutOptions();
 
   @Parameters(
@@ -33,10 +40,7 @@ final class ReportCommand implements Command {
   @Override
   public int run(Session session) {
     if (names.equals(List.of("list"))) {
-      Listing list = Listing.of("report", "tells");
-      Reports.all().forEach(report -> list.row(report.name(), report.does()));
-      session.out().print(list.text());
-      return CLEAN;
+      return telling.tell(list(), session);
     }
     List<Report> wanted =
         names.isEmpty() ? Reports.all() : names.stream().map(ReportCommand::named).toList();
@@ -46,6 +50,14 @@ final class ReportCommand implements Command {
     List<Sheet> sheets = new ArrayList<>();
     Findings broken = new Findings();
     wanted.forEach(report -> sheets.addAll(Reports.sheets(report, now, broken)));
+    if (telling.isChosen() && !out.isNamed()) {
+      int told = broken.inOrder().isEmpty() ? CLEAN : opened.refuse(broken.inOrder(), session);
+      for (Sheet sheet : sheets) {
+        told = Math.max(told, telling.tell(sheet, opened, session));
+      }
+      return told;
+    }
+    telling.refuseForFiles();
     return out.tell(sheets, broken.inOrder(), "reports", opened, session);
   }
 
@@ -59,5 +71,21 @@ final class ReportCommand implements Command {
                     name,
                     known,
                     "The reports are: " + String.join(", ", known) + "."));
+  }
+
+  private static Sheet list() {
+    return new Sheet(
+        "reports.md",
+        "reports",
+        Slots.none()
+            .table(
+                "reports",
+                new Table(
+                    "The reports",
+                    Column.columns(
+                        Column.head("Name"), Column.left("What it tells").named("tells")),
+                    Reports.all().stream()
+                        .map(each -> Row.row(Cell.text(each.name()), Cell.text(each.does())))
+                        .toList())));
   }
 }

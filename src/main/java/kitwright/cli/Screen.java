@@ -2,25 +2,37 @@ package kitwright.cli;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
 import kitwright.finding.Ink;
 import kitwright.finding.Marks;
 import kitwright.finding.TextFindings;
 
-/** What the place that text is printed to can show. */
-record Screen(int width, Marks marks, Ink ink) {
+/**
+ * What the place that text is printed to can show.
+ *
+ * @param columns how wide it is; asked only when something is laid out
+ */
+record Screen(Supplier<Integer> columns, Marks marks, Ink ink) {
   /**
    * Read from the environment. Colour only on a terminal, and never where NO_COLOR is set (see
    * no-color.org) or TERM says dumb.
+   *
+   * @param size how wide the terminal says it is, where it answers
    */
-  static Screen of(Map<String, String> environment, boolean terminal) {
+  static Screen of(Map<String, String> environment, boolean terminal, Supplier<OptionalInt> size) {
     boolean colour =
         terminal
             && environment.getOrDefault("NO_COLOR", "").isEmpty()
             && !environment.getOrDefault("TERM", "").equals("dumb");
     return new Screen(
-        width(environment.getOrDefault("COLUMNS", "")),
+        () -> width(environment.getOrDefault("COLUMNS", ""), terminal, size),
         terminal && isPlain(environment) ? Marks.DOUBLED_BRACKETS : Marks.WHITE_BRACKETS,
         colour ? Ink.COLOUR : Ink.PLAIN);
+  }
+
+  int width() {
+    return columns.get();
   }
 
   private static boolean isPlain(Map<String, String> environment) {
@@ -33,7 +45,11 @@ record Screen(int width, Marks marks, Ink ink) {
     return true;
   }
 
-  private static int width(String columns) {
-    return columns.matches("[1-9]\\d{1,3}") ? Integer.parseInt(columns) : TextFindings.USUAL_WIDTH;
+  /** COLUMNS where somebody set it, else the terminal's own word, else what most can show. */
+  private static int width(String columns, boolean terminal, Supplier<OptionalInt> size) {
+    if (columns.matches("[1-9]\\d{1,3}")) {
+      return Integer.parseInt(columns);
+    }
+    return terminal ? size.get().orElse(TextFindings.USUAL_WIDTH) : TextFindings.USUAL_WIDTH;
   }
 }

@@ -13,7 +13,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "start",
     description = {
-      "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and one for a forge.",
+      "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and one"
+          + " for a forge.",
       "What is there already is never touched; beside records of your own no examples are laid."
     })
 final class StartCommand implements Command {
@@ -38,13 +39,13 @@ final class StartCommand implements Command {
     try {
       NewFiles.Outcome outcome =
           NewFiles.start(root, Starter.files(name, day.today(session)), Starter.frame());
-      outcome.written().forEach(file -> session.out().println("new      " + file));
-      outcome.left().forEach(file -> session.out().println("kept     " + file));
-      session
-          .out()
-          .println(
-              "\nNext: look at the examples, delete what you do not need, and run\n  kitwright check --ledger "
-                  + folder);
+      outcome.written().forEach(file -> session.say("new      " + file));
+      outcome.left().forEach(file -> session.say("kept     " + file));
+      session.print(
+          "\nNext: look at the examples, delete what you do not need, and run\n  kitwright check"
+              + " --ledger "
+              + folder
+              + "\n");
       return CLEAN;
     } catch (IOException broken) {
       throw new Refusal(

@@ -42,9 +42,8 @@ final class TomorrowCommand implements Command {
     Facts now = Facts.of(opened.ledger(session), opened.today());
     LocalDate day = on.isEmpty() ? WorkDay.after(now) : LedgerOptions.day(on);
     Document page = TomorrowPage.of(WorkDay.of(day, now));
-    session
-        .out()
-        .print(format == Format.MARKDOWN ? page.markdown() : page.text(session.screen().width()));
+    session.print(
+        format == Format.MARKDOWN ? page.markdown() : page.text(session.screen().width()));
     return CLEAN;
   }
 }

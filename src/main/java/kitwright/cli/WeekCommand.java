@@ -1,9 +1,15 @@
 package kitwright.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import kitwright.daybook.Week;
+import kitwright.finding.Finding;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
+import kitwright.report.PublicWeek;
+import kitwright.report.Sheet;
 import kitwright.report.WeekReport;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,11 +18,14 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
     name = "week",
     description = {
-      "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO 8601).",
-      "The public reads no money, no names of parties, no claims, and nothing marked for the crew."
+      "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO"
+          + " 8601).",
+      "The public reads what is marked “audience: public”, titles under “public:”, and figures."
     })
 final class WeekCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
 
   @Mixin private OutOptions out = new OutOptions();
 
@@ -37,7 +46,45 @@ final class WeekCommand implements Command {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     Week week = Week.ending(ending.isEmpty() ? opened.today() : LedgerOptions.day(ending));
-    return out.tell(
-        List.of(WeekReport.of(ledger, week, audience)), OutOptions.PRINTED, opened, session);
+    if (audience == LogDay.Audience.PUBLIC) {
+      return publicWeek(PublicWeek.of(week, Facts.of(ledger, week.last())), opened, session);
+    }
+    return tell(WeekReport.of(ledger, week, audience), Map.of(), opened, session);
+  }
+
+  private int tell(Sheet told, Map<String, byte[]> photos, Opened opened, Session session) {
+    if (out.isNamed()) {
+      telling.refuseForFiles();
+      int written = out.write(photos, opened, session);
+      return written == CLEAN
+          ? out.tell(List.of(told), OutOptions.PRINTED, opened, session)
+          : written;
+    }
+    return telling.tell(told, Telling.Format.MARKDOWN, opened, session);
+  }
+
+  /** Nothing goes out while something in it looks private and nobody has allowed it there. */
+  private int publicWeek(PublicWeek week, Opened opened, Session session) {
+    List<Finding> suspect = new ArrayList<>(week.suspicions(opened.lines()));
+    Photos photos = Photos.of(week.photos(), opened.folder());
+    suspect.addAll(photos.findings());
+    if (!suspect.isEmpty()) {
+      session.err().print(Opened.text(session).render(suspect, opened.lines()));
+      session.note(
+          "kitwright: the public week was not written; each line above is yours to decide.");
+      return FOUND;
+    }
+    if (week.unsaid() > 0) {
+      session.note(
+          "kitwright: "
+              + (week.unsaid() == 1 ? "one day" : week.unsaid() + " days")
+              + " of this week are for the crew alone, since they do not say otherwise. “audience:"
+              + " public” in a day’s front matter, on a line of its text or on a photo, and"
+              + " “public: …” in a task let others read it.");
+    }
+    if (!photos.files().isEmpty() && !out.isNamed()) {
+      session.note("kitwright: with --out DIR its photos are written beside it.");
+    }
+    return tell(week.sheet(), photos.files(), opened, session);
   }
 }

@@ -3,6 +3,7 @@ package kitwright.document;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A cell of a table, or a value in a sentence.
@@ -41,7 +42,7 @@ public record Cell(Inline shown, Value value) {
 
   /** What a record is called, with its id, by which the builder finds it; its value is the id. */
   public static Cell named(String what, String id) {
-    return new Cell(Inline.together(Inline.text(what + " "), Inline.code(id)), new Value.Id(id));
+    return new Cell(Inline.named(what, id), new Value.Id(id));
   }
 
   /** A day as ISO 8601 writes it, which never breaks and sorts as it reads. */
@@ -49,14 +50,24 @@ public record Cell(Inline shown, Value value) {
     return new Cell(Inline.text(day.toString()), new Value.Day(day));
   }
 
+  /** A day, where there is one. */
+  public static Cell day(Optional<LocalDate> day) {
+    return day.map(Cell::day).orElseGet(Cell::none);
+  }
+
+  /** Words, where there are any. */
+  public static Cell text(Optional<String> words) {
+    return words.map(Cell::text).orElseGet(Cell::none);
+  }
+
   /** A whole number. */
   public static Cell number(long number) {
-    return of(Long.toString(number), new Value.Number(BigDecimal.valueOf(number)));
+    return of(Long.toString(number), new Value.Figure(BigDecimal.valueOf(number)));
   }
 
   /** A number as {@code shown}. */
   public static Cell number(String shown, BigDecimal number) {
-    return of(shown, new Value.Number(number));
+    return of(shown, new Value.Figure(number));
   }
 
   /** Yes or no, as {@code shown}. */

@@ -21,6 +21,8 @@ public sealed interface Inline {
 
     R picture(Destination from, String instead);
 
+    R named(String what, String id);
+
     R together(List<Inline> parts);
 
     R newLine();
@@ -64,6 +66,11 @@ public sealed interface Inline {
   /** A picture, with the words that stand for it where it cannot be seen. */
   static Inline picture(Destination from, String instead) {
     return new Picture(from, instead);
+  }
+
+  /** What a record is called, with its id, by which the builder finds it. */
+  static Inline named(String what, String id) {
+    return new Named(what, id);
   }
 
   /** Several parts as one, for a cell or an item. */
@@ -159,6 +166,18 @@ public sealed interface Inline {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.picture(from, instead);
+    }
+  }
+
+  /**
+   * What a record is called, with its id.
+   *
+   * @param what its name
+   */
+  record Named(String what, String id) implements Inline {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.named(what, id);
     }
   }
 

@@ -33,22 +33,15 @@ final class JsonBlocks implements Block.Cases<Void>, Value.Cases<Void> {
       Slots.Slot said = slot.getValue();
       if (said.sentence().isPresent()) {
         member(slot.getKey(), said.sentence().get().value());
+      } else if (said.meant().isPresent()) {
+        member(slot.getKey(), said.meant().get());
       } else {
-        json.writeFieldName(slot.getKey());
-        blocks(said);
+        json.writeArrayFieldStart(slot.getKey());
+        said.blocks().forEach(block -> block.match(this));
+        json.writeEndArray();
       }
     }
     json.writeEndObject();
-  }
-
-  private void blocks(Slots.Slot said) throws IOException {
-    if (said.meant().isPresent()) {
-      said.meant().get().match(this);
-      return;
-    }
-    json.writeStartArray();
-    said.blocks().forEach(block -> block.match(this));
-    json.writeEndArray();
   }
 
   private void member(String name, Value value) throws IOException {
@@ -179,6 +172,18 @@ final class JsonBlocks implements Block.Cases<Void>, Value.Cases<Void> {
           json.writeStartArray();
           values.forEach(value -> value.match(this));
           json.writeEndArray();
+        });
+  }
+
+  @Override
+  public Void parts(Map<String, Value> parts) {
+    return wrote(
+        () -> {
+          json.writeStartObject();
+          for (Map.Entry<String, Value> part : parts.entrySet()) {
+            member(part.getKey(), part.getValue());
+          }
+          json.writeEndObject();
         });
   }
 }

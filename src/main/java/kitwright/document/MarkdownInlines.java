@@ -49,6 +49,11 @@ final class MarkdownInlines implements Inline.Cases<List<Node>> {
   }
 
   @Override
+  public List<Node> named(String what, String id) {
+    return together(List.of(Inline.text(what + " "), Inline.code(id)));
+  }
+
+  @Override
   public List<Node> together(List<Inline> parts) {
     List<Node> nodes = new ArrayList<>();
     parts.forEach(part -> nodes.addAll(of(part)));

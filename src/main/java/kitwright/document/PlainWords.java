@@ -55,6 +55,11 @@ final class PlainWords implements Inline.Cases<String> {
   }
 
   @Override
+  public String named(String what, String id) {
+    return what + " (" + id + ")";
+  }
+
+  @Override
   public String together(List<Inline> parts) {
     return of(parts);
   }

@@ -1,5 +1,6 @@
 package kitwright.document;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ public final class Slots {
    * @param blocks what is shown, where it is none
    * @param meant what other programs read, where that is not simply the blocks one after the other
    */
-  record Slot(Optional<Cell> sentence, List<Block> blocks, Optional<Block> meant) {}
+  record Slot(Optional<Cell> sentence, List<Block> blocks, Optional<Value> meant) {}
 
   private Slots(Map<String, Slot> slots) {
     this.slots = slots;
@@ -59,15 +60,22 @@ public final class Slots {
 
   /** These and a table that people are shown in another form: in parts, or with a word to it. */
   public Slots table(String name, Table meant, List<Block> shown) {
+    return block(name, new Value.Rows(meant), shown);
+  }
+
+  /** These and blocks, which mean something else for other programs than one after the other. */
+  public Slots block(String name, Value meant, List<Block> shown) {
     return with(name, new Slot(Optional.empty(), List.copyOf(shown), Optional.of(meant)));
   }
 
   /** These and a list; one without items says nothing. */
   public Slots list(String name, List<? extends Inline> items) {
-    Block list = Block.bullets(items);
-    return with(
+    List<Value> words = new ArrayList<>();
+    items.forEach(item -> words.add(new Value.Text(TerminalBlocks.words(List.of(item)))));
+    return block(
         name,
-        new Slot(Optional.empty(), items.isEmpty() ? List.of() : List.of(list), Optional.of(list)));
+        new Value.Several(words),
+        items.isEmpty() ? List.of() : List.of(Block.bullets(items)));
   }
 
   /** As JSON: one object, by the names of the slots and in their order. */

@@ -12,7 +12,15 @@ import kitwright.value.ScreenWidth;
 final class TerminalTable {
   private static final int GAP = 2;
   private static final int NARROWEST = 12;
-  private static final int MOST_LINES = 3;
+
+  /** Rows of so many lines still read across. */
+  private static final int SHALLOW = 3;
+
+  /**
+   * Rows of so many lines do where most are shallow, so that folding would take half as much room
+   * again.
+   */
+  private static final int DEEPEST = 7;
 
   private final List<Column> columns;
   private final List<List<String>> rows = new ArrayList<>();
@@ -43,7 +51,12 @@ final class TerminalTable {
       return inColumns(widths);
     }
     narrow(widths);
-    return sum(widths) <= width && deepest(widths) <= MOST_LINES ? inColumns(widths) : folded();
+    if (sum(widths) > width || deepest(widths) > DEEPEST) {
+      return folded();
+    }
+    List<String> narrowed = inColumns(widths);
+    List<String> folded = deepest(widths) > SHALLOW ? folded() : List.of();
+    return folded.isEmpty() || 3 * narrowed.size() <= 2 * folded.size() ? narrowed : folded;
   }
 
   private static int sum(int[] widths) {

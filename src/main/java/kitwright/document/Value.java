@@ -2,7 +2,10 @@ package kitwright.document;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import kitwright.value.Money;
 
 /** What a cell means, whatever is shown of it: JSON writes this, people read what is shown. */
@@ -29,6 +32,8 @@ public sealed interface Value {
     R several(List<Value> values);
 
     R rows(Table table);
+
+    R parts(Map<String, Value> parts);
   }
 
   /** What words mean: nothing where they say nothing. */
@@ -62,7 +67,7 @@ public sealed interface Value {
   }
 
   /** A number without a unit, or in the unit that its column's name says. */
-  record Number(BigDecimal number) implements Value {
+  record Figure(BigDecimal number) implements Value {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.number(number);
@@ -110,6 +115,18 @@ public sealed interface Value {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.rows(table);
+    }
+  }
+
+  /** Several values, each by its name, in their order. */
+  record Parts(Map<String, Value> parts) implements Value {
+    public Parts {
+      parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.parts(parts);
     }
   }
 }

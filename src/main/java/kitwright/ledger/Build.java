@@ -29,6 +29,7 @@ import kitwright.value.Unit;
  * @param climate how many days of each month are fit for outdoor work, where somebody knows
  * @param contract the number of the contract with the supplier
  * @param horizon how far ahead missing things are looked for
+ * @param allow words in its name that look private and may be read by the public
  * @param units what the tape is marked in; bench plans tell inches beside millimetres for imperial
  */
 public record Build(
@@ -46,6 +47,7 @@ public record Build(
     Optional<String> contract,
     Quantity horizon,
     Units units,
+    List<String> allow,
     At at)
     implements Entry {
 
@@ -224,6 +226,7 @@ public record Build(
                 "imperial")
             .maybeChoice(Units.class)
             .orElse(Units.METRIC),
+        k.key("allow", "words in its name that look private and may be public", "[Pell]").texts(),
         k.at());
   }
 

@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.util.List;
 import java.util.Optional;
 import kitwright.value.Dimension;
 import kitwright.value.Price;
@@ -15,6 +16,7 @@ import kitwright.value.Unit;
  * @param from the supplier, where there is more than one
  * @param lead how long it takes to get another
  * @param grade how much hangs on the part: what replaces it is of no lower grade
+ * @param allow words in its name that look private and may be read by the public
  */
 public record KitItem(
     String id,
@@ -28,6 +30,7 @@ public record KitItem(
     Optional<Quantity> lead,
     Optional<Size> size,
     Optional<Grade> grade,
+    List<String> allow,
     At at)
     implements Entry {
 
@@ -52,6 +55,7 @@ public record KitItem(
                 "how much hangs on the part: what replaces it is of no lower grade",
                 "structural")
             .maybeChoice(Grade.class),
+        k.key("allow", "words in its name that look private and may be public", "[Pell]").texts(),
         k.at());
   }
 

@@ -17,7 +17,9 @@ import kitwright.value.Unit;
  * @param hours worked, by party
  * @param tasks progress reached by the end of the day, by task, 0 to 1
  * @param used what was used up
- * @param audience who may read it
+ * @param audience who may read the text and whatever stands without a word of its own; the crew
+ *     alone where nothing is said
+ * @param allow words in what is public that look private and may stand
  * @param body the Markdown below the front matter
  */
 public record LogDay(
@@ -27,6 +29,7 @@ public record LogDay(
     List<Used> used,
     List<Evidence> photos,
     Audience audience,
+    List<String> allow,
     String body,
     At at)
     implements Entry {
@@ -70,9 +73,14 @@ public record LogDay(
                 "pictures of the day",
                 "[{file: evidence/sole.jpg, says: the first boards, audience: crew}]")
             .each("file", Evidence::read),
-        k.key("audience", "crew keeps the whole day out of what the public reads", "crew")
+        k.key(
+                "audience",
+                "public lets whoever follows the build read the text of the day; a line “audience:"
+                    + " crew” or “audience: public” in it turns over from there on",
+                "public")
             .maybeChoice(Audience.class)
-            .orElse(Audience.PUBLIC),
+            .orElse(Audience.CREW),
+        k.key("allow", "words in what is public that look private and may stand", "[Pell]").texts(),
         body,
         k.at());
   }
@@ -107,5 +115,21 @@ public record LogDay(
   @Override
   public Kind kind() {
     return Kind.LOG;
+  }
+
+  /** The lines of the body that an audience may read; all of them for the crew. */
+  public String bodyFor(Audience reader) {
+    StringBuilder out = new StringBuilder();
+    Audience part = audience;
+    for (String line : body.lines().toList()) {
+      String word = line.strip();
+      if (word.equals("audience: public") || word.equals("audience: crew")) {
+        part = word.endsWith("crew") ? Audience.CREW : Audience.PUBLIC;
+        out.append('\n');
+      } else {
+        out.append(reader == Audience.CREW || part == Audience.PUBLIC ? line : "").append('\n');
+      }
+    }
+    return out.toString();
   }
 }

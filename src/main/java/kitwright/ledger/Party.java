@@ -13,6 +13,7 @@ import kitwright.value.Unit;
  * @param maySign the grades of substitution that this party is entitled to sign, each with its days
  * @param signingKey the line of an OpenSSH public key with which this party signs statements
  * @param notice how soon after receipt a supplier wants to be told of missing parts
+ * @param isPublic whether the public may read the name
  * @param lead how long a supplier usually takes to deliver
  */
 public record Party(
@@ -24,6 +25,7 @@ public record Party(
     Optional<String> contact,
     Optional<Quantity> notice,
     Optional<Quantity> lead,
+    boolean isPublic,
     At at)
     implements Entry {
   /** What a party does. */
@@ -98,6 +100,7 @@ public record Party(
         k.key("lead", "how long a supplier usually takes to deliver", "6 w")
             .between("0 d", "156 w")
             .maybeMeasure(Unit.DAY, Dimension.TIME),
+        k.key("public", "yes lets the public read the name", "yes").flag(),
         k.at());
   }
 

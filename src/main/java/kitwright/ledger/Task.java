@@ -26,6 +26,8 @@ import kitwright.value.Unit;
  * @param progress share done, 0 to 1, as last written in the task itself
  * @param withdrawn the day it was given up
  * @param grade how much hangs on what it closes up
+ * @param publicly what the public reads of it; nothing where nothing is said
+ * @param allow words in what is public that look private and may stand
  */
 public record Task(
     String id,
@@ -46,6 +48,8 @@ public record Task(
     Optional<BigDecimal> progress,
     Optional<LocalDate> withdrawn,
     Optional<Grade> grade,
+    Optional<String> publicly,
+    List<String> allow,
     At at)
     implements Entry {
   /** Where work is done. */
@@ -200,6 +204,13 @@ public record Task(
         k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
         k.key("grade", "how much hangs on what it closes up", "structural")
             .maybeChoice(Grade.class),
+        k.key(
+                "public",
+                "what the public reads of it, such as its title; without this the public is told"
+                    + " no words of it",
+                "Lay the cabin sole")
+            .maybeText(),
+        k.key("allow", "words in what is public that look private and may stand", "[Pell]").texts(),
         k.at());
   }
 

@@ -9,10 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.CostItem;
@@ -41,12 +44,25 @@ final class BudgetAhead {
     this.range = range;
   }
 
+  /** The slots, behind others. */
+  Slots in(Slots slots, boolean earned) {
+    boolean certain = range.contributions().isEmpty();
+    Slots more =
+        certain
+            ? slots.block("ends").table("leanings", leanings(List.of()), List.of())
+            : slots
+                .table("ends", shares(), ends())
+                .table("leanings", leanings(List.of()), List.of());
+    return work(more.table("spread", spread(), List.of()), earned);
+  }
+
   /** The last reading of each month: the figures of the drawing. */
-  Block overTime() {
+  Table overTime() {
     Map<YearMonth, OverTime> months = new LinkedHashMap<>();
     OverTime.of(now.ledger(), account)
         .forEach(each -> months.put(YearMonth.from(each.day()), each));
-    return Block.table(
+    return new Table(
+        "Money over time",
         Column.columns(
             Column.left("By"),
             Column.right("Paid"),
@@ -56,26 +72,27 @@ final class BudgetAhead {
             .map(
                 each ->
                     Row.row(
-                        each.day().toString(),
-                        Say.amount(each.paid()),
-                        Say.amount(each.ordered()),
-                        Say.amount(each.committed())))
+                        Cell.day(each.day()),
+                        Cells.amount(each.paid()),
+                        Cells.amount(each.ordered()),
+                        Cells.amount(each.committed())))
             .toList());
   }
 
-  /** Nothing where nothing is uncertain. */
-  Block[] ends() {
-    if (range.contributions().isEmpty()) {
-      return new Block[0];
-    }
-    return new Block[] {
-      Block.paragraph(chances()),
-      shares(),
-      Block.paragraph(average()),
-      leanings(),
-      Block.paragraph("What makes it uncertain:"),
-      spread()
-    };
+  private List<Block> ends() {
+    return List.of(
+        Block.paragraph(chances()),
+        shares(),
+        Block.paragraph(average()),
+        leanings(
+            List.of(
+                Cells.total(
+                    "The end",
+                    Say.amount(account.whole().forecast()),
+                    Say.amount(account.whole().forecast().plus(leaning())),
+                    Say.signed(leaning())))),
+        Block.paragraph("What makes it uncertain:"),
+        spread());
   }
 
   private String chances() {
@@ -114,8 +131,7 @@ final class BudgetAhead {
   }
 
   /** From the forecast to the average, cost by cost, to the cent. */
-  private Block leanings() {
-    Money forecast = account.whole().forecast();
+  private Table leanings(List<Row> total) {
     List<Row> rows = new ArrayList<>();
     range.contributions().stream()
         .map(CostRange.Contribution::item)
@@ -127,20 +143,16 @@ final class BudgetAhead {
         .map(
             item ->
                 Row.row(
-                    item.what(),
-                    Say.amount(item.counted()),
-                    Say.amount(item.mean()),
-                    Say.signed(item.leaning())))
+                    Cell.text(item.what()),
+                    Cells.amount(item.counted()),
+                    Cells.amount(item.mean()),
+                    Cells.signed(item.leaning())))
         .forEach(rows::add);
-    rows.add(
-        Cells.total(
-            "The end",
-            Say.amount(forecast),
-            Say.amount(forecast.plus(leaning())),
-            Say.signed(leaning())));
-    return Block.table(
+    rows.addAll(total);
+    return new Table(
+        "From the forecast to the average",
         Column.columns(
-            Column.left("Cost"),
+            Column.head("Cost"),
             Column.right("In the forecast"),
             Column.right("On average"),
             Column.right("Adds")),
@@ -155,24 +167,27 @@ final class BudgetAhead {
     return BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP) + "\u00a0%";
   }
 
-  private Block shares() {
+  private Table shares() {
     List<Row> rows = new ArrayList<>();
     for (double share : SHARES) {
       CostRange.Quantile each = range.within(share);
       rows.add(
           Row.row(
-              Math.round(share * 100) + " of 100 builds",
-              Say.amount(each.money(now.ledger().build().currency())),
-              Say.signed(
+              Cell.number(
+                  Math.round(share * 100) + " of 100 builds",
+                  BigDecimal.valueOf(Math.round(share * 100))),
+              Cells.amount(each.money(now.ledger().build().currency())),
+              Cells.signed(
                   each.money(now.ledger().build().currency()).minus(account.whole().budget())),
-              Say.amount(money(each.from())) + " to " + Say.amount(money(each.to()))));
+              Cell.text(Say.amount(money(each.from())) + " to " + Say.amount(money(each.to())))));
     }
-    return Block.table(
+    return new Table(
+        "Where it may end",
         Column.columns(
-            Column.left("So many"),
+            Column.head("So many").named("percent"),
             Column.right("End within"),
             Column.right("Over"),
-            Column.right("Give or take, 19 times in 20")),
+            Column.right("Give or take, 19 times in 20").named("give-or-take")),
         rows);
   }
 
@@ -180,48 +195,55 @@ final class BudgetAhead {
     return Money.rounded(BigDecimal.valueOf(amount), now.ledger().build().currency());
   }
 
-  private Block spread() {
-    return Block.table(
-        Column.columns(Column.left("Cost"), Column.right("Share of the spread")),
+  private Table spread() {
+    return new Table(
+        "What makes it uncertain",
+        Column.columns(Column.head("Cost"), Column.right("Share of the spread")),
         range.contributions().stream()
             .limit(TOLD)
-            .map(each -> Row.row(each.item().what(), percent(each.share())))
+            .map(
+                each ->
+                    Row.row(
+                        Cell.text(each.item().what()),
+                        Cell.number(
+                            percent(each.share()),
+                            BigDecimal.valueOf(each.share()).setScale(4, RoundingMode.HALF_UP))))
             .toList());
   }
 
-  /** Nothing where no task earns a line. */
-  Block[] work() {
-    Plan plan = Plan.on(now);
+  /** Money against work done; nothing where no task earns a line. */
+  private Slots work(Slots slots, boolean earned) {
+    Plan plan = Plan.of(now.ledger(), now.day());
     Baseline baseline = Baseline.of(plan, now.ledger().build().started(), now.day());
     EarnedBook book = EarnedBook.of(now.ledger(), account, baseline::share);
-    if (book.whole().isEmpty()) {
-      return new Block[0];
+    if (!earned || book.whole().isEmpty()) {
+      return slots.table("work", figures(List.of())).sentence("unearned", "");
     }
-    List<Figure> figures = Figures.of(book.whole().get(), forecastOf(book));
-    Block table =
-        Block.table(
-            Column.columns(
-                Column.left("Figure"), Column.right("Value"), Column.left("What it says")),
-            figures.stream()
-                .map(
-                    each ->
-                        Row.row(
+    List<String> unearned = unearned(book);
+    return slots
+        .table("work", figures(Figures.of(book.whole().get(), forecastOf(book))))
+        .value("unearned", Cell.several(Say.list(unearned), unearned));
+  }
+
+  private static Table figures(List<Figure> figures) {
+    return new Table(
+        "Money against work done",
+        Column.columns(
+            Column.data("abbreviation"),
+            Column.head("Figure"),
+            Column.right("Value"),
+            Column.left("What it says").named("says")),
+        figures.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cell.text(each.abbreviation()),
+                        Cell.of(
                             each.name() + " (" + each.abbreviation() + ")",
-                            each.shown(),
-                            each.says()))
-                .toList());
-    return Optional.of(unearned(book))
-        .filter(names -> !names.isEmpty())
-        .map(
-            names ->
-                new Block[] {
-                  table,
-                  Block.paragraph(
-                      "No task earns these lines, and they are in no figure here: "
-                          + Say.list(names)
-                          + ".")
-                })
-        .orElseGet(() -> new Block[] {table});
+                            new Value.Text(each.name())),
+                        Cell.text(each.shown()),
+                        Cell.text(each.says())))
+            .toList());
   }
 
   private List<String> unearned(EarnedBook book) {

@@ -1,16 +1,20 @@
 package kitwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Destination;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
@@ -19,7 +23,7 @@ import kitwright.money.Remaining;
 import kitwright.value.Money;
 
 /** Where the money went and where it will end, line by line, and why a line ends over. */
-final class BudgetReport implements Report {
+public final class BudgetReport implements Report {
   private static final String DRAWING = "budget.svg";
 
   @Override
@@ -34,26 +38,43 @@ final class BudgetReport implements Report {
 
   @Override
   public List<Sheet> sheets(Facts now) {
+    CostRange range = CostRange.of(now.ledger(), Account.on(now));
+    Sheet sheet = sheet(now, range, true);
+    Map<String, String> drawings =
+        Map.of(DRAWING, BudgetPicture.of(now.ledger(), Account.on(now), range).text());
+    return List.of(
+        new Sheet(
+            sheet.file(), sheet.template(), sheet.slots().block("drawing", drawing()), drawings));
+  }
+
+  /**
+   * The document without its drawing.
+   *
+   * @param earned whether money is told against work done as well
+   */
+  public static Sheet sheet(Facts now, CostRange range, boolean earned) {
     Account account = Account.on(now);
-    CostRange range = CostRange.of(now.ledger(), account);
     BudgetAhead ahead = new BudgetAhead(now, range);
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("currency", now.ledger().build().currency().getCurrencyCode())
             .sentence("summary", summary(account))
-            .block("lines", lines(account))
-            .block("to-come", toCome(account))
-            .block("causes", Overruns.blocks(now).toArray(Block[]::new))
-            .block("over-time", drawing(), ahead.overTime())
-            .block("ends", ahead.ends())
-            .block("work", ahead.work())
+            .table("lines", lines(account, List.of()), List.of(lines(account, total(account))))
+            .value("whole", whole(account.whole()))
+            .table("to-come", toCome(account))
+            .table("causes", Overruns.all(now), Overruns.blocks(now))
+            .list("saved", Savings.of(now))
+            .block("drawing")
+            .table("over-time", ahead.overTime());
+    slots = ahead.in(slots, earned);
+    return new Sheet(
+        "budget.md",
+        "budget",
+        slots
             .block("claims", back(account).toArray(Block[]::new))
-            .block("cautions", cautions(account).toArray(Block[]::new));
-    Map<String, String> drawings =
-        Map.of(DRAWING, BudgetPicture.of(now.ledger(), account, range).text());
-    return List.of(new Sheet("budget.md", name(), slots, drawings));
+            .block("cautions", cautions(account).toArray(Block[]::new)));
   }
 
   private static Block drawing() {
@@ -106,76 +127,94 @@ final class BudgetReport implements Report {
             + (account.whole().over().signum() > 0 ? " would be left." : " stay untouched.");
   }
 
-  private static Block lines(Account account) {
+  private static Table lines(Account account, List<Row> total) {
     Stream<Row> rows = account.all().stream().map(BudgetReport::row);
-    LineState all = account.whole();
-    return Block.table(
+    return new Table(
+        "The lines of the budget",
         Column.columns(
-            Column.left("Line"),
+            Column.data("line"),
+            Column.head("Line").named("title"),
             Column.right("Budget"),
             Column.right("Paid"),
             Column.right("Ordered"),
             Column.right("To come"),
             Column.right("Forecast"),
             Column.right("Over")),
-        Stream.concat(
-                rows,
-                Stream.of(
-                    Cells.total(
-                        "All",
-                        Say.amount(all.budget()),
-                        Say.amount(all.spent()),
-                        Say.amount(all.ordered()),
-                        Say.amount(all.toCome()),
-                        Say.amount(all.forecast()),
-                        Say.signed(all.over()))))
-            .toList());
+        Stream.concat(rows, total.stream()).toList());
+  }
+
+  private static List<Row> total(Account account) {
+    LineState all = account.whole();
+    return List.of(
+        Cells.total(
+            "",
+            "All",
+            Say.amount(all.budget()),
+            Say.amount(all.spent()),
+            Say.amount(all.ordered()),
+            Say.amount(all.toCome()),
+            Say.amount(all.forecast()),
+            Say.signed(all.over())));
+  }
+
+  private static Cell whole(LineState all) {
+    Map<String, Value> parts = new LinkedHashMap<>();
+    parts.put("budget", new Value.Cash(all.budget()));
+    parts.put("paid", new Value.Cash(all.spent()));
+    parts.put("ordered", new Value.Cash(all.ordered()));
+    parts.put("to-come", new Value.Cash(all.toCome()));
+    parts.put("forecast", new Value.Cash(all.forecast()));
+    parts.put("over", new Value.Cash(all.over()));
+    return Cell.of(Say.money(all.forecast()), new Value.Parts(parts));
   }
 
   private static Row row(LineState line) {
     return Row.row(
-        line.title(),
-        Say.amount(line.budget()),
-        Say.amount(line.spent()),
-        Say.amount(line.ordered()),
-        Say.amount(line.toCome()),
-        Say.amount(line.forecast()),
-        Say.signed(line.over()));
+        Cell.text(line.line()),
+        Cell.text(line.title()),
+        Cells.amount(line.budget()),
+        Cells.amount(line.spent()),
+        Cells.amount(line.ordered()),
+        Cells.amount(line.toCome()),
+        Cells.amount(line.forecast()),
+        Cells.signed(line.over()));
   }
 
   /** How what is still to come is known, line by line. */
-  private static Block[] toCome(Account account) {
-    List<LineState> open =
-        account.all().stream().filter(line -> line.toCome().signum() != 0).toList();
-    return open.isEmpty()
-        ? new Block[0]
-        : new Block[] {
-          Block.table(
-              Column.columns(
-                  Column.left("Line"),
-                  Column.right("Low"),
-                  Column.right("Likely"),
-                  Column.right("High"),
-                  Column.left("Known from")),
-              open.stream().map(BudgetReport::toCome).toList())
-        };
+  private static Table toCome(Account account) {
+    return new Table(
+        "What is still to come",
+        Column.columns(
+            Column.data("line"),
+            Column.head("Line").named("title"),
+            Column.right("Low"),
+            Column.right("Likely"),
+            Column.right("High"),
+            Column.left("Known from")),
+        account.all().stream()
+            .filter(line -> line.toCome().signum() != 0)
+            .map(BudgetReport::toCome)
+            .toList());
   }
 
   private static Row toCome(LineState line) {
     Remaining remaining = line.remaining();
     Money waysOut = line.waysOut();
     return Row.row(
-        line.title(),
-        Say.amount(remaining.range().low().plus(waysOut)),
-        Say.amount(line.toCome()),
-        Say.amount(remaining.range().high().plus(waysOut)),
-        basis(remaining)
-            + (waysOut.signum() == 0
-                ? ""
-                : "; " + Say.money(waysOut) + " to get round open shortages")
-            + (remaining.unpriced().isEmpty()
-                ? ""
-                : "; at least, since nobody knows a price of " + Say.list(remaining.unpriced())));
+        Cell.text(line.line()),
+        Cell.text(line.title()),
+        Cells.amount(remaining.range().low().plus(waysOut)),
+        Cells.amount(line.toCome()),
+        Cells.amount(remaining.range().high().plus(waysOut)),
+        Cell.text(
+            basis(remaining)
+                + (waysOut.signum() == 0
+                    ? ""
+                    : "; " + Say.money(waysOut) + " to get round open shortages")
+                + (remaining.unpriced().isEmpty()
+                    ? ""
+                    : "; at least, since nobody knows a price of "
+                        + Say.list(remaining.unpriced()))));
   }
 
   private static String basis(Remaining remaining) {

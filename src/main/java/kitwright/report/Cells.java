@@ -1,10 +1,15 @@
 package kitwright.report;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import kitwright.document.Cell;
 import kitwright.document.Inline;
 import kitwright.document.Row;
+import kitwright.document.Value;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
 
 /** Rows and cells that documents have in common. */
 final class Cells {
@@ -24,6 +29,50 @@ final class Cells {
 
   /** A name with its id, by which the builder finds the record. */
   static Inline named(String what, String id) {
-    return Inline.together(Inline.text(what + " "), Inline.code(id));
+    return Inline.named(what, id);
+  }
+
+  /** A day in a sentence: {@code Sunday 29 March 2026}. */
+  static Cell spoken(LocalDate day) {
+    return Cell.of(Say.day(day), new Value.Day(day));
+  }
+
+  /** {@code 3 days}; as a value their number. */
+  static Cell days(long days) {
+    return Cell.number(Say.days(days), BigDecimal.valueOf(days));
+  }
+
+  /** An amount under a head that names its currency. */
+  static Cell amount(Money money) {
+    return Cell.of(Say.amount(money), new Value.Cash(money));
+  }
+
+  /** The same; a stroke where it is none. */
+  static Cell amountOrNone(Money money) {
+    return money.signum() == 0
+        ? new Cell(Cell.none().shown(), new Value.Cash(money))
+        : amount(money);
+  }
+
+  /** An amount with its sign, for what is above or below something. */
+  static Cell signed(Money money) {
+    return Cell.of(Say.signed(money), new Value.Cash(money));
+  }
+
+  /** An amount with its currency. */
+  static Cell money(Money money) {
+    return Cell.of(Say.money(money), new Value.Cash(money));
+  }
+
+  /** A quantity with its unit. */
+  static Cell qty(Quantity quantity) {
+    return Cell.of(Say.qty(quantity), new Value.Text(quantity.toString()));
+  }
+
+  /** {@code 12.00 EUR over}, {@code 3.00 EUR under}. */
+  static Cell over(Money over) {
+    return Cell.of(
+        over.signum() > 0 ? Say.money(over) + " over" : Say.money(over.negated()) + " under",
+        new Value.Cash(over));
   }
 }

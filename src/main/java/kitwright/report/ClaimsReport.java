@@ -4,16 +4,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import kitwright.claim.Standing;
-import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
-import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
+import kitwright.value.Money;
 
 /** Every claim with its age, the late ones first. */
-final class ClaimsReport implements Report {
+public final class ClaimsReport implements Report {
   @Override
   public String name() {
     return "claims";
@@ -34,10 +35,10 @@ final class ClaimsReport implements Report {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("summary", summary(open, ended))
-            .block("open", open.isEmpty() ? new Block[0] : new Block[] {openTable(open)})
-            .block("ended", ended.isEmpty() ? new Block[0] : new Block[] {endedTable(ended)});
+            .table("open", openTable(open))
+            .table("ended", endedTable(ended));
     return List.of(new Sheet("claims.md", name(), slots));
   }
 
@@ -85,34 +86,52 @@ final class ClaimsReport implements Report {
     return text;
   }
 
-  private static Block openTable(List<Standing> claims) {
-    return Block.table(
+  private static Table openTable(List<Standing> claims) {
+    return new Table(
+        "Open claims",
         Column.columns(
-            Column.left("Claim"),
+            Column.head("Claim"),
             Column.left("Missing"),
-            Column.right("Days"),
             Column.left("Reply by"),
-            Column.left("Stands"),
-            Column.right("Goods asked, worth"),
-            Column.right("Money asked"),
-            Column.right("Granted"),
-            Column.right("Come back"),
-            Column.right("Still open")),
+            Column.left("Status"),
+            Column.right("Asked").named("asks"),
+            Column.right("Still open").named("still-open"),
+            Column.data("days"),
+            Column.data("state"),
+            Column.data("goods"),
+            Column.data("money-asked"),
+            Column.data("granted"),
+            Column.data("come-back")),
         claims.stream().map(ClaimsReport::openRow).toList());
   }
 
   private static Row openRow(Standing each) {
     return Row.row(
-        Inline.code(each.claim().id()),
-        Inline.text(missing(each)),
-        Inline.text(each.age().map(Object::toString).orElse("not sent")),
-        Inline.text(Cells.maybe(each.claim().replyBy())),
-        Inline.text(stands(each)),
-        Inline.text(ClaimSums.monies(each.goods())),
-        Inline.text(ClaimSums.monies(each.asked())),
-        Inline.text(ClaimSums.monies(each.granted())),
-        Inline.text(ClaimSums.monies(each.paid())),
-        Inline.text(ClaimSums.monies(each.open())));
+        Cell.id(each.claim().id()),
+        Cell.text(missing(each)),
+        Cell.day(each.claim().replyBy()),
+        Cell.text(stands(each)),
+        Cell.text(asks(each)),
+        monies(each.open()),
+        each.age().map(Cell::number).orElseGet(Cell::none),
+        Cell.text(Say.word(each.state())),
+        monies(each.goods()),
+        monies(each.asked()),
+        monies(each.granted()),
+        monies(each.paid()));
+  }
+
+  /** Goods, and money beside them. */
+  private static String asks(Standing each) {
+    String goods = each.goods().isEmpty() ? "" : "goods of " + Say.monies(each.goods());
+    String money = each.asked().isEmpty() ? "" : Say.monies(each.asked());
+    return goods.isEmpty() || money.isEmpty()
+        ? goods + money + (goods.isEmpty() && money.isEmpty() ? Cells.NONE : "")
+        : goods + "; " + money;
+  }
+
+  private static Cell monies(List<Money> all) {
+    return Cell.several(ClaimSums.monies(all), all.stream().map(Money::toString).toList());
   }
 
   static String against(Standing each) {
@@ -128,41 +147,47 @@ final class ClaimsReport implements Report {
 
   /** How a claim stands, in a few words. */
   static String stands(Standing each) {
-    String late =
-        each.daysLeft().filter(days -> days < 0).map(d -> ", late by " + Say.days(-d)).orElse("");
+    String late = each.daysLeft().map(ClaimsReport::due).orElse("");
     return switch (each.state()) {
       case DRAFT -> "draft";
       case SENT -> "no word yet" + late;
       case ACKNOWLEDGED -> "received, not answered" + late;
       case ANSWERED ->
-          each.promisedFor().map(day -> "promised for " + day).orElse("answered, not settled");
+          each.promisedFor().map(day -> "promised for " + day).orElse("answered, no day promised");
       case DISPUTED -> "disputed";
       case SETTLED ->
           each.settled().map(end -> Say.word(end.how()) + " on " + end.on()).orElse("settled");
     };
   }
 
-  private static Block endedTable(List<Standing> claims) {
-    return Block.table(
+  private static String due(long days) {
+    return days < 0
+        ? ", late by " + Say.days(-days)
+        : days == 0 ? ", due today" : ", due in " + Say.days(days);
+  }
+
+  private static Table endedTable(List<Standing> claims) {
+    return new Table(
+        "Ended claims",
         Column.columns(
-            Column.left("Claim"),
+            Column.head("Claim"),
             Column.left("Missing"),
             Column.left("Ended"),
             Column.right("Money asked"),
-            Column.right("Granted"),
             Column.right("Come back"),
-            Column.right("Still open")),
+            Column.right("Still open"),
+            Column.data("granted")),
         claims.stream()
             .map(
                 each ->
                     Row.row(
-                        Inline.code(each.claim().id()),
-                        Inline.text(missing(each)),
-                        Inline.text(stands(each)),
-                        Inline.text(ClaimSums.monies(each.asked())),
-                        Inline.text(ClaimSums.monies(each.granted())),
-                        Inline.text(ClaimSums.monies(each.paid())),
-                        Inline.text(ClaimSums.monies(each.open()))))
+                        Cell.id(each.claim().id()),
+                        Cell.text(missing(each)),
+                        Cell.text(stands(each)),
+                        monies(each.asked()),
+                        monies(each.paid()),
+                        monies(each.open()),
+                        monies(each.granted())))
             .toList());
   }
 }

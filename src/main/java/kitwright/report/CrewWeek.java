@@ -33,10 +33,7 @@ final class CrewWeek {
     this.now = now;
     this.parts =
         new WeekParts(
-            week,
-            WeekLog.of(week, now.ledger()),
-            Ahead.after(week, now, now.ledger().log()),
-            Optional::of);
+            week, WeekLog.of(week, now.ledger()), Ahead.after(week, now, now.ledger().log()));
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());
     this.decided = new WeekDecisions(happened, now, names);
@@ -52,7 +49,7 @@ final class CrewWeek {
             .sentence("summary", summary(money))
             .sentence("phases", parts.hoursByPhase())
             .sentence("people", people())
-            .block("progress", parts.progress().toArray(Block[]::new))
+            .table("progress", parts.progress())
             .sentence("used", parts.used())
             .block("days", days().toArray(Block[]::new))
             .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
@@ -105,15 +102,15 @@ final class CrewWeek {
   }
 
   private String people() {
-    return WeekParts.shares(parts.log().hours().byPerson(), id -> Optional.of(names.of(id)));
+    return WeekParts.shares(parts.log().hours().byPerson(), names::of);
   }
 
   private List<Block> days() {
     List<Block> blocks = new ArrayList<>();
     for (LogDay day : parts.log().days()) {
-      if (!day.body().isBlank()) {
+      if (!day.bodyFor(LogDay.Audience.CREW).isBlank()) {
         blocks.add(Block.heading(3, Say.weekday(day.day()) + " " + Say.dayAndMonth(day.day())));
-        blocks.add(Block.prose(day.body(), HEADINGS_BELOW));
+        blocks.add(Block.prose(day.bodyFor(LogDay.Audience.CREW), HEADINGS_BELOW));
       }
     }
     return blocks;

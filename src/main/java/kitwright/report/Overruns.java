@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
@@ -39,41 +41,69 @@ final class Overruns {
     return blocks;
   }
 
+  /** Each part of each such line. */
+  static Table all(Facts now) {
+    Overruns overruns = new Overruns(now);
+    return overruns.table(
+        Account.on(now).all().stream()
+            .filter(line -> line.over().signum() > 0)
+            .flatMap(line -> overruns.own(line).stream())
+            .map(overruns::row)
+            .toList());
+  }
+
+  private List<Why.Part> own(LineState line) {
+    return parts.stream()
+        .filter(part -> part.line().equals(line.line()))
+        .sorted(
+            Comparator.comparing((Why.Part part) -> part.cause() == Cause.REST)
+                .thenComparing(part -> part.amount().amount().negate()))
+        .toList();
+  }
+
+  /** Why one line ends where it does, over or not; none where nothing is known. */
+  static List<Block> of(LineState line, Facts now) {
+    Overruns overruns = new Overruns(now);
+    return overruns.own(line).isEmpty() ? List.of() : overruns.line(line).subList(1, 2);
+  }
+
   private List<Block> line(LineState line) {
-    List<Why.Part> own =
-        parts.stream()
-            .filter(part -> part.line().equals(line.line()))
-            .sorted(
-                Comparator.comparing((Why.Part part) -> part.cause() == Cause.REST)
-                    .thenComparing(part -> part.amount().amount().negate()))
-            .toList();
+    List<Why.Part> own = own(line);
     Money back =
         own.stream()
             .map(Why.Part::recoverable)
             .reduce(Money.zero(now.ledger().build().currency()), Money::plus);
     List<Row> rows = new ArrayList<>(own.stream().map(this::row).toList());
-    rows.add(Cells.total("Over", Say.signed(line.over()), amountOrNone(back), ""));
-    return List.of(
-        Block.heading(3, line.title()),
-        Block.table(
-            Column.columns(
-                Column.left("Cause"),
-                Column.right("Adds"),
-                Column.right("May come back"),
-                Column.left("By")),
-            rows));
+    rows.add(
+        Row.row(
+            Cell.none(),
+            Cell.text("Over").strong(),
+            Cells.signed(line.over()).strong(),
+            Cells.amountOrNone(back).strong(),
+            Cell.text("")));
+    return List.of(Block.heading(3, line.title()), table(rows));
   }
 
-  private static String amountOrNone(Money amount) {
-    return amount.signum() == 0 ? Cells.NONE : Say.amount(amount);
+  private Table table(List<Row> rows) {
+    return new Table(
+        "Why lines end over",
+        Column.columns(
+            Column.data("line"),
+            Column.head("Cause"),
+            Column.right("Adds"),
+            Column.right("May come back"),
+            Column.left("By")),
+        rows);
   }
 
   private Row row(Why.Part part) {
+    List<String> claims = part.recoverable().signum() == 0 ? List.of() : claims(part);
     return Row.row(
-        words(part),
-        Say.signed(part.amount()),
-        amountOrNone(part.recoverable()),
-        part.recoverable().signum() == 0 ? "" : String.join(", ", claims(part)));
+        Cell.text(part.line()),
+        Cell.text(words(part)),
+        Cells.signed(part.amount()),
+        Cells.amountOrNone(part.recoverable()),
+        Cell.several(String.join(", ", claims), claims));
   }
 
   private String words(Why.Part part) {

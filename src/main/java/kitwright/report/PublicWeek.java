@@ -1,105 +1,147 @@
 package kitwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import kitwright.daybook.Ahead;
 import kitwright.daybook.Happenings;
+import kitwright.daybook.Hours;
+import kitwright.daybook.Progress;
 import kitwright.daybook.Week;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Destination;
 import kitwright.document.Inline;
-import kitwright.document.Redacted;
+import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.finding.Finding;
 import kitwright.kit.Count;
 import kitwright.kit.Positions;
 import kitwright.ledger.Delivery;
-import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
+import kitwright.ledger.Task;
+import kitwright.value.Place;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /**
- * The week for whoever follows the build. It never asks for money, for a party’s name or for a
- * claim; what people wrote in their own words passes through {@link Discretion}.
+ * The week for whoever follows the build. It is made of what its authors let the public read, and
+ * of figures: hours by phase, progress, things missing by the kit's names. Nothing is cut out of a
+ * sentence; {@link #suspicions} shows the author what looks private before it goes out.
  */
-final class PublicWeek {
+public final class PublicWeek {
   private static final int HEADINGS_BELOW = 3;
 
   private final Week week;
   private final Facts now;
-  private final Discretion discretion;
-  private final WeekParts parts;
+  private final WeekLog log;
+  private final Ahead ahead;
   private final Happenings happened;
+  private final Spoken spoken = new Spoken();
+  private final List<PublicPhoto> photos = new ArrayList<>();
+  private final Sheet sheet;
 
-  PublicWeek(Week week, Facts now) {
+  private PublicWeek(Week week, Facts now) {
     this.week = week;
     this.now = now;
-    this.discretion = Discretion.of(now.ledger());
-    List<LogDay> log =
-        now.ledger().log().stream().filter(day -> day.audience() == Audience.PUBLIC).toList();
-    this.parts =
-        new WeekParts(
-            week,
-            WeekLog.of(week, now.ledger(), log),
-            Ahead.after(week, now, log),
-            text -> Optional.of(text).filter(discretion::allows));
+    this.log = WeekLog.of(week, now.ledger());
+    this.ahead = Ahead.after(week, now, now.ledger().log());
     this.happened = Happenings.in(week, now.ledger());
+    log.photos().stream()
+        .filter(photo -> photo.picture().isPublic())
+        .forEach(
+            photo ->
+                photos.add(
+                    new PublicPhoto(
+                        photo.picture(), "week-" + week + "-" + (photos.size() + 1) + ".jpg")));
+    this.sheet = make();
   }
 
-  Sheet sheet() {
-    List<Redacted> prose =
-        parts.log().days().stream()
-            .map(day -> Redacted.of(day.body(), HEADINGS_BELOW, discretion::allows))
-            .toList();
-    int left = prose.stream().mapToInt(Redacted::left).sum();
+  /** The week as it may go out, once what looks private in it was looked at. */
+  public static PublicWeek of(Week week, Facts now) {
+    return new PublicWeek(week, now);
+  }
+
+  /** The document; its photos are written beside it under names of their own. */
+  public Sheet sheet() {
+    return sheet;
+  }
+
+  /** The photos that go out. */
+  public List<PublicPhoto> photos() {
+    return List.copyOf(photos);
+  }
+
+  /** What in the words that go out looks private and nobody has allowed there. */
+  public List<Finding> suspicions(Function<String, List<String>> lines) {
+    return spoken.read(now.ledger(), lines);
+  }
+
+  /**
+   * Days of the week with a text that nobody let the public read, told so that old ledgers know.
+   */
+  public long unsaid() {
+    return log.days().stream()
+        .filter(day -> !day.body().isBlank() && !day.at().has("audience"))
+        .filter(day -> day.bodyFor(Audience.PUBLIC).isBlank())
+        .count();
+  }
+
+  private Sheet make() {
+    Place build = now.ledger().build().at().record();
+    List<String> allow = now.ledger().build().allow();
     Slots slots =
         Slots.none()
-            .sentence(
-                "build",
-                Optional.of(now.ledger().build().name())
-                    .filter(discretion::allows)
-                    .orElse("The build"))
+            .sentence("build", spoken.say(now.ledger().build().name(), build, allow))
             .sentence(
                 "what",
-                now.ledger().build().what().filter(discretion::allows).map(Say::capital).orElse(""))
+                now.ledger()
+                    .build()
+                    .what()
+                    .map(what -> Say.capital(spoken.say(what, build, allow)))
+                    .orElse(""))
             .sentence("span", WeekReport.span(week))
             .sentence("week", week.toString())
             .sentence("summary", summary())
-            .sentence("hours", parts.hoursByPhase())
-            .block("progress", parts.progress().toArray(Block[]::new))
-            .sentence("used", parts.used())
-            .block("days", days(prose).toArray(Block[]::new))
-            .sentence("left-out", left == 0 ? "" : Integer.toString(left))
-            .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
-            .block("missing", bullets(happened.found().stream().map(this::found).toList()))
-            .block("decided", bullets(decided()))
-            .block("photos", bullets(photos()))
-            .block("next", bullets(next()));
+            .sentence("hours", hours())
+            .table("progress", progress())
+            .sentence("progress-untold", untold())
+            .sentence("used", used())
+            .block("days", days().toArray(Block[]::new))
+            .list("arrived", happened.arrived().stream().map(this::arrived).toList())
+            .list("missing", happened.found().stream().map(this::found).toList())
+            .list("decided", decided())
+            .block("photos", pictures().toArray(Block[]::new))
+            .list("next", next());
     return new Sheet("week-" + week + "-public.md", "week-public", slots);
   }
 
-  private static Block[] bullets(List<Inline> items) {
-    return items.isEmpty() ? new Block[0] : new Block[] {Block.bullets(items)};
-  }
-
   private String summary() {
-    WeekLog log = parts.log();
-    if (log.days().isEmpty()) {
-      return "No day of this week is written up for the public.";
-    }
     int people = log.hours().byPerson().size();
     return WeekReport.sentences(
         List.of(
-            Say.hours(log.hours().total())
-                + " hours of work on "
-                + Say.days(log.days().size())
-                + (people > 1 ? " by " + people + " people" : "")
-                + ".",
-            parts.finished().isEmpty() ? "" : "Finished: " + parts.finished() + ".",
+            log.days().isEmpty()
+                ? "No day of this week is written up."
+                : Say.hoursWord(log.hours().total())
+                    + " of work on "
+                    + Say.days(log.days().size())
+                    + (people > 1 ? " by " + people + " people" : "")
+                    + ".",
+            log.finished().isEmpty()
+                ? ""
+                : Say.count(log.finished().size(), "piece of work was", "pieces of work were")
+                    + " finished.",
             happened.arrived().isEmpty()
                 ? ""
                 : Say.count(happened.arrived().size(), "delivery", "deliveries") + " came.",
@@ -113,13 +155,97 @@ final class PublicWeek {
         : Say.count(open, "thing is", "things are") + " still missing from the kit.";
   }
 
-  private List<Block> days(List<Redacted> prose) {
+  private String hours() {
+    List<String> parts = new ArrayList<>();
+    log.hours()
+        .byPhase()
+        .forEach((phase, hours) -> parts.add(phase(phase) + " " + Say.hours(hours)));
+    return Say.list(parts);
+  }
+
+  private String phase(String phase) {
+    return phase.equals(Hours.ELSEWHERE)
+        ? phase
+        : now.ledger().tasks().stream()
+            .filter(task -> task.phase().filter(phase::equals).isPresent())
+            .findFirst()
+            .map(task -> spoken.say(phase, task.at().of("phase"), task.allow()))
+            .orElse(Hours.ELSEWHERE);
+  }
+
+  private Optional<String> title(Task task) {
+    return task.publicly().map(title -> spoken.say(title, task.at().of("public"), task.allow()));
+  }
+
+  private Table progress() {
+    List<Row> rows = new ArrayList<>();
+    for (Progress each : log.progress()) {
+      title(each.task())
+          .ifPresent(
+              title ->
+                  rows.add(
+                      Row.row(
+                          Cell.text(title),
+                          WeekParts.share(each.before()),
+                          WeekParts.share(each.after()),
+                          Cell.text(
+                              each.finished() ? "finished" : each.begun() ? "started" : ""))));
+    }
+    return new Table(
+        "What was done",
+        Column.columns(
+            Column.head("Work"),
+            Column.right("Before"),
+            Column.right("Now"),
+            Column.left("").named("status")),
+        rows);
+  }
+
+  /** How much of the work that moved has no title for the public. */
+  private String untold() {
+    long untold = log.progress().stream().filter(each -> each.task().publicly().isEmpty()).count();
+    return untold == 0
+        ? ""
+        : Say.count(
+            untold,
+            untold == log.progress().size() ? "piece of work" : "more piece of work",
+            untold == log.progress().size() ? "pieces of work" : "more pieces of work");
+  }
+
+  /** What of the kit was used: by the kit's names, not by the builder's own for what lay about. */
+  private String used() {
+    Map<String, Quantity> sums = new LinkedHashMap<>();
+    for (LogDay day : log.days()) {
+      for (LogDay.Used used : day.used()) {
+        used.item()
+            .ifPresent(
+                item ->
+                    sums.merge(
+                        kit(item),
+                        used.qty(),
+                        (one, more) -> one.convertsTo(more) ? one.plus(more) : one));
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    sums.forEach((what, qty) -> parts.add(Say.so(qty, what)));
+    return Say.list(parts);
+  }
+
+  private String kit(Ref item) {
+    Optional<KitItem> found = now.ledger().kitItem(item);
+    return found
+        .map(each -> spoken.say(each.what(), each.at().of("what"), each.allow()))
+        .orElse("something");
+  }
+
+  private List<Block> days() {
     List<Block> blocks = new ArrayList<>();
-    for (int i = 0; i < prose.size(); i++) {
-      if (!prose.get(i).blocks().isEmpty()) {
-        LogDay day = parts.log().days().get(i);
+    for (LogDay day : log.days()) {
+      String body = day.bodyFor(Audience.PUBLIC);
+      if (!body.isBlank()) {
+        spoken.say(body, day.at().record(), day.allow());
         blocks.add(Block.heading(3, Say.weekday(day.day()) + " " + Say.dayAndMonth(day.day())));
-        blocks.addAll(prose.get(i).blocks());
+        blocks.add(Block.prose(body, HEADINGS_BELOW));
       }
     }
     return blocks;
@@ -146,14 +272,10 @@ final class PublicWeek {
   private Inline found(Shortage shortage) {
     return Inline.text(
         Say.capital(
-            Say.so(shortage.qty(), phrase(what(shortage.item())))
+            Say.so(shortage.qty(), kit(shortage.item()))
                 + ": "
                 + Say.word(shortage.cause())
                 + "."));
-  }
-
-  private String what(Ref item) {
-    return now.ledger().kitItem(item).map(found -> found.what()).orElse("something");
   }
 
   private List<Inline> decided() {
@@ -161,34 +283,19 @@ final class PublicWeek {
     happened.decided().stream()
         .map(
             each ->
-                "For the missing "
-                    + phrase(what(each.item()))
-                    + ", the way out is chosen: "
+                "For the missing “"
+                    + kit(each.item())
+                    + "”, a way out is chosen: "
                     + way(each)
                     + ".")
         .map(Inline::text)
         .forEach(all::add);
-    happened.proposed().stream()
-        .filter(each -> discretion.allows(each.why()))
-        .map(each -> "Put forward: " + each.why() + ".")
-        .map(Inline::text)
-        .forEach(all::add);
     happened.signed().stream()
         .filter(each -> kitwright.substitution.Standings.on(now).counts(each.signOff()))
-        .map(
-            each ->
-                "Signed by "
-                    + role(each.signOff().by())
-                    + ": "
-                    + phrase(each.substitution().why())
-                    + ".")
+        .map(each -> "A change was signed by " + role(each.signOff().by()) + ".")
         .map(Inline::text)
         .forEach(all::add);
     return all;
-  }
-
-  private String phrase(String text) {
-    return discretion.allows(text) ? text : "something";
   }
 
   private static String way(Shortage shortage) {
@@ -211,38 +318,37 @@ final class PublicWeek {
         .orElse("somebody");
   }
 
-  private List<Inline> photos() {
-    return parts.log().photos().stream()
-        .map(WeekLog.Photo::picture)
-        .filter(PublicWeek::isPublic)
-        .filter(picture -> discretion.allows(picture.file()))
-        .map(this::photo)
-        .toList();
-  }
-
-  /** Marked with any word but this one, a photo is not for the public. */
-  private static boolean isPublic(Evidence picture) {
-    return picture.audience().filter(word -> !word.equals("public")).isEmpty();
-  }
-
-  private Inline photo(Evidence picture) {
-    Optional<String> says = picture.says().filter(discretion::allows);
-    return Inline.together(
-        Inline.code(picture.file()), Inline.text(says.map(text -> ", " + text).orElse("")));
+  private List<Block> pictures() {
+    List<Block> blocks = new ArrayList<>();
+    for (PublicPhoto photo : photos) {
+      String says =
+          photo
+              .picture()
+              .says()
+              .map(words -> spoken.say(words, photo.picture().at().of("says"), photo.allow()))
+              .orElse("A photo of the week");
+      blocks.add(Block.paragraph(Inline.picture(Destination.file(photo.name()), says)));
+    }
+    return blocks;
   }
 
   private List<Inline> next() {
-    List<Inline> all = new ArrayList<>(parts.nextWork());
-    parts.ahead().deliveries().stream()
+    List<Inline> all = new ArrayList<>();
+    works("In progress", ahead.underWay(), all);
+    works("May start", ahead.ready(), all);
+    ahead.deliveries().stream()
         .flatMap(each -> each.expected().stream())
-        .filter(parts::isSoon)
+        .filter(day -> !day.isAfter(week.next().last()))
         .map(day -> Inline.text("A delivery is expected on " + Say.day(day) + "."))
         .forEach(all::add);
-    parts.ahead().tools().stream()
-        .filter(each -> each.due().filter(parts::isSoon).isPresent())
-        .filter(each -> discretion.allows(each.tool()))
-        .map(each -> Inline.text("To go back: " + each.tool() + "."))
-        .forEach(all::add);
     return all;
+  }
+
+  private void works(String heading, List<Task> tasks, List<Inline> all) {
+    List<String> titles =
+        tasks.stream().flatMap(task -> title(task).stream()).map(t -> "“" + t + "”").toList();
+    if (!titles.isEmpty()) {
+      all.add(Inline.text(heading + ": " + Say.list(titles) + "."));
+    }
   }
 }

@@ -19,6 +19,7 @@ public final class Reports {
           new SheetsReport(),
           new ToolsReport(),
           new CountSheetReport(),
+          new OpenReport(),
           new AheadReport());
 
   private Reports() {}

@@ -33,6 +33,11 @@ final class Say {
     return (money.signum() > 0 ? "+" : "") + amount(money);
   }
 
+  /** {@code 10 000}. */
+  static String grouped(long number) {
+    return grouped(BigDecimal.valueOf(number));
+  }
+
   private static String grouped(BigDecimal number) {
     String plain = number.abs().toPlainString();
     int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
@@ -62,6 +67,12 @@ final class Say {
   /** Hours to a tenth. */
   static String hours(BigDecimal hours) {
     return Decimal.print(hours.setScale(1, RoundingMode.HALF_UP));
+  }
+
+  /** {@code 1 hour}, {@code 6.5 hours}. */
+  static String hoursWord(BigDecimal hours) {
+    String number = hours(hours);
+    return number + " " + (number.equals("1") ? "hour" : "hours");
   }
 
   /** A share of 1 as {@code 40 %}. */

@@ -13,13 +13,12 @@ public final class WeekReport {
   /**
    * The document of a week, as matters stood on the evening of its last day.
    *
-   * @param audience the public reads no money, no names of parties, no claims, and nothing that is
-   *     marked for the crew
+   * @param audience the public reads what its authors marked for it, and figures
    */
   public static Sheet of(Ledger ledger, Week week, LogDay.Audience audience) {
     return switch (audience) {
       case CREW -> new CrewWeek(week, Facts.of(ledger, week.last())).sheet();
-      case PUBLIC -> new PublicWeek(week, Facts.of(ledger, week.last())).sheet();
+      case PUBLIC -> PublicWeek.of(week, Facts.of(ledger, week.last())).sheet();
     };
   }
 

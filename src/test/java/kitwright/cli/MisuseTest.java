@@ -81,6 +81,6 @@ class MisuseTest {
           - {id: four, against: tern, shortages: [t], remedy: refund, sent: 2026-02-20, events: [{on: 2026-02-27, what: answered, text: wait}]}
         """);
     assertThat(Run.in(folder, "claim").out())
-        .contains("1 day late", "due today", "due in 1 day ", "no day promised");
+        .contains("late by 1 day", "due today", "due in 1 day", "answered, no day promised");
   }
 }

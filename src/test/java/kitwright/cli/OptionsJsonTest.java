@@ -57,9 +57,9 @@ class OptionsJsonTest {
     assertThat(choice.get("launch-if-here").asText()).isEqualTo("2026-03-31");
     assertThat(choice.get("needed-by").asText()).isEqualTo("2026-03-25");
     JsonNode wait = way(choice, "wait");
-    assertThat(wait.get("here-on").asText()).isEqualTo("2026-04-20");
-    assertThat(wait.get("holds").asText()).isEqualTo("plane");
-    assertThat(wait.get("holds-days").asLong()).isEqualTo(49);
+    assertThat(wait.get("arrives").asText()).isEqualTo("2026-04-20");
+    assertThat(wait.get("delays").asText()).isEqualTo("plane");
+    assertThat(wait.get("delays-days").asLong()).isEqualTo(49);
     assertThat(wait.get("launch").asText()).isEqualTo("2026-04-24");
     assertThat(wait.get("launch-later").asLong()).isEqualTo(24);
     JsonNode buy = way(choice, "buy");

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * What a run of the program printed.
@@ -21,7 +22,8 @@ public record Run(int code, String out, String err) {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     try (PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
         PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8)) {
-      Session session = new Session(o, e, folder, DAY, Screen.of(Map.of(), false));
+      Session session =
+          new Session(o, e, folder, DAY, Screen.of(Map.of(), false, OptionalInt::empty));
       int code = new CommandLineRun(session).run(arguments);
       return new Run(
           code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -2,7 +2,6 @@ package kitwright.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ProseTest {
@@ -70,6 +69,5 @@ class ProseTest {
   void aTableOfAMillionCellsStandsAsItWasWritten() {
     String table = "| a | b |\n|---|---|\n" + "| 1 | 2 |\n".repeat(500_000);
     assertThat(safe(table)).startsWith("```\n| a | b |\n").endsWith("| 1 | 2 |\n```\n");
-    assertThat(Redacted.of(table, 0, text -> true)).isEqualTo(new Redacted(List.of(), 1));
   }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import kitwright.Sample;
 import kitwright.daybook.Week;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay.Audience;
 import net.jqwik.api.Arbitraries;
@@ -21,7 +22,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-/** No amount, no name of a party and no claim survives in the public week, wherever it stood. */
+/** Nothing private goes out unseen: what a secret stands in is shown to its author first. */
 class PublicWeekProperties {
   private static final LocalDate SUNDAY = LocalDate.of(2026, 3, 1);
   private static final String NAME = "Quellmoor Zwick";
@@ -34,17 +35,36 @@ class PublicWeekProperties {
       List.of("quellmoor", "zwick", "zq-works", "klm-7", "7919", "791937");
 
   @Property(tries = 400)
-  void nothingSecretSurvives(
+  void aSecretThatWouldGoOutIsShownToItsAuthor(
       @ForAll("days") List<String> days, @ForAll("words") List<String> words) {
-    Ledger ledger = ledger(days, words);
+    Ledger ledger = ledger(days, words, "public");
+    PublicWeek week = PublicWeek.of(Week.of(SUNDAY), Facts.of(ledger, SUNDAY));
+    String text = read(week.sheet());
+    if (SECRETS.stream().anyMatch(text::contains)) {
+      assertThat(week.suspicions(file -> List.of())).isNotEmpty();
+    }
+  }
+
+  @Property(tries = 100)
+  void whatNobodyMarkedIsNotTold(
+      @ForAll("days") List<String> days, @ForAll("words") List<String> words) {
+    Ledger ledger = ledger(days, List.of("a", "b", "c"), "crew");
     String text = read(WeekReport.of(ledger, Week.of(SUNDAY), Audience.PUBLIC));
     SECRETS.forEach(secret -> assertThat(text).doesNotContain(secret));
+  }
+
+  @Example
+  void whatIsMarkedIsToldWordForWord() {
+    Ledger ledger =
+        ledger(List.of("A *fair* hull. Cold, though (7)."), List.of("a", "b", "c"), "public");
+    assertThat(Told.markdown(WeekReport.of(ledger, Week.of(SUNDAY), Audience.PUBLIC)))
+        .contains("A *fair* hull. Cold, though (7).");
   }
 
   /** Were nothing secret in the ledger, the law above would hold of anything. */
   @Example
   void theCrewReadsAllOfIt() {
-    Ledger ledger = ledger(List.of(NAME + " came with " + AMOUNT), List.of("a", "b", "c"));
+    Ledger ledger = ledger(List.of(NAME + " came with " + AMOUNT), List.of("a", "b", "c"), "crew");
     String text = read(WeekReport.of(ledger, Week.of(SUNDAY), Audience.CREW));
     assertThat(text).contains("quellmoor zwick", "klm-7", "7919");
   }
@@ -164,7 +184,7 @@ class PublicWeekProperties {
         .as((secret, dress) -> dress.replace("%s", secret));
   }
 
-  private static Ledger ledger(List<String> days, List<String> words) {
+  private static Ledger ledger(List<String> days, List<String> words, String audience) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put(
         "sample.yaml",
@@ -193,7 +213,7 @@ class PublicWeekProperties {
         borrowed:
           - {id: saw, tool: "W2", from: zq-works, on: 2026-02-24, due: 2026-03-03, condition: "W0", worth: 7919.37}
         tasks:
-          - {id: t1, what: "W1", phase: "W2", takes: 3 d, started: 2026-02-24}
+          - {id: t1, what: "W1", public: "W0", phase: "W2", takes: 3 d, started: 2026-02-24}
           - {id: t2, what: "W0", takes: 3 d}
         """
             .replace("W0", words.get(0))
@@ -205,13 +225,17 @@ class PublicWeekProperties {
           "log/" + day + ".md",
           "---\nday: "
               + day
+              + "\naudience: "
+              + audience
               + "\nhours: {me: 5, zq-works: 2}\ntasks: {t1: 40 %}\n"
               + "used: [{stock: plank, qty: 1}]\n"
               + "photos: [{file: \"evidence/"
               + words.get(1)
               + ".png\", says: \""
               + words.get(2)
-              + "\"},"
+              + "\", audience: "
+              + audience
+              + "},"
               + " {file: a.png, says: Zwick, audience: crew}]\n---\n"
               + body);
       day = day.plusDays(1);

@@ -48,7 +48,7 @@ class WeekReportTest {
         - {id: o1, on: 2026-02-26, line: spars, what: sail, amount: 40, state: ordered, to: sailmaker, expected: 2026-03-04}
       borrowed: [{id: saw, tool: bandsaw, from: pell, on: 2026-02-01, due: 2026-02-27, condition: good}]
       tasks:
-        - {id: plank, what: Plank the hull, phase: hull, takes: 9 d}
+        - {id: plank, what: Plank the hull, public: Planking, phase: hull, takes: 9 d}
         - {id: close, what: Close the spar, phase: spars, takes: 1 d}
       """;
 
@@ -62,12 +62,17 @@ class WeekReportTest {
         """
         ---
         day: 2026-02-23
+        audience: public
         hours: {nora: 6, pell: 2}
         tasks: {plank: 40 %}
         used: [{stock: larch, qty: 2, task: plank}]
-        photos: [{file: a.png, says: first plank}, {file: b.png, says: the mess, audience: crew}]
+        photos: [{file: a.png, says: first plank, audience: public}, {file: b.png, says: the mess, audience: crew}]
         ---
-        Planked until dark. Pell lent a hand.
+        Planked until dark.
+
+        audience: crew
+
+        Pell lent a hand.
         """);
     files.put(
         "log/2.md",
@@ -113,7 +118,7 @@ class WeekReportTest {
             "In all: spent 55.00 EUR, ordered 40.00 EUR;",
             "Overdue since Friday 27 February 2026: bandsaw, to Pell.",
             "b.png, the mess",
-            "Under way: Plank the hull.",
+            "In progress: “Plank the hull”.",
             "Expected on Wednesday 4 March 2026: sail.");
   }
 
@@ -132,18 +137,24 @@ class WeekReportTest {
   }
 
   @Test
-  void tellsThePublicOfTheWorkAlone() {
+  void tellsThePublicWhatItsAuthorsLetItReadAndFigures() {
     assertThat(words(Audience.PUBLIC))
         .contains(
-            "8 hours of work on 1 day by 2 people. 1 delivery came. 1 thing is still missing",
+            "11 hours of work on 2 days by 2 people. 1 delivery came. 1 thing is still missing",
             "Planked until dark.",
-            "Hours: hull 8.",
+            "Hours: hull 11.",
             "A delivery of 1 kind of part, all good.",
             "2 × spruce stave: not packed.",
-            "a.png, first plank")
-        .doesNotContain("Swore", "b.png", "Pell", "Nora", "Redshank", "25.00", "c1", "70");
+            "first plank")
+        .doesNotContain("Swore", "a.png", "b.png", "the mess", "Pell", "Nora", "Redshank", "25.00")
+        .doesNotContain("c1", "Plank the hull", "audience", "bandsaw", "larch", "no hurry");
     assertThat(Told.tables(markdown(Audience.PUBLIC)).get(0).get(1))
-        .containsExactly("Plank the hull", "–", "40 %", "begun");
+        .containsExactly("Planking", "–", "70 %", "started");
+  }
+
+  @Test
+  void theCrewReadsEveryPartOfADay() {
+    assertThat(words(Audience.CREW)).contains("Pell lent a hand.").doesNotContain("audience: crew");
   }
 
   @Test

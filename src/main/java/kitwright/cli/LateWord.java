@@ -1,19 +1,17 @@
 package kitwright.cli;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.network.Crates;
 import kitwright.network.Estimate;
 import kitwright.network.Plan;
-import kitwright.network.Planned;
 import kitwright.network.Schedule;
 import kitwright.network.WorkTime;
+import kitwright.report.Suppose;
 import kitwright.shortage.Late;
 import kitwright.shortage.LookAhead;
 import kitwright.value.Dimension;
@@ -21,20 +19,13 @@ import kitwright.value.Misread;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
 
-/**
- * What follows if something comes later than said.
- *
- * @param said as given on the command line
- * @param without the schedule as promised, or ordered today
- * @param with the schedule if it comes so
- */
-record Suppose(List<String> said, Schedule without, Schedule with) {
+/** What the command line says comes late: goods and work, by id. */
+final class LateWord {
   private static final int MOST_DAYS = 36_600;
   private static final List<Kind> GOODS =
       List.of(Kind.DELIVERIES, Kind.CLAIMS, Kind.SHORTAGES, Kind.SPENDING);
 
-  /** A task that comes later, or has less float. */
-  record Shift(Planned without, Planned with) {}
+  private LateWord() {}
 
   static Suppose of(List<String> said, Facts now) {
     Map<String, Integer> goods = new HashMap<>();
@@ -86,17 +77,5 @@ record Suppose(List<String> said, Schedule without, Schedule with) {
     } catch (Misread misread) {
       throw Refusal.of(misread);
     }
-  }
-
-  /** Every task that it touches, by earliest start. */
-  List<Shift> shifts() {
-    return without.all().stream()
-        .map(before -> new Shift(before, with.of(before.id())))
-        .filter(
-            shift ->
-                !Objects.equals(shift.without().earliestStart(), shift.with().earliestStart())
-                    || !Objects.equals(shift.without().total(), shift.with().total()))
-        .sorted(Comparator.comparing(shift -> shift.with().earliestStart()))
-        .toList();
   }
 }

@@ -1,4 +1,4 @@
-package kitwright.cli;
+package kitwright.report;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -13,7 +13,12 @@ import kitwright.network.Range;
  *
  * @param last the last day looked at
  */
-record Outlook(Facts now, LocalDate last, Optional<Suppose> suppose, Optional<Range> range) {
+public record Outlook(Facts now, LocalDate last, Optional<Suppose> suppose, Optional<Range> range) {
+  /** As far as the build looks ahead, without suppositions. */
+  static Outlook of(Facts now) {
+    return new Outlook(now, Plan.on(now).horizon(), Optional.empty(), Optional.empty());
+  }
+
   /** The open tasks that can be worked at by the last day, by that day. */
   List<Planned> tasks() {
     return Plan.on(now).ahead().stream()

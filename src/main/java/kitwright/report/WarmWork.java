@@ -1,4 +1,4 @@
-package kitwright.cli;
+package kitwright.report;
 
 import java.math.BigDecimal;
 import java.time.Duration;

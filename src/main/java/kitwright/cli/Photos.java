@@ -1,0 +1,79 @@
+package kitwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.finding.Finding;
+import kitwright.finding.Severity;
+import kitwright.ledger.LedgerFolder;
+import kitwright.report.Picture;
+import kitwright.report.PublicPhoto;
+
+/**
+ * The photos of a public week, read from the ledger's folder and drawn anew.
+ *
+ * @param files JPEG by the name that the public sees
+ * @param findings photos that cannot be shown, or tell where they were taken
+ */
+record Photos(Map<String, byte[]> files, List<Finding> findings) {
+  private static final String PLACE = "place";
+
+  static Photos of(List<PublicPhoto> photos, LedgerFolder folder) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (PublicPhoto photo : photos) {
+      Optional<Picture> picture = read(photo, folder).map(Picture::of);
+      if (picture.filter(Picture::tellsPlace).isPresent()
+          && !photo.picture().allow().contains(PLACE)) {
+        findings.add(
+            finding(
+                photo,
+                "public-words-private",
+                "The photo says where it was taken.",
+                "The place itself is stripped before the photo goes out, but what it shows may"
+                    + " tell it too.",
+                "Look at it once more, and let it stand by “allow: [place]” beside it."));
+      }
+      picture
+          .flatMap(Picture::scaled)
+          .ifPresentOrElse(
+              jpeg -> files.put(photo.name(), jpeg),
+              () ->
+                  findings.add(
+                      finding(
+                          photo,
+                          "public-photo-unreadable",
+                          "The photo cannot be read as a picture.",
+                          "The week would show an empty frame.",
+                          "Put a JPEG or PNG there, or keep it for the crew.")));
+    }
+    return new Photos(files, findings);
+  }
+
+  private static Finding finding(
+      PublicPhoto photo, String rule, String what, String follows, String mend) {
+    return new Finding(
+        rule, Severity.STOP, photo.picture().at().record(), what, follows, mend, List.of());
+  }
+
+  /** The bytes of a file within the folder; empty where it is none. */
+  private static Optional<byte[]> read(PublicPhoto photo, LedgerFolder folder) {
+    try {
+      Path root = folder.root().toRealPath();
+      Path file = root.resolve(photo.picture().file()).normalize();
+      return file.startsWith(root)
+              && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+              && file.toRealPath().startsWith(root)
+          ? Optional.of(Files.readAllBytes(file))
+          : Optional.empty();
+    } catch (IOException | RuntimeException unreadable) {
+      return Optional.empty();
+    }
+  }
+}

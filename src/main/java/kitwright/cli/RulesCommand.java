@@ -1,0 +1,68 @@
+package kitwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import kitwright.check.RuleNames;
+import kitwright.check.RulePages;
+import kitwright.document.Block;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.finding.RulePage;
+import kitwright.report.Sheet;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Tells what rules protect against. */
+@picocli.CommandLine.Command(
+    name = "rules",
+    description = "Tells what a rule protects against, with an example; without a name, lists all.")
+final class RulesCommand implements Command {
+  @Mixin private Telling telling = new Telling();
+
+  @Parameters(paramLabel = "RULE", arity = "0..1", description = "Which.")
+  private Optional<String> rule = Optional.empty();
+
+  @Override
+  public int run(Session session) {
+    return telling.tell(rule.isPresent() ? page(rule.get()) : list(), session);
+  }
+
+  private static Sheet page(String rule) {
+    RulePage page =
+        RulePages.of(rule)
+            .orElseThrow(
+                () ->
+                    Refusal.unknown(
+                        "There is no rule “" + rule + "”.",
+                        rule,
+                        RuleNames.all(),
+                        "“kitwright rules” lists them all."));
+    return new Sheet(
+        rule + ".md",
+        "rule",
+        Slots.none()
+            .sentence("rule", page.name())
+            .sentence("summary", page.summary())
+            .block("page", Block.prose(page.help(), 0)));
+  }
+
+  private static Sheet list() {
+    List<RulePage> pages = RulePages.all();
+    return new Sheet(
+        "rules.md",
+        "rules",
+        Slots.none()
+            .table(
+                "rules",
+                new Table(
+                    "The rules",
+                    Column.columns(
+                        Column.head("Rule"), Column.left("What it finds").named("finds")),
+                    pages.stream()
+                        .map(page -> Row.row(Cell.text(page.name()), Cell.text(page.summary())))
+                        .toList())));
+  }
+}

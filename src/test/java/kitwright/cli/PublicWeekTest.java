@@ -1,0 +1,168 @@
+package kitwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The public week as a builder asks for it. */
+class PublicWeekTest {
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(
+        folder.resolve("all.yaml"),
+        """
+        build: {name: Tern, currency: EUR, started: 2026-01-05}
+        parties: [{id: me, name: Nora Kvist, role: builder}, {id: bo, name: Bo Li, role: helper}]
+        kit: [{id: bolt, what: "bolt M12 x 120", qty: 4}]
+        tasks: [{id: t, what: Help Bo, public: Planking, phase: hull, takes: 2 d}]
+        """);
+    day("audience: public\n", "Cold.\nBo planed all day.\n");
+  }
+
+  private void day(String keys, String body) throws IOException {
+    Files.createDirectories(folder.resolve("log"));
+    Files.writeString(
+        folder.resolve("log/2026-02-23.md"),
+        "---\nday: 2026-02-23\nhours: {me: 1}\ntasks: {t: 40 %}\n" + keys + "---\n" + body);
+  }
+
+  private Run week(String... more) {
+    return Run.in(
+        folder,
+        Stream.concat(
+                Stream.of("week", "--audience", "public", "--ending", "2026-03-01"),
+                Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  @Test
+  void whatLooksPrivateIsShownAndNothingIsWritten() {
+    Run run = week("--out", "site");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .contains("log/2026-02-23.md:8:1", "“Bo” looks private: the name of bo", "[Bo]");
+    assertThat(folder.resolve("site")).doesNotExist();
+  }
+
+  @Test
+  void whatItsAuthorAllowsThereGoesOut() throws IOException {
+    day("audience: public\nallow: [bo]\n", "Cold.\nBo planed all day.\n");
+    Run run = week();
+    assertThat(run.code()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .contains("1 hour of work on 1 day.", "Cold.\nBo planed all day.", "Planking")
+        .doesNotContain("Help");
+  }
+
+  @Test
+  void aPartyMayLetItsNameBeRead() throws IOException {
+    Path all = folder.resolve("all.yaml");
+    Files.writeString(
+        all, Files.readString(all).replace("role: helper", "role: helper, public: yes"));
+    assertThat(week().code()).isZero();
+  }
+
+  @Test
+  void aDayThatSaysNothingIsForTheCrewAndItIsSaidHowToMarkIt() throws IOException {
+    day("", "Bo planed all day.\n");
+    Run run = week();
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).doesNotContain("Bo").contains("Planking");
+    assertThat(run.err()).contains("one day of this week", "“audience: public”");
+  }
+
+  @Test
+  void whatItTakesForTheCrewStaysWithTheCrew() throws IOException {
+    day("", "Bo planed.\n\naudience: public\n\nCold.\n\naudience: crew\n\nBo slept.\n");
+    Run run = week();
+    assertThat(run.out()).contains("Cold.").doesNotContain("Bo", "audience");
+    Run crew = Run.in(folder, "week", "--ending", "2026-03-01");
+    assertThat(crew.out()).contains("Bo planed.", "Cold.", "Bo slept.").doesNotContain("audience:");
+  }
+
+  /** A JPEG whose Exif says “turn me” (orientation 6) and has a place; by Exif 2.32, 4.6. */
+  private static byte[] photo() throws IOException {
+    ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+    BufferedImage image = new BufferedImage(2400, 1200, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < 1200; y++) {
+      for (int x = 0; x < 1200; x++) {
+        image.setRGB(x, y, 0xFFFFFF);
+      }
+    }
+    ImageIO.write(image, "jpeg", jpeg);
+    byte[] plain = jpeg.toByteArray();
+    byte[] exif =
+        HexFormat.of()
+            .parseHex(
+                "FFE1003245786966"
+                    + "00004D4D002A00000008"
+                    + "0002"
+                    + "01120003000000010006"
+                    + "0000"
+                    + "8825000400000001"
+                    + "00000026"
+                    + "00000000"
+                    + "0000"
+                    + "00000000");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(plain, 0, 2);
+    out.writeBytes(exif);
+    out.writeBytes("\u00ff\u00fe\u0000\u000bNoraKvist".getBytes(StandardCharsets.ISO_8859_1));
+    out.write(plain, 2, plain.length - 2);
+    return out.toByteArray();
+  }
+
+  @Test
+  void aPhotoGoesOutScaledUprightAndWithNothingUnseenInIt() throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/nora-kvist.jpg"), photo());
+    String photos = "photos: [{file: evidence/nora-kvist.jpg, says: fair, audience: public%s}]\n";
+    day(photos.formatted(""), "");
+    Run refused = week("--out", "site");
+    assertThat(refused.code()).isEqualTo(1);
+    assertThat(refused.err()).contains("The photo says where it was taken.", ":5:");
+    day(photos.formatted(", allow: [place]"), "");
+    Run run = week("--out", "site");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    Path jpeg = folder.resolve("site/week-2026-W09-1.jpg");
+    String bytes = Files.readString(jpeg, StandardCharsets.ISO_8859_1);
+    assertThat(bytes).doesNotContain("Exif", "Nora");
+    BufferedImage shown = ImageIO.read(jpeg.toFile());
+    assertThat(List.of(shown.getWidth(), shown.getHeight())).containsExactly(600, 1200);
+    assertThat(shown.getRGB(300, 100) & 0xFF)
+        .as("the left half came to the top")
+        .isGreaterThan(200);
+    assertThat(shown.getRGB(300, 1100) & 0xFF).isLessThan(50);
+    assertThat(Files.readString(folder.resolve("site/week-2026-W09-public.md")))
+        .contains("![fair](week-2026-W09-1.jpg)")
+        .doesNotContain("nora");
+  }
+
+  @Test
+  void aFileThatIsNoPictureIsToldInsteadOfAnEmptyFrame() throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.writeString(folder.resolve("evidence/a.jpg"), "no picture");
+    day("photos: [{file: evidence/a.jpg, audience: public}]\n", "");
+    Run run = week("--out", "site");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).contains("cannot be read as a picture");
+    assertThat(folder.resolve("site")).doesNotExist();
+  }
+}
