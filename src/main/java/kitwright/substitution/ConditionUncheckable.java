@@ -42,7 +42,7 @@ public final class ConditionUncheckable implements Rule {
                   + " cannot be checked: "
                   + verdict.because()
                   + ".",
-              "Nobody notices if it is not met.",
+              "Nobody notices if it is not met, so the signature does not count.",
               "Name a measure that the built section states, such as thickness, wall or plies.",
               List.of(standing.substitution().named())));
     }

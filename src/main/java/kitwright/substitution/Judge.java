@@ -174,6 +174,8 @@ final class Judge {
     }
     if (signOff.conditions().stream().map(judging.conditions()).anyMatch(Verdict::fails)) {
       lacks.add(Lack.CONDITION_UNMET);
+    } else if (signOff.conditions().stream().anyMatch(this::cannotBeChecked)) {
+      lacks.add(Lack.CONDITION_UNCHECKED);
     }
     return new Signature(signOff, lacks, statement, earlier);
   }
@@ -206,6 +208,11 @@ final class Judge {
                         .filter(other -> !other.id().equals(party.id()))
                         .filter(other -> !Rights.fits(other.role(), Grade.STRUCTURAL))
                         .anyMatch(other -> Persons.name(other).equals(Persons.name(party))));
+  }
+
+  /** Words alone are for a person to check; a measure that no section states is nobody’s. */
+  private boolean cannotBeChecked(Condition condition) {
+    return !condition.atLeast().isEmpty() && !judging.conditions().apply(condition).passes();
   }
 
   /** Whether a document is another than the recorded one, or is not there. */

@@ -18,7 +18,8 @@ public enum Lack {
   NO_LETTER("the signature has no letter with its hash"),
   LETTER_ALTERED("a letter of the signature is not the one that was recorded"),
   VERDICT_TURNED("its assessment comes to another verdict than the signer saw"),
-  CONDITION_UNMET("a condition of the signature is not met");
+  CONDITION_UNMET("a condition of the signature is not met"),
+  CONDITION_UNCHECKED("a condition of the signature cannot be checked");
 
   private final String words;
 

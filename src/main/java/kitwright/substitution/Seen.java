@@ -117,12 +117,10 @@ record Seen(Optional<String> verdict, Map<String, BigDecimal> numbers) {
     return moved;
   }
 
-  /**
-   * One unit of the last of four figures, or of the last that was written where those are fewer.
-   */
+  /** One unit of the last of four figures. */
   private static BigDecimal lastFigure(BigDecimal number) {
-    int ofFour = FIGURES.getPrecision() - (number.precision() - number.scale());
-    return BigDecimal.ONE.movePointLeft(Math.max(number.scale(), ofFour));
+    int places = FIGURES.getPrecision() - (number.precision() - number.scale());
+    return BigDecimal.ONE.movePointLeft(places);
   }
 
   /** As a sign-off keeps it: {@code {verdict: passes, moment: 1.333}}. */

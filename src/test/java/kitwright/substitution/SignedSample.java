@@ -30,12 +30,20 @@ final class SignedSample {
         - {id: ivo, name: Ivo, role: helper}
         - {id: pell, name: Pell, role: lender}
       kit:
-        - {id: stave, what: spruce stave 24 x 96, qty: 14 m, drawing: D-31, price: 11 EUR/m, material: sitka-spruce, grade: structural}
+        - {id: stave, what: spruce stave 24 x 96, qty: 14 m, drawing: D-31, price: 11 EUR/m, material: spruce, grade: structural}
         - {id: bolt, what: bolt M10 x 120, qty: 8}
-        - {id: ply, what: plywood 6 mm, qty: 8 sheet, material: okoume-ply}
+        - {id: ply, what: plywood 6 mm, qty: 8 sheet}
       stock:
         - {id: larch-a, what: larch board left from the floor, size: 2450 x 110 x 32 mm, pieces: 5, material: larch, grain: along}
         - {id: bolts-m12, what: bolt M12 x 140 A4-70, qty: 20}
+      materials:
+        - {id: larch, what: larch, kind: timber, density: 560 kg/m3, E: 12.4 GPa, bending-strength: 90 MPa, source: a handbook, basis: mean}
+        - {id: spruce, what: spruce, kind: timber, density: 415 kg/m3, E: 10.9 GPa, source: a handbook, basis: mean}
+        - {id: glue, what: resorcinol, kind: glue, bond-strength: 8 MPa, source: a data sheet}
+        - {id: cloth, what: woven glass, kind: cloth, fibre: glass, resin: epoxy, areal-weight: 290 g/m2, source: a data sheet, roll-width: 1.25 m}
+        - {id: glass, what: E-glass, kind: fibre, E: 73 GPa, source: a handbook}
+        - {id: epoxy, what: epoxy, kind: resin, E: 3.1 GPa, mix-ratio: 0.32, hardener: hard, pot-life: 35 min, source: a data sheet}
+        - {id: hard, what: hardener, kind: resin, density: 970 kg/m3, source: a data sheet}
       budget: [{line: spars, title: Spars, amount: 900}]
       spending:
         - {id: buy-glue, on: 2026-01-20, line: spars, what: resorcinol glue 1 kg tin, amount: 40, state: paid, qty: 1 kg}
@@ -43,8 +51,8 @@ final class SignedSample {
         - {id: close, what: Close the bowsprit, takes: 1 d, grade: structural}
         - {id: paint, what: Paint the bowsprit, takes: 1 d, after: [close]}
       sections:
-        - {id: drawn, what: box of spruce, width: 96 mm, layers: [{material: sitka-spruce, thickness: 24 mm, grain: along}]}
-        - {id: built, what: box of larch, width: 96 mm, layers: [{material: larch, thickness: 26 mm, grain: along}]}
+        - {id: drawn, what: box of spruce, width: 96 mm, layers: [{material: spruce, thickness: 24 mm, grain: along}]}
+        - {id: built, what: box of larch, width: 96 mm, layers: [{material: larch, thickness: 26 mm, grain: along}, {material: cloth, plies: 2}], glue: glue}
       assessments:
         - id: spar
           method: external
@@ -73,7 +81,7 @@ final class SignedSample {
               covers: COVERS
               saw: {verdict: passes, stiffness: 1.1, strength: 0.95, reserve: 1.4, mass: 1.2}
               conditions:
-                - {section: built, at-least: {thickness: 25 mm}}
+                - {section: built, at-least: {plies: 2}}
                 - no knot within 100 mm of a scarf
               evidence: [{file: there/letter.txt, sha256: e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855}]
       """;
