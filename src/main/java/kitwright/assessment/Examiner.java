@@ -303,7 +303,8 @@ final class Examiner {
   private List<String> cautions(List<Row> rows, WeakLinks links) {
     List<String> all = new ArrayList<>(links.cautions().get());
     rows.stream()
-        .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
+        .filter(
+            row -> row.measure() == Measure.MOMENT_SAGGING || row.measure() == Measure.PLATE_MOMENT)
         .forEach(
             row ->
                 drawn()
@@ -390,10 +391,8 @@ final class Examiner {
   }
 
   private void judgeAlike(List<Row> rows) {
-    if (isBeam()) {
-      drawn()
-          .ifPresent(
-              one -> made().ifPresent(other -> Unlike.judge(one, other, rows, failing, lacking)));
+    if (isBeam() || assessment.method() == Method.PANEL) {
+      drawn().ifPresent(one -> made().ifPresent(other -> Unlike.judge(one, other, rows, lacking)));
     }
   }
 
@@ -405,18 +404,8 @@ final class Examiner {
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
     Row.Limit least = new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue());
-    Row row = link(worked.margin(), least, worked.lacking());
-    rows.add(row);
-    worked
-        .alike()
-        .filter(alike -> link(Optional.of(alike), least, List.of()).fails() && !row.fails())
-        .ifPresent(
-            alike ->
-                failing.add(
-                    "protected over sacrificial part is "
-                        + Print.ratio(alike)
-                        + " with both judged by tension and compression, not at least "
-                        + Print.number(least.value())));
+    Row plain = link(worked.margin(), least, worked.lacking());
+    rows.add(worked.alike().map(plain::judgedAlike).orElse(plain));
     double meant = link.breaksAt().map(Quantity::base).orElse(0.0);
     worked
         .first()

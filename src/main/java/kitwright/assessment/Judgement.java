@@ -86,6 +86,7 @@ final class Judgement {
       open.addAll(unlike);
     }
     rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
+    rows.forEach(row -> row.divided().ifPresent(open::add));
     leaning().forEach(input -> open.add(because(input)));
     sourceOfLoad().ifPresent(open::add);
     if (assessment.require().isEmpty()

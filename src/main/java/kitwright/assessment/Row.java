@@ -9,13 +9,26 @@ import java.util.OptionalDouble;
  *
  * @param limit what is asked, where something is
  * @param lacking why it cannot be told, where it cannot
+ * @param alike what is held against the limit with both parts judged in one way, where they are
+ *     judged in two: what meets the limit in one way only cannot be told
  */
 public record Row(
     Measure measure,
     Optional<Figure> designed,
     Optional<Figure> built,
     Optional<Limit> limit,
-    List<String> lacking) {
+    List<String> lacking,
+    OptionalDouble alike) {
+  /** Both parts judged in one way. */
+  public Row(
+      Measure measure,
+      Optional<Figure> designed,
+      Optional<Figure> built,
+      Optional<Limit> limit,
+      List<String> lacking) {
+    this(measure, designed, built, limit, lacking, OptionalDouble.empty());
+  }
+
   /** The least or the most that is asked. */
   public record Limit(Side side, double value) {
     /** On which side of the limit it must be. */
@@ -42,14 +55,33 @@ public record Row(
     lacking = List.copyOf(lacking);
   }
 
-  /** The same with so much of what is built. */
-  Row scaled(double share) {
-    return new Row(
-        measure,
-        designed,
-        built.map(figure -> new Figure(figure.value() * share, figure.governing())),
-        limit,
-        lacking);
+  /** The same with what it is with both parts judged in one way. */
+  Row judgedAlike(double other) {
+    return new Row(measure, designed, built, limit, lacking, OptionalDouble.of(other));
+  }
+
+  /** Where it meets what is asked judged in one way and misses it in the other, in one sentence. */
+  Optional<String> divided() {
+    OptionalDouble number = compared();
+    if (limit.isEmpty() || number.isEmpty() || alike.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean one = isMissed(limit.get(), number.getAsDouble());
+    if (one == isMissed(limit.get(), alike.getAsDouble())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        measure.words()
+            + " is "
+            + Print.ratio(number.getAsDouble())
+            + (measure.absolute() ? "" : " of the designed")
+            + " with the solid part judged by its modulus of rupture, and "
+            + Print.ratio(alike.getAsDouble())
+            + " with both judged by tension and compression: whether it is "
+            + limit.get().side().words()
+            + " "
+            + Print.number(limit.get().value())
+            + " hangs on the way of judging");
   }
 
   /** Whether something is asked and not met. */
@@ -98,6 +130,9 @@ public record Row(
       return Optional.empty();
     }
     OptionalDouble compared = compared();
+    if (divided().isPresent()) {
+      return Optional.of(Verdict.Outcome.CANNOT_TELL);
+    }
     if (compared.isPresent() && isMissed(limit.get(), compared.getAsDouble())) {
       return Optional.of(Verdict.Outcome.FAIL);
     }

@@ -10,8 +10,8 @@ import kitwright.mechanics.beam.BeamMaterial;
 /**
  * Solid timber is judged by its modulus of rupture, a mixed or hollow part by tension and
  * compression of each piece at its edge, which comes out lower for the same wood. Two parts judged
- * unlike are told, with what the solid one bears when it is judged like the other; where the solid
- * one is the part that must be strong enough, both ways must reach what is asked.
+ * unlike are told, with what the solid one bears when it is judged like the other; what reaches
+ * what is asked in one way only cannot be told.
  *
  * @see "Wood Handbook, chapter 5: modulus of rupture is no true stress"
  */
@@ -21,6 +21,7 @@ final class Unlike {
           Measure.MOMENT_SAGGING,
           Measure.MOMENT_HOGGING,
           Measure.MOMENT_ACROSS,
+          Measure.PLATE_MOMENT,
           Measure.FIRST_FAILURE);
 
   private Unlike() {}
@@ -32,7 +33,7 @@ final class Unlike {
 
   /** By tension and compression over by modulus of rupture; empty where a strength is unknown. */
   static OptionalDouble share(Part part) {
-    BeamMaterial wood = part.beam().regions().get(0).material();
+    BeamMaterial wood = part.beam().wood().orElse(part.beam().regions().get(0).material());
     OptionalDouble push = wood.strength().compression();
     OptionalDouble pull = wood.tensionLimit();
     OptionalDouble rupture = wood.strength().bending();
@@ -55,28 +56,22 @@ final class Unlike {
   }
 
   /**
-   * Holds a part built of solid timber, for a mixed or hollow one, to what is asked of it with both
-   * judged alike. A load at first failure may be set by shear, and so is left open.
+   * Sets beside each moment that is asked for what it is with both parts judged alike. A load at
+   * first failure may be set by shear, and is then the same in both ways.
    */
-  static void judge(
-      Part designed, Part built, List<Row> rows, List<String> failing, List<String> lacking) {
-    if (!are(designed, built) || !built.beam().solidTimber()) {
+  static void judge(Part designed, Part built, List<Row> rows, List<String> lacking) {
+    if (!are(designed, built)) {
       return;
     }
-    double share = share(built).orElse(1);
-    for (Row row : rows) {
+    boolean drawn = designed.beam().solidTimber();
+    Part solid = drawn ? designed : built;
+    double share = share(solid).orElse(1);
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
       if (BENT.contains(row.measure()) && row.ratio().isPresent() && asksForMore(row)) {
-        untold(designed, built).ifPresent(lacking::add);
-        Row alike = row.scaled(share);
-        if (alike.fails() && !row.fails()) {
-          (row.measure() == Measure.FIRST_FAILURE ? lacking : failing)
-              .add(
-                  row.measure().words()
-                      + " is "
-                      + Print.ratio(alike.ratio().orElseThrow())
-                      + " of the designed with both judged by tension and compression, not at least "
-                      + Print.number(row.limit().orElseThrow().value()));
-        }
+        untold(drawn ? built : designed, solid).ifPresent(lacking::add);
+        double ratio = row.ratio().getAsDouble();
+        rows.set(i, row.judgedAlike(drawn ? ratio / share : ratio * share));
       }
     }
   }

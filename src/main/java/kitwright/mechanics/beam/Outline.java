@@ -99,6 +99,11 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
 
   @Override
   public boolean hollow() {
-    return !holes.isEmpty();
+    return !holes.isEmpty() || isKeyhole();
+  }
+
+  /** Drawn round a hole by way of a slit: it comes twice by the same corner. */
+  private boolean isKeyhole() {
+    return outer.points().stream().distinct().count() < outer.points().size();
   }
 }
