@@ -13,6 +13,7 @@ public enum FailureMode {
   TIMBER_SHEAR("timber shear along the grain"),
   ROLLING_SHEAR("rolling shear across the grain"),
   SHEAR("shear"),
+  TORSION("shear in torsion"),
   TWIST("shear in its plane from twist"),
   BOND_SHEAR("shear of the bond line");
 

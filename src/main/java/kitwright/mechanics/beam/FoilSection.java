@@ -65,7 +65,7 @@ public record FoilSection(
     }
     fill(left, regions);
     Refuse.unless(!regions.isEmpty(), "a foil is made of something");
-    return new Section(regions, List.of(), faces(), torsion(), Optional.empty());
+    return new Section(regions, List.of(), faces(), torsion(), twisted(), Optional.empty());
   }
 
   private void fill(Loop inside, List<Region> regions) {
@@ -112,6 +112,25 @@ public record FoilSection(
       from = member.toY();
     }
     return Optional.of(new Support.OverGap(Math.max(widest, outline.bounds().maxY() - from)));
+  }
+
+  private List<Twisted> twisted() {
+    double thickness = skins.stream().mapToDouble(Ply::thickness).sum();
+    double stiff =
+        skins.stream().mapToDouble(p -> p.thickness() * p.material().shearModulus()).sum();
+    return skins.isEmpty()
+        ? List.of()
+        : Inset.of(outline, thickness / 2).stream()
+            .flatMap(
+                middle ->
+                    skins.stream()
+                        .map(
+                            ply ->
+                                new Twisted(
+                                    "skin",
+                                    ply.material(),
+                                    ply.material().shearModulus() / (2 * middle.area() * stiff))))
+            .toList();
   }
 
   /** Bredt for the skins round one cell; what webs and a core add is left out. */

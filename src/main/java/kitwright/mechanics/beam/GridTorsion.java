@@ -1,5 +1,6 @@
 package kitwright.mechanics.beam;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
@@ -11,27 +12,37 @@ import kitwright.mechanics.beam.BeamMaterial.Kind;
 final class GridTorsion {
   private GridTorsion() {}
 
-  static OptionalDouble of(List<Layer> layers) {
+  /** GJ in N·m² and the greatest stresses. */
+  record Known(OptionalDouble stiffness, List<Twisted> twisted) {
+    static Known nothing() {
+      return new Known(OptionalDouble.empty(), List.of());
+    }
+  }
+
+  static Known of(List<Layer> layers) {
     var first = layers.get(0).strips().get(0);
     boolean one = layers.stream().flatMap(l -> l.strips().stream()).allMatch(s -> same(s, first));
     double width = layers.get(0).width();
     if (one && first.material().isPresent()) {
       double height = layers.stream().mapToDouble(Layer::thickness).sum();
-      double shear = first.material().orElseThrow().shearModulus();
-      return OptionalDouble.of(shear * Torsion.rectangle(width, height));
+      var material = first.material().orElseThrow();
+      return new Known(
+          OptionalDouble.of(material.shearModulus() * Torsion.rectangle(width, height)),
+          List.of(
+              new Twisted(
+                  layers.get(0).where(), material, Torsion.rectangleStress(width, height))));
     }
     int low = walls(layers, 1);
     int high = walls(layers, -1);
     if (low == 0 || high == 0 || low + high >= layers.size()) {
-      return OptionalDouble.empty();
+      return Known.nothing();
     }
     var middle = layers.subList(low, layers.size() - high);
     if (!middle.stream().allMatch(GridTorsion::sided)) {
-      return OptionalDouble.empty();
+      return Known.nothing();
     }
-    return OptionalDouble.of(
-        closed(
-            layers.subList(0, low), middle, layers.subList(layers.size() - high, layers.size())));
+    return closed(
+        layers.subList(0, low), middle, layers.subList(layers.size() - high, layers.size()));
   }
 
   private static boolean same(Strip a, Strip b) {
@@ -62,7 +73,7 @@ final class GridTorsion {
     return strips.size() > 2 && wall(strips.get(0)) && wall(strips.get(strips.size() - 1));
   }
 
-  private static double closed(List<Layer> bottom, List<Layer> middle, List<Layer> top) {
+  private static Known closed(List<Layer> bottom, List<Layer> middle, List<Layer> top) {
     double side = 0;
     double height = 0;
     double left = 0;
@@ -79,7 +90,29 @@ final class GridTorsion {
     double up = height + (thickness(bottom) + thickness(top)) / 2;
     double round = side * up / height + across * (1 / stiff(bottom) + 1 / stiff(top));
     double cell = across * up;
-    return 4 * cell * cell / round;
+    List<Twisted> twisted = new ArrayList<>();
+    flat(bottom, cell, twisted);
+    flat(top, cell, twisted);
+    for (var layer : middle) {
+      upright(layer, layer.strips().get(0), cell, twisted);
+      upright(layer, layer.strips().get(layer.strips().size() - 1), cell, twisted);
+    }
+    return new Known(OptionalDouble.of(4 * cell * cell / round), twisted);
+  }
+
+  /** The flow T/(2·A) is shared by the plies of a wall as their G·t. */
+  private static void flat(List<Layer> wall, double cell, List<Twisted> twisted) {
+    double stiff = stiff(wall);
+    for (var layer : wall) {
+      var material = layer.strips().get(0).material().orElseThrow();
+      double stress = material.shearModulus() / (2 * cell * stiff);
+      twisted.add(new Twisted(layer.where(), material, stress));
+    }
+  }
+
+  private static void upright(Layer layer, Strip wall, double cell, List<Twisted> twisted) {
+    var material = wall.material().orElseThrow();
+    twisted.add(new Twisted(layer.where(), material, 1 / (2 * cell * wall.width())));
   }
 
   private static double flexible(Strip strip) {

@@ -71,11 +71,13 @@ public final class LayeredSection {
     Refuse.unless(!layers.isEmpty(), "a section has a layer");
     var grid = Grid.of(layers);
     Refuse.unless(grid.joined(), "the parts of a section touch each other: a strip stands alone");
+    var torsion = GridTorsion.of(layers);
     return new Section(
         grid.regions(),
         grid.bonds(glue),
         GridSkins.of(grid),
-        GridTorsion.of(layers),
+        torsion.stiffness(),
+        torsion.twisted(),
         GridSandwich.of(layers, width));
   }
 }

@@ -1,5 +1,6 @@
 package kitwright.mechanics.beam;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,7 @@ import kitwright.mechanics.beam.BeamMaterial.Lay;
  * @param bonds glue lines that are checked
  * @param skins thin faces that are checked against buckling
  * @param torsion GJ in N·m², where the section is of a kind for which it is known
+ * @param twisted the greatest shear stress that a torque makes in its pieces, where that is known
  * @param thinFaces thin-face sandwich values to show beside the exact ones, where it is a sandwich
  */
 public record Section(
@@ -22,12 +24,24 @@ public record Section(
     List<Bond> bonds,
     List<Skin> skins,
     OptionalDouble torsion,
+    List<Twisted> twisted,
     Optional<ThinFaces> thinFaces) {
   public Section {
+    twisted = List.copyOf(twisted);
     regions = List.copyOf(regions);
     bonds = List.copyOf(bonds);
     skins = List.copyOf(skins);
     Refuse.unless(!regions.isEmpty(), "a section has a part");
+  }
+
+  /** One of which nothing is known of the stress in torsion. */
+  public Section(
+      List<Region> regions,
+      List<Bond> bonds,
+      List<Skin> skins,
+      OptionalDouble torsion,
+      Optional<ThinFaces> thinFaces) {
+    this(regions, bonds, skins, torsion, List.of(), thinFaces);
   }
 
   /** Regions alone. */
@@ -42,7 +56,29 @@ public record Section(
         bonds.stream().map(Bond::turned).toList(),
         skins,
         torsion,
+        twisted,
         Optional.empty());
+  }
+
+  /** The torque at which it first fails, N·m; empty limits where its torsion is not known. */
+  public Capacity torque() {
+    var limits = new ArrayList<Limit>();
+    var missing = new ArrayList<Missing>();
+    for (Twisted one : twisted) {
+      var strength = one.material().strength().shear();
+      if (strength.isPresent()) {
+        limits.add(
+            new Limit(FailureMode.TORSION, one.where(), strength.getAsDouble(), one.perUnit()));
+      } else {
+        missing.add(
+            new Missing(
+                one.where(),
+                one.material().name(),
+                one.material().lay(),
+                Missing.Property.SHEAR_STRENGTH));
+      }
+    }
+    return new Capacity(limits, missing);
   }
 
   /** The box round it. */

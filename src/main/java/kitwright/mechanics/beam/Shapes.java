@@ -40,7 +40,13 @@ public final class Shapes {
                     List.of(new Skin.Leaf(material, wall)),
                     new Support.Round(r - wall / 2)))
             : List.of();
-    return new Section(List.of(ring), List.of(), walls, torsion, Optional.empty());
+    return new Section(
+        List.of(ring),
+        List.of(),
+        walls,
+        torsion,
+        List.of(new Twisted(where, material, r / polar)),
+        Optional.empty());
   }
 
   /** A rectangular hollow section of walls of two thicknesses, corners square. */
@@ -74,6 +80,7 @@ public final class Shapes {
         plain.bonds(),
         plain.skins(),
         OptionalDouble.of(material.shearModulus() * j),
+        List.of(new Twisted("flange", material, flange / j), new Twisted("web", material, web / j)),
         Optional.empty());
   }
 
