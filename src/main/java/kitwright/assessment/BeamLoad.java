@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Assessment.Shape;
@@ -274,6 +275,19 @@ record BeamLoad(
     if (tip > 0) {
       how.add("tip force " + Print.with(tip, "N"));
     }
+    stated
+        .thrust()
+        .ifPresent(
+            push ->
+                how.add(
+                    "thrust "
+                        + push
+                        + ", ends "
+                        + stated
+                            .ends()
+                            .map(ends -> ends.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                            .orElse("?")));
+    stated.torque().ifPresent(torque -> how.add("torque " + torque));
     own.forEach(part -> how.add(part.how()));
     String weighing =
         own.isEmpty()

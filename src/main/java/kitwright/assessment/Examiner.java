@@ -499,6 +499,13 @@ final class Examiner {
     if (weak.isEmpty() || safe.isEmpty()) {
       return WeakLinks.lacking(List.of("a section of its weak link does not exist"));
     }
+    if (assessment
+        .load()
+        .filter(some -> some.thrust().isPresent() || some.torque().isPresent())
+        .isPresent()) {
+      return WeakLinks.lacking(
+          List.of("a weak link is worked out for what bends it, not with a thrust or torque"));
+    }
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);
     Optional<Part> kept = linked(safe.get());
     if (isBolt(weak.get())) {

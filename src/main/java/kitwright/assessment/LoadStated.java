@@ -38,7 +38,12 @@ final class LoadStated {
     if (faults.isEmpty() && !flow && isNothing(load)) {
       faults.add(
           "the load states no force: force, tip-force, pressure and breadth, speed, area and"
-              + " lift, or self-weight: yes");
+              + " lift, thrust, torque, or self-weight: yes");
+    }
+    if (load.thrust().isPresent() && load.ends().isEmpty()) {
+      faults.add(
+          "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"
+              + " fixed-pinned or fixed-free");
     }
     lacking.addAll(faults);
     return faults.isEmpty();
@@ -58,6 +63,8 @@ final class LoadStated {
     return load.force().isEmpty()
         && load.tipForce().isEmpty()
         && load.pressure().isEmpty()
+        && load.thrust().isEmpty()
+        && load.torque().isEmpty()
         && !load.selfWeight();
   }
 
@@ -115,6 +122,8 @@ final class LoadStated {
     all.put("speed", load.speed());
     all.put("area", load.area());
     all.put("density", load.density());
+    all.put("thrust", load.thrust());
+    all.put("torque", load.torque());
     all.forEach(
         (name, value) ->
             value

@@ -22,6 +22,8 @@ public enum Measure {
   MOMENT_ACROSS("moment-across", "moment at first failure, across", "N·m", Lean.BENT),
   SHEAR("shear", "shear force at first failure", "N", Lean.SHEARED),
   SHEAR_ACROSS("shear-across", "shear force at first failure, across", "N", Lean.SHEARED),
+  THRUST("thrust", "push along it at which it fails", "N", Lean.ALL),
+  TORQUE("torsion-strength", "torque at first failure", "N·m", Lean.SHEARED),
   PLATE_STIFFNESS("stiffness", "pressure for 1 mm at the middle", "Pa/mm", Lean.SHEAR_STIFF),
   PLATE_MOMENT("moment", "moment per width at first failure, along", "N", Lean.BENT),
   PLATE_MOMENT_ACROSS("moment", "moment per width at first failure, across", "N", Lean.BENT),

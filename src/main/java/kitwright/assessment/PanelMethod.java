@@ -86,6 +86,8 @@ final class PanelMethod {
       load.area().ifPresent(any -> others.add("an area"));
       load.lift().ifPresent(any -> others.add("a lift"));
       load.density().ifPresent(any -> others.add("a density"));
+      load.thrust().ifPresent(any -> others.add("a thrust"));
+      load.torque().ifPresent(any -> others.add("a torque"));
       load.shape()
           .filter(shape -> shape != Shape.UNIFORM)
           .ifPresent(shape -> others.add("a shape that is not uniform"));

@@ -3,6 +3,7 @@ package kitwright.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Limit;
@@ -47,7 +48,7 @@ final class SectionMethod {
     }
     figures.put(Measure.MASS, part.beam().massPerLength());
     figures.put(Measure.THICKNESS, part.thickness() * 1000);
-    Optional<Loaded> loaded = load.map(some -> loaded(figures, some, factor, bending));
+    Optional<Loaded> loaded = load.map(some -> loaded(figures, part, some, factor, bending));
     return new Outcome(
         figures,
         () ->
@@ -71,10 +72,28 @@ final class SectionMethod {
   }
 
   /** What a load does to the part. */
-  private record Loaded(BeamLoad load, double factor, Reserve reserve, Deflection deflection) {
+  private record Loaded(
+      BeamLoad load,
+      double factor,
+      Reserve reserve,
+      Deflection deflection,
+      Optional<ThrustAndTorque> more) {
     List<Step> steps() {
-      List<Step> steps = new ArrayList<>();
-      reserve.step(load, factor).ifPresent(steps::add);
+      List<Step> steps = new ArrayList<>(more.map(ThrustAndTorque::steps).orElse(List.of()));
+      if (more.isEmpty()) {
+        reserve.step(load, factor).ifPresent(steps::add);
+      } else {
+        reserve
+            .figure()
+            .ifPresent(
+                least ->
+                    steps.add(
+                        new Step(
+                            "reserve factor, all loads together",
+                            "(bending with thrust)² + (shear + torsion)² = 1 at failure",
+                            least.governing().orElse(""),
+                            Print.number(least.value()))));
+      }
       steps.add(
           new Step(
               "deflection under the load, no safety factor",
@@ -88,8 +107,19 @@ final class SectionMethod {
     }
   }
 
-  private static Loaded loaded(Figures figures, BeamLoad load, double factor, Bending bending) {
-    Reserve reserve = Reserve.of(figures, load, factor);
+  private static Loaded loaded(
+      Figures figures, Part part, BeamLoad load, double factor, Bending bending) {
+    Optional<ThrustAndTorque> more = ThrustAndTorque.of(part, bending, load);
+    more.ifPresent(one -> one.put(figures));
+    Reserve plain = Reserve.of(figures, load, factor);
+    Reserve reserve =
+        more.map(
+                one ->
+                    new Reserve(
+                        one.reserve(figures, factor),
+                        Optional.empty(),
+                        Stream.concat(plain.lacking().stream(), one.lacking().stream()).toList()))
+            .orElse(plain);
     reserve
         .figure()
         .ifPresent(
@@ -105,8 +135,9 @@ final class SectionMethod {
               figures.lacks(Measure.FIRST_FAILURE, what);
             });
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
-    figures.put(Measure.DEFLECTION, 1000 * deflection.total());
-    return new Loaded(load, factor, reserve, deflection);
+    double grows = more.map(ThrustAndTorque::grows).orElse(1.0);
+    figures.put(Measure.DEFLECTION, 1000 * grows * deflection.total());
+    return new Loaded(load, factor, reserve, deflection, more);
   }
 
   /** The least of moment and shear capacity over what the load asks. */

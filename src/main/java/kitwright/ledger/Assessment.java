@@ -82,6 +82,14 @@ public record Assessment(
     ELLIPTIC
   }
 
+  /** How the ends of a part are held where it may buckle. */
+  public enum Ends {
+    PINNED,
+    FIXED,
+    FIXED_PINNED,
+    FIXED_FREE
+  }
+
   /** How a part is held. */
   public enum Support {
     CANTILEVER,
@@ -129,6 +137,9 @@ public record Assessment(
    *
    * @param selfWeight whether the section's own weight is added, taken as level: each section its
    *     own
+   * @param thrust a push along the part, which may buckle
+   * @param ends how the part is held against buckling
+   * @param torque about the length of the part
    * @param factor safety factor on the load
    */
   public record Load(
@@ -143,6 +154,9 @@ public record Assessment(
       Optional<Quantity> area,
       Optional<BigDecimal> lift,
       Optional<Quantity> density,
+      Optional<Quantity> thrust,
+      Optional<Ends> ends,
+      Optional<Quantity> torque,
       boolean selfWeight,
       BigDecimal factor,
       Optional<String> source,
@@ -183,6 +197,17 @@ public record Assessment(
           k.key("density", "the density of the water", "1025 kg/m3")
               .between("900 kg/m3", "1100 kg/m3")
               .maybeMeasure(Unit.ONE, Dimension.DENSITY),
+          k.key("thrust", "a push along the part, such as of a mast or post", "12 kN")
+              .between("0 N", "10000 kN")
+              .maybeMeasure(Unit.ONE, Dimension.FORCE),
+          k.key("ends", "how the part is held where a thrust may buckle it", "pinned")
+              .maybeChoice(Ends.class),
+          k.key(
+                  "torque",
+                  "a moment about the length of the part, as of a tiller on a stock",
+                  "300 Nm")
+              .between("0 Nm", "1000 kNm")
+              .maybeMeasure(Unit.ONE, Dimension.MOMENT),
           k.key(
                   "self-weight",
                   "whether each section's own weight, its mass times 9.80665 m/s², is added as if"

@@ -170,6 +170,9 @@ final class Grounds {
                 .quantity("area", load.area())
                 .number("lift", load.lift())
                 .quantity("density", load.density())
+                .quantity("thrust", load.thrust())
+                .word("ends", load.ends())
+                .quantity("torque", load.torque())
                 .line("own weight", load.selfWeight() ? "added" : "not added")
                 .line("safety factor", Plain.number(load.factor()))
                 .words("source", load.source()));

@@ -80,6 +80,11 @@ public record Skin(
     return support.mode();
   }
 
+  /** The same where the whole section is pushed evenly. */
+  public OptionalDouble axialBuckling() {
+    return support.evenly(this);
+  }
+
   /** The compressive stress at which it buckles, Pa; empty where a value is not known. */
   public OptionalDouble buckling() {
     return support.stress(this);

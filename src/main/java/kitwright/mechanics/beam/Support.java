@@ -12,6 +12,11 @@ public sealed interface Support {
   /** The compressive stress at which it goes, Pa; empty where a value is not known. */
   OptionalDouble stress(Skin face);
 
+  /** The same where the whole section is pushed evenly, not bent. */
+  default OptionalDouble evenly(Skin face) {
+    return stress(face);
+  }
+
   /** The value that is not known where there is no stress. */
   default Property needs() {
     return Property.ACROSS_MODULUS;
@@ -126,13 +131,23 @@ public sealed interface Support {
 
     @Override
     public OptionalDouble stress(Skin face) {
+      return stress(face, 0.731);
+    }
+
+    /** γ = 1 − 0.901·(1 − e^−φ) where it is pushed evenly. */
+    @Override
+    public OptionalDouble evenly(Skin face) {
+      return stress(face, 0.901);
+    }
+
+    private OptionalDouble stress(Skin face, double share) {
       double slender = radius / face.thickness();
       if (face.flat().isEmpty() || slender > THINNEST) {
         return OptionalDouble.empty();
       }
       var flat = face.flat().get();
       double other = flat.poisson() * flat.across() / face.modulus();
-      double knock = 1 - 0.731 * (1 - Math.exp(-Math.sqrt(slender) / 16));
+      double knock = 1 - share * (1 - Math.exp(-Math.sqrt(slender) / 16));
       return OptionalDouble.of(
           knock
               * Math.sqrt(face.modulus() * flat.across())

@@ -24,6 +24,7 @@ final class SolidMesh {
   private final TreeSet<Integer> used = new TreeSet<>();
   private final Map<BeamMaterial, List<Integer>> elements = new LinkedHashMap<>();
   private final List<Integer> top = new ArrayList<>();
+  private final List<Integer> end = new ArrayList<>();
 
   SolidMesh(Section section, double length, int alongX, int acrossY, int throughZ) {
     regions = section.regions().stream().map(Rectangle.class::cast).toList();
@@ -72,7 +73,29 @@ final class SolidMesh {
     return 2 * alongX;
   }
 
+  /** Pressed from above, Pa; its movement is printed. */
   String deck(double pressure) {
+    bricks();
+    deck.append("*STEP\n*STATIC\n*BOUNDARY\nROOT, 1, 3\n*DLOAD\n");
+    for (int e : top) {
+      deck.append(e).append(String.format(Locale.ROOT, ", P2, %e%n", pressure));
+    }
+    deck.append("*NODE PRINT, NSET=TOP\nU\n*END STEP\n");
+    return deck.toString();
+  }
+
+  /** Pushed along its length at its free end, Pa; the factors at which it buckles are printed. */
+  String buckling(double pressure) {
+    bricks();
+    deck.append("*STEP\n*BUCKLE\n2\n*BOUNDARY\nROOT, 1, 3\n*DLOAD\n");
+    for (int e : end) {
+      deck.append(e).append(String.format(Locale.ROOT, ", P4, %e%n", pressure));
+    }
+    deck.append("*END STEP\n");
+    return deck.toString();
+  }
+
+  private void bricks() {
     var bricks = new StringBuilder();
     int number = 0;
     for (int k = 0; k + 1 < zs.length; k++) {
@@ -85,6 +108,9 @@ final class SolidMesh {
           if (k + 2 == zs.length) {
             top.add(number);
           }
+          if (i + 1 == alongX) {
+            end.add(number);
+          }
         }
       }
     }
@@ -94,8 +120,7 @@ final class SolidMesh {
     }
     deck.append("*ELEMENT, TYPE=C3D20R, ELSET=ALL\n").append(bricks);
     materials();
-    boundary(pressure);
-    return deck.toString();
+    sets();
   }
 
   private Optional<BeamMaterial> at(double y, double z) {
@@ -171,7 +196,7 @@ final class SolidMesh {
     }
   }
 
-  private void boundary(double pressure) {
+  private void sets() {
     deck.append("*NSET, NSET=ROOT\n");
     used.stream()
         .filter(id -> (id - 1) % (2 * alongX + 1) == 0)
@@ -180,10 +205,5 @@ final class SolidMesh {
     for (int i = 0; i <= steps(); i++) {
       deck.append(topNode(i)).append(",\n");
     }
-    deck.append("*STEP\n*STATIC\n*BOUNDARY\nROOT, 1, 3\n*DLOAD\n");
-    for (int e : top) {
-      deck.append(e).append(String.format(Locale.ROOT, ", P2, %e%n", pressure));
-    }
-    deck.append("*NODE PRINT, NSET=TOP\nU\n*END STEP\n");
   }
 }
