@@ -43,7 +43,7 @@ class TapeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"3/0 in", "1/2", "/2 in", "1//2 in", "3/4/5 in", "1 2 3/4 in", "1e3 mm"})
+  @ValueSource(strings = {"3/0 in", "1/2", "/2 in", "1//2 in", "3/4/5 in", "1 2 3/4 in"})
   void whatIsNoneIsNotGuessed(String text) {
     assertThatThrownBy(() -> Quantity.parse(text, Unit.ONE, Dimension.LENGTH))
         .isInstanceOf(Misread.class);
@@ -51,12 +51,6 @@ class TapeTest {
 
   @Test
   void aHintIsNeverAnotherSize() {
-    assertThatThrownBy(() -> Quantity.parse("12 kgf/mm2", Unit.ONE, Dimension.STRESS))
-        .isInstanceOfSatisfying(
-            Misread.class,
-            misread ->
-                assertThat(misread.mend())
-                    .isEqualTo("write it in one of: Pa, kPa, MPa, GPa, psi, ksi"));
     assertThatThrownBy(() -> Quantity.parse("12 Mpa", Unit.ONE, Dimension.STRESS))
         .isInstanceOfSatisfying(
             Misread.class, misread -> assertThat(misread.mend()).isEqualTo("did you mean “MPa”?"));
