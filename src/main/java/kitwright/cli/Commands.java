@@ -19,6 +19,7 @@ final class Commands {
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
         new Word("open", "list what is open, most pressing first", OpenCommand::new),
         new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
+        new Word("calendar", "write the days to act for a phone", CalendarCommand::new),
         new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
         new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
         new Word("kit", "how each item stands: promised, counted, covered, open", KitCommand::new),
