@@ -2,6 +2,7 @@ package kitwright.cli;
 
 import java.util.List;
 import java.util.Optional;
+import kitwright.cutting.Buying;
 import kitwright.cutting.CutFaults;
 import kitwright.cutting.CutPlan;
 import kitwright.cutting.DoneCut;
@@ -28,6 +29,8 @@ import picocli.CommandLine.Parameters;
           + " --seconds ends the search."
     })
 final class CutCommand implements Command {
+  private static final long BUYING_STEPS = 200_000_000;
+
   @Mixin private LedgerOptions options = new LedgerOptions();
 
   @Mixin private PictureOptions picture = new PictureOptions();
@@ -88,7 +91,7 @@ final class CutCommand implements Command {
       }
       return new CutBooking(plan, opened, session).run();
     }
-    int told = tell(plan, opened, session);
+    int told = tell(plan, day, opened, session);
     picture.draw(() -> CutPicture.of(plan), session);
     return told == CLEAN && !plan.missing().isEmpty() ? FOUND : told;
   }
@@ -107,7 +110,7 @@ final class CutCommand implements Command {
     }
   }
 
-  private int tell(CutPlan plan, Opened opened, Session session) {
+  private int tell(CutPlan plan, Facts day, Opened opened, Session session) {
     if (record) {
       Remnants.keys(plan, opened.today())
           .forEach(key -> session.say("# in the cut " + plan.cut().id() + ": " + key));
@@ -118,7 +121,8 @@ final class CutCommand implements Command {
       Steps.labels(plan).forEach(session::say);
       return CLEAN;
     }
-    return telling.tell(CutTold.of(plan), opened, session);
+    Optional<Buying> buying = Buying.of(plan, day, Effort.steps(BUYING_STEPS));
+    return telling.tell(CutTold.of(plan, buying, day), opened, session);
   }
 
   private static Cut cut(Ledger ledger, String id) {

@@ -21,7 +21,7 @@ public final class Remnants {
   private record Rest(Stock from, Rect rect, String id) {}
 
   /** What each left-over is called, at the bench as in its record, in the order of the plan. */
-  static List<String> ids(CutPlan plan) {
+  public static List<String> ids(CutPlan plan) {
     return rests(plan).stream().map(Rest::id).toList();
   }
 

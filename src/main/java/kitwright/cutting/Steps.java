@@ -49,7 +49,7 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
   }
 
   /** A part’s own length and width, however it lies. */
-  private static Rect size(Use.Part part, Rect rect) {
+  public static Rect size(Use.Part part, Rect rect) {
     return part.turned()
         ? new Rect(0, 0, /* length= */ rect.width(), /* width= */ rect.length())
         : rect;

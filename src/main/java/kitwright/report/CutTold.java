@@ -1,10 +1,13 @@
 package kitwright.report;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import kitwright.cutting.Buying;
 import kitwright.cutting.CutFaults;
 import kitwright.cutting.CutPlan;
 import kitwright.cutting.DoneCut;
@@ -25,7 +28,9 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Cut;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.openmatter.Needed;
 
 /** A cut plan for the bench, what came of a cut that is done, and the list of cuts. */
 public final class CutTold {
@@ -103,8 +108,8 @@ public final class CutTold {
     return new Sheet("cut-" + done.cut().id() + ".md", "cut-done", slots);
   }
 
-  /** The plan of one cut. */
-  public static Sheet of(CutPlan plan) {
+  /** The plan of one cut, with what it would take where parts are missing. */
+  public static Sheet of(CutPlan plan, Optional<Buying> buying, Facts day) {
     boolean none = plan.pieces().isEmpty();
     Slots slots =
         head(plan.cut())
@@ -118,6 +123,7 @@ public final class CutTold {
             .table("used", counts("stock", plan.used()), List.of())
             .value("stock-worth", plan.worth().map(Cells::money).orElseGet(Cell::none))
             .table("missing", counts("mark", plan.missing()))
+            .list("buy", inlines(buying.map(buy -> bought(buy, plan.cut(), day)).orElse(List.of())))
             .list("refused", inlines(List.copyOf(plan.refused().values())))
             .list("withheld", inlines(plan.rack().withheld()))
             .list("notes", inlines(plan.notes()))
@@ -128,6 +134,56 @@ public final class CutTold {
             .table("tally", tally(plan));
     return new Sheet(
         "cut-" + plan.cut().id() + ".md", "cut", Cautions.in(slots, Cautions.of(plan)));
+  }
+
+  private static List<String> bought(Buying buy, Cut cut, Facts day) {
+    if (buy.pieces().isEmpty()) {
+      return List.of("Nothing that is offered under “buy” makes more of the parts.");
+    }
+    List<String> told = new ArrayList<>();
+    String pieces =
+        Say.list(
+            buy.pieces().entrySet().stream()
+                .map(
+                    each ->
+                        each.getValue()
+                            + " of "
+                            + each.getKey().what()
+                            + each.getKey().size().map(size -> " (" + size + ")").orElse(""))
+                .toList());
+    told.add(
+        "To make "
+            + (buy.missing().isEmpty() ? "every part" : "as many as can be")
+            + ", buy "
+            + pieces
+            + " for "
+            + Say.money(buy.cost())
+            + ". "
+            + buy.outcome());
+    if (!buy.missing().isEmpty()) {
+      told.add("Still wanted then: " + counts(buy.missing()) + ".");
+    }
+    told.add(lead(buy, cut, day));
+    return told;
+  }
+
+  private static String lead(Buying buy, Cut cut, Facts day) {
+    if (buy.lead().isEmpty()) {
+      return "When it would be here cannot be told: add its “lead” to what is bought.";
+    }
+    LocalDate here = day.day().plusDays(buy.lead().get());
+    String needed =
+        cut.task()
+            .flatMap(task -> Needed.on(day).of(List.of(task.id())))
+            .map(
+                stop ->
+                    "; its task could go on on "
+                        + stop.from()
+                        + " and must by "
+                        + stop.neededBy()
+                        + (here.isAfter(stop.neededBy()) ? ": too late" : ""))
+            .orElse("");
+    return "Ordered today, it is here on " + here + needed + ".";
   }
 
   private static List<Inline> inlines(List<String> sentences) {

@@ -12,12 +12,16 @@ class RackDrawingTest {
   private static String drawn(double restLength) {
     return RackDrawing.of(
             "Cut",
+            List.of("Kerf 3 mm."),
             List.of(
                 new Piece(
                     "fir",
                     2400,
                     500,
-                    List.of(new Stretch("rest", "", 0, 0, restLength, 500, Becomes.REMNANT)))))
+                    List.of(
+                        new Stretch(
+                            "rest", "1900 x 500", 0, 0, restLength, 500, Becomes.REMNANT)))),
+            List.of("Guard on."))
         .text();
   }
 
@@ -25,12 +29,25 @@ class RackDrawingTest {
   void wordsOnDotsStandOnWhite() {
     List<String> lines = drawn(2000).lines().toList();
     int words =
-        lines.indexOf(lines.stream().filter(l -> l.contains(">2000 x 500<")).findFirst().get());
+        lines.indexOf(lines.stream().filter(l -> l.contains(">1900 x 500<")).findFirst().get());
     assertThat(lines.get(words - 1)).startsWith("<rect").contains("#fff");
   }
 
   @Test
-  void wordsThatDoNotFitAreLeftOut() {
-    assertThat(drawn(40)).doesNotContain("…").doesNotContain(">rest</text>");
+  void whatHasNoRoomForItsWordsBearsANumberAndIsToldBelow() {
+    assertThat(drawn(8)).contains(">1</text>", ">1 = rest, 1900 x 500</text>").doesNotContain("…");
+    assertThat(drawn(2000)).doesNotContain("1 = ");
+  }
+
+  @Test
+  void whatIsNarrowIsWrittenUpright() {
+    assertThat(drawn(60)).contains("rotate(-90").contains(">rest, 1900 x 500</text>");
+  }
+
+  @Test
+  void legendAndCautionsStandOnTheSheet() {
+    assertThat(drawn(2000))
+        .contains(
+            ">Guard on.</text>", ">flaw, not to be used</text>", ">end A left, edge B on top<");
   }
 }
