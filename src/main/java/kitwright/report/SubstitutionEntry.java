@@ -148,6 +148,9 @@ final class SubstitutionEntry {
 
   private static String holdInFull(Standing each, Ledger ledger) {
     HoldPoint hold = each.hold();
+    if (each.isWithdrawn()) {
+      return "none any more: withdrawn";
+    }
     String task =
         hold.task()
             .map(ref -> "“" + ledger.task(ref).map(Task::what).orElse(ref.id()) + "” ")
@@ -157,7 +160,10 @@ final class SubstitutionEntry {
       case NONE -> "none named";
       case HOLDS -> task + "must not start before it may be built";
       case RELEASED ->
-          task + hold.begun().map(d -> "was released and begun on " + d).orElse("may start");
+          task
+              + hold.begun()
+                  .map(d -> "was released and begun on " + d)
+                  .orElse("is released as far as this goes");
       case OVERTAKEN ->
           task + "was started" + begun + ", under a signature that no longer stands" + ended(hold);
       case PASSED -> task + "was started" + begun + passed(each) + ended(hold);

@@ -114,7 +114,7 @@ final class SubstitutionsReport implements Report {
                         Inline.text(Say.word(each.grade())),
                         Inline.text(each.verdict().map(v -> outcome(v)).orElse(Cells.NONE)),
                         Inline.text(Cells.maybe(each.signedOn())),
-                        Inline.text(hold(each.hold())),
+                        Inline.text(each.isWithdrawn() ? Cells.NONE : hold(each.hold())),
                         stands(each)))
             .toList());
   }

@@ -1,0 +1,390 @@
+package kitwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+
+/**
+ * One question, one answer: what reports, both weeks, {@code ahead}, {@code open}, {@code options}
+ * and JSON say of a made-up build never differs.
+ */
+class OneAnswerProperties {
+  private static final Pattern ID = Pattern.compile("`([a-z0-9-]+)`");
+  private static final Pattern DAY = Pattern.compile("2026-\\d\\d-\\d\\d");
+  private static final Pattern EARNED =
+      Pattern.compile("earned value \\(EV\\) *\\| *([0-9.]+) EUR");
+
+  @Property(tries = 30, shrinking = ShrinkingMode.OFF)
+  void whatIsToldNeverContradictsWhatIsToldElsewhere(@ForAll long seed) {
+    List<String> contradictions = contradictions(seed);
+    assertThat(contradictions).as("seed " + seed).isEmpty();
+  }
+
+  static List<String> contradictions(long seed) {
+    Path folder = null;
+    try {
+      folder = Files.createTempDirectory("one-answer");
+      GeneratedBuild.write(seed, folder);
+      return new Told(folder).contradictions();
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    } finally {
+      remove(folder);
+    }
+  }
+
+  private static void remove(Path folder) {
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(each);
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** A row of a table, by the titles of its columns. */
+  private record Row(Map<String, String> cells) {
+    String of(String title) {
+      String cell = cells.get(title);
+      assertThat(cell).as("column " + title + " of " + cells).isNotNull();
+      return cell;
+    }
+
+    /** The id of the record that a cell ends with, empty where there is none. */
+    String id(String title) {
+      Matcher id = ID.matcher(of(title));
+      String last = "";
+      while (id.find()) {
+        last = id.group(1);
+      }
+      return last;
+    }
+  }
+
+  /** Everything that the program says of one build. */
+  private static final class Told {
+    private final Path folder;
+    private final JsonNode ahead;
+    private final JsonNode open;
+    private final String aheadPage;
+    private final String openPage;
+    private final String shortagesPage;
+    private final String substitutionsPage;
+    private final String crew;
+    private final String everybody;
+    private final List<String> contradictions = new ArrayList<>();
+
+    Told(Path folder) {
+      this.folder = folder;
+      ahead = json("ahead", "--weeks", "60", "--format", "json");
+      open = json("open", "--format", "json").get("open");
+      aheadPage = say("report", "--out", "-", "ahead");
+      openPage = say("report", "--out", "-", "open");
+      shortagesPage = say("report", "--out", "-", "shortages");
+      substitutionsPage = say("report", "--out", "-", "substitutions");
+      crew = say("week");
+      everybody = say("week", "--audience", "public");
+    }
+
+    List<String> contradictions() {
+      mayStart();
+      release();
+      lacks();
+      howFar();
+      shortages();
+      needed();
+      return contradictions;
+    }
+
+    private String say(String... words) {
+      List<String> all = new ArrayList<>(Arrays.asList(words));
+      all.add("--today");
+      all.add(GeneratedBuild.TODAY.toString());
+      Run run = Run.in(folder, all.toArray(String[]::new));
+      assertThat(run.err()).as(String.join(" ", words)).doesNotContain("fault");
+      return run.out();
+    }
+
+    private JsonNode json(String... words) {
+      String said = say(words);
+      try {
+        return new ObjectMapper().readTree(said);
+      } catch (JsonProcessingException broken) {
+        throw new IllegalStateException(said, broken);
+      }
+    }
+
+    private void same(String question, Object one, Object other) {
+      if (!one.equals(other)) {
+        contradictions.add(question + ": " + one + " against " + other);
+      }
+    }
+
+    /** The rows of all tables that have a column of that title. */
+    private static List<Row> rows(String page, String title) {
+      List<Row> rows = new ArrayList<>();
+      List<String> heads = List.of();
+      for (String line : page.lines().toList()) {
+        if (!line.startsWith("|")) {
+          heads = List.of();
+        } else if (heads.isEmpty()) {
+          heads = cells(line);
+        } else if (!line.startsWith("|:") && !line.startsWith("|-") && heads.contains(title)) {
+          rows.add(row(heads, cells(line)));
+        }
+      }
+      return rows;
+    }
+
+    private static Row row(List<String> heads, List<String> cells) {
+      Map<String, String> row = new LinkedHashMap<>();
+      for (int i = 0; i < heads.size(); i++) {
+        row.put(heads.get(i), cells.get(i));
+      }
+      return new Row(row);
+    }
+
+    private static List<String> cells(String line) {
+      return Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|"))
+          .map(String::strip)
+          .toList();
+    }
+
+    /** The tasks that a line of a week names: “- May start: Task A, Task B and Task C.” */
+    private static Set<String> named(String week, String word) {
+      Set<String> all = new TreeSet<>();
+      Matcher line = Pattern.compile("(?m)^- " + word + ": (.*)\\.$").matcher(week);
+      if (line.find()) {
+        Matcher task = Pattern.compile("Task [A-Z]|Meter").matcher(line.group(1));
+        while (task.find()) {
+          all.add(task.group());
+        }
+      }
+      return all;
+    }
+
+    /** May it start: both weeks, the look-ahead and its report. */
+    private void mayStart() {
+      Set<String> start = named(crew, "May start");
+      Set<String> underWay = named(crew, "In progress");
+      same("may start, for the crew and for all", start, named(everybody, "May start"));
+      same("under way, for the crew and for all", underWay, named(everybody, "In progress"));
+      Set<String> free = new TreeSet<>();
+      for (JsonNode task : ahead.get("tasks")) {
+        if (task.get("lacks").isEmpty()) {
+          free.add(task.get("what").asText());
+        }
+      }
+      free.removeAll(underWay);
+      same("may start, in the week and ahead", start, free);
+    }
+
+    private void lacks() {
+      Map<String, String> json = new LinkedHashMap<>();
+      each(
+          ahead.get("tasks"),
+          task -> {
+            List<String> lacks = new ArrayList<>();
+            task.get("lacks").forEach(lack -> lacks.add(lack.asText()));
+            json.put(
+                task.get("what").asText(),
+                task.get("from").asText()
+                    + " "
+                    + (lacks.isEmpty() ? "–" : String.join("; ", lacks)));
+          });
+      Set<String> ready = new LinkedHashSet<>();
+      ahead.get("ready-indoors").forEach(each -> ready.add(each.asText()));
+      each(
+          ahead.get("tasks"),
+          task -> {
+            if (ready.contains(task.get("task").asText())) {
+              same("ready indoors " + task.get("what"), 0, task.get("lacks").size());
+            }
+          });
+      for (Row row : rows(aheadPage, "Lacks")) {
+        String told = row.of("From") + " " + row.of("Lacks").replace("\\", "");
+        same(
+            "what is lacking for " + row.of("Work"),
+            told,
+            json.get(row.of("Work").replace(", begun", "")));
+      }
+    }
+
+    private static void each(JsonNode list, Consumer<JsonNode> seen) {
+      list.forEach(seen);
+    }
+
+    /** May a part be built today: the report, the work that it holds, and both weeks. */
+    private void release() {
+      Set<String> start = named(crew, "May start");
+      for (Row row : rows(substitutionsPage, "Hold point")) {
+        String id = row.id("Substitution");
+        boolean mayBe = row.of("Stands").contains("may be built");
+        if (row.of("Hold point").equals("released")) {
+          same("released, and may be built: " + id, true, mayBe);
+        }
+        for (JsonNode task : ahead.get("tasks")) {
+          boolean lacks = task.get("lacks").toString().contains("signature for " + id + "\"");
+          if (lacks) {
+            same("a signature is lacking and may be built: " + id, false, mayBe);
+            same(
+                "waits for a signature and may start: " + id,
+                false,
+                start.contains(task.get("what").asText()));
+          }
+          if (!mayBe && !row.of("Stands").contains("withdrawn") && isHeld(task, id)) {
+            same("not yet, and no signature is lacking: " + id, true, lacks);
+          }
+        }
+      }
+    }
+
+    private boolean isHeld(JsonNode task, String substitution) {
+      try {
+        String hold = "hold: " + task.get("task").asText();
+        return Files.readString(folder.resolve("ledger.yaml"))
+            .lines()
+            .filter(line -> line.contains("{id: " + substitution + ","))
+            .anyMatch(line -> line.matches(".*" + hold + "[,}].*"));
+      } catch (IOException broken) {
+        throw new UncheckedIOException(broken);
+      }
+    }
+
+    /** How far is a task: its days that are left, against what it has earned of 1000 EUR. */
+    private void howFar() {
+      Matcher earned = EARNED.matcher(say("report", "--out", "-", "budget"));
+      if (!earned.find()) {
+        return;
+      }
+      BigDecimal left = BigDecimal.ZERO;
+      for (JsonNode task : ahead.get("tasks")) {
+        if (task.get("task").asText().equals(GeneratedBuild.METER)) {
+          LocalDate from = LocalDate.parse(task.get("from").asText());
+          LocalDate finish = LocalDate.parse(task.get("finish").asText());
+          left = BigDecimal.valueOf(ChronoUnit.DAYS.between(from, finish) + 1);
+        }
+      }
+      same(
+          "what the plan leaves of the meter’s ten days, and what it has earned",
+          left.stripTrailingZeros(),
+          BigDecimal.TEN
+              .subtract(new BigDecimal(earned.group(1)).movePointLeft(2))
+              .stripTrailingZeros());
+    }
+
+    /** How many are open, what is promised, which way out: the report, the list and the ways. */
+    private void shortages() {
+      Map<String, String> list = new LinkedHashMap<>();
+      each(
+          json("options", "--format", "json").get("shortages"),
+          row ->
+              list.put(
+                  row.get("shortage").asText(),
+                  row.get("open").asText().replaceAll(" .*", "")
+                      + " "
+                      + row.path("decided").asText("–")));
+      Set<String> told = new TreeSet<>();
+      for (Row row : rows(shortagesPage, "Way out")) {
+        String id = row.id("Missing");
+        told.add(id);
+        JsonNode ways = json("options", id, "--format", "json");
+        String way = row.of("Way out").replaceAll("[;:].*", "");
+        String decided = ways.hasNonNull("decided") ? ways.get("decided").asText() : "not chosen";
+        same("way out of " + id, way, decided);
+        String open = row.of("Open").replaceAll(" .*", "");
+        same("open of " + id, open, ways.get("open").asText().replaceAll(" .*", ""));
+        same(
+            "listed of " + id,
+            open + " " + (decided.equals("not chosen") ? "–" : decided),
+            String.valueOf(list.get(id)));
+        promised(row, ways, id);
+      }
+      same("open shortages, in the report and in the list", told, new TreeSet<>(list.keySet()));
+    }
+
+    private void promised(Row row, JsonNode ways, String id) {
+      Matcher day = DAY.matcher(row.of("Way out"));
+      if (row.of("Way out").contains("promised for") && day.find()) {
+        LocalDate promised = LocalDate.parse(day.group());
+        for (JsonNode way : ways.get("ways")) {
+          if (way.get("name").asText().equals("wait") && promised.isAfter(GeneratedBuild.TODAY)) {
+            same("promised for " + id, day.group(), way.path("arrives").asText());
+          }
+        }
+      }
+    }
+
+    /** “Task C from 2026-03-31, the whole plan from 2026-04-02” is needed by the later. */
+    private static String lastDay(String stops) {
+      Matcher day = DAY.matcher(stops);
+      String last = "–";
+      while (day.find()) {
+        last = day.group();
+      }
+      return last;
+    }
+
+    /** When is it needed, and by when must one act: the reports, the list and the ways. */
+    private void needed() {
+      Map<String, String> needed = new LinkedHashMap<>();
+      Set<String> dated = new TreeSet<>();
+      for (JsonNode matter : open) {
+        String id = matter.get("record").asText().replaceAll(".* ", "");
+        if (matter.get("record").asText().startsWith("shortage ")) {
+          needed.put(id, matter.path("needed-by").asText("–"));
+        }
+        if (matter.has("last-day")) {
+          dated.add(
+              id
+                  + " "
+                  + matter.get("last-day").asText()
+                  + " "
+                  + matter.path("needed-by").asText("–"));
+        }
+      }
+      for (Row row : rows(shortagesPage, "Needed by")) {
+        String id = row.id("Missing");
+        if (row.cells().containsKey("Way out") && needed.containsKey(id)) {
+          same("needed by, of " + id, row.of("Needed by"), needed.get(id));
+          JsonNode ways = json("options", id, "--format", "json");
+          same(
+              "needed by, among the ways of " + id,
+              row.of("Needed by"),
+              ways.path("needed-by").asText("–"));
+        }
+      }
+      Set<String> told = new TreeSet<>();
+      for (Row row : rows(openPage, "Act by")) {
+        told.add(row.id("What") + " " + row.of("Act by") + " " + lastDay(row.of("Stops")));
+      }
+      same("act by and needed by, in the report and as JSON", told, dated);
+    }
+  }
+}
