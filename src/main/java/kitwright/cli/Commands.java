@@ -16,6 +16,14 @@ final class Commands {
 
   static List<Word> all() {
     return List.of(
+        new Word("start", "lay out a new ledger", StartCommand::new),
+        new Word("new", "begin a record of any kind", NewCommand::new),
+        new Word("count", "record what was counted in a delivery", CountCommand::new),
+        new Word("finish", "record that a task is finished", FinishCommand::new),
+        new Word("send", "record that a claim went out", SendCommand::new),
+        new Word("settle", "record how a claim ended", SettleCommand::new),
+        new Word("return", "record that a borrowed tool went back", ReturnCommand::new),
+        new Word("amend", "set any key of a record, or add to a list", AmendCommand::new),
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
         new Word("open", "list what is open, most pressing first", OpenCommand::new),
         new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),

@@ -78,7 +78,8 @@ public final class NewRecord {
             .orElse("use one of: " + String.join(", ", known)));
   }
 
-  private static String written(String value) {
+  /** A value of the command line as YAML on one line: brackets as they stand, text as text. */
+  public static String written(String value) {
     boolean brackets =
         (value.startsWith("[") && value.endsWith("]"))
             || (value.startsWith("{") && value.endsWith("}"));

@@ -1,0 +1,149 @@
+package kitwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kitwright.edit.Replacing;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What happened is written into the record that is there, and nothing else of its file changes. */
+class RecordingTest {
+  private static final String LEDGER =
+      """
+      # my boat
+      build: {name: S, currency: EUR, started: 2026-01-05}
+      parties:
+        - {id: yard, name: Y, role: supplier}   # the yard
+        - {id: pell, name: Pell, role: lender}
+      kit:
+        - {id: plank, what: larch, qty: 4}
+      deliveries:
+        - id: d1
+          from: yard     # by lorry
+
+      tasks:
+        - {id: glue, what: Glue, takes: 1 d}
+        - id: sand
+          what: "Sand: all of it"
+          takes: 2 d
+          started: 2026-02-20
+      borrowed:
+        - {id: saw, tool: saw, from: pell, on: 2026-02-01, condition: good}
+      shortages:
+        - {id: s1, item: plank, qty: 1, found: 2026-02-20, cause: damaged}
+      claims:
+        - id: c1
+          against: yard
+          shortages: [s1]
+          remedy: credit
+      """;
+
+  @TempDir private Path root;
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(root.resolve("all.yaml"), LEDGER);
+  }
+
+  @Test
+  void aTaskIsFinishedAndBegunWhereNothingSaidSo() throws IOException {
+    ok("finish", "glue");
+    holds("takes: 1 d}", "takes: 1 d, started: 2026-03-02, finished: 2026-03-02}");
+  }
+
+  @Test
+  void aTaskThatWasBegunIsOnlyFinished() throws IOException {
+    ok("finish", "sand", "--on", "2026-03-01");
+    holds("started: 2026-02-20\n", "started: 2026-02-20\n    finished: 2026-03-01\n");
+  }
+
+  @Test
+  void aDeliveryIsCounted() throws IOException {
+    Run run = ok("count", "d1", "plank=3,damaged=1");
+    holds(
+        "# by lorry\n",
+        "# by lorry\n    received: 2026-03-02\n    counted: [{item: plank, qty: 3, damaged: 1}]\n");
+    assertThat(run.out()).contains("plank");
+  }
+
+  @Test
+  void aClaimIsSentAndSettled() throws IOException {
+    ok("send", "c1", "--by", "e-mail", "--reply-by", "2026-03-16");
+    ok("settle", "c1", "credited", "12.50", "EUR");
+    holds(
+        "remedy: credit\n",
+        """
+        remedy: credit
+            sent: 2026-03-02
+            by: e-mail
+            reply-by: 2026-03-16
+            settled: {on: 2026-03-02, how: credited, amount: 12.50 EUR}
+        """);
+  }
+
+  @Test
+  void aToolGoesBack() throws IOException {
+    ok("return", "saw", "blunt, else good");
+    holds("good}\nsho", "good, returned: 2026-03-02, back: \"blunt, else good\"}\nsho");
+  }
+
+  @Test
+  void anyKeyIsSetAndAnyListAddedTo() throws IOException {
+    ok("amend", "task", "glue", "phase=hull", "after+=sand");
+    holds("takes: 1 d}", "takes: 1 d, phase: hull, after: [sand]}");
+  }
+
+  @Test
+  void printingLeavesTheFileAsItIs() throws IOException {
+    assertThat(ok("finish", "glue", "--print").out()).contains("finished: 2026-03-02}");
+    holds("", "");
+  }
+
+  @Test
+  void whatCannotBeReadIsRefusedAndNothingIsWritten() throws IOException {
+    refused("is not a date", "finish", "glue", "--on", "tomorrow");
+    refused("Did you mean “takes”?", "amend", "task", "glue", "take=2 d");
+    refused("Did you mean “glue”?", "finish", "gleu");
+    refused("says no quantity", "count", "d1", "plank");
+    refused("Did you mean “credited”?", "settle", "c1", "creditd");
+    holds("", "");
+  }
+
+  @Test
+  void whatIsSaidAlreadyIsNotWrittenAgain() throws IOException {
+    refused("says so already", "amend", "task", "sand", "takes=2 d");
+    holds("", "");
+  }
+
+  @Test
+  void aFileThatSomebodyChangedMeanwhileIsLeftAlone() throws IOException {
+    Files.writeString(root.resolve("all.yaml"), LEDGER + "# more\n");
+    Assertions.assertThatThrownBy(() -> Replacing.write(root, "all.yaml", LEDGER, "x"))
+        .isInstanceOf(Replacing.Changed.class);
+    assertThat(root.resolve("all.yaml")).hasContent(LEDGER + "# more\n");
+    assertThat(root.toFile().list()).containsExactly("all.yaml");
+  }
+
+  private Run ok(String... arguments) {
+    Run run = Run.in(root, arguments);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    return run;
+  }
+
+  private void refused(String what, String... arguments) {
+    Run run = Run.in(root, arguments);
+    assertThat(run.err()).contains(what);
+    assertThat(run.code()).isEqualTo(2);
+  }
+
+  private void holds(String before, String now) throws IOException {
+    assertThat(Files.readString(root.resolve("all.yaml")))
+        .isEqualTo(before.isEmpty() ? LEDGER : LEDGER.replace(before, now));
+  }
+}
