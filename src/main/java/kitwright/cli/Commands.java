@@ -16,8 +16,6 @@ final class Commands {
 
   static List<Word> all() {
     return List.of(
-        new Word("start", "lay out a new ledger", StartCommand::new),
-        new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("count", "record what was counted in a delivery", CountCommand::new),
         new Word("finish", "record that a task is finished", FinishCommand::new),
         new Word("send", "record that a claim went out", SendCommand::new),

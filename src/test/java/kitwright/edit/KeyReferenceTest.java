@@ -2,19 +2,11 @@ package kitwright.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import kitwright.Golden;
 import kitwright.ledger.Kind;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class KeyReferenceTest {
-  /** The page is made anew and compared; a person accepts what changed. */
-  @Test
-  void thePageInTheRepositoryIsWhatTheProgramReadsBy() {
-    Golden.checkPage("records.md", KeyReference.page());
-  }
-
   @ParameterizedTest
   @EnumSource(Kind.class)
   void everyKindHasItsSection(Kind kind) {
