@@ -2,14 +2,13 @@ package kitwright.edit;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import kitwright.report.Beside;
 
 /** Writes files that are not there yet; what is there is never touched. */
 public final class NewFiles {
@@ -66,21 +65,9 @@ public final class NewFiles {
       if (!folder.toRealPath().startsWith(real)) {
         throw new IOException(file.getKey() + " would lie outside the folder, by way of a link");
       }
-      (isWritten(path, file.getValue()) ? written : left).add(file.getKey());
+      boolean isNew = Beside.create(path, file.getValue().getBytes(StandardCharsets.UTF_8));
+      (isNew ? written : left).add(file.getKey());
     }
     return new Outcome(written, left);
-  }
-
-  private static boolean isWritten(Path path, String text) throws IOException {
-    try {
-      Files.write(
-          path,
-          text.getBytes(StandardCharsets.UTF_8),
-          StandardOpenOption.CREATE_NEW,
-          StandardOpenOption.WRITE);
-      return true;
-    } catch (FileAlreadyExistsException there) {
-      return false;
-    }
   }
 }

@@ -10,7 +10,9 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Task;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /** Fires where the same stock or off-cut is promised to more work than it is enough for. */
 public final class OffcutPromisedTwice implements Rule {
@@ -45,7 +47,17 @@ public final class OffcutPromisedTwice implements Rule {
     }
     // A task or cut that names no amount needs at least something to be left for it.
     boolean nothingLeft = !spoken.isNone() && spoken.compareAmount(position.amount()) == 0;
-    return claims.stream().filter(promise -> nothingLeft && promise.qty().isEmpty()).findFirst();
+    return claims.stream()
+        .filter(promise -> nothingLeft && promise.qty().isEmpty())
+        .filter(promise -> claims.stream().noneMatch(other -> isSame(promise, other)))
+        .findFirst();
+  }
+
+  /** What is kept for a task that says itself how much it uses is one promise, told twice. */
+  private static boolean isSame(Promise kept, Promise other) {
+    return other.qty().isPresent()
+        && kept.to() instanceof Task
+        && kept.task().map(Ref::id).equals(other.task().map(Ref::id));
   }
 
   private Finding finding(StockPosition position, Promise broken) {

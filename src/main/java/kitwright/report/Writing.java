@@ -2,14 +2,8 @@ package kitwright.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
-import static java.nio.file.StandardCopyOption.ATOMIC_MOVE;
-import static java.nio.file.StandardOpenOption.CREATE_NEW;
-import static java.nio.file.StandardOpenOption.READ;
-import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -26,7 +20,7 @@ import kitwright.value.Place;
  * Writes documents into a folder. A reader of the file sees the old text or the new one, never a
  * part: the new text is written beside it, forced to the disk, and then put in its place by one
  * rename. Nobody's own file is overwritten, and no link is followed out of the folder. Two runs
- * that write one file at the same time do not harm it; one of them may be refused.
+ * that write one file at the same time do not harm it; the later one stands.
  */
 public final class Writing {
   private static final String RULE = "document-not-written";
@@ -70,7 +64,7 @@ public final class Writing {
         return new Written.Unchanged(file);
       }
       requireReplaceable(name, file, existing);
-      replace(file, marked);
+      Beside.replace(file, marked);
       return new Written.Done(file);
     } catch (InTheWay e) {
       return refused(name, e.what, e.mend);
@@ -124,38 +118,6 @@ public final class Writing {
       throw new InTheWay(
           "The file that stands there was not written by Kitwright.",
           "Move it, write to another place, or replace it with --force.");
-    }
-  }
-
-  /** The name beside the file is always the same, so that what a killed run left is cleared. */
-  private static void replace(Path file, byte[] content) throws IOException {
-    Path beside = file.resolveSibling("." + file.getFileName() + ".kitwright-part");
-    Files.deleteIfExists(beside);
-    try {
-      try (FileChannel channel = FileChannel.open(beside, CREATE_NEW, WRITE)) {
-        ByteBuffer rest = ByteBuffer.wrap(content);
-        while (rest.hasRemaining()) {
-          channel.write(rest);
-        }
-        channel.force(true);
-      }
-      Files.move(beside, file, ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
-    forceFolder(file);
-  }
-
-  /** Puts the rename on the disk. Some systems do not open folders; there the rename is enough. */
-  private static void forceFolder(Path file) {
-    Path parent = file.getParent();
-    if (parent == null) {
-      return;
-    }
-    try (FileChannel channel = FileChannel.open(parent, READ)) {
-      channel.force(true);
-    } catch (IOException e) {
-      return;
     }
   }
 

@@ -62,7 +62,7 @@ class ArrowsTest {
           entry(
               "report",
               union(LEDGER, Set.of(before("report")), Set.of("document", "drawing", "history"))),
-          entry("edit", union(LEDGER, Set.of("yaml"), Set.of(before("edit")))),
+          entry("edit", union(LEDGER, Set.of("yaml", "report"), Set.of(before("edit")))),
           entry("history", union(LEDGER, Set.of(before("history")))),
           entry("cli", Set.of(everything())));
 

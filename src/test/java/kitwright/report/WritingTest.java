@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -154,6 +159,46 @@ class WritingTest {
     writing.write("b.md", "x\n", Existing.KEEP_FOREIGN);
     assertThat(left()).containsExactly("a.md", "b.md");
     assertThat(victim).hasContent("mine");
+  }
+
+  /** Two of 24 runs at once failed when all wrote under one name beside the file. */
+  @Test
+  void manyAtOnceHarmNothingAndAllAreHeard() throws Exception {
+    ExecutorService crew = Executors.newFixedThreadPool(8);
+    try {
+      List<Future<Written>> all = new ArrayList<>();
+      for (int i = 0; i < 200; i++) {
+        String text = "run " + i % 3 + "\n";
+        all.add(crew.submit(() -> writing.write("week.md", text, Existing.KEEP_FOREIGN)));
+      }
+      for (Future<Written> each : all) {
+        assertThat(each.get()).isNotInstanceOf(Written.Refused.class);
+      }
+    } finally {
+      crew.shutdownNow();
+    }
+    assertThat(left()).containsExactly("week.md");
+    assertThat(Files.readString(folder.resolve("week.md"))).startsWith("run ");
+  }
+
+  @Test
+  void ofManyThatMakeOneNewFileOneDoes() throws Exception {
+    ExecutorService crew = Executors.newFixedThreadPool(8);
+    try {
+      List<Future<Boolean>> all = new ArrayList<>();
+      for (int i = 0; i < 100; i++) {
+        byte[] text = ("run " + i).getBytes(StandardCharsets.UTF_8);
+        all.add(crew.submit(() -> Beside.create(folder.resolve("new.yaml"), text)));
+      }
+      int made = 0;
+      for (Future<Boolean> each : all) {
+        made += each.get() ? 1 : 0;
+      }
+      assertThat(made).isOne();
+    } finally {
+      crew.shutdownNow();
+    }
+    assertThat(left()).containsExactly("new.yaml");
   }
 
   @Test
