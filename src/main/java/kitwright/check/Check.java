@@ -59,6 +59,7 @@ import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
+import kitwright.shortage.ShortageCauseContradicted;
 import kitwright.shortage.ShortageUnclaimed;
 import kitwright.substitution.AssessmentAsksTooLittle;
 import kitwright.substitution.AssessmentFails;
@@ -117,6 +118,7 @@ public final class Check {
           new OffcutPromisedTwice(),
           new CountedShortUnrecorded(),
           new ShortageBeyondCount(),
+          new ShortageCauseContradicted(),
           new ShortageUnclaimed(),
           new PromiseOverdue(),
           new FinishedWithoutMaterial(),

@@ -17,10 +17,29 @@ public final class CountContradictory implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Position position : Positions.on(day).all()) {
+      if (position.sentBack().compareAmount(position.counted()) > 0) {
+        out.add(sentBack(position));
+      }
       position.counts().stream()
           .filter(count -> count.damaged().plus(count.wrong()).compareAmount(count.found()) > 0)
           .forEach(count -> out.add(finding(position, count)));
     }
+  }
+
+  private Finding sentBack(Position position) {
+    SentBack last = position.back().get(position.back().size() - 1);
+    return new Finding(
+        name(),
+        Severity.STOP,
+        last.at(),
+        "With this, "
+            + position.sentBack().told(position.item().id())
+            + " are said to have gone back, but only "
+            + position.counted().told()
+            + " were ever counted.",
+        "What is here is told as nothing, and what is missing as more than it is.",
+        "Correct what went back, or count the delivery that it came in.",
+        List.of(last.delivery().named(), position.item().named()));
   }
 
   private Finding finding(Position position, Count count) {

@@ -14,6 +14,7 @@ import kitwright.value.Quantity;
  * @param counts by day
  * @param uses by day, from the log
  * @param promises to substitutions and tasks
+ * @param back what was sent back, by day
  * @param awaited in deliveries that are still on their way
  */
 public record Position(
@@ -21,11 +22,13 @@ public record Position(
     List<Count> counts,
     List<Use> uses,
     List<Promise> promises,
+    List<SentBack> back,
     List<Awaited> awaited) {
   public Position {
     counts = List.copyOf(counts);
     uses = List.copyOf(uses);
     promises = List.copyOf(promises);
+    back = List.copyOf(back);
     awaited = List.copyOf(awaited);
   }
 
@@ -36,6 +39,7 @@ public record Position(
         counts.stream().filter(count -> !count.on().isAfter(day)).toList(),
         uses.stream().filter(use -> !use.on().isAfter(day)).toList(),
         promises,
+        back.stream().filter(sent -> !sent.on().isAfter(day)).toList(),
         awaited);
   }
 
@@ -62,9 +66,15 @@ public record Position(
     return sum(counts, Count::wrong);
   }
 
-  /** What was counted and can be built with. */
+  /** Gone back to whom it came from, good or not. */
+  public Quantity sentBack() {
+    return sum(back, SentBack::qty);
+  }
+
+  /** What was counted, can be built with and was not sent back; what is no good goes back first. */
   public Quantity good() {
-    return sum(counts, Count::good);
+    Quantity counted = sum(counts, Count::good);
+    return back.isEmpty() ? counted : counted.less(sentBack().less(damaged().plus(wrong())));
   }
 
   /** Promised and not counted good. */

@@ -28,6 +28,7 @@ final class Tallies {
   private final LocalDate day;
   private final Map<String, List<Count>> counts = new HashMap<>();
   private final Map<String, List<Awaited>> awaited = new HashMap<>();
+  private final Map<String, List<SentBack>> back = new HashMap<>();
   private final Map<String, List<Use>> itemUses = new HashMap<>();
   private final Map<String, List<Promise>> itemPromises = new HashMap<>();
   private final Map<String, List<Use>> stockUses = new HashMap<>();
@@ -58,6 +59,7 @@ final class Tallies {
                         byDay(counts.getOrDefault(item.id(), List.of())),
                         itemUses.getOrDefault(item.id(), List.of()),
                         itemPromises.getOrDefault(item.id(), List.of()),
+                        back.getOrDefault(item.id(), List.of()),
                         awaited.getOrDefault(item.id(), List.of()))));
     return all;
   }
@@ -99,6 +101,7 @@ final class Tallies {
     if (isPast(delivery.received())) {
       LocalDate on = delivery.received().orElseThrow();
       delivery.counted().forEach(line -> take(delivery, on, line));
+      delivery.sentBack().forEach(line -> take(delivery, line));
     } else {
       for (Delivery.Packed line : delivery.packed()) {
         itemUnit(line.item())
@@ -106,6 +109,18 @@ final class Tallies {
             .ifPresent(qty -> add(awaited, line.item(), new Awaited(delivery, qty)));
       }
     }
+  }
+
+  private void take(Delivery delivery, Delivery.SentBack line) {
+    itemUnit(line.item())
+        .filter(unit -> !line.on().isAfter(day))
+        .flatMap(unit -> in(unit, line.qty()))
+        .ifPresent(
+            qty ->
+                add(
+                    back,
+                    line.item(),
+                    new SentBack(delivery, line.on(), qty, line.at().of("qty"))));
   }
 
   private void take(Delivery delivery, LocalDate on, Delivery.Counted line) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
 import kitwright.loan.Need;
 import kitwright.loan.Standing;
@@ -47,6 +48,34 @@ final class GroundMatters {
             : "ask " + lender + " for " + need.until().orElseThrow() + ", or do the work sooner",
         Optional.of(late ? now.day() : due),
         Optional.empty());
+  }
+
+  /** Damage to a borrowed tool that is owed to its lender. */
+  Stream<OpenMatter> repairs() {
+    return now.ledger().borrowed().stream()
+        .flatMap(loan -> loan.repair().stream().map(repair -> repair(loan, repair)))
+        .flatMap(Optional::stream);
+  }
+
+  private Optional<OpenMatter> repair(Loan loan, Loan.Repair repair) {
+    if (!repair.isOwedOn(now.day())) {
+      return Optional.empty();
+    }
+    String cost = repair.cost().map(range -> ", about " + range.likely()).orElse("");
+    return Optional.of(
+        new OpenMatter(
+            OpenMatter.Sort.TOOL,
+            loan.named(),
+            loan.tool()
+                + ": "
+                + repair.what()
+                + ", owed to "
+                + now.ledger().nameOf(loan.from().id()),
+            Optional.empty(),
+            "you",
+            "make it good" + cost + ", and write the day under “done”",
+            repair.by().or(loan::due),
+            Optional.empty()));
   }
 
   Stream<OpenMatter> weather() {

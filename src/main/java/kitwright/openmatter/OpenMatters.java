@@ -44,6 +44,7 @@ public record OpenMatters(List<OpenMatter> all) {
                 waiting.counts(),
                 waiting.unopened(),
                 ground.tools(),
+                ground.repairs(),
                 ground.weather())
             .flatMap(matters -> matters)
             .sorted(OpenMatter.MOST_PRESSING)

@@ -76,6 +76,19 @@ public record Balance(
     return sum(standing -> standing.covered(how));
   }
 
+  /** On its way by delivery notes, orders, promises and decisions, each once. */
+  public Quantity coming() {
+    Quantity others =
+        sum(
+            standing ->
+                standing.coming().stream()
+                    .filter(part -> part.how() != Coming.How.SENT)
+                    .map(Coming::qty)
+                    .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus));
+    Quantity spareOnes = spareToCome.stream().map(Coming::qty).reduce(others, Quantity::plus);
+    return position.onItsWay().plus(spareOnes);
+  }
+
   /** Missing, and covered by nothing. */
   public Quantity open() {
     return missing().less(covered());

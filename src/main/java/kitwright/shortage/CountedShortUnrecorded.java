@@ -1,6 +1,7 @@
 package kitwright.shortage;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -50,9 +51,12 @@ public final class CountedShortUnrecorded implements Rule {
             + recorded
             + ".",
         "Nobody claims the missing " + missing + " or plans for it.",
-        "Record a shortage of "
-            + missing
-            + ", or correct the count; name what a later delivery will bring under its “packed”.",
+        "Record under “shortages:” "
+            + Causes.of(balance).stream()
+                .map(part -> part.record(position.item(), last.on()))
+                .collect(Collectors.joining(" and "))
+            + "; or correct the count, or name what a later delivery will bring under its"
+            + " “packed”.",
         List.of(last.delivery().named(), position.item().named()));
   }
 }

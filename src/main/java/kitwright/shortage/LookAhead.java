@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 import kitwright.network.Need;
@@ -26,7 +27,9 @@ import kitwright.network.OrderRule;
 import kitwright.network.Plan;
 import kitwright.network.PlannedOrder;
 import kitwright.network.Schedule;
+import kitwright.network.Supply;
 import kitwright.substitution.Lack;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /**
@@ -42,6 +45,7 @@ public final class LookAhead {
   private final Plan plan;
   private final Things things;
   private final Ledger ledger;
+  private final Map<String, BigDecimal> hand;
   private final Netting netting;
   private final Map<String, OrderRule> rules;
   private final List<Wanted> all;
@@ -57,6 +61,7 @@ public final class LookAhead {
       Plan plan,
       Ledger ledger,
       Things things,
+      Map<String, BigDecimal> hand,
       Netting netting,
       Map<String, OrderRule> rules,
       List<Wanted> all,
@@ -64,6 +69,7 @@ public final class LookAhead {
     this.plan = plan;
     this.ledger = ledger;
     this.things = things;
+    this.hand = hand;
     this.netting = netting;
     this.rules = rules;
     this.all = all;
@@ -109,16 +115,26 @@ public final class LookAhead {
     gathered.addAtLeast(substituted);
     Stores stores =
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
-    Netting netting = Netting.of(gathered.needs(), stores.left(used), stores.rules(), plan.today());
+    List<Supply> left = stores.left(used);
+    Netting netting = Netting.of(gathered.needs(), left, stores.rules(), plan.today());
     return new LookAhead(
         day,
         plan,
         ledger,
         things,
+        hand(left),
         netting,
         stores.rules(),
         gathered.wanted(netting),
         gathered.things);
+  }
+
+  private static Map<String, BigDecimal> hand(List<Supply> supplies) {
+    Map<String, BigDecimal> hand = new HashMap<>();
+    supplies.stream()
+        .filter(each -> each.arrives().isEmpty())
+        .forEach(each -> hand.merge(each.item(), each.amount(), BigDecimal::add));
+    return hand;
   }
 
   /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */
@@ -265,6 +281,31 @@ public final class LookAhead {
   /** Calendar days from ordering a thing to having it; empty where nobody wrote them down. */
   public Optional<Integer> leadDays(Thing thing) {
     return Optional.ofNullable(rules.get(thing.key())).map(OrderRule::leadDays);
+  }
+
+  /** What is at hand of an item now, less what finished work must have used; none where unknown. */
+  public Quantity atHand(KitItem item) {
+    return things
+        .of(item, item.qty())
+        .map(amount -> amount.thing().qty(hand.getOrDefault(amount.thing().key(), BigDecimal.ZERO)))
+        .orElse(Quantity.none(item.qty().unit()));
+  }
+
+  /** What the open tasks still want of an item. */
+  public Quantity wantedOf(KitItem item) {
+    List<Wanted> all = ofItem(new Ref(item.id(), item.at().record()));
+    return all.stream()
+        .map(Wanted::qty)
+        .reduce((one, two) -> one.plus(two))
+        .orElse(Quantity.none(item.qty().unit()));
+  }
+
+  /** What must be ordered of an item, by the last day to order. */
+  public List<ToOrder> ordersOf(KitItem item) {
+    Optional<String> key = things.of(item, item.qty()).map(amount -> amount.thing().key());
+    return orders().stream()
+        .filter(order -> key.filter(order.thing().key()::equals).isPresent())
+        .toList();
   }
 
   /** Whether all that a task needs is counted and at hand. */

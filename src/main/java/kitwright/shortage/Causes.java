@@ -1,0 +1,90 @@
+package kitwright.shortage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import kitwright.kit.Position;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Shortage;
+import kitwright.value.Quantity;
+
+/** What a count lacks, cause by cause: some damaged, some wrong, the rest not packed. */
+final class Causes {
+  /** So much that is short for one cause. */
+  record Part(Shortage.Cause cause, Quantity qty) {
+    /** The record, ready to paste. */
+    String record(KitItem item, LocalDate found) {
+      String word = word(cause);
+      return "{id: short-"
+          + found
+          + "-"
+          + item.id()
+          + "-"
+          + word
+          + ", item: "
+          + item.id()
+          + ", qty: "
+          + qty
+          + ", found: "
+          + found
+          + ", cause: "
+          + word
+          + "}";
+    }
+  }
+
+  private Causes() {}
+
+  static String word(Shortage.Cause cause) {
+    return switch (cause) {
+      case NOT_PACKED -> "not-packed";
+      case DAMAGED -> "damaged";
+      case WRONG -> "wrong";
+      case UNDERSIZE -> "undersize";
+      case USED_UP -> "used-up";
+    };
+  }
+
+  /** What is not recorded yet of an item. */
+  static List<Part> of(Balance balance) {
+    Quantity left = balance.unrecorded();
+    List<Part> parts = new ArrayList<>();
+    for (Shortage.Cause cause : List.of(Shortage.Cause.DAMAGED, Shortage.Cause.WRONG)) {
+      Quantity part = shown(balance.position(), cause).less(recorded(balance, cause)).min(left);
+      left = left.less(part);
+      add(parts, cause, part);
+    }
+    add(parts, Shortage.Cause.NOT_PACKED, left);
+    return parts;
+  }
+
+  private static void add(List<Part> parts, Shortage.Cause cause, Quantity qty) {
+    if (!qty.isNone()) {
+      parts.add(new Part(cause, qty));
+    }
+  }
+
+  /** What the counts show of a cause; undersize pieces may be among the wrong ones. */
+  static Quantity shown(Position position, Shortage.Cause cause) {
+    return switch (cause) {
+      case NOT_PACKED -> position.promised().less(position.counted());
+      case DAMAGED -> position.damaged();
+      case WRONG, UNDERSIZE -> position.wrong();
+      case USED_UP -> position.promised();
+    };
+  }
+
+  static Quantity recorded(Balance balance, Shortage.Cause cause) {
+    Quantity none = Quantity.none(balance.position().promised().unit());
+    return balance.shortages().stream()
+        .map(Standing::shortage)
+        .filter(
+            shortage ->
+                shortage.cause() == cause
+                    || cause == Shortage.Cause.WRONG
+                        && shortage.cause() == Shortage.Cause.UNDERSIZE)
+        .map(Shortage::qty)
+        .filter(qty -> qty.convertsTo(none))
+        .reduce(none, Quantity::plus);
+  }
+}
