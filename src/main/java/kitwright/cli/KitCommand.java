@@ -14,8 +14,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "kit",
     description = {
-      "Lists the kit’s items: promised, counted good, damaged, wrong, covered otherwise, still"
-          + " open, used.",
+      "Lists the kit’s items: promised, counted good, damaged, wrong, still open, coming, here."
+          + " What covers it otherwise stands in its story.",
       "With an ID, tells the item’s story day by day. --today shows an earlier day."
     })
 final class KitCommand implements Command {

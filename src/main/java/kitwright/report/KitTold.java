@@ -1,7 +1,6 @@
 package kitwright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import kitwright.document.Block;
 import kitwright.document.Cell;
@@ -11,10 +10,10 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
-import kitwright.kit.Count;
 import kitwright.kit.Position;
 import kitwright.ledger.Facts;
 import kitwright.shortage.Balance;
+import kitwright.shortage.LookAhead;
 import kitwright.value.Quantity;
 
 /** How the kit's items stand, and an item's story day by day. */
@@ -28,12 +27,12 @@ public final class KitTold {
         Slots.none()
             .sentence("build", now.ledger().build().name())
             .value("today", Cells.spoken(now.day()))
-            .table("items", items(items))
-            .table("stories", happened(told), stories(told));
+            .table("items", items(items, now))
+            .table("stories", happened(told, now), stories(told, now));
     return new Sheet("kit.md", "kit", slots);
   }
 
-  private static Table items(List<Balance> items) {
+  private static Table items(List<Balance> items, Facts now) {
     return new Table(
         "The kit",
         Column.columns(
@@ -42,13 +41,13 @@ public final class KitTold {
             Column.right("Good"),
             Column.right("Damaged"),
             Column.right("Wrong"),
-            Column.right("Covered"),
             Column.right("Open"),
-            Column.right("Used")),
-        items.stream().map(KitTold::row).toList());
+            Column.right("Coming"),
+            Column.right("Here")),
+        items.stream().map(each -> row(each, LookAhead.on(now))).toList());
   }
 
-  private static Row row(Balance each) {
+  private static Row row(Balance each, LookAhead ahead) {
     Position position = each.position();
     return Row.row(
         Cell.id(position.item().id()),
@@ -56,9 +55,9 @@ public final class KitTold {
         position.isCounted() ? amount(position.good()) : Cell.of("uncounted", new Value.Nothing()),
         amount(position.damaged()),
         amount(position.wrong()),
-        amount(each.covered()),
         amount(each.open()),
-        amount(position.used()));
+        amount(each.coming()),
+        amount(ahead.atHand(position.item())));
   }
 
   private static Cell amount(Quantity quantity) {
@@ -67,12 +66,12 @@ public final class KitTold {
         : Cells.qty(quantity);
   }
 
-  private static List<Block> stories(List<Balance> items) {
+  private static List<Block> stories(List<Balance> items, Facts now) {
     List<Block> blocks = new ArrayList<>();
     for (Balance each : items) {
       Position position = each.position();
       blocks.add(Block.heading(2, Inline.named(position.item().what(), position.item().id())));
-      Table table = happened(List.of(each));
+      Table table = happened(List.of(each), now);
       blocks.add(
           table.rows().isEmpty()
               ? Block.paragraph("Nothing has come and nothing was used.")
@@ -81,49 +80,25 @@ public final class KitTold {
     return blocks;
   }
 
-  /** What came, what was used, what is on its way; by day. */
-  private static Table happened(List<Balance> items) {
+  /** What came, was used, is wanted and comes; by day. */
+  private static Table happened(List<Balance> items, Facts now) {
     List<Row> rows = new ArrayList<>();
     for (Balance each : items) {
-      Position position = each.position();
-      String id = position.item().id();
-      List<Row> own = new ArrayList<>();
-      for (Count count : position.counts()) {
-        own.add(
-            happened(id, Cell.day(count.on()), count.good(), "good in " + count.delivery().id()));
-        if (!count.damaged().isNone()) {
-          own.add(happened(id, Cell.day(count.on()), count.damaged(), "damaged"));
-        }
-        if (!count.wrong().isNone()) {
-          own.add(happened(id, Cell.day(count.on()), count.wrong(), "wrong"));
-        }
-      }
-      position.uses().forEach(use -> own.add(happened(id, Cell.day(use.on()), use.qty(), "used")));
-      own.sort(Comparator.comparing(KitTold::day));
-      rows.addAll(own);
-      position
-          .awaited()
+      String id = each.position().item().id();
+      KitStory.of(each, now)
           .forEach(
-              awaited ->
+              told ->
                   rows.add(
-                      happened(
-                          id,
-                          Cell.none(),
-                          awaited.qty(),
-                          "on its way in " + awaited.delivery().id())));
+                      Row.row(
+                          Cell.text(id),
+                          told.on().map(Cell::day).orElse(Cell.none()),
+                          Cells.qty(told.qty()),
+                          Cell.text(told.what()))));
     }
     return new Table(
         "What happened",
         Column.columns(
             Column.data("item"), Column.left("On"), Column.right("Quantity"), Column.head("What")),
         rows);
-  }
-
-  private static String day(Row row) {
-    return row.cells().get(1).value().toString();
-  }
-
-  private static Row happened(String item, Cell on, Quantity qty, String what) {
-    return Row.row(Cell.text(item), on, Cells.qty(qty), Cell.text(what));
   }
 }
