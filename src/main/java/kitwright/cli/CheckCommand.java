@@ -55,9 +55,14 @@ final class CheckCommand implements Command {
           "End with 1 from this severity on: stop, warn, note or never; warn where not said.")
   private FailOn failOn = FailOn.WARN;
 
+  @Option(
+      names = "--staged",
+      description = "Judge what Git has staged for the next commit, as a hook before it does.")
+  private boolean staged;
+
   @Override
   public int run(Session session) {
-    Opened opened = Opened.of(options, session);
+    Opened opened = staged ? Opened.staged(options, session) : Opened.of(options, session);
     opened
         .read()
         .ifPresent(ledger -> Check.examine(Facts.of(ledger, opened.today()), opened.findings()));

@@ -42,6 +42,13 @@ final class Commands {
             MaterialsCommand::new),
         new Word("rules", "what each rule of check protects against", RulesCommand::new),
         new Word("keys", "tell the keys of the records and what they mean", KeysCommand::new),
+        new Word(
+            "since", "what has changed since a day or a commit, and by whom", SinceCommand::new),
+        new Word("history", "follow a figure from commit to commit", HistoryCommand::new),
+        new Word(
+            "signed",
+            "by which commit each sign-off came, and whether its day fits",
+            SignedCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
         new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("start", "lay out a new ledger", StartCommand::new));

@@ -16,6 +16,9 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.finding.TextFindings;
+import kitwright.history.History;
+import kitwright.history.NoHistory;
+import kitwright.history.Tree;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
@@ -40,6 +43,20 @@ record Opened(
     List<SourceFile> files = folder.files(findings);
     Optional<Ledger> read = LedgerReader.read(files, folder::evidence, findings);
     return new Opened(folder, options.today(session), files, read, findings);
+  }
+
+  /** The same as Git has it staged for the next commit. */
+  static Opened staged(LedgerOptions options, Session session) {
+    LedgerFolder folder = options.folder(session);
+    Findings findings = new Findings();
+    try {
+      Tree tree = History.of(folder.root()).staged();
+      List<SourceFile> files = tree.files(findings);
+      return new Opened(
+          folder, options.today(session), files, tree.ledger(files, findings), findings);
+    } catch (NoHistory none) {
+      throw new Refusal(none.what(), none.mend());
+    }
   }
 
   /**

@@ -22,6 +22,8 @@ public sealed interface Held {
 
     R money(Money money);
 
+    R count(long many);
+
     R day(LocalDate day);
 
     R words(List<String> words);
@@ -64,6 +66,14 @@ public sealed interface Held {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.money(money);
+    }
+  }
+
+  /** So many things. */
+  record Count(long many) implements Held {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.count(many);
     }
   }
 

@@ -29,14 +29,14 @@ final class RecordViews {
             } else {
               List<String> keys = differing(values(other), values(entry));
               if (!keys.isEmpty()) {
-                changes.add(change(entry, Held.Told.of("there"), new Held.Told(keys), hands));
+                changes.add(change(entry, Held.Told.of("otherwise"), new Held.Told(keys), hands));
               }
             }
           });
       old.forEach(
           (id, entry) -> {
             if (!young.containsKey(id)) {
-              changes.add(change(entry, Held.Told.of("there"), new Held.Nothing(), hands));
+              changes.add(change(entry, Held.Told.of("there"), Held.Told.of("gone"), hands));
             }
           });
     }

@@ -71,8 +71,13 @@ public final class Tree {
 
   /** The ledger that these files hold; empty where no file holds a readable build record. */
   public Optional<Ledger> ledger(Findings out) throws NoHistory {
+    return ledger(files(out), out);
+  }
+
+  /** The same, of files that were read already. */
+  public Optional<Ledger> ledger(List<SourceFile> files, Findings out) throws NoHistory {
     Pieces pieces = new Pieces();
-    Optional<Ledger> ledger = LedgerReader.read(files(out), pieces, out);
+    Optional<Ledger> ledger = LedgerReader.read(files, pieces, out);
     if (pieces.broken.isPresent()) {
       throw pieces.broken.get();
     }

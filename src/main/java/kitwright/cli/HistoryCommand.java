@@ -1,0 +1,69 @@
+package kitwright.cli;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import kitwright.history.Figure;
+import kitwright.history.History;
+import kitwright.history.NoHistory;
+import kitwright.history.Series;
+import kitwright.report.HistoryTold;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** How a figure of the build went. */
+@picocli.CommandLine.Command(
+    name = "history",
+    description = {
+      "Follows a figure of the build over the days on which somebody committed, as it was told on"
+          + " each: spent, forecast, end, missing or unsigned.",
+      "For example: kitwright history forecast --picture forecast.svg"
+    })
+final class HistoryCommand implements Command {
+  private static final int USUAL = 40;
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
+
+  @Mixin private PictureOptions picture = new PictureOptions();
+
+  @Parameters(
+      paramLabel = "FIGURE",
+      description = "spent, forecast, end (of the plan), missing or unsigned.")
+  private String figure = "";
+
+  @Option(
+      names = "--days",
+      paramLabel = "N",
+      description = "So many days at the most, evenly chosen; 40 where not said.")
+  private int days = USUAL;
+
+  @Override
+  public int run(Session session) {
+    Figure wanted =
+        Figure.of(figure)
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "There is no figure “" + figure + "”.", "Name one of " + all() + "."));
+    if (days < 2) {
+      throw new Refusal("“--days " + days + "” is too few to follow anything.", "Write 2 or more.");
+    }
+    Opened opened = Opened.of(options, session);
+    opened.ledger(session);
+    try {
+      Series series = Series.of(History.of(opened.folder().root()), wanted, days);
+      if (!series.readings().isEmpty()) {
+        picture.draw(() -> HistoryTold.drawing(opened.ledger(session), series), session);
+      }
+      return telling.tell(HistoryTold.sheet(opened.ledger(session), series), opened, session);
+    } catch (NoHistory none) {
+      throw new Refusal(none.what(), none.mend());
+    }
+  }
+
+  private static String all() {
+    return Arrays.stream(Figure.values()).map(Figure::word).collect(Collectors.joining(", "));
+  }
+}

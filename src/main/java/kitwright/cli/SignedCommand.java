@@ -1,0 +1,35 @@
+package kitwright.cli;
+
+import kitwright.history.Arrival;
+import kitwright.history.History;
+import kitwright.history.NoHistory;
+import kitwright.ledger.Facts;
+import kitwright.report.SignedTold;
+import picocli.CommandLine.Mixin;
+
+/** When each sign-off came into Git. */
+@picocli.CommandLine.Command(
+    name = "signed",
+    description = {
+      "Tells by which commit each sign-off first came into Git, whether that commit is signed, and"
+          + " whether its day fits: dated long before it came, or come after the work had begun.",
+      "Ends with 1 where something does not fit."
+    })
+final class SignedCommand implements Command {
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
+
+  @Override
+  public int run(Session session) {
+    Opened opened = Opened.of(options, session);
+    Facts now = Facts.of(opened.ledger(session), opened.today());
+    try {
+      var arrivals = Arrival.of(History.of(opened.folder().root()), now);
+      telling.tell(SignedTold.sheet(now, arrivals), opened, session);
+      return arrivals.stream().anyMatch(each -> !each.doubts().isEmpty()) ? FOUND : CLEAN;
+    } catch (NoHistory none) {
+      throw new Refusal(none.what(), none.mend());
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package kitwright.cli;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import kitwright.finding.Findings;
+import kitwright.history.Changes;
+import kitwright.history.Commit;
+import kitwright.history.Hands;
+import kitwright.history.History;
+import kitwright.history.NoHistory;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.report.SinceTold;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** What has changed since a commit. */
+@picocli.CommandLine.Command(
+    name = "since",
+    description = {
+      "Tells what has changed since a day or a commit, as Git has it: work, counts, shortages,"
+          + " claims, signatures, money by line, days that moved, and every record with whose hand"
+          + " it was.",
+      "For example: kitwright since 2026-03-22, or kitwright since HEAD"
+    })
+final class SinceCommand implements Command {
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
+
+  @Parameters(
+      paramLabel = "DAY|COMMIT",
+      description = "A day, for the last commit up to its end; a tag, a branch or a commit.")
+  private String from = "";
+
+  @Override
+  public int run(Session session) {
+    Opened opened = Opened.of(options, session);
+    Facts now = Facts.of(opened.ledger(session), opened.today());
+    try {
+      History history = History.of(opened.folder().root());
+      Commit commit = history.commit(from);
+      Hands hands = new Hands(history.hands(commit), history.uncommitted());
+      return telling.tell(
+          SinceTold.sheet(now, commit, Changes.between(then(history, commit, now), now, hands)),
+          opened,
+          session);
+    } catch (NoHistory none) {
+      throw new Refusal(none.what(), none.mend());
+    }
+  }
+
+  /** Each ledger on its own day; a commit made after the day asked for is judged by that. */
+  private Facts then(History history, Commit commit, Facts now) throws NoHistory {
+    Findings faults = new Findings();
+    Optional<Ledger> ledger = history.tree(commit).ledger(faults);
+    if (ledger.isEmpty()) {
+      throw new Refusal(
+          "At " + commit.shortId() + " no file held a readable build record.",
+          "Name a later day or commit.");
+    }
+    LocalDate day = commit.day().isAfter(now.day()) ? now.day() : commit.day();
+    return Facts.of(ledger.get(), day);
+  }
+}

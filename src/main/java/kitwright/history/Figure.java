@@ -1,0 +1,73 @@
+package kitwright.history;
+
+import java.util.Locale;
+import java.util.Optional;
+import kitwright.ledger.Facts;
+import kitwright.money.Account;
+import kitwright.network.Plan;
+import kitwright.shortage.Standings;
+
+/** A figure of the whole build that can be followed from commit to commit. */
+public enum Figure {
+  SPENT("what was spent, less what came back") {
+    @Override
+    Held on(Facts day) {
+      return new Held.Sum(Account.on(day).whole().spent());
+    }
+  },
+  FORECAST("where the budget will end") {
+    @Override
+    Held on(Facts day) {
+      return new Held.Sum(Account.on(day).whole().forecast());
+    }
+  },
+  END("the day on which the plan ends, by work alone") {
+    @Override
+    Held on(Facts day) {
+      return new Held.On(Plan.on(day).schedule().end().toLocalDate());
+    }
+  },
+  MISSING("shortages that nothing covers yet") {
+    @Override
+    Held on(Facts day) {
+      return new Held.Count(Standings.on(day).open().size());
+    }
+  },
+  UNSIGNED("substitutions that may not be built") {
+    @Override
+    Held on(Facts day) {
+      return new Held.Count(
+          kitwright.substitution.Standings.on(day).all().stream()
+              .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
+              .count());
+    }
+  };
+
+  private final String says;
+
+  Figure(String says) {
+    this.says = says;
+  }
+
+  /** What it counts. */
+  public String says() {
+    return says;
+  }
+
+  /** How a person asks for it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The figure of a word. */
+  public static Optional<Figure> of(String word) {
+    for (Figure figure : values()) {
+      if (figure.word().equals(word)) {
+        return Optional.of(figure);
+      }
+    }
+    return Optional.empty();
+  }
+
+  abstract Held on(Facts day);
+}

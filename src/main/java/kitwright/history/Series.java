@@ -1,0 +1,68 @@
+package kitwright.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+
+/**
+ * A figure as it was told on each day on which somebody committed.
+ *
+ * @param readings by day; the last commit of a day counts
+ * @param leftOut days whose ledger has no readable build record, or whose figure cannot be told
+ * @param thinned whether days were left out because there are too many
+ */
+public record Series(Figure figure, List<Reading> readings, int leftOut, boolean thinned) {
+  public Series {
+    readings = List.copyOf(readings);
+  }
+
+  /** What was told on the day of a commit. */
+  public record Reading(Commit commit, Held held) {}
+
+  /**
+   * Follows a figure.
+   *
+   * @param most so many days at the most, evenly chosen, the first and the last among them
+   */
+  public static Series of(History history, Figure figure, int most) throws NoHistory {
+    Map<LocalDate, Commit> byDay = new TreeMap<>();
+    history.commits(Optional.empty()).forEach(commit -> byDay.put(commit.day(), commit));
+    List<Commit> days = List.copyOf(byDay.values());
+    List<Commit> chosen = chosen(days, most);
+    List<Reading> readings = new ArrayList<>();
+    for (Commit commit : chosen) {
+      Optional<Ledger> ledger = history.tree(commit).ledger(new Findings());
+      if (ledger.isPresent()) {
+        held(figure, Facts.of(ledger.get(), commit.day()))
+            .ifPresent(held -> readings.add(new Reading(commit, held)));
+      }
+    }
+    return new Series(
+        figure, readings, chosen.size() - readings.size(), chosen.size() < days.size());
+  }
+
+  private static Optional<Held> held(Figure figure, Facts day) {
+    try {
+      return Optional.of(figure.on(day));
+    } catch (Facts.Broken cannotTell) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<Commit> chosen(List<Commit> days, int most) {
+    if (days.size() <= most) {
+      return days;
+    }
+    List<Commit> chosen = new ArrayList<>();
+    for (int i = 0; i < most; i++) {
+      chosen.add(days.get((int) Math.round((double) i * (days.size() - 1) / (most - 1))));
+    }
+    return chosen;
+  }
+}

@@ -1,0 +1,149 @@
+package kitwright.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import kitwright.OutsideProgram;
+import kitwright.cli.Run;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the commands tell of the past, in a repository made by git itself. */
+class PastCommandsIT {
+  private static final String DIGITS = "81644cb3".repeat(8);
+  private static final String START =
+      """
+      build: {name: Sample, currency: EUR, started: 2026-01-05, launch: 2026-09-26}
+      parties:
+        - {id: maker, name: Redshank Kit Boats, role: supplier}
+        - {id: office, name: A. Osterlund, role: designer, may-sign: [finish]}
+      budget: [{line: kit, title: The kit, amount: 1000 EUR}]
+      kit: [{id: rail, what: teak rail, qty: 4 m, from: maker}]
+      tasks: [{id: rails, what: Fit the rails, takes: 2 d}]
+      """;
+  private static final String SUBSTITUTION =
+      """
+      substitutions:
+        - id: sub-rail
+          instead-of: {item: rail, qty: 4 m}
+          grade: finish
+          why: oak is at hand
+          hold: rails
+          sign-offs:
+            - {by: office, on: %s, covers: %s}
+      """;
+
+  @TempDir Path temp;
+  private GitFolder folder;
+
+  @BeforeEach
+  void aRepository() throws Exception {
+    OutsideProgram.needed("git", "git");
+    folder = GitFolder.made(temp.resolve("boat"));
+    folder.write("build.yaml", START).commit("Nora", "2026-03-02", "Begin");
+  }
+
+  private Run run(String... words) {
+    String[] all = new String[words.length + 2];
+    System.arraycopy(words, 0, all, 0, words.length);
+    all[words.length] = "--today";
+    all[words.length + 1] = "2026-03-29";
+    return Run.in(folder.top(), all);
+  }
+
+  private void spend(String day, String amount) throws Exception {
+    folder.write(
+        "spend-" + day + ".yaml",
+        """
+        spending: [{id: s-%s, on: %s, what: bolts, to: maker, amount: %s, line: kit, state: paid}]
+        """
+            .formatted(day, day, amount));
+    folder.commit("Eskil", day, "Pay");
+  }
+
+  @Test
+  void sinceTellsMoneyByLineAndWhoseHandItWas() throws Exception {
+    spend("2026-03-09", "46.20 EUR");
+    Run run = run("since", "2026-03-02");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("The kit, spent", "0.00", "46.20", "spend (s-2026-03-09)", "Eskil");
+    assertThat(run("since", "HEAD").out()).contains("nothing changed");
+  }
+
+  @Test
+  void sinceTellsTheSameAsJson() throws Exception {
+    spend("2026-03-09", "46.20 EUR");
+    assertThat(run("since", "2026-03-02", "--format", "json").out())
+        .contains("\"money\"", "46.20", "\"by\"");
+  }
+
+  @Test
+  void historyTellsEachChangeOfAFigureOnce() throws Exception {
+    spend("2026-03-09", "46.20 EUR");
+    folder.write("notes.txt", "nothing of the ledger").commit("Nora", "2026-03-10", "Notes");
+    spend("2026-03-16", "3.80 EUR");
+    Run run = run("history", "spent");
+    assertThat(run.out().lines().filter(line -> line.startsWith("2026-")))
+        .extracting(line -> line.replaceAll("[\\s\u00a0]+", " ").replaceFirst(" EUR .*", ""))
+        .containsExactly("2026-03-02 0.00", "2026-03-09 46.20", "2026-03-16 50.00");
+  }
+
+  @Test
+  void aFigureThatThereIsNotIsAnsweredWithThoseThatThereAre() {
+    assertThat(run("history", "weight").err()).contains("spent, forecast, end, missing, unsigned");
+  }
+
+  @Test
+  void aSignatureThatComesWithTheDayItBearsFits() throws Exception {
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-08", DIGITS));
+    folder.commit("Nora", "2026-03-09", "Signed");
+    Run run = run("signed", "--format", "markdown");
+    assertThat(run.out())
+        .contains("2026-03-08", "2026-03-09", "not signed")
+        .doesNotContain("before it came");
+    assertThat(run.code()).isZero();
+  }
+
+  @Test
+  void aSignatureDatedLongBeforeItCameIsTold() throws Exception {
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-01", DIGITS));
+    folder.commit("Nora", "2026-03-09", "Signed");
+    Run run = run("signed", "--format", "markdown");
+    assertThat(run.out()).contains("dated more than 7 days before it came");
+    assertThat(run.code()).isEqualTo(1);
+  }
+
+  @Test
+  void aSignatureThatCameAfterTheWorkHadBegunIsTold() throws Exception {
+    folder.write("build.yaml", START.replace("takes: 2 d", "takes: 2 d, started: 2026-03-06"));
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-05", DIGITS));
+    folder.commit("Nora", "2026-03-09", "Signed");
+    assertThat(run("signed", "--format", "markdown").out())
+        .contains("it came after the work had begun");
+  }
+
+  @Test
+  void aSignatureThatNobodyHasCommittedIsTold() throws Exception {
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-28", DIGITS));
+    assertThat(run("signed", "--format", "markdown").out()).contains("not committed yet");
+  }
+
+  @Test
+  void whatIsStagedIsJudgedAndNotWhatLiesBesideIt() throws Exception {
+    folder.write("build.yaml", START.replace("qty: 4 m", "qty: 4 mm x")).git("add", "--all");
+    folder.write("build.yaml", START);
+    assertThat(run("check", "--staged").code()).isEqualTo(1);
+    folder.git("add", "--all");
+    assertThat(run("check", "--staged", "--fail-on", "stop").code()).isZero();
+  }
+
+  @Test
+  void aDayBeforeTheFirstCommitIsAnsweredWithThatDay() {
+    assertThat(run("since", "2020-01-01").err())
+        .isEqualTo(
+            "kitwright: No commit is as old as 2020-01-01. The first is of 2026-03-02: name that"
+                + " day or a later one.\n");
+  }
+}
