@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.value.Ref;
 
@@ -49,6 +50,20 @@ public final class Assessments {
       return External.result(assessment, ledger);
     }
     return result(assessment, ledger, ledger::section);
+  }
+
+  /**
+   * Works one out with another material in place of the ledger's of its id.
+   *
+   * @param sampled whether chances are sampled
+   */
+  static Result with(Material other, Assessment assessment, Ledger ledger, boolean sampled) {
+    try {
+      Materials materials = Materials.with(other, assessment, ledger);
+      return new Examiner(assessment, ledger::section, materials).result(sampled);
+    } catch (IllegalArgumentException beyond) {
+      return Result.without(assessment, beyond(beyond));
+    }
   }
 
   /** Works one out with sections from elsewhere, such as with plies added. */

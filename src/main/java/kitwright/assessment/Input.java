@@ -25,7 +25,7 @@ public record Input(
     String source) {
 
   /** “the E of larch”. */
-  String named() {
+  public String named() {
     return "the " + property.key() + " of " + material;
   }
 }

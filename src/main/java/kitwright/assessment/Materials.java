@@ -55,9 +55,22 @@ final class Materials {
     return of(ledger, Sources.of(assessment));
   }
 
+  /** The same assessment with one material in place of the ledger's of its id. */
+  static Materials with(Material other, Assessment assessment, Ledger ledger) {
+    return of(
+        ledger,
+        Sources.of(assessment),
+        ref -> ref.id().equals(other.id()) ? Optional.of(other) : ledger.material(ref));
+  }
+
   private static Materials of(Ledger ledger, Sources sources) {
+    return of(ledger, sources, ledger::material);
+  }
+
+  private static Materials of(
+      Ledger ledger, Sources sources, Function<Ref, Optional<Material>> table) {
     return new Materials(
-        ledger::material,
+        table,
         ledger.builtInMaterials(),
         Twice.of(ledger),
         new Inputs(sources, ledger.build().invented()),

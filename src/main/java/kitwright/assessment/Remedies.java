@@ -1,16 +1,19 @@
 package kitwright.assessment;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.mechanics.remedy.Addition;
 import kitwright.mechanics.remedy.Remedy;
+import kitwright.value.Money;
 
 /**
  * Searches the menu of an assessment for what makes the built section meet everything that is
@@ -34,13 +37,21 @@ public final class Remedies {
    *
    * @param additions in words: “2 plies of glass-290 on both faces”; empty where nothing is needed
    * @param result the assessment with them
+   * @param prices what each step of it costs and weighs, and what all of it does
    * @param tried how many combinations were worked out
    * @param none why there is no answer, where there is none
+   * @param nearest where nothing will do: what comes nearest, and what it misses
    */
   public record Answer(
-      List<String> additions, Optional<Result> result, int tried, Optional<String> none) {
+      List<String> additions,
+      List<String> prices,
+      Optional<Result> result,
+      int tried,
+      Optional<String> none,
+      Optional<String> nearest) {
     public Answer {
       additions = List.copyOf(additions);
+      prices = List.copyOf(prices);
     }
   }
 
@@ -52,7 +63,8 @@ public final class Remedies {
     }
     Result asIs = Assessments.result(assessment, ledger);
     if (asIs.verdict().passes()) {
-      return new Answer(List.of(), Optional.of(asIs), 1, Optional.empty());
+      return new Answer(
+          List.of(), List.of(), Optional.of(asIs), 1, Optional.empty(), Optional.empty());
     }
     boolean priced = assessment.menu().stream().allMatch(one -> one.cost().isPresent());
     if (least == Least.COST && !priced) {
@@ -103,9 +115,11 @@ public final class Remedies {
     if (found.isEmpty()) {
       return new Answer(
           List.of(),
+          List.of(),
           Optional.empty(),
           new Remedy(menu).combinations(),
-          Optional.of("Nothing on the menu will do: " + open(asIs)));
+          Optional.of("Nothing on the menu will do: " + open(asIs)),
+          nearest(assessment, menu, worked));
     }
     int[] counts = found.get().counts().stream().mapToInt(Integer::intValue).toArray();
     List<String> additions = new ArrayList<>();
@@ -114,8 +128,112 @@ public final class Remedies {
         additions.add(words(assessment.menu().get(i), counts[i]));
       }
     }
+    Result mended = worked.apply(counts);
     return new Answer(
-        additions, Optional.of(worked.apply(counts)), found.get().tried(), Optional.empty());
+        additions,
+        prices(assessment, counts, step -> mass(worked.apply(step)) - mass(asIs), mended, asIs),
+        Optional.of(mended),
+        found.get().tried(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** A line a step, and one for all together; a ply on each face is one step. */
+  private static List<String> prices(
+      Assessment assessment,
+      int[] counts,
+      ToDoubleFunction<int[]> mass,
+      Result mended,
+      Result asIs) {
+    List<String> prices = new ArrayList<>();
+    Optional<Money> all = Optional.empty();
+    for (int i = 0; i < counts.length; i++) {
+      Assessment.Addition line = assessment.menu().get(i);
+      if (counts[i] > 0) {
+        int[] one = new int[counts.length];
+        one[i] = 1;
+        prices.add(
+            words(line, 1)
+                + ": "
+                + Print.with(mass.applyAsDouble(one), unit(asIs))
+                + line.cost().map(cost -> ", " + cost + faces(line)).orElse(", no cost stated"));
+        all = sum(all, line.cost(), counts[i]);
+      }
+    }
+    prices.add(
+        "all together: "
+            + Print.with(mass(mended) - mass(asIs), unit(asIs))
+            + all.map(cost -> ", " + cost).orElse(""));
+    return prices;
+  }
+
+  private static Optional<Money> sum(Optional<Money> sum, Optional<Money> cost, int count) {
+    Optional<Money> more =
+        cost.map(
+            one -> new Money(one.amount().multiply(BigDecimal.valueOf(count)), one.currency()));
+    if (sum.isEmpty() || more.isEmpty()) {
+      return more.or(() -> sum);
+    }
+    return sum.get().currency().equals(more.get().currency())
+        ? Optional.of(new Money(sum.get().amount().add(more.get().amount()), more.get().currency()))
+        : Optional.empty();
+  }
+
+  private static String faces(Assessment.Addition line) {
+    return line.material().isPresent() && line.faces().orElse(2) > 1 ? " for both faces" : "";
+  }
+
+  private static String unit(Result result) {
+    return result.rows().stream().anyMatch(row -> row.measure() == Measure.PLATE_MASS)
+        ? "kg/m²"
+        : "kg/m";
+  }
+
+  /** Of so many combinations at the most that are worked out whole. */
+  private static final int NEAR = 300;
+
+  private static Optional<String> nearest(
+      Assessment assessment, List<Addition> menu, Function<int[], Result> worked) {
+    Optional<String> near = Optional.empty();
+    double best = Double.NEGATIVE_INFINITY;
+    int all = new Remedy(menu).combinations();
+    for (int n = 0; n < all; n += Math.max(1, all / NEAR)) {
+      int[] counts = counts(n, menu);
+      Result result = worked.apply(counts);
+      double margin =
+          result.asked().stream()
+              .filter(row -> row.margin().isPresent())
+              .mapToDouble(row -> row.margin().getAsDouble())
+              .min()
+              .orElse(Double.NEGATIVE_INFINITY);
+      if (margin > best) {
+        best = margin;
+        near =
+            Optional.of(
+                additions(assessment, counts) + " still misses: " + result.verdict().because());
+      }
+    }
+    return near;
+  }
+
+  private static int[] counts(int number, List<Addition> menu) {
+    int[] counts = new int[menu.size()];
+    int rest = number;
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] = rest % (menu.get(i).most() + 1);
+      rest /= menu.get(i).most() + 1;
+    }
+    return counts;
+  }
+
+  private static String additions(Assessment assessment, int[] counts) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < counts.length; i++) {
+      if (counts[i] > 0) {
+        words.add(words(assessment.menu().get(i), counts[i]));
+      }
+    }
+    return words.isEmpty() ? "the part as it is" : String.join(", ", words);
   }
 
   /** What cannot be told is not mended by plies. */
@@ -158,6 +276,7 @@ public final class Remedies {
   }
 
   private static Answer none(String why) {
-    return new Answer(List.of(), Optional.empty(), 0, Optional.of(why));
+    return new Answer(
+        List.of(), List.of(), Optional.empty(), 0, Optional.of(why), Optional.empty());
   }
 }

@@ -6,10 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
-import kitwright.mechanics.beam.Limit;
-import kitwright.mechanics.beam.Region;
 import kitwright.mechanics.beam.Sense;
-import kitwright.mechanics.beam.ThinFaces;
 import kitwright.mechanics.load.Deflection;
 
 /** A beam: both axes by the transformed section, first failure each way, shear, torsion, mass. */
@@ -53,7 +50,7 @@ final class SectionMethod {
         figures,
         () ->
             List.of(
-                working(
+                SectionSteps.working(
                     part,
                     bending,
                     shear,
@@ -181,101 +178,5 @@ final class SectionMethod {
       }
       return new Reserve(least, set, lacking);
     }
-  }
-
-  private static Working working(
-      Part part,
-      Bending bending,
-      Capacity shear,
-      Capacity sagging,
-      Capacity hogging,
-      List<Step> more) {
-    List<List<String>> pieces = new ArrayList<>();
-    double first = 0;
-    double second = 0;
-    // Heights count from the lowest point, so that a person can check the sums with a rule in hand.
-    double foot = part.beam().bounds().minZ();
-    for (Region region : part.beam().regions()) {
-      double e = region.material().axial();
-      var m = region.moments();
-      double z = m.z() - foot * m.area();
-      double zz = m.zz() - 2 * foot * m.z() + foot * foot * m.area();
-      first += e * z;
-      second += e * zz;
-      pieces.add(
-          List.of(
-              region.where(),
-              region.material().name(),
-              Print.number(e / 1e6),
-              Print.number(m.area() * 1e6),
-              Print.number(z / m.area() * 1000),
-              Print.number(e * m.area() / 1e3),
-              Print.number(e * z),
-              Print.number(e * zz)));
-    }
-    double ea = bending.axialStiffness();
-    double height = bending.neutralAxis() - foot;
-    List<Step> steps = new ArrayList<>();
-    steps.add(
-        new Step(
-            "neutral axis above the lowest point",
-            "z₀ = Σ E·A·z / Σ E·A",
-            Print.number(first) + " / " + Print.number(ea),
-            Print.with(height * 1000, "mm")));
-    steps.add(
-        new Step(
-            "bending stiffness",
-            "EI = Σ E·I − z₀²·Σ E·A",
-            Print.number(second) + " − " + Print.number(height) + "² · " + Print.number(ea),
-            Print.with(bending.stiffness(), "N·m²")));
-    steps.add(
-        new Step(
-            "shear stiffness",
-            "1/GA = ∫ (Σ E·S / EI)² / (Σ G·b) dz",
-            "numerically, piece by piece",
-            Print.with(bending.shearStiffness(), "N")));
-    capacity("moment, tension below", "N·m", sagging).ifPresent(steps::add);
-    capacity("moment, tension above", "N·m", hogging).ifPresent(steps::add);
-    capacity("shear force", "N", shear).ifPresent(steps::add);
-    part.beam().thinFaces().ifPresent(thin -> thin(thin, bending, steps));
-    steps.addAll(more);
-    return new Working(
-        part.source().what().orElse(part.id()),
-        List.of(
-            "piece", "material", "E, MPa", "A, mm²", "z, mm", "E·A, kN", "E·A·z, N·m", "E·I, N·m²"),
-        pieces,
-        steps);
-  }
-
-  private static Optional<Step> capacity(String what, String unit, Capacity capacity) {
-    Optional<Limit> limit = capacity.governing();
-    return limit.map(
-        first ->
-            new Step(
-                what + " at first failure: " + Figures.words(first),
-                unit.equals("N") ? "V = τ / (Σ E·S / (EI·b))" : "M = σ·EI / (E·|z − z₀|)",
-                Print.number(first.allowable() / 1e6)
-                    + " MPa / "
-                    + Print.number(first.perUnit() / 1e6)
-                    + " MPa per "
-                    + unit,
-                Print.with(first.capacity(), unit)));
-  }
-
-  private static void thin(ThinFaces thin, Bending bending, List<Step> steps) {
-    ThinFaceSteps.compare(
-        "bending stiffness by the thin-face formula, to compare",
-        "EI ≈ b·d²·E₁t₁·E₂t₂/(E₁t₁ + E₂t₂)",
-        thin.bendingStiffness(),
-        bending.stiffness(),
-        "N·m²",
-        steps);
-    ThinFaceSteps.compare(
-        "shear stiffness by the thin-face formula, to compare",
-        "GA ≈ G_c·b·d²/t_c",
-        thin.shearStiffness(),
-        bending.shearStiffness(),
-        "N",
-        steps);
   }
 }

@@ -11,6 +11,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.AssessTold;
 import kitwright.report.CalculationSheet;
+import kitwright.report.DesignerSheet;
 import kitwright.report.Sheet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,6 +42,12 @@ final class AssessCommand implements Command {
   private boolean sheet;
 
   @Option(
+      names = "--page",
+      description =
+          "Write one page of each for its designer: verdict, what governs, what to confirm.")
+  private boolean page;
+
+  @Option(
       names = "--remedy",
       description = "Search the menu of each for what makes it meet everything that is asked.")
   private boolean remedy;
@@ -63,9 +70,13 @@ final class AssessCommand implements Command {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     List<Result> results = chosen(ledger);
-    if (sheet) {
+    if (sheet || page) {
       List<Sheet> sheets =
-          results.stream().map(result -> CalculationSheet.of(result, ledger)).toList();
+          results.stream()
+              .map(
+                  result ->
+                      page ? DesignerSheet.of(result, ledger) : CalculationSheet.of(result, ledger))
+              .toList();
       int written = out.tell(sheets, "reports", opened, session);
       return written == CLEAN ? how(results) : written;
     }

@@ -1,6 +1,7 @@
 package kitwright.ledger;
 
 import java.math.BigDecimal;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -122,6 +123,32 @@ public record Material(
     public Optional<Unit> bare() {
       return Optional.of(Unit.DEGREE);
     }
+  }
+
+  /** The same with another value of a property. */
+  public Material with(MaterialProperty property, Quantity value) {
+    Map<MaterialProperty, Quantity> other = new EnumMap<>(MaterialProperty.class);
+    other.putAll(properties);
+    other.put(property, value);
+    return new Material(
+        id,
+        what,
+        sort,
+        fibre,
+        resin,
+        hardener,
+        wood,
+        isotropic,
+        invented,
+        weave,
+        metal,
+        angles,
+        other,
+        source,
+        basis,
+        price,
+        unconfirmed,
+        at);
   }
 
   static Material read(Keys k) {

@@ -107,6 +107,8 @@ public final class AssessTold {
                 + answer.tried()
                 + " combinations worked out)";
     blocks.add(Block.paragraph("Remedy: " + answer.none().orElse(added)));
+    bullets(answer.prices(), "", blocks);
+    answer.nearest().ifPresent(near -> blocks.add(Block.paragraph("Nearest: " + near + ".")));
     if (answer.none().isEmpty() && !answer.additions().isEmpty()) {
       answer.result().ifPresent(mended -> blocks.add(results(mended.asked())));
     }
@@ -117,13 +119,13 @@ public final class AssessTold {
     for (Chances.Line line : told.lines()) {
       lines.add(
           Inline.text(
-              String.format(
-                  Locale.ROOT,
-                  "chance: %s: %.1f\u00a0%% ± %.1f\u00a0%% (one standard error, %d samples)",
-                  line.what(),
-                  100 * line.chance().probability(),
-                  Math.max(0.1, 100 * line.chance().standardError()),
-                  line.chance().samples())));
+              "chance: "
+                  + line.what()
+                  + ": "
+                  + line.chance().words()
+                  + " ("
+                  + line.chance().samples()
+                  + " samples; what follows ± is one standard error)"));
     }
     told.notes().forEach(note -> lines.add(Inline.text(note)));
     blocks.add(Block.bullets(lines));
@@ -238,6 +240,8 @@ public final class AssessTold {
     Map<String, Value> parts = new LinkedHashMap<>();
     answer.none().ifPresent(none -> parts.put("none", new Value.Text(none)));
     parts.put("additions", Cell.several("", answer.additions()).value());
+    parts.put("prices", Cell.several("", answer.prices()).value());
+    answer.nearest().ifPresent(near -> parts.put("nearest", new Value.Text(near)));
     parts.put("tried", new Value.Figure(BigDecimal.valueOf(answer.tried())));
     return Cell.of("", new Value.Parts(parts));
   }

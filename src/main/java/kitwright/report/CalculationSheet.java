@@ -10,6 +10,7 @@ import kitwright.assessment.Input;
 import kitwright.assessment.Print;
 import kitwright.assessment.Result;
 import kitwright.assessment.Row;
+import kitwright.assessment.Sensitivity;
 import kitwright.assessment.Step;
 import kitwright.assessment.Verdict;
 import kitwright.assessment.Working;
@@ -52,6 +53,7 @@ public final class CalculationSheet {
             .block("working", working(result))
             .block("order", breaks(result))
             .block("cautions", bullets(result.cautions()))
+            .block("moves", bullets(Sensitivity.of(result, ledger)))
             .block("limits", assumptions(result));
     return new Sheet(name + ".md", "calculation-sheet", slots, drawings);
   }

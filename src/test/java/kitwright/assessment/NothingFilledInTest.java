@@ -406,4 +406,40 @@ class NothingFilledInTest {
     assertThat(half.verdict().passes()).isTrue();
     assertThat(half.cautions()).anyMatch(caution -> caution.contains("more than half its 2 mm"));
   }
+
+  /**
+   * E 14 GPa, ν 0.3, 2 mm: A₁₁ = E·t/(1 − ν²), free E·t, D₁₁ free to narrow E·t³/12, 235 MPa · 2
+   * mm.
+   */
+  @Test
+  void aLaminateByHand() {
+    Result result =
+        result(
+            """
+            sections:
+              - {id: s, width: 1 m, layers: [{material: skin, thickness: 2 mm}]}
+            assessments:
+              - {id: a, method: laminate, designed: s, built: s, require: {stiffness: 1, strength: 1}}
+            """);
+    assertThat(row(result, Measure.STRETCH).built().orElseThrow().value())
+        .isCloseTo(28 / 0.91, within(1e-9));
+    assertThat(row(result, Measure.STRETCH_FREE).built().orElseThrow().value())
+        .isCloseTo(28, within(1e-9));
+    assertThat(row(result, Measure.STRETCH_ACROSS).built().orElseThrow().value())
+        .isCloseTo(28 / 0.91, within(1e-9));
+    assertThat(row(result, Measure.SHEAR_IN_PLANE).built().orElseThrow().value())
+        .isCloseTo(6, within(1e-9));
+    assertThat(row(result, Measure.BENDING).built().orElseThrow().value())
+        .isCloseTo(14e9 * 8e-9 / 12, within(1e-6));
+    assertThat(row(result, Measure.TENSION).built().orElseThrow().value())
+        .isCloseTo(470, within(1.0));
+    assertThat(row(result, Measure.COMPRESSION).built().orElseThrow().value())
+        .isCloseTo(410, within(1.0));
+    assertThat(row(result, Measure.SHEAR_STRENGTH).built().orElseThrow().value())
+        .isCloseTo(96, within(1e-6));
+    assertThat(row(result, Measure.THICKNESS).built().orElseThrow().value())
+        .isCloseTo(2, within(1e-12));
+    assertThat(row(result, Measure.PLATE_MASS).built().orElseThrow().value())
+        .isCloseTo(3.4, within(1e-12));
+  }
 }

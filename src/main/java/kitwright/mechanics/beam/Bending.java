@@ -125,6 +125,16 @@ public final class Bending {
     return flow.stresses(force);
   }
 
+  /** Where a region is sheared most, if there is one of that name. */
+  public java.util.Optional<ShearPeak> shearPeak(String where) {
+    for (int i = 0; i < section.regions().size(); i++) {
+      if (section.regions().get(i).where().equals(where)) {
+        return java.util.Optional.of(flow.peakOf(i));
+      }
+    }
+    return java.util.Optional.empty();
+  }
+
   /** Shear stress along a horizontal glue line, τ = V·ΣES/(EI·b), in Pa under a force in N. */
   public double bondShear(Bond bond, double force) {
     return flow.bond(bond) * force;

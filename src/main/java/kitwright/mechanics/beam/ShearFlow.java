@@ -100,6 +100,25 @@ final class ShearFlow {
     return most;
   }
 
+  /** The same with its place and what its formula takes. */
+  ShearPeak peakOf(int region) {
+    int most = 0;
+    double stress = -1;
+    for (int i = 0; i < levels.length; i++) {
+      if (widths[region][i] > 0 && Math.abs(at(region, i)) > stress) {
+        most = i;
+        stress = Math.abs(at(region, i));
+      }
+    }
+    var of = section.regions().get(region);
+    return new ShearPeak(
+        of.where(),
+        levels[most],
+        Math.abs(perForce[most]) * bendingStiffness,
+        shared[most] / of.material().shearModulus(),
+        Math.abs(at(region, most)));
+  }
+
   private double at(int region, int i) {
     return perForce[i] * section.regions().get(region).material().shearModulus() / shared[i];
   }

@@ -185,4 +185,30 @@ class PanelPublishedTest {
     assertThat(here.x()).isCloseTo(34345, within(0.5));
     assertThat(here.y()).isCloseTo(13413, within(0.5));
   }
+
+  /**
+   * What a clamped panel gives in shear is what a membrane of that tension gives under the
+   * pressure: 0.0736713·q·a²/S in the middle of a square (S. P. Timoshenko, J. N. Goodier, Theory
+   * of Elasticity, 3rd ed., 1970, section 109, the stress function of a square in torsion, from
+   * memory), q·b²/8S in a long strip.
+   */
+  @Test
+  void aClampedPanelGivesInShearLikeAMembrane() {
+    var soft = new PlateStiffness(1e9, 0, 1e9, 1e9, 250, 250);
+    var square = new Panel(0.8, 0.8, 1000, soft).clamped();
+    assertThat(square.shearDeflection()).isCloseTo(0.0736713 * 1000 * 0.64 / 250, within(2e-5));
+    assertThat(square.deflection()).isCloseTo(square.shearDeflection(), within(1e-4));
+    var strip = new Panel(8, 0.5, 1000, soft).clamped();
+    assertThat(strip.shearDeflection()).isCloseTo(1000 * 0.25 / 8 / 250, within(2e-5));
+  }
+
+  /** Twice as stiff in shear both ways gives half as much. */
+  @Test
+  void softInOneWayGivesMore() {
+    var even = new Panel(1, 1, 1, new PlateStiffness(1e9, 0, 1e9, 1e9, 10, 10)).clamped();
+    var twice = new Panel(1, 1, 1, new PlateStiffness(1e9, 0, 1e9, 1e9, 20, 20)).clamped();
+    var oneWay = new Panel(1, 1, 1, new PlateStiffness(1e9, 0, 1e9, 1e9, 20, 10)).clamped();
+    assertThat(twice.shearDeflection()).isCloseTo(even.shearDeflection() / 2, within(1e-9));
+    assertThat(oneWay.shearDeflection()).isBetween(twice.shearDeflection(), even.shearDeflection());
+  }
 }

@@ -4,29 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.mechanics.timber.Plywood.Grain;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class TimberPublishedTest {
   private static final double GPA = 1e9;
-
-  /** Okoume 9 mm, five equal veneers, E 8.47 GPa; reckoned twice, no published value. */
-  @ParameterizedTest
-  @CsvSource({"20, 6.80, 2.10", "30, 6.77, 1.99"})
-  void okoumePlywood(double ratio, double along, double across) {
-    var board = Plywood.equal(5, 9e-3, 8.47 * GPA, 8.47 * GPA / ratio);
-    assertThat(board.bendingModulus(Grain.WITH_FACE) / GPA).isCloseTo(along, within(0.005));
-    assertThat(board.bendingModulus(Grain.SQUARE) / GPA).isCloseTo(across, within(0.005));
-  }
-
-  @Test
-  void acrossTheFaceTheOuterVeneersCarryLittle() {
-    var board = Plywood.equal(3, 6e-3, 9 * GPA, 0.45 * GPA);
-    assertThat(board.bendingStrength(Grain.WITH_FACE, 60e6))
-        .isGreaterThan(3 * board.bendingStrength(Grain.SQUARE, 60e6));
-  }
 
   /**
    * Madison curve: near 1 in five minutes, 0.62 in ten years; FPL report 1916, 1951; remembered.
