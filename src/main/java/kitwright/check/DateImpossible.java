@@ -30,13 +30,13 @@ public final class DateImpossible extends KeyRule {
     }
   }
 
-  /** A day, or the ends of stretches of days. */
+  /** A day, or the ends of one stretch of days or of several. */
   private static Stream<LocalDate> days(Object value) {
     if (value instanceof LocalDate one) {
       return Stream.of(one);
     }
-    return ((List<?>) value)
-        .stream().map(Days.class::cast).flatMap(each -> Stream.of(each.first(), each.last()));
+    Stream<?> stretches = value instanceof Days one ? Stream.of(one) : ((List<?>) value).stream();
+    return stretches.map(Days.class::cast).flatMap(each -> Stream.of(each.first(), each.last()));
   }
 
   private void examine(Seen seen, LocalDate when, Facts day, Findings out) {

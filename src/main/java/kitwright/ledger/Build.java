@@ -42,7 +42,7 @@ public record Build(
     Optional<Money> contingency,
     Optional<Money> ownHour,
     Week week,
-    List<Days> off,
+    List<Off> off,
     List<Climate> climate,
     Optional<String> contract,
     Quantity horizon,
@@ -101,6 +101,21 @@ public record Build(
       public Optional<Unit> bare() {
         return Optional.of(Unit.HOUR);
       }
+    }
+  }
+
+  /**
+   * Days without work. Written as the days alone, they bear no name.
+   *
+   * @param name what they are: a feast, a holiday
+   */
+  public record Off(Days days, Optional<String> name, At at) {
+    static Off read(Keys k) {
+      return new Off(
+          k.key("days", "the days, the first and the last", "2026-04-03..2026-04-06")
+              .need(Sorts.DAYS, new Days(LocalDate.MIN, LocalDate.MIN)),
+          k.key("name", "what they are", "Easter").maybeText(),
+          k.at());
     }
   }
 
@@ -201,7 +216,11 @@ public record Build(
         k.key("week", "when you work; Monday to Friday, eight hours, where nothing is said")
             .maybeGroup(Week::read)
             .orElse(Week.USUAL),
-        k.key("off", "days without work", "[2026-04-03..2026-04-06]").list(Sorts.DAYS),
+        k.key(
+                "off",
+                "days without work, each with a name where you give one",
+                "[2026-04-03..2026-04-06]")
+            .each("days", Off::read),
         k.key(
                 "climate",
                 "how many days of each month are fit for outdoor work, for end dates beyond the"

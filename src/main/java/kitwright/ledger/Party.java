@@ -3,6 +3,7 @@ package kitwright.ledger;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitwright.value.Days;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
@@ -15,6 +16,7 @@ import kitwright.value.Unit;
  * @param notice how soon after receipt a supplier wants to be told of missing parts
  * @param isPublic whether the public may read the name
  * @param lead how long a supplier usually takes to deliver
+ * @param off days on which this person cannot come
  */
 public record Party(
     String id,
@@ -25,6 +27,7 @@ public record Party(
     Optional<String> contact,
     Optional<Quantity> notice,
     Optional<Quantity> lead,
+    List<Days> off,
     boolean isPublic,
     At at)
     implements Entry {
@@ -100,6 +103,9 @@ public record Party(
         k.key("lead", "how long a supplier usually takes to deliver", "6 w")
             .between("0 d", "156 w")
             .maybeMeasure(Unit.DAY, Dimension.TIME),
+        k.key("off", "days on which this person cannot come", "[2026-04-20..2026-04-24]")
+            .ofPeople()
+            .list(Sorts.DAYS),
         k.key("public", "yes lets the public read the name", "yes").flag(),
         k.at());
   }

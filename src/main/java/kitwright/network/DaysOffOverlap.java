@@ -21,7 +21,11 @@ public final class DaysOffOverlap implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Build build = day.ledger().build();
-    List<Days> off = build.off().stream().sorted(Comparator.comparing(Days::first)).toList();
+    List<Days> off =
+        build.off().stream()
+            .map(Build.Off::days)
+            .sorted(Comparator.comparing(Days::first))
+            .toList();
     Days longest = off.isEmpty() ? new Days(LocalDate.MIN, LocalDate.MIN) : off.get(0);
     for (Days each : off.stream().skip(1).toList()) {
       if (longest.overlaps(each)) {

@@ -30,7 +30,10 @@ public record WorkTime(WorkCalendar calendar, int daysAWeek) {
     long aDay =
         build.week().hours().multiply(SECONDS).setScale(0, RoundingMode.HALF_UP).longValue();
     List<DaysOff> off =
-        build.off().stream().map(days -> new DaysOff(days.first(), days.last())).toList();
+        build.off().stream()
+            .map(Build.Off::days)
+            .map(days -> new DaysOff(days.first(), days.last()))
+            .toList();
     WorkCalendar calendar = WorkCalendar.of(week, Duration.ofMinutes(Math.max(1, aDay)), off);
     return new WorkTime(calendar, week.size());
   }

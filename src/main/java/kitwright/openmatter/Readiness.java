@@ -65,13 +65,14 @@ public record Readiness(
                 clauses(Kind.SIGNATURE, signatures(task, now)),
                 clauses(Kind.TOOL, AtHand.lacking(task, now).stream().map(t -> t + " not here")),
                 clauses(Kind.PERSON, unknown(task, now)),
+                clauses(Kind.PERSON, Away.of(task, now).stream().map(Away::words)),
                 clauses(Kind.WEATHER, weather.stream().flatMap(w -> weather(w, now).stream())))
             .flatMap(Function.identity())
             .toList();
     Optional<WeatherBound> seen = weather.filter(bound -> bound.window().fits());
     return new Readiness(
         task,
-        seen.map(bound -> bound.window().first()).orElse(Plan.on(now).workableOn(task.id())),
+        seen.map(bound -> bound.window().first()).orElse(Away.backBy(task, now)),
         seen.map(WeatherBound::until).orElse(Plan.on(now).schedule().of(task.id()).lastDay()),
         lacks,
         people(task, now));

@@ -32,7 +32,7 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
         .filter(matter -> matter.sort() != OpenMatter.Sort.WEATHER)
         .map(matter -> act(matter, now.day()))
         .forEach(all::add);
-    Stream.of(tools(now), deliveries(now), windows(now), launch(now.ledger().build()))
+    Stream.of(tools(now), deliveries(now), windows(now), off(now), launch(now.ledger().build()))
         .flatMap(each -> each)
         .forEach(all::add);
     all.sort(Comparator.comparing(Reminder::first).thenComparing(Reminder::key));
@@ -97,6 +97,20 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
                     "Weather for: " + bound.task().what(),
                     "The first window in the forecast; look at the forecast again before you"
                         + " begin."));
+  }
+
+  /** Days off that bear a name, as far as they are not over. */
+  private static Stream<Reminder> off(Facts now) {
+    return now.ledger().build().off().stream()
+        .filter(off -> off.name().isPresent() && !off.days().last().isBefore(now.day()))
+        .map(
+            off ->
+                new Reminder(
+                    "off " + off.days().first(),
+                    off.days().first(),
+                    off.days().last(),
+                    "No work: " + off.name().orElseThrow(),
+                    "Nothing is planned on these days."));
   }
 
   private static Stream<Reminder> launch(Build build) {

@@ -66,6 +66,29 @@ class PlanTest {
             tasks: [{id: a, what: A, takes: 2 d}]
             """);
     assertThat(plan.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-06");
+    Plan named =
+        plan(
+            """
+            build: {name: S, currency: EUR, started: 2026-01-05, off: [{days: 2026-03-03..2026-03-05, name: Fair}, 2026-03-06]}
+            tasks: [{id: a, what: A, takes: 2 d}]
+            """);
+    assertThat(named.schedule().of("a").earliestFinish().toLocalDate()).isEqualTo("2026-03-09");
+  }
+
+  @Test
+  void aDayOfSixteenHoursOrMoreEndsOnItsOwnDay() {
+    for (int hours : new int[] {15, 16, 23, 24}) {
+      Plan plan =
+          plan(
+              ("build: {name: S, currency: EUR, started: 2026-01-05, week: {days: [mon, tue],"
+                      + " hours: %d}}\n"
+                      + "tasks: [{id: a, what: A, takes: 1 d}, {id: b, what: B, takes: 1 d, after:"
+                      + " [a]}]\n")
+                  .formatted(hours));
+      assertThat(plan.planned("a").orElseThrow().lastDay()).isEqualTo(MONDAY);
+      assertThat(plan.workableOn("b")).isEqualTo(MONDAY.plusDays(1));
+      assertThat(plan.schedule().lastDay()).isEqualTo(MONDAY.plusDays(1));
+    }
   }
 
   @Test

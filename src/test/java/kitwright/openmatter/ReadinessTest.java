@@ -129,6 +129,22 @@ class ReadinessTest {
     assertThat(lacks("lift", yaml)).isEmpty();
   }
 
+  private static final String AWAY =
+      """
+      parties: [{id: ivo, name: Ivo, role: helper, off: [2026-03-01..2026-03-03, 2026-03-04]}]
+      tasks: [{id: lift, what: Lift, takes: 1 d, who: [ivo]}]
+      """;
+
+  @Test
+  void aTaskWaitsForWhoeverIsAway() {
+    Readiness lift = of("lift", AWAY, Sample.TODAY);
+    assertThat(lift.because()).isEqualTo("Ivo is away until 2026-03-03");
+    assertThat(lift.lacksOnly(Readiness.Kind.PERSON)).isTrue();
+    assertThat(lift.from()).isEqualTo("2026-03-05");
+    assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 5)).isReady()).isTrue();
+    assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 4)).isReady()).isFalse();
+  }
+
   @Test
   void whatIsReadyComesWithTheLeastFloatFirst() {
     Facts now =

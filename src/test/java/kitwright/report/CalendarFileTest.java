@@ -147,4 +147,14 @@ class CalendarFileTest {
     assertThat(read.getComponents(Component.VEVENT)).hasSize(1);
     assertThat(property(event(CalendarFile.of(NOW)), "SUMMARY")).isEqualTo("Launch: Sample");
   }
+
+  @Test
+  void daysOffThatBearANameAreInItUntilTheyAreOver() {
+    String build =
+        "build: {name: S, currency: EUR, started: 2026-01-05, off: [{days: 2026-02-27..2026-03-03,"
+            + " name: Fair}, {days: 2026-02-20, name: Past}, 2026-04-01]}\n";
+    String file = CalendarFile.of(Facts.of(Sample.ledger(build), TODAY));
+    assertThat(file).contains("SUMMARY:No work: Fair").doesNotContain("Past");
+    assertThat(file.split("BEGIN:VEVENT")).hasSize(2);
+  }
 }
