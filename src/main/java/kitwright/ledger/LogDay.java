@@ -76,7 +76,7 @@ public record LogDay(
         k.key(
                 "audience",
                 "public lets whoever follows the build read the text of the day; a line “audience:"
-                    + " crew” or “audience: public” in it turns over from there on",
+                    + " crew” or “audience: public” in it turns from there on",
                 "public")
             .maybeChoice(Audience.class)
             .orElse(Audience.CREW),
