@@ -48,7 +48,7 @@ public final class AssessTold {
    */
   public static Sheet sheet(Ledger ledger, List<Asked> all, boolean whole, Remedies.Least least) {
     List<Block> blocks = new ArrayList<>();
-    all.forEach(asked -> blocks(asked, whole, least, blocks));
+    all.forEach(asked -> blocks(asked, ledger, whole, least, blocks));
     Slots slots =
         Slots.none()
             .sentence("build", ledger.build().name())
@@ -73,7 +73,8 @@ public final class AssessTold {
     return new Sheet("assessments.md", "assessments", slots);
   }
 
-  private static void blocks(Asked asked, boolean whole, Remedies.Least least, List<Block> blocks) {
+  private static void blocks(
+      Asked asked, Ledger ledger, boolean whole, Remedies.Least least, List<Block> blocks) {
     Result result = asked.result();
     blocks.add(
         Block.heading(
@@ -81,8 +82,13 @@ public final class AssessTold {
             Inline.strong(word(result.verdict().outcome()).toUpperCase(Locale.ROOT)),
             Inline.text(": " + result.assessment().id())));
     List<kitwright.assessment.Row> rows = whole ? result.rows() : result.asked();
-    if (!rows.isEmpty()) {
-      blocks.add(results(rows));
+    if (Elsewhere.isSo(result.assessment())) {
+      blocks.addAll(Elsewhere.blocks(result.assessment(), ledger));
+    } else {
+      if (!rows.isEmpty()) {
+        blocks.add(results(rows));
+      }
+      bullets(Elsewhere.reasons(result.assessment(), ledger), "", blocks);
     }
     bullets(result.verdict().reasons(), "", blocks);
     bullets(result.cautions(), "caution: ", blocks);
@@ -204,7 +210,12 @@ public final class AssessTold {
         kebab(result.assessment().method()),
         kebab(result.verdict().outcome()),
         Cell.several("", result.verdict().reasons()),
-        Cell.of("", new Value.Rows(results(result.rows()))),
+        Cell.of(
+            "",
+            new Value.Rows(
+                Elsewhere.isSo(result.assessment())
+                    ? Elsewhere.numbers(result.assessment())
+                    : results(result.rows()))),
         Cell.of("", new Value.Rows(inputs(result.inputs()))),
         Cell.several("", result.load()),
         Cell.several("", result.notes()),

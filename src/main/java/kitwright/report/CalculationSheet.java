@@ -46,7 +46,7 @@ public final class CalculationSheet {
                 "summary",
                 capital(method(assessment)) + ": " + word(result.verdict().outcome()) + ".")
             .block("reasons", bullets(result.verdict().reasons()))
-            .block("results", results(result))
+            .block("results", results(result, ledger))
             .block("drawing", drawings.isEmpty() ? NOTHING : drawing(name))
             .block("load", load(result))
             .block("inputs", inputs(result))
@@ -94,10 +94,21 @@ public final class CalculationSheet {
     };
   }
 
-  private static Block[] results(Result result) {
-    if (result.rows().isEmpty()) {
-      return new Block[] {Block.paragraph("Nothing was worked out here.")};
+  private static Block[] results(Result result, Ledger ledger) {
+    List<Block> blocks = new ArrayList<>();
+    if (Elsewhere.isSo(result.assessment())) {
+      return Elsewhere.blocks(result.assessment(), ledger).toArray(Block[]::new);
     }
+    if (result.rows().isEmpty()) {
+      blocks.add(Block.paragraph("Nothing was worked out here."));
+    } else {
+      blocks.add(results(result));
+    }
+    blocks.addAll(List.of(bullets(Elsewhere.reasons(result.assessment(), ledger))));
+    return blocks.toArray(Block[]::new);
+  }
+
+  private static Block results(Result result) {
     List<kitwright.document.Row> rows = new ArrayList<>();
     for (Row row : result.rows()) {
       rows.add(
@@ -114,19 +125,17 @@ public final class CalculationSheet {
               row.outcome().map(CalculationSheet::word).orElse(""),
               row.built().flatMap(Figure::governing).orElse("")));
     }
-    return new Block[] {
-      Block.table(
-          Column.columns(
-              Column.left("measure"),
-              Column.right("designed"),
-              Column.right("built"),
-              Column.right("ratio"),
-              Column.left("asked"),
-              Column.right("margin"),
-              Column.left("verdict"),
-              Column.left("set by, as built")),
-          rows)
-    };
+    return Block.table(
+        Column.columns(
+            Column.left("measure"),
+            Column.right("designed"),
+            Column.right("built"),
+            Column.right("ratio"),
+            Column.left("asked"),
+            Column.right("margin"),
+            Column.left("verdict"),
+            Column.left("set by, as built")),
+        rows);
   }
 
   private static String number(Optional<Figure> figure) {
