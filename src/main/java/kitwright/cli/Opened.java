@@ -41,7 +41,9 @@ record Opened(
     LedgerFolder folder = options.folder(session);
     Findings findings = new Findings();
     List<SourceFile> files = folder.files(findings);
-    Optional<Ledger> read = LedgerReader.read(files, folder::evidence, findings);
+    Optional<Ledger> read =
+        LedgerReader.read(files, folder::evidence, findings)
+            .map(ledger -> new SigningKeys("ssh-keygen").checked(ledger, folder));
     return new Opened(folder, options.today(session), files, read, findings);
   }
 

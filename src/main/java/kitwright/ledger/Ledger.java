@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.value.Place;
 import kitwright.value.Ref;
 
 /**
@@ -29,6 +30,9 @@ public final class Ledger {
   private final Map<String, Material> builtIn;
   private final Map<String, EvidenceFile> evidence;
 
+  /** By the place of the sign-off. */
+  private final Map<Place, Seal> seals;
+
   private final List<SourceFile> files;
 
   private Ledger(
@@ -37,7 +41,9 @@ public final class Ledger {
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
       Collection<Material> builtIn,
-      Map<String, EvidenceFile> evidence) {
+      Map<String, EvidenceFile> evidence,
+      Map<Place, Seal> seals) {
+    this.seals = Map.copyOf(seals);
     this.files = files;
     this.build = build;
     this.records = records;
@@ -97,7 +103,7 @@ public final class Ledger {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(files, build, records, unsound, builtIn, evidence);
+      return new Ledger(files, build, records, unsound, builtIn, evidence, Map.of());
     }
   }
 
@@ -310,6 +316,16 @@ public final class Ledger {
   public List<String> ids(Kind kind) {
     Stream<String> more = kind == Kind.MATERIALS ? builtIn.keySet().stream() : Stream.of();
     return Stream.concat(entries(kind).stream().map(Entry::id), more).toList();
+  }
+
+  /** The same with what came of the signatures that keys made, by the place of the sign-off. */
+  public Ledger sealed(Map<Place, Seal> checked) {
+    return new Ledger(files, build, records, unsound, builtIn.values(), evidence, checked);
+  }
+
+  /** What came of the signature that a key made for a sign-off. */
+  public Seal seal(Substitution.SignOff signOff) {
+    return seals.getOrDefault(signOff.at().record(), Seal.NOT_CHECKED);
   }
 
   /** What was found at the path of a piece of evidence. */

@@ -14,6 +14,8 @@ import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
+import kitwright.ledger.Seal;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.Condition;
 import kitwright.ledger.Substitution.SignOff;
@@ -165,6 +167,7 @@ final class Judge {
     if (signOff.evidence().stream().anyMatch(this::isAltered)) {
       lacks.add(Lack.LETTER_ALTERED);
     }
+    lacks.addAll(lacksOfKey(signOff, lacks.contains(Lack.STALE)));
     Optional<Seen> saw = Seen.of(signOff);
     Optional<Seen> now =
         assessment.flatMap(found -> worked.of(found.id())).map(result -> Seen.of(result));
@@ -178,6 +181,22 @@ final class Judge {
       lacks.add(Lack.CONDITION_UNCHECKED);
     }
     return new Signature(signOff, lacks, statement, earlier);
+  }
+
+  /** Whoever has a key signs with it; of another statement than today’s nothing more is said. */
+  private List<Lack> lacksOfKey(SignOff signOff, boolean stale) {
+    boolean hasKey = ledger.party(signOff.by()).flatMap(Party::signingKey).isPresent();
+    if (signOff.signature().isEmpty()) {
+      return hasKey ? List.of(Lack.KEY_MISSING) : List.of();
+    }
+    if (stale) {
+      return List.of();
+    }
+    return switch (hasKey ? ledger.seal(signOff) : Seal.BAD) {
+      case GOOD -> List.of();
+      case BAD -> List.of(Lack.KEY_FORGED);
+      case NOT_CHECKED -> List.of(Lack.KEY_UNCHECKED);
+    };
   }
 
   private List<Lack> lacksOfStructural(SignOff signOff, Substitution substitution) {

@@ -17,6 +17,9 @@ public enum Lack {
   STALE("the record has changed since it was signed"),
   NO_LETTER("the signature has no letter with its hash"),
   LETTER_ALTERED("a letter of the signature is not the one that was recorded"),
+  KEY_MISSING("signed without the key that this person signs with"),
+  KEY_FORGED("the signer’s key did not make the signature over this statement"),
+  KEY_UNCHECKED("the signature of the signer’s key is not checked here"),
   VERDICT_TURNED("its assessment comes to another verdict than the signer saw"),
   CONDITION_UNMET("a condition of the signature is not met"),
   CONDITION_UNCHECKED("a condition of the signature cannot be checked");

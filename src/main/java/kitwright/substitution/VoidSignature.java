@@ -90,6 +90,32 @@ public final class VoidSignature implements Rule {
         "What it says now, nobody has signed; the signature does not count.",
         "Put the letter back as it came, or ask the signer for a new one and record its hash.",
         Severity.STOP),
+    KEY_MISSING(
+        Lack.KEY_MISSING,
+        "signature-without-key",
+        "by",
+        "{who} signs with a key of their own, and the sign-off under {sub} has no signature of it.",
+        "Anybody could have typed the line, so it does not count.",
+        "Have the statement signed: write it with “kitwright fingerprint {sub} --by … --out FILE”,"
+            + " and the signer runs “ssh-keygen -Y sign -f KEY -n kitwright-statement FILE”; name"
+            + " FILE.sig under “signature”.",
+        Severity.STOP),
+    KEY_FORGED(
+        Lack.KEY_FORGED,
+        "signature-forged",
+        "signature",
+        "The signature of a key under {sub} was not made by the key of {who} over this statement.",
+        "Somebody else made it, or of another text, or for another purpose; it does not count.",
+        "Ask {who} whether they signed, and what; have the statement signed that stands now.",
+        Severity.STOP),
+    KEY_UNCHECKED(
+        Lack.KEY_UNCHECKED,
+        "signature-unchecked",
+        "signature",
+        "The signature that the key of {who} made under {sub} is not checked here.",
+        "Nothing says that it is good, so it does not count on this machine.",
+        "Install OpenSSH, which brings ssh-keygen, or check the ledger where it is.",
+        Severity.WARN),
     VERDICT_TURNED(
         Lack.VERDICT_TURNED,
         "signed-verdict-turned",
