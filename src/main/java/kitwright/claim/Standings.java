@@ -87,7 +87,7 @@ public final class Standings {
         Asking.besides(claim, ledger, today),
         events,
         settled,
-        cameBack(claim, ledger, today),
+        cameBack(claim, lines, ledger, today),
         promisedFor(events, settled),
         sent.map(day -> ChronoUnit.DAYS.between(day, today)),
         claim.replyBy().filter(day -> waits).map(day -> ChronoUnit.DAYS.between(today, day)));
@@ -188,10 +188,11 @@ public final class Standings {
         .reduce((earlier, later) -> later);
   }
 
-  private static List<Spend> cameBack(Claim claim, Ledger ledger, LocalDate today) {
+  private static List<Spend> cameBack(
+      Claim claim, List<Line> lines, Ledger ledger, LocalDate today) {
     Set<String> shortages = ids(claim.shortages());
     Set<String> costs = ids(claim.costs());
-    claim.asked().forEach(line -> costs.addAll(ids(line.costs())));
+    lines.forEach(line -> line.asking().costs().forEach(spend -> costs.add(spend.id())));
     return ledger.spending().stream()
         .filter(spend -> spend.state() == Spend.State.REFUNDED && !spend.on().isAfter(today))
         .filter(

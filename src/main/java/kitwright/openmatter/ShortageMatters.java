@@ -250,7 +250,10 @@ final class ShortageMatters {
   }
 
   private boolean isClosed(Claim claim) {
-    return claim.settled().filter(end -> !end.on().isAfter(now.day())).isPresent();
+    return kitwright.claim.Standings.on(now)
+        .of(claim.id())
+        .filter(standing -> standing.state() == kitwright.claim.Standing.State.SETTLED)
+        .isPresent();
   }
 
   private static String claims(Standing standing) {

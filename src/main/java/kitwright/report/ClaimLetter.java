@@ -181,7 +181,8 @@ public final class ClaimLetter {
             : Say.list(
                 claim.lines().stream()
                     .filter(line -> line.remedy() == remedy)
-                    .map(line -> ShortagesReport.what(line.shortage()))
+                    .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
+                    .distinct()
                     .toList());
     return switch (remedy) {
       case REPLACEMENT -> "to send " + what + " at your cost";

@@ -1,6 +1,7 @@
 package kitwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import kitwright.choice.Choice;
@@ -32,7 +33,7 @@ final class WaitingCost {
         Choice.of(now, ref).ifPresent(choice -> sentences.addAll(sentences(choice, line)));
       }
     }
-    return String.join(" ", sentences);
+    return String.join(" ", new LinkedHashSet<>(sentences));
   }
 
   private static boolean isOpen(Line line) {

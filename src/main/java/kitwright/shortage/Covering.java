@@ -2,6 +2,7 @@ package kitwright.shortage;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.kit.Position;
@@ -14,7 +15,7 @@ import kitwright.value.Quantity;
 /**
  * Works out what covers each shortage of an item. Every delivery, order, purchase, substitution and
  * promise brings its own quantity, once: to the shortage that it names, else to the oldest, in the
- * order in which they come.
+ * order in which they come. What the maker sends answers first what was asked of him as goods.
  */
 final class Covering {
   private final kitwright.substitution.Standings substitutions;
@@ -41,8 +42,12 @@ final class Covering {
       return new Balance(
           position, List.of(), Quantity.none(position.promised().unit()), List.of(), List.of());
     }
-    Arrivals all = new Arrivals(position, shortages, delivery -> true);
-    Arrivals sent = new Arrivals(position, shortages, delivery -> maker.sends(delivery, item));
+    List<Shortage> goodsFirst =
+        shortages.stream()
+            .sorted(Comparator.comparing(shortage -> !promised.asksGoods(shortage)))
+            .toList();
+    Arrivals all = new Arrivals(position, goodsFirst, delivery -> true);
+    Arrivals sent = new Arrivals(position, goodsFirst, delivery -> maker.sends(delivery, item));
     Dealing dealing = new Dealing(shortages, today);
     all.parts().forEach(part -> dealing.arrived(part, maker.sends(part.delivery(), item)));
     substitutions.all().forEach(dealing::substituted);

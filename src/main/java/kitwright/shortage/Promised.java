@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -42,6 +43,19 @@ final class Promised {
   /** The claims that name a shortage, drafts among them. */
   List<Claim> claims(String shortage) {
     return claims.getOrDefault(shortage, List.of());
+  }
+
+  /** Whether goods are asked for a shortage, or nothing yet. */
+  boolean asksGoods(Shortage shortage) {
+    List<Claim> claimed = claims(shortage.id());
+    return claimed.isEmpty() || claimed.stream().anyMatch(claim -> asksGoods(claim, shortage.id()));
+  }
+
+  private static boolean asksGoods(Claim claim, String shortage) {
+    return claim.asked().stream()
+        .filter(line -> line.shortage().id().equals(shortage))
+        .map(line -> line.remedy().orElse(claim.remedy()))
+        .anyMatch(remedy -> remedy == Claim.Remedy.REPLACEMENT);
   }
 
   /** The goods promised last for a shortage, by day. */
@@ -80,12 +94,7 @@ final class Promised {
 
   /** Where money was asked, a promise is of goods only if it says how many. */
   private static boolean isOfGoods(Claim.Event event, Claim claim, String shortage) {
-    boolean goodsAsked =
-        claim.asked().stream()
-            .filter(line -> line.shortage().id().equals(shortage))
-            .map(line -> line.remedy().orElse(claim.remedy()))
-            .anyMatch(remedy -> remedy == Claim.Remedy.REPLACEMENT);
-    return event.amount().isEmpty() && (goodsAsked || event.qty().isPresent());
+    return event.amount().isEmpty() && (asksGoods(claim, shortage) || event.qty().isPresent());
   }
 
   private boolean isEnded(Claim claim, String shortage) {
