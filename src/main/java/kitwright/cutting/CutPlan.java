@@ -33,6 +33,7 @@ import kitwright.value.Size;
  * @param worth of the stock used; empty where nothing has a worth
  * @param notes what was assumed, a sentence each
  * @param keep the smallest left-over that is kept
+ * @param bestInStrips whether nothing better can be had in strips, whatever other cuts may
  * @param laps by how much the lengths of a scarfed part lap, by its mark
  */
 public record CutPlan(
@@ -46,6 +47,7 @@ public record CutPlan(
     List<String> notes,
     Outcome outcome,
     Manner manner,
+    boolean bestInStrips,
     Keep keep,
     Map<String, Long> laps) {
 
@@ -135,6 +137,7 @@ public record CutPlan(
             notes,
             found.outcome(),
             found.manner(),
+            found.bestInStrips(),
             Keep.of(cut, day.ledger()),
             wanted.laps());
     plan.lookOver();
@@ -199,13 +202,17 @@ public record CutPlan(
     }
     long bound = Math.min(best.outcome.value(), Math.max(outcome.bound(), other.outcome.bound()));
     boolean most = outcome.mostParts() || other.outcome.mostParts();
+    boolean strips =
+        (bestInStrips && outcome.value() == best.outcome.value())
+            || (other.bestInStrips && other.outcome.value() == best.outcome.value());
     return best.with(
+        strips,
         new Outcome(best.outcome.value(), bound, most, outcome.steps() + other.outcome.steps()));
   }
 
-  private CutPlan with(Outcome known) {
+  private CutPlan with(boolean strips, Outcome known) {
     return new CutPlan(
-        cut, rack, tape, pieces, missing, refused, worth, notes, known, manner, keep, laps);
+        cut, rack, tape, pieces, missing, refused, worth, notes, known, manner, strips, keep, laps);
   }
 
   /** How many parts are missing of each priority, the first first. */
@@ -243,6 +250,18 @@ public record CutPlan(
           : "Proved best: no plan "
               + manner.words()
               + " makes more of the parts, nor uses stock worth less for them.";
+    }
+    if (bestInStrips) {
+      return "Proved best in strips"
+          + (notes.isEmpty() ? "" : ", if what is noted below holds")
+          + "; by any straight cuts from edge to edge "
+          + (outcome.value() <= outcome.bound()
+              ? "no plan for these parts uses stock worth less."
+              : outcome.bound() == 0
+                  ? "less stock might do."
+                  : "it may be up to "
+                      + outcome.percentAboveBound()
+                      + " % more stock than the least.");
     }
     String stock =
         outcome.value() <= outcome.bound()

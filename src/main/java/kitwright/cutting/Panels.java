@@ -47,7 +47,12 @@ final class Panels {
         .filter(on -> !on.parts().isEmpty())
         .forEach(laid::add);
     Manner manner = stages() == Stages.TWO_AND_TRIM ? Manner.STRIPS : Manner.ANY;
-    return new Solving.Found(laid, missing, plan.outcome(), manner);
+    return new Solving.Found(
+        laid,
+        missing,
+        plan.outcome(),
+        manner,
+        plan.bestInStrips() && pieces.orders().stream().allMatch(order -> order.of() == 1));
   }
 
   /** A jointed part is missing where one of its lengths is. */

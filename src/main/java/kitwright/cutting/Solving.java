@@ -46,8 +46,14 @@ final class Solving {
    * What the search found.
    *
    * @param missing how many of each part are not made, by its mark
+   * @param bestInStrips whether nothing better can be had in strips
    */
-  record Found(List<On> pieces, Map<String, Integer> missing, Outcome outcome, Manner manner) {
+  record Found(
+      List<On> pieces,
+      Map<String, Integer> missing,
+      Outcome outcome,
+      Manner manner,
+      boolean bestInStrips) {
     int joints() {
       return (int)
           pieces.stream()
@@ -62,7 +68,7 @@ final class Solving {
     if (wanted.parts().isEmpty() || wanted.stock().isEmpty()) {
       Map<String, Integer> missing = new LinkedHashMap<>();
       wanted.parts().forEach(part -> missing.put(part.mark(), part.qty()));
-      return new Found(List.of(), missing, new Outcome(0, 0, true, 0), Manner.ANY);
+      return new Found(List.of(), missing, new Outcome(0, 0, true, 0), Manner.ANY, false);
     }
     return wanted.isLengths() ? solving.lengths() : solving.panels();
   }
@@ -96,7 +102,7 @@ final class Solving {
             parts, stock, wanted.saw().crossKerf(), wanted.saw().trim(), wanted.saw().keepLong());
     BarPlan plan = BarCutter.plan(task, effort);
     List<On> pieces = plan.bars().stream().map(this::on).toList();
-    return new Found(pieces, missing(plan.missing()), plan.outcome(), Manner.LENGTHS);
+    return new Found(pieces, missing(plan.missing()), plan.outcome(), Manner.LENGTHS, false);
   }
 
   private On on(CutBar bar) {

@@ -66,7 +66,10 @@ public final class PanelCutter {
     PanelSettings settings = new PanelSettings(model, left());
     PanelBench bench = new PanelBench(task, kinds);
     bench.lay(model, model.isSearched() ? best.with(settings.fewer(best)) : best);
-    PanelPlan plan = plan(bench, best, steps + settings.steps());
+    boolean asGood = best.value() == solved.value() && best.unmade().equals(solved.unmade());
+    boolean proved =
+        (solved.missing() == 0 || solved.mostParts()) && solved.value() <= solved.bound();
+    PanelPlan plan = plan(bench, best, steps + settings.steps(), asGood && proved);
     return kinds.size() < all.size() ? ofAll(plan) : plan;
   }
 
@@ -77,25 +80,26 @@ public final class PanelCutter {
     if (!plan.missing().isEmpty() && fitted.missing() < missing(plan)) {
       PanelBench bench = new PanelBench(task, all);
       bench.lay(model, fitted);
-      return plan(bench, fitted, plan.outcome().steps());
+      return plan(bench, fitted, plan.outcome().steps(), false);
     }
     boolean made = plan.missing().isEmpty();
     long bound = made ? Math.min(model.leastValue(), plan.outcome().value()) : 0;
     Outcome outcome = new Outcome(plan.outcome().value(), bound, made, plan.outcome().steps());
-    return new PanelPlan(plan.panels(), plan.missing(), plan.settings(), outcome);
+    return new PanelPlan(plan.panels(), plan.missing(), plan.settings(), outcome, false);
   }
 
   private static int missing(PanelPlan plan) {
     return plan.missing().stream().mapToInt(Shortfall::missing).sum();
   }
 
-  private PanelPlan plan(PanelBench bench, Solved<List<StripCut>> solved, long spent) {
+  private PanelPlan plan(
+      PanelBench bench, Solved<List<StripCut>> solved, long spent, boolean bestInStrips) {
     List<CutPanel> panels = bench.cut();
     List<Shortfall> missing = bench.shortfalls();
     boolean most = missing.isEmpty() || solved.mostParts();
     long value = bench.value();
     Outcome outcome = new Outcome(value, Math.min(solved.bound(), value), most, spent);
-    return new PanelPlan(panels, missing, bench.settings(), outcome);
+    return new PanelPlan(panels, missing, bench.settings(), outcome, bestInStrips);
   }
 
   private PanelModel model(Stages stages) {

@@ -9,9 +9,15 @@ import java.util.List;
  * @param missing what cannot be made
  * @param settings how many widths the fence is set to, for strips and for trimming
  * @param outcome how good the plan is known to be, by value of stock
+ * @param bestInStrips whether it is proved that no plan in strips does better, whatever other cuts
+ *     may
  */
 public record PanelPlan(
-    List<CutPanel> panels, List<Shortfall> missing, int settings, Outcome outcome) {
+    List<CutPanel> panels,
+    List<Shortfall> missing,
+    int settings,
+    Outcome outcome,
+    boolean bestInStrips) {
   public PanelPlan {
     panels = List.copyOf(panels);
     missing = List.copyOf(missing);

@@ -223,6 +223,6 @@ final class PanelRests {
     Outcome was = plan.outcome();
     Outcome outcome =
         new Outcome(value, Math.min(was.bound(), value), was.mostParts(), was.steps() + steps);
-    return new PanelPlan(panels, plan.missing(), found.settings(), outcome);
+    return new PanelPlan(panels, plan.missing(), found.settings(), outcome, plan.bestInStrips());
   }
 }

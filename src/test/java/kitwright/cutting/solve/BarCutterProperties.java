@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -50,7 +51,10 @@ class BarCutterProperties {
     BarTask thick =
         new BarTask(
             task.parts().stream()
-                .map(p -> new BarPart(p.mark(), p.length() + kerf, p.qty(), 1, Optional.empty()))
+                .map(
+                    p ->
+                        new BarPart(
+                            p.mark(), p.length() + kerf, p.qty(), 1, Optional.empty(), p.from()))
                 .toList(),
             task.stock().stream()
                 .map(b -> new Bar(b.id(), b.length() + kerf, b.count(), b.value(), List.of()))
@@ -157,7 +161,10 @@ class BarCutterProperties {
   private static List<BarPart> marked(List<BarPart> parts) {
     List<BarPart> marked = new ArrayList<>();
     for (BarPart p : parts) {
-      marked.add(new BarPart("P" + marked.size(), p.length(), p.qty(), p.priority(), p.joint()));
+      // Every fourth may come from the first stock only.
+      Set<String> from = p.length() % 4 == 0 ? Set.of("B0") : Set.of();
+      marked.add(
+          new BarPart("P" + marked.size(), p.length(), p.qty(), p.priority(), p.joint(), from));
     }
     return marked;
   }

@@ -66,6 +66,9 @@ public final class BarVerify {
     Bar from = named(stock, cut.stock());
     List<Span> taken = new ArrayList<>();
     for (BarPiece piece : cut.pieces()) {
+      if (!named(wanted, piece.mark()).mayComeFrom(cut.stock())) {
+        faults.add(piece.mark() + " may not come from " + cut.stock());
+      }
       taken.add(new Span(piece.from(), piece.to()));
     }
     taken.addAll(cut.remnants());

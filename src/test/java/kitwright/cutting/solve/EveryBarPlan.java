@@ -17,16 +17,21 @@ final class EveryBarPlan {
   private final List<List<Long>> stretches = new ArrayList<>();
   private long least = Long.MAX_VALUE;
 
+  private final List<BarPart> parts = new ArrayList<>();
+  private final List<String> names = new ArrayList<>();
+
   EveryBarPlan(BarTask task) {
     this.task = task;
     for (BarPart part : task.parts()) {
       for (int n = 0; n < part.qty(); n++) {
         lengths.add(part.length());
+        parts.add(part);
       }
     }
     for (Bar bar : task.stock()) {
       for (int n = 0; n < bar.count(); n++) {
         stretches.add(clear(bar));
+        names.add(bar.id());
         values.add(bar.value());
       }
     }
@@ -54,7 +59,8 @@ final class EveryBarPlan {
     long taking = lengths.get(next) + task.kerf();
     for (int i = 0; i < open.size(); i++) {
       Stretch stretch = open.get(i);
-      if (stretch.room() >= taking) {
+      boolean may = parts.get(next).mayComeFrom(names.get(stretch.owner()));
+      if (may && stretch.room() >= taking) {
         open.set(i, new Stretch(stretch.owner(), stretch.room() - taking));
         boolean fresh = !used[stretch.owner()];
         used[stretch.owner()] = true;

@@ -11,7 +11,7 @@ import java.util.Optional;
 final class EveryPanelPlan {
   private record Place(int panel, long along, long across) {}
 
-  private record Piece(long length, long width, Grain grain) {}
+  private record Piece(PanelPart part) {}
 
   private record Lying(long along, long across) {}
 
@@ -24,6 +24,8 @@ final class EveryPanelPlan {
   private final List<Piece> pieces = new ArrayList<>();
   private long least = Long.MAX_VALUE;
 
+  private final List<String> names = new ArrayList<>();
+
   EveryPanelPlan(PanelTask task) {
     this.task = task;
     for (Panel panel : task.stock()) {
@@ -34,11 +36,12 @@ final class EveryPanelPlan {
           }
         }
         values.add(panel.value());
+        names.add(panel.id());
       }
     }
     for (PanelPart part : task.parts()) {
       for (int n = 0; n < part.qty(); n++) {
-        pieces.add(new Piece(part.length(), part.width(), part.grain()));
+        pieces.add(new Piece(part));
       }
     }
   }
@@ -56,13 +59,15 @@ final class EveryPanelPlan {
       least = value(strips);
       return;
     }
-    for (Lying lying : ways(pieces.get(next))) {
-      for (Strip strip : List.copyOf(strips)) {
+    for (Strip strip : List.copyOf(strips)) {
+      for (Lying lying : ways(pieces.get(next), strip.place())) {
         strip.pieces().add(lying);
         put(next + 1, strips);
         strip.pieces().remove(strip.pieces().size() - 1);
       }
-      for (int place = 0; place < places.size(); place++) {
+    }
+    for (int place = 0; place < places.size(); place++) {
+      for (Lying lying : ways(pieces.get(next), place)) {
         for (Run run : task.saw().firstCut().runs()) {
           strips.add(new Strip(place, run, new ArrayList<>(List.of(lying))));
           put(next + 1, strips);
@@ -72,10 +77,15 @@ final class EveryPanelPlan {
     }
   }
 
-  private static List<Lying> ways(Piece piece) {
-    Lying along = new Lying(piece.length(), piece.width());
-    Lying across = new Lying(piece.width(), piece.length());
-    return switch (piece.grain()) {
+  private List<Lying> ways(Piece piece, int place) {
+    PanelPart part = piece.part();
+    Lying along = new Lying(part.length(), part.width());
+    Lying across = new Lying(part.width(), part.length());
+    Optional<Grain> way = part.on(names.get(places.get(place).panel()));
+    if (way.isEmpty()) {
+      return List.of();
+    }
+    return switch (way.get()) {
       case ALONG -> List.of(along);
       case ACROSS -> List.of(across);
       case FREE -> List.of(along, across);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -137,7 +138,12 @@ class PanelCutterProperties {
     List<PanelPart> marked = new ArrayList<>();
     for (PanelPart p : parts) {
       String mark = "P" + marked.size();
-      marked.add(new PanelPart(mark, p.length(), p.width(), p.qty(), p.priority(), p.grain()));
+      // Some may come from the first stock only, or lie otherwise on the second.
+      Map<String, Grain> on =
+          p.length() % 4 == 0
+              ? Map.of("B0", p.grain())
+              : p.length() % 4 == 1 ? Map.of("B0", Grain.ALONG, "B1", Grain.ACROSS) : Map.of();
+      marked.add(new PanelPart(mark, p.length(), p.width(), p.qty(), p.priority(), p.grain(), on));
     }
     return marked;
   }

@@ -67,7 +67,7 @@ public final class PanelVerify {
           if (!copies.add(piece.mark() + " " + piece.copy())) {
             faults.add(piece.mark() + " " + piece.copy() + " is cut twice");
           }
-          lie(piece);
+          lie(piece, panel.stock());
         }
       }
     }
@@ -80,13 +80,14 @@ public final class PanelVerify {
     }
   }
 
-  private void lie(PanelPiece piece) {
+  private void lie(PanelPiece piece, String stock) {
     PanelPart part = named(wanted, piece.mark());
     Area area = piece.area();
     boolean along = area.length() == part.length() && area.width() == part.width();
     boolean across = area.length() == part.width() && area.width() == part.length();
     boolean right =
-        (along && part.grain() != Grain.ACROSS) || (across && part.grain() != Grain.ALONG);
+        (along && part.on(stock).filter(way -> way != Grain.ACROSS).isPresent())
+            || (across && part.on(stock).filter(way -> way != Grain.ALONG).isPresent());
     if (!right) {
       faults.add(piece.mark() + ": wrong size, or wrong to the grain: " + area);
     }
