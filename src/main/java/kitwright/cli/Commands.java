@@ -49,6 +49,8 @@ final class Commands {
             "signed",
             "by which commit each sign-off came, and whether its day fits",
             SignedCommand::new),
+        new Word("import", "take a list of somebody else’s as records", ImportCommand::new),
+        new Word("export", "print records as a table for a spreadsheet", ExportCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
         new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("start", "lay out a new ledger", StartCommand::new));

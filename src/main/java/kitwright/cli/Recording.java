@@ -70,26 +70,52 @@ final class Recording {
             .in(file, entry)
             .filter(text -> !text.equals(file.text()))
             .orElseThrow(() -> byHand(entry, change));
-    judge(file, now);
+    judge(Map.of(file.path(), now));
     if (print) {
       session.out().print(now);
       return Command.CLEAN;
     }
-    try {
-      Replacing.write(opened.folder().root(), file.path(), file.text(), now);
-    } catch (Replacing.Changed meanwhile) {
-      throw new Refusal("“" + file.path() + "” was changed meanwhile.", "Give the command again.");
-    } catch (IOException broken) {
-      throw new Refusal(
-          "“"
-              + file.path()
-              + "” could not be written ("
-              + broken.getMessage()
-              + "); it is as it was.",
-          "Check the space on the disk, and who may write there.");
-    }
+    write(file.path(), now);
     session.out().println("Recorded in " + file.path() + ": " + told(change));
     return Command.CLEAN;
+  }
+
+  /** Makes many changes, each file written once; what must be made by hand is told and left. */
+  void makeAll(Map<Entry, Change> changes) {
+    Map<String, String> now = new LinkedHashMap<>();
+    changes.forEach(
+        (entry, change) -> {
+          SourceFile file = file(entry);
+          String text = now.getOrDefault(file.path(), file.text());
+          change
+              .in(new SourceFile(file.path(), text), entry)
+              .ifPresentOrElse(
+                  changed -> now.put(file.path(), changed),
+                  () -> session.err().println("by hand  " + byHand(entry, change).said()));
+        });
+    judge(now);
+    now.forEach(this::write);
+    now.keySet().forEach(path -> session.out().println("Recorded in " + path));
+  }
+
+  private void write(String path, String now) {
+    try {
+      Replacing.write(opened.folder().root(), path, text(path), now);
+    } catch (Replacing.Changed meanwhile) {
+      throw new Refusal("“" + path + "” was changed meanwhile.", "Give the command again.");
+    } catch (IOException broken) {
+      throw new Refusal(
+          "“" + path + "” could not be written (" + broken.getMessage() + "); it is as it was.",
+          "Check the space on the disk, and who may write there.");
+    }
+  }
+
+  private String text(String path) {
+    return opened.files().stream()
+        .filter(file -> file.path().equals(path))
+        .findFirst()
+        .map(SourceFile::text)
+        .orElseThrow();
   }
 
   private static Refusal byHand(Entry entry, Change change) {
@@ -116,11 +142,11 @@ final class Recording {
   }
 
   /** A value that cannot be read is refused now, not found at the next check. */
-  private void judge(SourceFile file, String now) {
+  private void judge(Map<String, String> now) {
     List<Finding> before = faults(opened.files());
     List<SourceFile> files =
         opened.files().stream()
-            .map(each -> each == file ? new SourceFile(file.path(), now) : each)
+            .map(each -> new SourceFile(each.path(), now.getOrDefault(each.path(), each.text())))
             .toList();
     List<Finding> after = faults(files);
     if (after.size() > before.size()) {

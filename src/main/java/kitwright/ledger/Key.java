@@ -3,7 +3,9 @@ package kitwright.ledger;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.value.Misread;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /**
  * A key of a record or of a group in it, as its record declares it. All that is known of it stands
@@ -83,5 +85,35 @@ public record Key(
   /** Whether it is the path of a file of evidence. */
   public boolean isFile() {
     return sort == Sorts.FILE;
+  }
+
+  /**
+   * Refuses a text that is none of its sort.
+   *
+   * @param reader of values that stand in no record: {@link Keys#ofNoRecord}
+   * @throws Misread with what is wrong and how to mend it
+   */
+  public void requireReads(String text, Keys reader) throws Misread {
+    sort.read(text, reader);
+  }
+
+  /** Whether a text is one of its sort. */
+  public boolean reads(String text, Keys reader) {
+    try {
+      requireReads(text, reader);
+      return true;
+    } catch (Misread none) {
+      return false;
+    }
+  }
+
+  /** Whether a text says what a record holds, which is a reference where the key is one. */
+  public boolean means(String text, Object value, Keys reader) {
+    try {
+      Object read = sort.read(text, reader);
+      return value instanceof Ref ref ? ref.id().equals(read) : value.equals(read);
+    } catch (Misread none) {
+      return false;
+    }
   }
 }

@@ -118,6 +118,17 @@ public final class Keys {
         layout, false, source, currency, recall, new RecordFaults(source, kind, kind, out), until);
   }
 
+  /**
+   * Reads values that stand in no record, such as those of a list from elsewhere.
+   *
+   * @param currency what a bare amount of money is in
+   */
+  public static Keys ofNoRecord(Currency currency) {
+    Keys keys = learning(Layout.of(none -> ""));
+    keys.nowIn(currency);
+    return keys;
+  }
+
   /** Notes down what is asked. */
   static Keys learning(Layout layout) {
     Node.Mapping nothing = new Node.Mapping(List.of(), NOWHERE);

@@ -42,7 +42,7 @@ class DeclarationsTest {
                 .as(key.name())
                 .isNotBlank()
                 .doesNotEndWith(".")
-                .hasSizeLessThan(140));
+                .hasSizeLessThan(180));
   }
 
   @ParameterizedTest

@@ -1,0 +1,139 @@
+package kitwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.edit.Change;
+import kitwright.edit.ColumnNames;
+import kitwright.edit.Import;
+import kitwright.edit.NewFiles;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.value.Misread;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes the rows of a list as records. */
+@picocli.CommandLine.Command(
+    name = "import",
+    description = {
+      "Takes the rows of a CSV file as records of a kind: a packing list, a price list, a bank"
+          + " statement.",
+      "A row whose record is there changes only what differs; a row that cannot be read is told and"
+          + " left out.",
+      "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
+          + " --print"
+    })
+final class ImportCommand implements Command {
+  private static final long LARGEST = 256L << 20;
+
+  @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Parameters(index = "0", paramLabel = "KIND", description = "kit, spend, stock …")
+  private String kind = "";
+
+  @Parameters(index = "1", paramLabel = "FILE", description = "The list, as CSV.")
+  private String file = "";
+
+  @Option(
+      names = "--columns",
+      paramLabel = "TITLE=KEY,…",
+      split = ",",
+      description = "Which key each column holds; kept for the next time.")
+  private Map<String, String> columns = new LinkedHashMap<>();
+
+  @Option(names = "--print", description = "Print what would be done, and do nothing.")
+  private boolean print;
+
+  @Override
+  public int run(Session session) {
+    Recording recording = new Recording(options, session, false);
+    Ledger ledger = recording.ledger();
+    Path root = recording.opened().folder().root();
+    Kind wanted = KeysCommand.named(kind);
+    ColumnNames names = ColumnNames.of(root, wanted);
+    Import made = read(session, wanted, names, ledger);
+    made.refused().forEach(row -> session.err().println("refused  " + row));
+    if (print) {
+      session.out().print(made.freshText());
+      made.changed().forEach((entry, keys) -> session.out().println(entry.named() + ": " + keys));
+    } else {
+      write(session, recording, root, wanted, made);
+      keep(names);
+    }
+    session
+        .out()
+        .println(
+            made.fresh()
+                + " new, "
+                + made.changed().size()
+                + " changed, "
+                + made.alike()
+                + " as they were, "
+                + made.refused().size()
+                + " refused"
+                + (print ? "; nothing is written." : "."));
+    return made.refused().isEmpty() ? CLEAN : FOUND;
+  }
+
+  private Import read(Session session, Kind wanted, ColumnNames names, Ledger ledger) {
+    Path path = LedgerOptions.path(session, file);
+    try {
+      if (!Files.isRegularFile(path) || Files.size(path) > LARGEST) {
+        throw new Refusal("There is no list “" + file + "” of at most 256 MiB.", "Check the path.");
+      }
+      byte[] bytes = Files.readAllBytes(path);
+      if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
+        throw new Refusal("“" + file + "” is a workbook, not CSV.", "Save its sheet as CSV.");
+      }
+      Map<String, String> all = new LinkedHashMap<>(names.all());
+      all.putAll(columns);
+      return Import.of(wanted, bytes, all, ledger);
+    } catch (IOException broken) {
+      throw new Refusal("“" + file + "” cannot be opened.", "Check who may read it.");
+    } catch (Misread misread) {
+      throw Refusal.of(misread);
+    }
+  }
+
+  private void write(Session session, Recording recording, Path root, Kind wanted, Import made) {
+    Map<Entry, Change> changes = new LinkedHashMap<>();
+    made.changed().forEach((entry, keys) -> changes.put(entry, Change.of(keys)));
+    recording.makeAll(changes);
+    if (made.fresh() == 0) {
+      return;
+    }
+    String name = wanted.key() + "/import-" + recording.opened().today();
+    Optional<String> free =
+        java.util.stream.Stream.of("", "-b", "-c", "-d", "-e", "-f", "-g", "-h")
+            .map(letter -> name + letter + ".yaml")
+            .filter(path -> !Files.exists(root.resolve(path)))
+            .findFirst();
+    try {
+      String path = free.orElseThrow(() -> new IOException("there are eight such files already"));
+      NewFiles.write(root, Map.of(path, made.freshText()));
+      session.out().println("Recorded in " + path);
+    } catch (IOException broken) {
+      throw new Refusal(
+          "The new records could not be written (" + broken.getMessage() + ").",
+          "Check the space on the disk, and who may write in the ledger’s folder.");
+    }
+  }
+
+  private void keep(ColumnNames names) {
+    if (!columns.isEmpty()) {
+      try {
+        names.keep(columns);
+      } catch (IOException broken) {
+        throw new Refusal(
+            "The columns’ names could not be kept (" + broken.getMessage() + ").",
+            "The records are written; name the columns again the next time.");
+      }
+    }
+  }
+}

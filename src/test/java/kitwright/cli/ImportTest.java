@@ -1,0 +1,123 @@
+package kitwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import kitwright.finding.Findings;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerFolder;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Lists as they are sent become records; the same list again makes no doubles. */
+class ImportTest {
+  private static final String COLUMNS = "Bezeichnung=what,Menge=qty,Preis=price,Nr=id";
+
+  @TempDir private Path root;
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(
+        root.resolve("build.yaml"), "build: {name: S, currency: EUR, started: 2026-01-05}\n");
+  }
+
+  @Test
+  void aPackingListWithDecimalCommasInAnOldCodePage() throws IOException {
+    list(
+        "Nr;Bezeichnung;Menge;Preis\r\n"
+            + "K1;Lärchenbohle, 22 mm;4,5 m;11,40 EUR/m\r\n"
+            + "K2;Bolzen;12;0,80\r\n",
+        Charset.forName("windows-1252"));
+    Run run = Run.in(root, "import", "kit", "list.csv", "--columns", COLUMNS);
+    assertThat(run.all()).contains("2 new, 0 changed, 0 as they were, 0 refused.");
+    assertThat(run.code()).isZero();
+    KitItem plank = ledger().kit().get(0);
+    assertThat(plank.what()).isEqualTo("Lärchenbohle, 22 mm");
+    assertThat(plank.qty()).hasToString("4.5 m");
+    assertThat(plank.price().orElseThrow()).hasToString("11.40 EUR/m");
+  }
+
+  @Test
+  void theSameListAgainMakesNoDoublesAndAnotherChangesOnlyWhatDiffers() throws IOException {
+    list("id,what,qty\nK1,bolt,12\nK2,nut,400 cm\n", StandardCharsets.UTF_8);
+    Run.in(root, "import", "kit", "list.csv");
+    assertThat(Run.in(root, "import", "kit", "list.csv").out())
+        .isEqualTo("0 new, 0 changed, 2 as they were, 0 refused.\n");
+    list("id,what,qty\nK1,bolt,14\nK2,nut,400 cm\nK3,key,1\n", StandardCharsets.UTF_16);
+    assertThat(Run.in(root, "import", "kit", "list.csv").out())
+        .contains("1 new, 1 changed, 1 as they were, 0 refused.");
+    assertThat(ledger().kit())
+        .extracting(item -> item.id() + " " + item.qty())
+        .containsExactlyInAnyOrder("K1 14 each", "K2 400 cm", "K3 1 each");
+  }
+
+  @Test
+  void rowsThatCannotBeReadAreToldWithTheirNumberAndTheOthersTaken() throws IOException {
+    list(
+        "id,what,qty\nK1,bolt,many\nK2\nK3,nut,4\nK3,nut,5\n,,7\nK4,\"a\nb\",1\n",
+        StandardCharsets.UTF_8);
+    Run run = Run.in(root, "import", "kit", "list.csv");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err().lines())
+        .satisfiesExactly(
+            row -> assertThat(row).startsWith("refused  row 2: “many” is not a quantity"),
+            row -> assertThat(row).startsWith("refused  row 3: it has 1 cells where 3 are needed"),
+            row -> assertThat(row).startsWith("refused  row 5: “K3” stands in row 4 already"),
+            row -> assertThat(row).startsWith("refused  row 6: the row has no id"));
+    assertThat(ledger().kit()).extracting(KitItem::id).containsExactly("K3", "K4");
+  }
+
+  @Test
+  void theColumnsNamesAreKept() throws IOException {
+    list("Nr;Bezeichnung;Menge\nK1;Bolzen;12\n", StandardCharsets.UTF_8);
+    Run.in(root, "import", "kit", "list.csv", "--columns", "Nr=id,Bezeichnung=what,Menge=qty");
+    assertThat(Run.in(root, "import", "kit", "list.csv").out()).contains("1 as they were");
+  }
+
+  @Test
+  void printingWritesNothing() throws IOException {
+    list("id,what,qty\nK1,bolt,12\n", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv", "--print").out())
+        .isEqualTo(
+            "kit:\n"
+                + "  - id: K1\n"
+                + "    what: bolt\n"
+                + "    qty: 12\n"
+                + "1 new, 0 changed, 0 as they were, 0 refused; nothing is written.\n");
+    try (Stream<Path> files = Files.list(root)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrder("build.yaml", "list.csv");
+    }
+  }
+
+  @Test
+  void whatIsNoListIsOneClearLine() throws IOException {
+    assertThat(Run.in(root, "import", "kit", "none.csv").err()).contains("There is no list");
+    list("", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("The list is empty");
+    list("PK\u0003\u0004", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("Save its sheet as CSV");
+    list("a,b\n1,2\n", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("Say which is which");
+    list("what,what,qty\n1,2,3\n", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("Two columns hold “what”");
+  }
+
+  private void list(String text, Charset charset) throws IOException {
+    Files.write(root.resolve("list.csv"), text.getBytes(charset));
+  }
+
+  private Ledger ledger() {
+    Findings faults = new Findings();
+    Ledger ledger = LedgerFolder.at(root).read(faults).orElseThrow();
+    assertThat(faults.inOrder()).isEmpty();
+    return ledger;
+  }
+}
