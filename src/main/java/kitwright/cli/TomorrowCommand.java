@@ -1,7 +1,6 @@
 package kitwright.cli;
 
 import java.time.LocalDate;
-import kitwright.document.Document;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.WorkDay;
 import kitwright.report.TomorrowPage;
@@ -16,13 +15,9 @@ import picocli.CommandLine.Option;
           + " must be rung, ordered or given back by its evening, what must wait and for what."
     })
 final class TomorrowCommand implements Command {
-  /** How it is told. */
-  enum Format {
-    TEXT,
-    MARKDOWN
-  }
-
   @Mixin private LedgerOptions options = new LedgerOptions();
+
+  @Mixin private Telling telling = new Telling();
 
   @Option(
       names = "--on",
@@ -30,20 +25,11 @@ final class TomorrowCommand implements Command {
       description = "The page of this day; else of the first working day after today.")
   private String on = "";
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description = "text or markdown; text where not said.")
-  private Format format = Format.TEXT;
-
   @Override
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
     Facts now = Facts.of(opened.ledger(session), opened.today());
     LocalDate day = on.isEmpty() ? WorkDay.after(now) : LedgerOptions.day(on);
-    Document page = TomorrowPage.of(WorkDay.of(day, now));
-    session.print(
-        format == Format.MARKDOWN ? page.markdown() : page.text(session.screen().width()));
-    return CLEAN;
+    return telling.tell(TomorrowPage.of(WorkDay.of(day, now)), opened, session);
   }
 }

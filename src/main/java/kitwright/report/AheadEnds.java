@@ -51,7 +51,7 @@ final class AheadEnds {
               .sentence("by-work-alone", "")
               .sentence("with-material", "")
               .sentence("with-weather", "")
-              .sentence("by-climate", "")
+              .sentence("weather-by", "")
               .list("left-out", List.of()));
     }
     Ends ends = Ends.on(now);
@@ -63,10 +63,10 @@ final class AheadEnds {
                 "with-weather",
                 ends.weather().map(each -> end(each.schedule())).orElseGet(AheadEnds::nothing))
             .sentence(
-                "by-climate",
+                "weather-by",
                 ends.weather().filter(each -> !each.byClimate().isEmpty()).isPresent()
-                    ? " and beyond it by your climate"
-                    : "")
+                    ? "by the forecast and beyond it by your climate"
+                    : "by the forecast")
             .list("left-out", ends.leftOut().stream().map(Inline::text).toList()));
   }
 

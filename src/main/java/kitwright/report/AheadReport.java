@@ -82,13 +82,19 @@ public final class AheadReport implements Report {
         Cell.id(task.id()),
         Cell.day(readiness.from()),
         Cell.day(readiness.to()),
-        Cell.of(
-            task.what() + (Plan.on(now).isBegun(task.id()) ? ", begun" : ""),
-            new Value.Text(task.what())),
+        Cell.of(task.what() + remark(planned, now), new Value.Text(task.what())),
         Cells.days(planned.total().wholeDays()),
         Cell.several(lacks.isEmpty() ? Cells.NONE : String.join("; ", lacks), lacks),
         Cell.day(planned.latestStart().toLocalDate()),
         Cell.yes("", planned.critical()));
+  }
+
+  /** What has no work of its own happens at the end of what it waits for, not the next morning. */
+  private static String remark(Planned planned, Facts now) {
+    if (planned.activity().left().expected() == 0) {
+      return ", no work, reached at " + planned.goesOn().toLocalTime();
+    }
+    return Plan.on(now).isBegun(planned.id()) ? ", begun" : "";
   }
 
   private static Table ready(List<Readiness> ready, Facts now) {

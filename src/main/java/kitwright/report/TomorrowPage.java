@@ -8,9 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kitwright.document.Block;
-import kitwright.document.Document;
 import kitwright.document.Inline;
+import kitwright.document.Slots;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
@@ -30,9 +29,9 @@ import kitwright.weather.CureRate;
 
 /** One page for a working day: what to do first, what can go on, whom to ring, what must wait. */
 public final class TomorrowPage {
-  private static final int MOST_READY = 4;
-  private static final int MOST_ACTS = 5;
-  private static final int MOST_WAITING = 4;
+  private static final int MOST_READY = 2;
+  private static final int MOST_ACTS = 4;
+  private static final int MOST_WAITING = 2;
   private static final int MOST_THINGS = 3;
 
   private final WorkDay day;
@@ -46,35 +45,30 @@ public final class TomorrowPage {
   }
 
   /** The page of a working day. */
-  public static Document of(WorkDay day) {
-    return new TomorrowPage(day).page();
+  public static Sheet of(WorkDay day) {
+    return new Sheet("tomorrow.md", "tomorrow", new TomorrowPage(day).slots());
   }
 
-  private Document page() {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        Block.paragraph(
-            Inline.strong(ledger.build().name() + ", " + Say.day(day.day())),
-            Inline.text(". " + weather())));
-    blocks.add(Block.paragraph(Inline.strong("First: "), Inline.text(first())));
-    list(blocks, "Can go on as well", day.ready().stream().skip(1).map(this::ready), MOST_READY);
-    list(blocks, "By the evening", acts(), MOST_ACTS);
-    list(blocks, "Must wait", day.waiting().stream().map(this::waiting), MOST_WAITING);
-    blocks.add(Block.paragraph(Inline.emphasis(cautions())));
-    return new Document(blocks);
+  private Slots slots() {
+    Slots slots =
+        Slots.none()
+            .sentence("build", ledger.build().name())
+            .value("day", Cells.spoken(day.day()))
+            .sentence("weather", weather())
+            .sentence("first", first());
+    slots = list(slots, "ready", day.ready().stream().skip(1).map(this::ready), MOST_READY);
+    slots = list(slots, "acts", acts(), MOST_ACTS);
+    slots = list(slots, "waiting", day.waiting().stream().map(this::waiting), MOST_WAITING);
+    return slots.list("cautions", cautions().stream().map(Inline::text).toList());
   }
 
-  private static void list(List<Block> blocks, String title, Stream<Inline> items, int most) {
+  private static Slots list(Slots slots, String name, Stream<Inline> items, int most) {
     List<Inline> all = items.toList();
-    if (all.isEmpty()) {
-      return;
-    }
-    blocks.add(Block.paragraph(Inline.strong(title)));
     List<Inline> shown = new ArrayList<>(all.subList(0, Math.min(most, all.size())));
     if (all.size() > most) {
-      shown.add(Inline.text("and " + Say.count(all.size() - most, "more", "more")));
+      shown.add(Inline.text("and " + (all.size() - most) + " more"));
     }
-    blocks.add(Block.bullets(shown));
+    return slots.list(name, shown);
   }
 
   private String weather() {
@@ -222,21 +216,19 @@ public final class TomorrowPage {
     return Inline.text(each.task().what() + ": " + each.lacks().get(0).words());
   }
 
-  private String cautions() {
+  /** How fast resin goes off, and what the work at hand is never told without. */
+  private List<String> cautions() {
+    List<Task> shown = day.ready().stream().limit(MOST_READY + 1L).map(Readiness::task).toList();
     Set<String> lines = new LinkedHashSet<>();
-    day.ready().stream()
-        .limit(MOST_READY + 1L)
-        .flatMap(each -> ResinPace.of(each.task(), day.day(), day.facts()).stream())
+    shown.stream()
+        .flatMap(task -> ResinPace.of(task, day.day(), day.facts()).stream())
         .map(TomorrowPage::pace)
         .forEach(lines::add);
     if (!lines.isEmpty()) {
-      lines.add(
-          CureRate.CAUTION
-              + " Gloves, glasses and fresh air with resin; mix little, a full pot can burn.");
+      lines.add(CureRate.CAUTION);
     }
-    lines.add(
-        "Dust, solvent and blades: mask, air, guards on. Look into a part before you close it up.");
-    return String.join(" ", lines);
+    lines.addAll(Cautions.of(shown, ledger));
+    return List.copyOf(lines);
   }
 
   private static String pace(ResinPace each) {

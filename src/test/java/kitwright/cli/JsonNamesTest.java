@@ -18,6 +18,7 @@ class JsonNamesTest {
   private static final String[] COMMANDS = {
     "open",
     "ahead --range --late d-fourth=14d",
+    "tomorrow",
     "budget",
     "budget --line tools",
     "kit",

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import kitwright.Golden;
 import kitwright.Sample;
+import kitwright.document.Templates;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.WorkDay;
 import org.junit.jupiter.api.Test;
@@ -15,7 +17,14 @@ import org.junit.jupiter.api.Test;
 /** One page for a working day. */
 class TomorrowPageTest {
   private static String page(Facts now) {
-    return TomorrowPage.of(WorkDay.of(WorkDay.after(now), now)).text(88);
+    Sheet sheet = TomorrowPage.of(WorkDay.of(WorkDay.after(now), now));
+    return sheet
+        .fill(new Templates(name -> Optional.empty(), PackagedTemplates::text))
+        .<String>match(
+            filled -> filled.text(88),
+            unfit -> {
+              throw new AssertionError(unfit.toString());
+            });
   }
 
   private static String page(String yaml, String today) {
@@ -39,8 +48,8 @@ class TomorrowPageTest {
   @Test
   void itIsOfTheNextWorkingDay() {
     String tasks = "tasks: [{id: a, what: Plane, takes: 2 d}]";
-    assertThat(page(tasks, "2026-03-06")).startsWith("Sample, Monday 9 March 2026");
-    assertThat(page(tasks, "2026-03-09")).startsWith("Sample, Tuesday 10 March 2026");
+    assertThat(page(tasks, "2026-03-06")).startsWith("Sample: Monday 9 March 2026");
+    assertThat(page(tasks, "2026-03-09")).startsWith("Sample: Tuesday 10 March 2026");
   }
 
   @Test
@@ -63,7 +72,8 @@ class TomorrowPageTest {
             borrowed: [{id: saw, tool: bandsaw, from: pell, on: 2026-02-01, due: 2026-03-03, condition: good}]
             """,
             "2026-03-02");
-    assertThat(page).contains("Lift her: with Ivo, 555 0199. Each day it loses moves the end.");
+    assertThat(page.replaceAll("\\s+", " "))
+        .contains("First: Lift her: with Ivo, 555 0199. Each day it loses moves the end.");
     assertThat(page).contains("Pell, 555 0147: give back the bandsaw, due 3 March");
   }
 
