@@ -264,7 +264,7 @@ final class Curing {
         && fibre.density() < 2650;
   }
 
-  /** Remembered formulas: a check that leans on them stays open until values are stated. */
+  /** Formulas from memory: a check that leans on them stays open until values are stated. */
   private Stuff.Limits byFormula(double byMass) {
     GlassByFormula glass = new GlassByFormula(byMass);
     OptionalDouble pull = formula(MaterialProperty.TENSILE_STRENGTH, glass.tension());

@@ -4,7 +4,7 @@ import kitwright.mechanics.Refuse;
 
 /**
  * Chopped-strand mat and woven roving of E-glass by the formulas of ISO 12215-5:2008, Annex C, as
- * remembered and not read: a result that leans on them is unconfirmed.
+ * from memory, not read: a result that leans on them is unconfirmed.
  *
  * @param byMass glass over laminate mass, 0.25 to 0.6
  */

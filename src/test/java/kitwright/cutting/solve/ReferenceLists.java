@@ -22,8 +22,8 @@ final class ReferenceLists {
             .findFirst();
     if (found.isEmpty()) {
       System.err.println(
-          "SKIPPED: the published cutting lists are not there (../shared/reference/cutting);"
-              + " nothing of them was tested.");
+          "SKIPPED: the published cutting lists are not there; they lie in reference/cutting beside"
+              + " the checkout; nothing of them was tested.");
     }
     return found;
   }

@@ -13,12 +13,12 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * The six sheets of ../shared/reference/cutting/sheets, each under the rules it was published with
- * (Christofides and Whitlock 1977, Hifi and Zissimopoulos 1996, the lists of Cintra, University of
- * São Paulo; all as quoted in index.csv there). An exact search over cuts in any number of stages
- * gives every published value. Another, held to two stages and a trim, as a person cuts, gives what
- * the product's own search plans. So the whole gap to the published value is the price of cutting
- * in strips.
+ * The six published sheets, where they lie beside the checkout, each under the rules it was
+ * published with (Christofides and Whitlock 1977, Hifi and Zissimopoulos 1996, the lists of Cintra,
+ * University of São Paulo; all as quoted in index.csv there). An exact search over cuts in any
+ * number of stages gives every published value. Another, held to two stages and a trim, as a person
+ * cuts, gives what the product's own search plans. So the whole gap to the published value is the
+ * price of cutting in strips.
  */
 class SheetsPublishedTest {
   private record Row(String file, boolean limited, boolean turned, long published) {}

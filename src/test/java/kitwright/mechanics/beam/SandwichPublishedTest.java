@@ -45,7 +45,7 @@ class SandwichPublishedTest {
    * 19,972,260.749 Pa without the core, as the textbook companion prints them; read 2026-11-27 in
    * github FOSSEE/Python-Textbook-Companions, Mechanics_of_Materials_by_James_M._Gere,
    * chapter6.ipynb, commit d34b2ae7e5e6051f7c87531ebc73b154b082d05b. The book cuts to 19.0, 0.198
-   * and 20.0 MPa and EI to 910,200 N·m²; those four are remembered.
+   * and 20.0 MPa and EI to 910,200 N·m²; those four are from memory.
    */
   @Test
   void aluminiumFacesOnPlastic() {
@@ -65,8 +65,8 @@ class SandwichPublishedTest {
   /**
    * Gere, Mechanics of Materials, problems 6.2-1, 6.2-5 and 6.2-6 of the 6th ed., 2004 (inches and
    * psi, then mm and MPa). The second is 6.2-7 of Gere and Goodno, 7th ed., read 2026-11-27 on page
-   * 503 of the instructor's solutions (coursehero.com/file/6640918); the others are remembered, of
-   * the third the question was read there too (6.2-8), its answer not.
+   * 503 of the instructor's solutions; the others are from memory, of the third the question was
+   * read there too (6.2-8), its answer not.
    */
   @ParameterizedTest
   @CsvSource({
@@ -108,8 +108,7 @@ class SandwichPublishedTest {
   /**
    * Gere and Goodno, 7th ed., problem 6.3-6: four strips of aluminium 3 mm thick with plastic of
    * 40, 120 and 40 mm between, 75 mm wide, under 1.0 kN·m; I of the plastic 52.934e6 and of all
-   * 218.35e6 mm⁴ of plastic, 12.14 and 0.47 MPa. Page 514 of the same solutions
-   * (coursehero.com/file/6640925), read 2026-11-27.
+   * 218.35e6 mm⁴ of plastic, 12.14 and 0.47 MPa. Page 514 of the same solutions, read 2026-11-27.
    */
   @Test
   void sevenLayersOfAluminiumAndPlastic() {
@@ -263,7 +262,7 @@ class SandwichPublishedTest {
 
   /**
    * Hexcel Composites, Honeycomb Sandwich Design Technology, AGU 075b, December 2000, pages 12 and
-   * 13; remembered. The handbook leaves the bending of faces and core by themselves out.
+   * 13; from memory. The handbook leaves the bending of faces and core by themselves out.
    */
   @Test
   void honeycombUnderAnEvenLoad() {

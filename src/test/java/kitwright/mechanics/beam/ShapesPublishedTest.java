@@ -45,7 +45,7 @@ class ShapesPublishedTest {
 
   /**
    * Torsion constants β of rectangles: Timoshenko and Goodier, Theory of Elasticity, 3rd ed., 1970,
-   * section 109, table; remembered.
+   * section 109, table; from memory.
    */
   @ParameterizedTest
   @CsvSource({
@@ -65,7 +65,7 @@ class ShapesPublishedTest {
 
   /**
    * Ordinates of NACA 0012 in per cent of the chord: Abbott and von Doenhoff, Theory of Wing
-   * Sections, 1959, appendix I; remembered. Theirs at 20 is 5.737, cut: the polynomial has 5.7375.
+   * Sections, 1959, appendix I; from memory. Theirs at 20 is 5.737, cut: the polynomial has 5.7375.
    */
   @ParameterizedTest
   @CsvSource({

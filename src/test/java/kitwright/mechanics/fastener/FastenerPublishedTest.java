@@ -83,8 +83,8 @@ class FastenerPublishedTest {
   /**
    * Single shear through the thread to EN 1993-1-8, kN: SCI P363 (the Blue Book) by way of a public
    * program's test, which quotes 94.1 for M20 of class 8.8 and has 94.08, and 98.0 for class 10.9
-   * (1000 MPa); read 2026-11-27. M16 and M24 are remembered. The table's areas 157, 245 and 353 mm²
-   * are rounded, by up to half a unit.
+   * (1000 MPa); read 2026-11-27. M16 and M24 are from memory. The table's areas 157, 245 and 353
+   * mm² are rounded, by up to half a unit.
    */
   @ParameterizedTest
   @CsvSource({

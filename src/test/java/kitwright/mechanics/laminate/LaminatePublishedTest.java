@@ -17,7 +17,7 @@ class LaminatePublishedTest {
   private static final double MPA = 1e6;
 
   /**
-   * Graphite/epoxy: Kaw, Mechanics of Composite Materials, 2nd ed., 2006, table 2.1; remembered.
+   * Graphite/epoxy: Kaw, Mechanics of Composite Materials, 2nd ed., 2006, table 2.1; from memory.
    */
   private static final Lamina KAW =
       new Lamina("graphite/epoxy", 181 * GPA, 10.3 * GPA, 7.17 * GPA, 0.28, 1600, Optional.empty())
@@ -238,7 +238,7 @@ class LaminatePublishedTest {
   }
 
   /**
-   * Kaw, example 2.6 and 4.2: reduced stiffnesses of the ply; remembered. The same digits are
+   * Kaw, example 2.6 and 4.2: reduced stiffnesses of the ply; from memory. The same digits are
    * quoted from the book in a public test of another program; the book itself was not read.
    */
   @Test
@@ -258,7 +258,7 @@ class LaminatePublishedTest {
 
   /**
    * Kaw, examples 2.17 and 2.19: a ply at 60 degrees under σx = 2S, σy = −3S, τxy = 4S fails at S =
-   * 16.33 MPa by maximum strain and 22.39 MPa by Tsai and Wu; remembered.
+   * 16.33 MPa by maximum strain and 22.39 MPa by Tsai and Wu; from memory.
    */
   @ParameterizedTest
   @CsvSource({"MAXIMUM_STRAIN, 16.33", "TSAI_WU, 22.39"})
@@ -270,7 +270,7 @@ class LaminatePublishedTest {
 
   /**
    * Kaw, example 4.3: mid-plane strains of [0/30/-45] under Nx = Ny = 1000 N/m: 3.123e-7, 3.492e-6,
-   * -7.598e-7; curvatures 2.971e-5, -3.285e-4, 4.101e-4; remembered.
+   * -7.598e-7; curvatures 2.971e-5, -3.285e-4, 4.101e-4; from memory.
    */
   @Test
   void midPlaneStrains() {
@@ -300,7 +300,7 @@ class LaminatePublishedTest {
         .isCloseTo((2.56 / byMass - 1.36) / 3.072, within(1e-12));
   }
 
-  /** The classic mat and roving values of the same annex; remembered. */
+  /** The classic mat and roving values of the same annex; from memory. */
   @ParameterizedTest
   @CsvSource({
     "0.30, 85.0, 117.0, 152.2, 62.0, 17.25, 6400, 2750",
@@ -320,7 +320,7 @@ class LaminatePublishedTest {
 
   /**
    * Kaw, examples 3.3 to 3.10: glass/epoxy at 70 % fibre: E1 60.52 GPa, E2 10.37 GPa (mixtures) and
-   * 20.20 GPa (Halpin and Tsai), ν12 0.230, G12 4.014 GPa and 6.169 GPa; remembered.
+   * 20.20 GPa (Halpin and Tsai), ν12 0.230, G12 4.014 GPa and 6.169 GPa; from memory.
    */
   @Test
   void glassAndEpoxyAtSeventyPerCent() {

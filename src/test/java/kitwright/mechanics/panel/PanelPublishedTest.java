@@ -100,12 +100,12 @@ class PanelPublishedTest {
   }
 
   /**
-   * Roark's Formulas, 7th ed., 2002, table 11.4, case 1a, ν = 0.3; read, again 2026-11-27 at
-   * de.scribd.com/doc/248898958. Its β is six times and its α 12(1 - ν²) = 10.92 times the
-   * coefficients of Timoshenko's table 8, which are rounded to the fourth and the fifth decimal: so
-   * the print may be off by 6 · 0.00005 and by 10.92 · 0.000005 + 0.00005. Beyond that are α at
-   * 1.2, 1.4, 1.6 and 2.0 (table 8 has 0.00564 for 0.005651 and 0.00705 for 0.007085; 0.1110 is
-   * 0.1106): the last column is Levy's series in a script apart.
+   * Roark's Formulas, 7th ed., 2002, table 11.4, case 1a, ν = 0.3; read 2026-11-27 in a copy. Its β
+   * is six times and its α 12(1 - ν²) = 10.92 times the coefficients of Timoshenko's table 8, which
+   * are rounded to the fourth and the fifth decimal: so the print may be off by 6 · 0.00005 and by
+   * 10.92 · 0.000005 + 0.00005. Beyond that are α at 1.2, 1.4, 1.6 and 2.0 (table 8 has 0.00564 for
+   * 0.005651 and 0.00705 for 0.007085; 0.1110 is 0.1106): the last column is Levy's series in a
+   * script apart.
    */
   @ParameterizedTest
   @CsvSource({

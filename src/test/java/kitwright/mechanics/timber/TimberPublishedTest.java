@@ -12,7 +12,7 @@ class TimberPublishedTest {
   private static final double GPA = 1e9;
 
   /**
-   * Madison curve: near 1 in five minutes, 0.62 in ten years; FPL report 1916, 1951; remembered.
+   * Madison curve: near 1 in five minutes, 0.62 in ten years; FPL report 1916, 1951; from memory.
    */
   @ParameterizedTest
   @CsvSource({"450, 1.00", "3.156e8, 0.62", "5, 1.19"})
@@ -22,9 +22,9 @@ class TimberPublishedTest {
 
   /**
    * Wood Handbook, 2010, table 5-12: bending strength left at slopes of 1 in 25, 20, 15, 10 and 5:
-   * 96, 93, 89, 81 and 55 per cent; remembered. Table 5-11 gives no one curve for bending but n
-   * from 1.5 to 2 and Q/P from 0.04 to 0.10 (remembered too): each value has to lie between the two
-   * ends of that range, and a single one of them cannot be held to a tolerance of its own.
+   * 96, 93, 89, 81 and 55 per cent; from memory. Table 5-11 gives no one curve for bending but n
+   * from 1.5 to 2 and Q/P from 0.04 to 0.10 (from memory too): each value has to lie between the
+   * two ends of that range, and a single one of them cannot be held to a tolerance of its own.
    */
   @ParameterizedTest
   @CsvSource({"0.04, 0.96", "0.05, 0.93", "0.066667, 0.89", "0.10, 0.81", "0.20, 0.55"})
