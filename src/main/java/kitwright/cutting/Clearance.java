@@ -19,7 +19,7 @@ record Clearance(long longest, long width) {
   static Clearance of(Stock stock, Cut cut) {
     Size size = stock.size().orElseThrow();
     long trim = trim(cut);
-    long end = Tenths.atMost(size.length()) - trim;
+    long end = Tenths.side(size.length()) - trim;
     long kerf = Tenths.atLeast(cut.kerf());
     long from = trim;
     List<Long> stretches = new ArrayList<>();
@@ -30,7 +30,7 @@ record Clearance(long longest, long width) {
     long longest =
         Stream.concat(stretches.stream(), Stream.of(end - from)).mapToLong(n -> n).max().orElse(0);
     return new Clearance(
-        Math.max(0, longest), Math.max(0, Tenths.atMost(size.width()) - 2 * edgeTrim(cut)));
+        Math.max(0, longest), Math.max(0, Tenths.side(size.width()) - 2 * edgeTrim(cut)));
   }
 
   /** Off each end. */
@@ -45,7 +45,7 @@ record Clearance(long longest, long width) {
 
   /** Its flaws, the nearest first, within its length; those turned round are left out. */
   static List<Flaw> flaws(Stock stock) {
-    long end = Tenths.atMost(stock.size().orElseThrow().length());
+    long end = Tenths.side(stock.size().orElseThrow().length());
     return stock.flaws().stream()
         .map(
             flaw ->

@@ -149,7 +149,7 @@ public final class CutFaults {
           "The grain of " + stock.id() + " is “" + stock.grain().get() + "”.",
           "Write along or across, against the first side of its size; any where it has none.");
     }
-    long end = Tenths.atMost(stock.size().get().length());
+    long end = Tenths.side(stock.size().get().length());
     for (Stock.Flaw flaw : stock.flaws()) {
       if (flaw.from().compareAmount(flaw.to()) >= 0 || Tenths.atMost(flaw.from()) >= end) {
         odd(

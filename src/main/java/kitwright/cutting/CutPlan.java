@@ -146,7 +146,7 @@ public record CutPlan(
 
   private static PieceCut parted(Solving.On on, Wanted wanted) {
     Size size = on.stock().size().orElseThrow();
-    Rect whole = new Rect(0, 0, Tenths.atMost(size.length()), Tenths.atMost(size.width()));
+    Rect whole = new Rect(0, 0, Tenths.side(size.length()), Tenths.side(size.width()));
     Board board =
         Parting.of(whole, Clearance.flaws(on.stock()), on.parts(), wanted.saw())
             .orElseThrow(

@@ -19,8 +19,8 @@ public record Keep(long longer, long shorter, boolean isStated) {
 
   static Keep of(Cut cut, Ledger ledger) {
     if (cut.keep().isPresent()) {
-      long a = Tenths.atMost(cut.keep().get().length());
-      long b = Tenths.atMost(cut.keep().get().width());
+      long a = Tenths.side(cut.keep().get().length());
+      long b = Tenths.side(cut.keep().get().width());
       return new Keep(Math.max(a, b), Math.min(a, b), true);
     }
     List<Cut.Part> parts =

@@ -134,7 +134,7 @@ final class Panels {
     Size size = stock.size().orElseThrow();
     Cut cut = wanted.cut();
     long trim = Clearance.trim(cut);
-    long length = Math.max(1, Tenths.atMost(size.length()) - 2 * trim);
+    long length = Math.max(1, Tenths.side(size.length()) - 2 * trim);
     List<Spoilt> spoilt =
         Clearance.flaws(stock).stream()
             .filter(flaw -> flaw.to() > trim && flaw.from() < trim + length)

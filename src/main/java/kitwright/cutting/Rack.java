@@ -47,6 +47,11 @@ public record Rack(List<Free> pieces, List<String> withheld) {
     List<String> withheld = new ArrayList<>();
     for (Ref ref : cut.from()) {
       Optional<StockPosition> position = positions.ofStock(ref);
+      if (position.isEmpty()) {
+        withheld.add("There is no stock “" + ref.id() + "”.");
+      } else if (position.get().stock().size().isEmpty()) {
+        withheld.add(ref.id() + " has no size.");
+      }
       if (position.isPresent()
           && position.get().stock().size().isPresent()
           && !pieces.containsKey(ref.id())) {

@@ -108,7 +108,7 @@ final class Solving {
   private On on(CutBar bar) {
     Rack.Free free = free(bar.stock());
     long edge = wanted.saw().edgeTrim();
-    long width = Tenths.atMost(free.stock().size().orElseThrow().width()) - 2 * edge;
+    long width = Tenths.side(free.stock().size().orElseThrow().width()) - 2 * edge;
     List<Laid> laid = new ArrayList<>();
     for (BarPiece piece : bar.pieces()) {
       long wide = Sawn.width(part(piece.mark())).orElse(width);
@@ -222,6 +222,6 @@ final class Solving {
   }
 
   private static long length(Stock stock) {
-    return Tenths.atMost(stock.size().orElseThrow().length());
+    return Tenths.side(stock.size().orElseThrow().length());
   }
 }

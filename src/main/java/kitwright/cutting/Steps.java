@@ -112,7 +112,7 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
 
     Steps write(PieceCut piece) {
       piece.board().becoming(Use.Left.class).forEach(left -> leftovers.put(left, names.next()));
-      thickness = piece.stock().size().flatMap(Size::thickness).map(Tenths::atMost).orElse(0L);
+      thickness = piece.stock().size().flatMap(Size::thickness).map(Tenths::side).orElse(0L);
       List<String> flaws = new ArrayList<>();
       for (Flaw flaw : Clearance.flaws(piece.stock())) {
         flaws.add(
@@ -124,7 +124,14 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
                 + (flaw.what().isEmpty() ? ": flaw" : ": " + flaw.what()));
       }
       row(trimmed(piece.board()), "");
-      return new Steps(piece.name() + ": " + piece.stock().size().orElseThrow(), flaws, lines);
+      return new Steps(
+          piece.name()
+              + ": "
+              + (tape.inches()
+                  ? tape.told(piece.board().rect())
+                  : piece.stock().size().orElseThrow().toString()),
+          flaws,
+          lines);
     }
 
     /** Trims ends and edges, a line for each; what is left is parted further. */

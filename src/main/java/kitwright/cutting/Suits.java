@@ -10,6 +10,7 @@ import kitwright.ledger.Material;
 import kitwright.ledger.Stock;
 import kitwright.value.Decimal;
 import kitwright.value.Size;
+import kitwright.value.Unit;
 
 /**
  * Whether a part may come from a stock, and how it must lie there. What is not stated is taken for
@@ -52,13 +53,13 @@ record Suits(Optional<Grain> lies, String why) {
     if (size.thickness().isEmpty()) {
       return Optional.of("does not say how thick it is");
     }
-    long has = Tenths.atMost(size.thickness().get());
-    long asked = Tenths.atLeast(part.thickness().get());
-    if (has < asked) {
-      return Optional.of("is " + Tenths.mm(has) + " mm thick");
+    BigDecimal has = size.thickness().get();
+    int planed = has.compareTo(part.thickness().get().in(Unit.MM).amount());
+    if (planed < 0) {
+      return Optional.of("is " + Decimal.print(has) + " mm thick");
     }
-    return has > asked && isSheet(stock, ledger)
-        ? Optional.of("is " + Tenths.mm(has) + " mm thick and cannot be planed")
+    return planed > 0 && isSheet(stock, ledger)
+        ? Optional.of("is " + Decimal.print(has) + " mm thick and cannot be planed")
         : Optional.empty();
   }
 

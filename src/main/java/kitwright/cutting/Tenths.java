@@ -20,8 +20,12 @@ public final class Tenths {
     return of(length, RoundingMode.FLOOR);
   }
 
-  static long atMost(BigDecimal mm) {
-    return mm.movePointRight(1).setScale(0, RoundingMode.FLOOR).longValueExact();
+  /**
+   * The side of a piece of stock, to the tenth that it reaches into: a part as large as its stock
+   * in inches must fit it, and no saw knows the difference.
+   */
+  static long side(BigDecimal mm) {
+    return mm.movePointRight(1).setScale(0, RoundingMode.CEILING).longValueExact();
   }
 
   private static long of(Quantity length, RoundingMode rounding) {

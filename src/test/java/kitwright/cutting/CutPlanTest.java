@@ -95,6 +95,19 @@ class CutPlanTest {
     assertThat(stocks(plan(stock))).containsExactly("right");
   }
 
+  /** An inch is 25.4 mm: three quarters are 19.05 mm, five and a quarter 133.35 mm. */
+  @Test
+  void aPartAsLargeAsItsStockInInchesFitsIt() {
+    CutPlan plan =
+        plan(
+            """
+            stock: [{id: oak, what: oak, size: 96 x 5.25 x 0.75 in, grain: along}]
+            cuts: [{id: c, from: [oak, ghost], kerf: 0.125 in, parts: [{mark: a, length: 47.9 in, width: 5.25 in, thickness: 0.75 in, qty: 2}]}]
+            """);
+    assertThat(plan.missing()).isEmpty();
+    assertThat(plan.rack().withheld()).containsExactly("There is no stock “ghost”.");
+  }
+
   @Test
   void plywoodIsNotPlanedButTimberIs() {
     String yaml =

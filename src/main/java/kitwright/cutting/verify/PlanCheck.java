@@ -68,7 +68,7 @@ public final class PlanCheck {
 
   private void piece(Bench piece, String name) {
     var size = piece.stock().size().orElseThrow();
-    Rect whole = new Rect(0, 0, down(size.length()), down(size.width()));
+    Rect whole = new Rect(0, 0, side(size.length()), side(size.width()));
     if (!piece.board().rect().equals(whole)) {
       faults.add(name + " is not as large as the plan says");
     }
@@ -152,9 +152,9 @@ public final class PlanCheck {
     long trim = cut.trim().map(PlanCheck::up).orElse(0L);
     long edge = cut.edgeTrim().or(cut::trim).map(PlanCheck::up).orElse(0L);
     if (rect.along() < trim
-        || rect.along() + rect.length() > down(size.length()) - trim
+        || rect.along() + rect.length() > side(size.length()) - trim
         || rect.across() < edge
-        || rect.across() + rect.width() > down(size.width()) - edge) {
+        || rect.across() + rect.width() > side(size.width()) - edge) {
       faults.add(what + " lies in what is trimmed off");
     }
     for (Stock.Flaw flaw : stock.flaws()) {
@@ -168,7 +168,7 @@ public final class PlanCheck {
   private void wood(Cut.Part wanted, Stock stock, String what) {
     Optional<BigDecimal> thick = stock.size().orElseThrow().thickness();
     if (wanted.thickness().isPresent()
-        && thick.filter(mm -> down(mm) >= up(wanted.thickness().get())).isEmpty()) {
+        && thick.filter(has -> has.compareTo(mm(wanted.thickness().get())) >= 0).isEmpty()) {
       faults.add(what + " comes from wood too thin, or of unknown thickness");
     }
     if (wanted.material().isPresent()
@@ -248,6 +248,11 @@ public final class PlanCheck {
 
   private static long up(Quantity length) {
     return mm(length).multiply(TEN).setScale(0, RoundingMode.CEILING).longValueExact();
+  }
+
+  /** A side of stock reaches into its last tenth. */
+  private static long side(BigDecimal mm) {
+    return mm.multiply(TEN).setScale(0, RoundingMode.CEILING).longValueExact();
   }
 
   private static long down(BigDecimal mm) {
