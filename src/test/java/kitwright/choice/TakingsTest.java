@@ -1,0 +1,60 @@
+package kitwright.choice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitwright.Sample;
+import kitwright.ledger.Facts;
+import kitwright.value.Place;
+import kitwright.value.Ref;
+import org.junit.jupiter.api.Test;
+
+/** Whose it was that a substitution takes; and when another way would be ahead. By hand. */
+class TakingsTest {
+  private static Choice choice(String yaml) {
+    return Choice.of(
+            Facts.of(Sample.ledger(yaml), Sample.TODAY), new Ref("short", Place.wholeFile("test")))
+        .orElseThrow();
+  }
+
+  /** Five boards, four taken: one is left. */
+  private static Taken taken(String asked) {
+    return choice(
+            Spars.LEDGER
+                .replace(", keep-for: [lockers]", "")
+                .replace(
+                    "Locker fronts, takes: 1 d",
+                    "Locker fronts, takes: 1 d, uses: [{stock: larch-a, qty: " + asked + "}]"))
+        .ways()
+        .stream()
+        .filter(way -> way.name().equals("substitute"))
+        .findFirst()
+        .orElseThrow()
+        .taken()
+        .get(0);
+  }
+
+  @Test
+  void whoeverFindsEnoughLeftLosesNothing() {
+    assertThat(taken("1 each").losers()).isEmpty();
+    assertThat(taken("2 each").losers()).containsExactly("Locker fronts");
+    assertThat(taken("1 each").left()).hasToString("1 each");
+  }
+
+  /** Waiting costs nothing, buying 310: buying would have to be 310 cheaper to be level. */
+  @Test
+  void costOfAWayIsCountedWithWhatIsSpentOnItAlready() {
+    WayOut fresh = choice(Spars.LEDGER).ways().get(1);
+    assertThat(fresh.outlay().now().orElseThrow()).hasToString("310.00 EUR");
+    WayOut begun =
+        choice(
+                Spars.LEDGER
+                    + "spending: [{id: p, on: 2026-02-20, line: spars, what: deposit, state: paid,"
+                    + " amount: 100, because: short}]\n")
+            .ways()
+            .get(1);
+    assertThat(begun.outlay().now().orElseThrow()).as("310 − 100").hasToString("210.00 EUR");
+    assertThat(begun.outlay().forecast().orElseThrow())
+        .as("100 paid, 200 stated, 210 to come")
+        .hasToString("510.00 EUR");
+  }
+}

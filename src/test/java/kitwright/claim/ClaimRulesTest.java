@@ -1,0 +1,106 @@
+package kitwright.claim;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.finding.Severity;
+import kitwright.ledger.Rule;
+import org.junit.jupiter.api.Test;
+
+/** The whole words and weights of what is found about claims. */
+class ClaimRulesTest {
+  private static final String SHORT =
+      """
+      parties:
+        - {id: works, name: Redshank Kit Boats, role: supplier, notice: 14 d}
+        - {id: mill, name: Holm Mill, role: supplier, notice: 10 d}
+      kit:
+        - {id: bolt, what: bolt, qty: 10}
+        - {id: plank, what: plank, qty: 4, from: mill}
+      deliveries:
+        - {id: d, received: 2026-02-10, from: works, counted: [{item: bolt, qty: 4}]}
+        - {id: e, received: 2026-02-10, from: mill, counted: [{item: plank, qty: 3}]}
+      shortages:
+        - {id: b, item: bolt, qty: 6, found: %s, cause: not-packed}
+        - {id: p, item: plank, qty: 1, found: 2026-02-12, cause: not-packed}
+      claims: [{id: c, against: works, shortages: [%s], remedy: replacement%s}]
+      """;
+
+  private static Finding one(Rule rule, String yaml, String today) {
+    List<Finding> found = Sample.findings(rule, Sample.ledger(yaml), LocalDate.parse(today));
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  private static Finding draft(String shortages, String today) {
+    return one(new ClaimDraftUnsent(), SHORT.formatted("2026-02-11", shortages, ""), today);
+  }
+
+  /** Received on the 10th: the works want to know by the 24th, the mill by the 20th. */
+  @Test
+  void aDraftTellsTheEarliestDayOfNotice() {
+    assertThat(draft("b", "2026-02-14").follows())
+        .startsWith("Redshank Kit Boats wants to be told by 2026-02-24, in 10 days");
+    assertThat(draft("b, p", "2026-02-14").follows())
+        .startsWith("Holm Mill wants to be told by 2026-02-20, in 6 days");
+    assertThat(draft("p, b", "2026-02-14").follows())
+        .startsWith("Holm Mill wants to be told by 2026-02-20, in 6 days");
+  }
+
+  @Test
+  void aDraftIsUrgentThreeDaysBeforeItsNoticeEnds() {
+    assertThat(draft("b", "2026-02-20").severity()).isEqualTo(Severity.NOTE);
+    assertThat(draft("b", "2026-02-21").severity()).isEqualTo(Severity.WARN);
+  }
+
+  @Test
+  void withoutANoticeADraftIsUrgentAWeekAfterTheShortageWasFound() {
+    String yaml = SHORT.replace(", notice: 14 d", "").replace(", notice: 10 d", "");
+    String found = yaml.formatted("2026-02-11", "b", "");
+    assertThat(one(new ClaimDraftUnsent(), found, "2026-02-17").severity())
+        .isEqualTo(Severity.NOTE);
+    Finding week = one(new ClaimDraftUnsent(), found, "2026-02-18");
+    assertThat(week.severity()).isEqualTo(Severity.WARN);
+    assertThat(week.what())
+        .isEqualTo(
+            "The claim c is written but not sent; its oldest shortage was found 7 days ago.");
+  }
+
+  @Test
+  void aLateAnswerIsToldWithTheDaysSince() {
+    Finding late =
+        one(
+            new ClaimReplyOverdue(),
+            SHORT.formatted("2026-02-11", "b", ", sent: 2026-02-12, reply-by: 2026-02-20"),
+            "2026-03-08");
+    assertThat(late.what())
+        .isEqualTo(
+            "Redshank Kit Boats gave no answer; the day asked for was 2026-02-20, 16 days ago.");
+  }
+
+  @Test
+  void aReplacementThatNoCountShowsIsTold() {
+    String replaced = ", sent: 2026-02-12, settled: {on: 2026-02-20, how: replaced}";
+    assertThat(
+            one(
+                    new ReplacementUncounted(),
+                    SHORT.formatted("2026-02-11", "b", replaced),
+                    "2026-03-08")
+                .what())
+        .isEqualTo("The claim c is settled as replaced, but no count since shows 6 bolt.");
+    String came =
+        SHORT
+            .replace(
+                "shortages:\n",
+                "  - {id: f, received: 2026-02-20, from: works, counted: [{item: bolt, qty: 6}]}\n"
+                    + "shortages:\n")
+            .formatted("2026-02-11", "b", replaced);
+    assertThat(
+            Sample.findings(
+                new ReplacementUncounted(), Sample.ledger(came), LocalDate.of(2026, 3, 8)))
+        .isEmpty();
+  }
+}
