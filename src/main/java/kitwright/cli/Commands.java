@@ -51,6 +51,7 @@ final class Commands {
             SignedCommand::new),
         new Word("import", "take a list of somebody else’s as records", ImportCommand::new),
         new Word("export", "print records as a table for a spreadsheet", ExportCommand::new),
+        new Word("completions", "print completions for a shell", CompletionsCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
         new Word("new", "begin a record of any kind", NewCommand::new),
         new Word("start", "lay out a new ledger", StartCommand::new));

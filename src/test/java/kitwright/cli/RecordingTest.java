@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import kitwright.edit.Replacing;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
@@ -127,6 +130,36 @@ class RecordingTest {
         .isInstanceOf(Replacing.Changed.class);
     assertThat(root.resolve("all.yaml")).hasContent(LEDGER + "# more\n");
     assertThat(root.toFile().list()).containsExactly("all.yaml");
+  }
+
+  /** Whoever comes second reads again; nobody’s line is lost, and nothing lies about. */
+  @Test
+  void manyAtOnceLoseNothing() throws Exception {
+    ExecutorService many = Executors.newFixedThreadPool(4);
+    for (int i = 0; i < 40; i++) {
+      String line = "# line " + i + "\n";
+      many.submit(() -> addUntilDone(line));
+    }
+    many.shutdown();
+    assertThat(many.awaitTermination(1, TimeUnit.MINUTES)).isTrue();
+    String text = Files.readString(root.resolve("all.yaml"));
+    for (int i = 0; i < 40; i++) {
+      assertThat(text).containsOnlyOnce("# line " + i + "\n");
+    }
+    assertThat(text).startsWith(LEDGER);
+    assertThat(root.toFile().list()).containsExactly("all.yaml");
+  }
+
+  private boolean addUntilDone(String line) throws IOException {
+    while (true) {
+      String read = Files.readString(root.resolve("all.yaml"));
+      try {
+        Replacing.write(root, "all.yaml", read, read + line);
+        return true;
+      } catch (Replacing.Changed meanwhile) {
+        Thread.yield();
+      }
+    }
   }
 
   private Run ok(String... arguments) {
