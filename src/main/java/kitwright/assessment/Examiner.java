@@ -75,13 +75,14 @@ final class Examiner {
             Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
             assessment.weakLink().stream()
                 .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())));
-    return named
+    Map<String, Material> used = new LinkedHashMap<>();
+    named
         .flatMap(ref -> sections.apply(ref).stream())
         .flatMap(Examiner::materials)
         .flatMap(ref -> materials.material(ref).stream())
         .flatMap(one -> Stream.concat(Stream.of(one), wood(one)))
-        .distinct()
-        .toList();
+        .forEach(one -> used.putIfAbsent(one.id(), one));
+    return List.copyOf(used.values());
   }
 
   private Stream<Material> wood(Material plywood) {

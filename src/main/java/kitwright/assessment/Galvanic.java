@@ -62,8 +62,8 @@ final class Galvanic {
   }
 
   private static String source() {
-    return "potentials in flowing sea water against a saturated calomel electrode, by the Australasian"
-        + " Corrosion Association (corrosion.com.au); caution above "
+    return "potentials in flowing sea water against a saturated calomel electrode, by the"
+        + " Australasian Corrosion Association (corrosion.com.au); caution above "
         + Print.with(Metal.CAUTION, "V")
         + ", as for salt water (Carr Lane, carrlane.com)";
   }
@@ -72,6 +72,22 @@ final class Galvanic {
   private record Found(String id, Material.Metal metal, boolean bolt) {
     String words() {
       return id + " (" + metal.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")";
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Found that
+          && id.equals(that.id)
+          && metal.equals(that.metal)
+          && bolt == that.bolt;
+    }
+
+    @Override
+    public int hashCode() {
+      int hash = id.hashCode();
+      hash = 31 * hash + metal.hashCode();
+      hash = 31 * hash + Boolean.hashCode(bolt);
+      return hash;
     }
   }
 

@@ -20,7 +20,7 @@ public record Dominated(String way, String by, String reason) {
     List<Dominated> all = new ArrayList<>();
     for (WayOut beaten : ways) {
       ways.stream()
-          .filter(other -> !other.equals(beaten) && beats(other, beaten))
+          .filter(other -> !other.name().equals(beaten.name()) && beats(other, beaten))
           .findFirst()
           .ifPresent(
               other -> all.add(new Dominated(beaten.name(), other.name(), why(other, beaten))));

@@ -150,7 +150,7 @@ public final class Standings {
 
   private static Quantity goodsAsked(List<Asking> all, Asking of) {
     return all.stream()
-        .filter(each -> each.shortage().equals(of.shortage()) && !each.isForMoney())
+        .filter(each -> each.shortage().id().equals(of.shortage().id()) && !each.isForMoney())
         .map(Asking::qty)
         .reduce(none(of), Quantity::plus);
   }

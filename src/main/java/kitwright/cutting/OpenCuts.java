@@ -4,8 +4,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kitwright.ledger.Cut;
@@ -69,16 +70,16 @@ final class OpenCuts {
   /** As the ledger lists them; but what work must be done before other work is cut before it. */
   private List<Cut> inOrder() {
     List<Cut> open = ledger.cuts().stream().filter(cut -> cut.done().isEmpty()).toList();
-    Set<Cut> order = new LinkedHashSet<>();
+    Map<String, Cut> order = new LinkedHashMap<>();
     for (Cut cut : open) {
       Set<String> ahead = ahead(cut);
       open.stream()
           .filter(other -> !other.id().equals(cut.id()))
           .filter(other -> other.task().filter(task -> ahead.contains(task.id())).isPresent())
-          .forEach(order::add);
-      order.add(cut);
+          .forEach(other -> order.putIfAbsent(other.id(), other));
+      order.putIfAbsent(cut.id(), cut);
     }
-    return List.copyOf(order);
+    return List.copyOf(order.values());
   }
 
   /** The tasks that must be done before a cut's own. */

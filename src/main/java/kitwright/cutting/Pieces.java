@@ -24,6 +24,30 @@ record Pieces(List<Order> orders) {
           ? part.mark()
           : part.mark() + " " + firstCopy + "/" + piece + "/" + of;
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Order that
+          && part.at().equals(that.part.at())
+          && firstCopy == that.firstCopy
+          && qty == that.qty
+          && piece == that.piece
+          && of == that.of
+          && length == that.length
+          && width.equals(that.width);
+    }
+
+    @Override
+    public int hashCode() {
+      int hash = part.at().hashCode();
+      hash = 31 * hash + firstCopy;
+      hash = 31 * hash + qty;
+      hash = 31 * hash + piece;
+      hash = 31 * hash + of;
+      hash = 31 * hash + Long.hashCode(length);
+      hash = 31 * hash + width.hashCode();
+      return hash;
+    }
   }
 
   Pieces {
@@ -112,5 +136,15 @@ record Pieces(List<Order> orders) {
 
   Order order(String name) {
     return orders.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Pieces that && orders.equals(that.orders);
+  }
+
+  @Override
+  public int hashCode() {
+    return orders.hashCode();
   }
 }

@@ -3,7 +3,6 @@ package kitwright.money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -32,18 +31,19 @@ final class Demand {
 
   private Demand(Ledger ledger) {
     this.ledger = ledger;
-    Map<Task, List<Want>> wants = new LinkedHashMap<>();
-    ledger.tasks().stream()
-        .filter(task -> task.withdrawn().isEmpty())
-        .forEach(task -> wants.put(task, Wants.of(task, ledger)));
-    things = new Things(ledger, wants.values().stream().flatMap(List::stream).toList());
-    wants.forEach(
-        (task, all) ->
-            all.forEach(
-                want ->
-                    things
-                        .of(want)
-                        .ifPresent(of -> asks.add(new Ask(task, want, of.thing(), of.amount())))));
+    List<Task> tasks = ledger.tasks().stream().filter(task -> task.withdrawn().isEmpty()).toList();
+    List<List<Want>> wants = tasks.stream().map(task -> Wants.of(task, ledger)).toList();
+    things = new Things(ledger, wants.stream().flatMap(List::stream).toList());
+    for (int i = 0; i < tasks.size(); i++) {
+      Task task = tasks.get(i);
+      wants
+          .get(i)
+          .forEach(
+              want ->
+                  things
+                      .of(want)
+                      .ifPresent(of -> asks.add(new Ask(task, want, of.thing(), of.amount()))));
+    }
   }
 
   static Demand of(Ledger ledger) {

@@ -15,7 +15,19 @@ import kitwright.ledger.Rule;
 
 /** Fires where two rates stand for one pair of currencies on one day. */
 public final class RateTwice implements Rule {
-  private record Key(LocalDate on, Set<String> pair) {}
+  private record Key(LocalDate on, Set<String> pair) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key that && on.equals(that.on) && pair.equals(that.pair);
+    }
+
+    @Override
+    public int hashCode() {
+      int hash = on.hashCode();
+      hash = 31 * hash + pair.hashCode();
+      return hash;
+    }
+  }
 
   @Override
   public String name() {

@@ -74,7 +74,9 @@ final class WaysOut {
             .reduce(Money.zero(exchange.home()), Money::plus);
     List<ThreePoint<Money>> costs =
         shortage.options().stream()
-            .filter(option -> !decided || chosen.filter(option::equals).isPresent())
+            .filter(
+                option ->
+                    !decided || chosen.filter(one -> one.at().equals(option.at())).isPresent())
             .flatMap(option -> cost(option, spent).stream())
             .toList();
     return costs.isEmpty()

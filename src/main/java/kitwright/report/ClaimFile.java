@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
@@ -38,11 +39,21 @@ record ClaimFile(
     List<Delivery> deliveries =
         claim.lines().stream()
             .flatMap(line -> deliveries(line, ledger))
-            .distinct()
+            .collect(
+                Collectors.toMap(
+                    Delivery::id, each -> each, (one, other) -> one, LinkedHashMap::new))
+            .values()
+            .stream()
             .sorted(Comparator.comparing(each -> each.received().orElse(LocalDate.MAX)))
             .toList();
     List<Shortage> shortages =
-        claim.lines().stream().map(l -> l.shortage().shortage()).distinct().toList();
+        List.copyOf(
+            claim.lines().stream()
+                .map(line -> line.shortage().shortage())
+                .collect(
+                    Collectors.toMap(
+                        Shortage::id, each -> each, (one, other) -> one, LinkedHashMap::new))
+                .values());
     Map<String, Evidence> pieces = new LinkedHashMap<>();
     Set<String> items = new HashSet<>();
     shortages.forEach(shortage -> items.add(shortage.item().id()));

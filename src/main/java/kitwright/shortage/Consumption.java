@@ -15,7 +15,19 @@ import kitwright.network.Plan;
  * screw is written down.
  */
 final class Consumption {
-  private record Spot(String task, String key) {}
+  private record Spot(String task, String key) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Spot that && task.equals(that.task) && key.equals(that.key);
+    }
+
+    @Override
+    public int hashCode() {
+      int hash = task.hashCode();
+      hash = 31 * hash + key.hashCode();
+      return hash;
+    }
+  }
 
   private final Map<String, BigDecimal> loggedOfNobody = new HashMap<>();
   private final Map<Spot, BigDecimal> loggedByTask = new HashMap<>();

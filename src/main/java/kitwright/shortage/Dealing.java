@@ -170,7 +170,7 @@ final class Dealing {
   /** A promise is of what is still owed: what is counted or under way since is a part of it. */
   void promised(Shortage shortage, Promised.Goods goods, Arrivals sent) {
     for (Rest rest : rests) {
-      if (rest.shortage().equals(shortage)) {
+      if (rest.shortage().id().equals(shortage.id())) {
         Quantity since = sent.of(shortage, goods.said()).plus(rest.comingBy(Coming.How.SENT));
         Quantity most =
             goods.qty().filter(since::convertsTo).map(qty -> qty.less(since)).orElseGet(rest::left);

@@ -147,7 +147,7 @@ final class Stores {
     Quantity rest = awaited.qty();
     for (Standing standing : openByItem.getOrDefault(item.id(), List.of())) {
       for (Coming coming : standing.coming()) {
-        if (coming.by().equals(delivery) && coming.qty().convertsTo(rest)) {
+        if (coming.by().at().equals(delivery.at()) && coming.qty().convertsTo(rest)) {
           Quantity part = rest.min(coming.qty());
           rest = rest.less(part);
           int days = Math.max(late.of(delivery.id()), lateBy(standing));

@@ -1,10 +1,10 @@
 package kitwright.substitution;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
@@ -47,7 +47,7 @@ public final class Standings {
 
   /** A substitution says which shortage it answers, or an option of the shortage names it. */
   private static Map<String, List<Standing>> byShortage(Ledger ledger, Map<String, Standing> byId) {
-    Map<String, Set<Standing>> all = new java.util.HashMap<>();
+    Map<String, Map<String, Standing>> all = new HashMap<>();
     byId.values()
         .forEach(
             standing ->
@@ -62,13 +62,15 @@ public final class Standings {
                     .flatMap(Optional::stream)
                     .filter(standing -> standing.substitution().shortage().isEmpty())
                     .forEach(standing -> link(all, shortage.id(), standing)));
-    Map<String, List<Standing>> lists = new java.util.HashMap<>();
-    all.forEach((id, set) -> lists.put(id, List.copyOf(set)));
+    Map<String, List<Standing>> lists = new HashMap<>();
+    all.forEach((id, set) -> lists.put(id, List.copyOf(set.values())));
     return lists;
   }
 
-  private static void link(Map<String, Set<Standing>> all, String shortage, Standing standing) {
-    all.computeIfAbsent(shortage, id -> new java.util.LinkedHashSet<>()).add(standing);
+  private static void link(
+      Map<String, Map<String, Standing>> all, String shortage, Standing standing) {
+    all.computeIfAbsent(shortage, id -> new LinkedHashMap<>())
+        .putIfAbsent(standing.substitution().id(), standing);
   }
 
   /** Every substitution, in the ledger's order. */

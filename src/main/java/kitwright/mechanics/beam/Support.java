@@ -46,6 +46,16 @@ public sealed interface Support {
     public Property needs() {
       return Property.THROUGH_THICKNESS_MODULUS;
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof OnCore that && core.equals(that.core);
+    }
+
+    @Override
+    public int hashCode() {
+      return core.hashCode();
+    }
   }
 
   /**
@@ -77,6 +87,16 @@ public sealed interface Support {
                           / face.thickness()))
           .orElseGet(OptionalDouble::empty);
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof OverGap that && Double.compare(width, that.width) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(width);
+    }
   }
 
   /**
@@ -107,6 +127,16 @@ public sealed interface Support {
       return face.flat()
           .map(flat -> OptionalDouble.of(flat.shear() * slender))
           .orElseGet(OptionalDouble::empty);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Outstanding that && Double.compare(width, that.width) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(width);
     }
   }
 
@@ -157,6 +187,16 @@ public sealed interface Support {
     @Override
     public Property needs() {
       return Property.WALL;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Round that && Double.compare(radius, that.radius) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(radius);
     }
   }
 
