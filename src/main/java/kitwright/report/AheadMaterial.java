@@ -4,6 +4,7 @@ import static kitwright.document.Column.columns;
 import static kitwright.document.Column.head;
 import static kitwright.document.Column.left;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Facts;
+import kitwright.network.Learnt;
 import kitwright.network.Plan;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
@@ -37,7 +39,10 @@ record AheadMaterial(Outlook outlook, Facts now) {
 
   /** How sections came to what is needed, and what one's own waste has been. */
   Slots takenOff(Slots slots) {
-    return slots.block("taken-off", takenOff().toArray(Block[]::new)).table("waste", learned());
+    return slots
+        .block("taken-off", takenOff().toArray(Block[]::new))
+        .table("waste", learned())
+        .table("pace", pace());
   }
 
   private static Table needs(List<Wanted> needs) {
@@ -160,6 +165,33 @@ record AheadMaterial(Outlook outlook, Facts now) {
       blocks.add(Block.bullets(List.copyOf(sums)));
       sums.clear();
     }
+  }
+
+  /** What finished work took, against what was thought: for the estimates of the rest. */
+  private Table pace() {
+    return new Table(
+        "Your own pace so far",
+        columns(
+            head("Phase"),
+            Column.right("Low"),
+            Column.right("Likely"),
+            Column.right("High"),
+            Column.right("Tasks")),
+        Learnt.of(now).stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cell.text(each.phase()),
+                        times(each.low()),
+                        times(each.likely()),
+                        times(each.high()),
+                        Cell.number(each.tasks())))
+            .toList());
+  }
+
+  private static Cell times(double ratio) {
+    String shown = String.format(Locale.ROOT, "%.2f", ratio);
+    return Cell.number("× " + shown, new BigDecimal(shown));
   }
 
   private Table learned() {
