@@ -18,7 +18,7 @@ final class SignedRecords {
     kinds.put("substitutions", List.of(substitution()));
     kinds.put("assessments", List.of(assessment()));
     kinds.put("sections", List.of(drawn(), built(), pin()));
-    kinds.put("materials", List.of(spruce(), cloth(), fibre()));
+    kinds.put("materials", List.of(spruce(), cloth(), fibre(), glue()));
     return kinds;
   }
 
@@ -116,6 +116,7 @@ final class SignedRecords {
   private static Map<String, Object> built() {
     return map(
         "id", v("built", "built-2"),
+        "glue", v("glue-1", "fir"),
         "layers",
             List.of(
                 map(
@@ -155,6 +156,13 @@ final class SignedRecords {
   private static Map<String, Object> fibre() {
     return map(
         "id", v("glass-fibre", "glass-2"), "kind", v("fibre", "other"), "E", v("73 GPa", "70 GPa"));
+  }
+
+  private static Map<String, Object> glue() {
+    return map(
+        "id", v("glue-1", "glue-2"),
+        "kind", v("glue", "other"),
+        "bond-strength", v("8 MPa", "7 MPa"));
   }
 
   private static Value v(String text, String other) {
