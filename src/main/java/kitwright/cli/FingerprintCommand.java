@@ -119,9 +119,10 @@ final class FingerprintCommand implements Command {
           "--since tells the changes of one substitution.", "Name it: fingerprint ID --since …");
     }
     String id = papers.get(0).substitution();
+    KeptStatements kept = new KeptStatements(opened.folder());
     String then =
-        new KeptStatements(opened.folder())
-            .text(ledger.<Substitution>find(Kind.SUBSTITUTIONS, id).orElseThrow(), digits)
+        kept.text(ledger.<Substitution>find(Kind.SUBSTITUTIONS, id).orElseThrow(), digits)
+            .or(() -> kept.past(id, digits))
             .orElseThrow(() -> notKept(id, digits));
     for (Paper paper : by.isPresent() ? papers : papers.subList(0, 1)) {
       List<String> changes = Changes.between(then, paper.statement().text());
@@ -136,12 +137,13 @@ final class FingerprintCommand implements Command {
 
   private static Refusal notKept(String id, String digits) {
     return new Refusal(
-        "The ledger keeps no statement of " + id + " whose fingerprint begins with " + digits + ".",
-        "Keep the text that is signed: write it with “--out FILE”, and name it in the sign-off"
-            + " under “statement”. Of an older one, take the version of the ledger that was signed"
-            + " out of Git, and compare what “fingerprint "
+        "Neither the ledger nor Git keeps a statement of "
             + id
-            + " --statement” prints there.");
+            + " whose digits begin with "
+            + digits
+            + ".",
+        "Keep the text that is signed: write it with “--out FILE”, and name it in the sign-off"
+            + " under “statement”; and commit the ledger when something was signed.");
   }
 
   private void requireKnown(Ledger ledger) {
