@@ -69,6 +69,7 @@ final class CutSearch {
   private void clear() {
     if (shown > 0) {
       session.err().print("\r" + " ".repeat(40 + cut.id().length()) + "\r");
+      session.err().flush();
     }
   }
 }

@@ -1,6 +1,7 @@
 /**
  * The bench plan: which stock yields which parts. Uses {@code kit}, {@code ledger}, {@code finding}
- * and {@code value}; its sub-room {@code solve} uses none of them. Start with {@link
+ * and {@code value}, and of {@code money} the rates; its sub-rooms {@code solve} and {@code saw}
+ * use none of them, and {@code verify} shares nothing with what makes a plan. Start with {@link
  * kitwright.cutting.CutPlan}.
  */
 @NullMarked
