@@ -67,7 +67,7 @@ final class BoltMethod {
         .ifPresent(inputs::lacks);
     double factor = factors.strength(material.get().id(), Material.Sort.BOLT, 1);
     return new BoltMethod(section, thread.get(), material.get(), count.orElse(1.0), factor)
-        .worked(strength, inputs);
+        .worked(strength, materials);
   }
 
   private static Optional<Double> dimension(
@@ -91,8 +91,11 @@ final class BoltMethod {
     return Optional.empty();
   }
 
-  private Outcome worked(Optional<BoltClass> strength, Inputs inputs) {
+  private Outcome worked(Optional<BoltClass> strength, Materials materials) {
+    Inputs inputs = materials.inputs();
     Figures figures = new Figures();
+    List<Step> wood =
+        WoodUnderBolts.put(section, materials, material, thread.diameter(), count, figures);
     OptionalDouble pull = inputs.needed(material, MaterialProperty.TENSILE_STRENGTH);
     OptionalDouble proof = inputs.value(material, MaterialProperty.PROOF_STRESS);
     OptionalDouble shear = inputs.value(material, MaterialProperty.SHEAR_STRENGTH);
@@ -116,9 +119,8 @@ final class BoltMethod {
     }
     all.forEach(borne -> figures.put(borne.measure(), borne.load()));
     inputs.note(
-        "bolts by the values of their class; shear through the thread; no bearing, no prying,"
-            + " no preload");
-    return new Outcome(figures, () -> List.of(working(section, thread, all)));
+        "bolts by the values of their class; shear through the thread; no prying," + " no preload");
+    return new Outcome(figures, () -> List.of(working(section, thread, all, wood)));
   }
 
   private Borne borne(Measure measure, String formula, double stress) {
@@ -148,7 +150,8 @@ final class BoltMethod {
                 + " for that diameter: take the row that is meant for it");
   }
 
-  private static Working working(Section section, MetricThread thread, List<Borne> all) {
+  private static Working working(
+      Section section, MetricThread thread, List<Borne> all, List<Step> wood) {
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step(
@@ -160,6 +163,7 @@ final class BoltMethod {
                 + Print.with(thread.pitch() * 1000, "mm"),
             Print.with(thread.stressArea() * 1e6, "mm²")));
     all.forEach(borne -> steps.add(borne.step()));
+    steps.addAll(wood);
     return new Working(section.what().orElse(section.id()), List.of(), List.of(), steps);
   }
 

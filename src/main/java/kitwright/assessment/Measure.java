@@ -43,6 +43,8 @@ public enum Measure {
   BOLT_TENSION("strength", "breaking load in tension", "kN", Lean.ALL),
   BOLT_PROOF("proof", "proof load", "kN", Lean.ALL),
   BOLT_SHEAR("shear", "breaking load in shear through the thread", "kN", Lean.ALL),
+  BOLT_BEARING("bearing", "load at which wood or bolt yields, in shear", "kN", Lean.ALL),
+  BOLT_WASHER("washer", "pull at which the washer sinks into the wood", "kN", Lean.ALL),
   FIRST_FAILURE("strength", "load at first failure over the design load", "", Lean.ALL),
   RESERVE("reserve", "reserve factor against the load", "", Lean.ALL),
   LINK("weak-link", "protected over sacrificial part, by their means", "", Lean.ALL),

@@ -213,7 +213,8 @@ public record Section(
         k.key(
                 "dimensions",
                 "of the shape, by name: height, width, diameter, wall, chord, thickness-ratio,"
-                    + " flange, web, span",
+                    + " flange, web, span; of a bolt diameter, count, spacing, end-distance,"
+                    + " edge-distance, washer",
                 "{diameter: 80 mm, wall: 5 mm}")
             .named(Sorts.ANY),
         k.key(
