@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
@@ -87,10 +88,25 @@ record AheadMaterial(Outlook outlook, Facts now) {
   }
 
   private static String comes(Wanted wanted) {
-    return wanted
-        .readyOn()
-        .map(day -> (wanted.missing().isNone() ? "by " : "if ordered today, by ") + day)
-        .orElse("nobody sends it");
+    String order =
+        wanted
+            .readyOn()
+            .map(day -> (wanted.missing().isNone() ? "by " : "if ordered today, by ") + day)
+            .orElse("nobody sends it");
+    return wanted.toCome().isEmpty() || wanted.missing().isNone()
+        ? order
+        : coming(wanted) + "; " + Say.qty(wanted.missing()) + " " + order;
+  }
+
+  /** What comes of it, where not all does. */
+  private static String coming(Wanted wanted) {
+    return wanted.toCome().stream()
+        .map(
+            draw ->
+                Say.qty(wanted.thing().qty(draw.amount()))
+                    + " by "
+                    + draw.supply().arrives().orElseThrow())
+        .collect(Collectors.joining(", "));
   }
 
   private Table counts() {

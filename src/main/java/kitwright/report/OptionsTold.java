@@ -7,11 +7,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.choice.Choice;
 import kitwright.choice.Dominated;
 import kitwright.choice.Signing;
@@ -30,6 +32,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
+import kitwright.value.Ref;
 
 /** The ways out of a shortage side by side, and the list of shortages that have any. */
 public final class OptionsTold {
@@ -65,6 +68,7 @@ public final class OptionsTold {
     Slots slots =
         Slots.none()
             .sentence("shortage", shortage.id())
+            .sentence("unlisted", unlisted(choice))
             .value("open", Cells.qty(choice.standing().open()))
             .sentence(
                 "missing",
@@ -229,5 +233,24 @@ public final class OptionsTold {
 
   private static Cell texts(List<String> texts) {
     return Cell.several("", texts);
+  }
+
+  /** Substitutions for the shortage that none of its ways out names. */
+  private static String unlisted(Choice choice) {
+    Set<String> named = new HashSet<>();
+    choice.ways().forEach(way -> way.option().substitution().map(Ref::id).ifPresent(named::add));
+    List<String> others =
+        choice.standing().substitutions().stream()
+            .filter(each -> !each.isWithdrawn())
+            .map(each -> each.substitution().id())
+            .filter(id -> !named.contains(id))
+            .toList();
+    return others.isEmpty()
+        ? ""
+        : "On record for it, and in no option: "
+            + Say.list(others)
+            + ". List it with {kind: substitute, substitution: "
+            + others.get(0)
+            + "} to see what it costs, when it is there and who must sign.";
   }
 }
