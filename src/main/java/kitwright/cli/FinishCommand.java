@@ -32,6 +32,7 @@ final class FinishCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Task task = (Task) recording.record(Kind.TASKS, id);
+    task.finished().ifPresent(day -> recording.refuseTwice(task, "finished", day));
     String day = on.orElse(recording.opened().today().toString());
     Map<String, String> keys = new LinkedHashMap<>();
     if (task.started().isEmpty()) {

@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,6 +56,25 @@ final class Recording {
                         .map(near -> "Did you mean “" + near + "”?")
                         .orElse(
                             "“kitwright new " + kind.word().replace(' ', '-') + "” begins one.")));
+  }
+
+  /** What is on record is not written over by a word that was meant for something new. */
+  void refuseTwice(Entry entry, String key, LocalDate day) {
+    throw new Refusal(
+        "The "
+            + entry.named()
+            + " says “"
+            + key
+            + ": "
+            + day
+            + "” already, at "
+            + entry.at().of(key)
+            + ".",
+        "Nothing was changed; “kitwright amend "
+            + entry.kind().word().replace(' ', '-')
+            + " "
+            + entry.id()
+            + " KEY=VALUE” corrects it.");
   }
 
   /** Makes the change, unless the file would then read otherwise than meant. */

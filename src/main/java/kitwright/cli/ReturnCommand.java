@@ -6,6 +6,7 @@ import java.util.Optional;
 import kitwright.edit.Change;
 import kitwright.edit.NewRecord;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Loan;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,9 +36,11 @@ final class ReturnCommand implements Command {
   @Override
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
+    Loan loan = (Loan) recording.record(Kind.BORROWED, id);
+    loan.returned().ifPresent(day -> recording.refuseTwice(loan, "returned", day));
     Map<String, String> keys = new LinkedHashMap<>();
     keys.put("returned", on.orElse(recording.opened().today().toString()));
     keys.put("back", NewRecord.written(condition));
-    return recording.make(recording.record(Kind.BORROWED, id), Change.of(keys));
+    return recording.make(loan, Change.of(keys));
   }
 }

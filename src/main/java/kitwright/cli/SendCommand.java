@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.edit.Change;
 import kitwright.edit.NewRecord;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Kind;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,10 +39,12 @@ final class SendCommand implements Command {
   @Override
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
+    Claim claim = (Claim) recording.record(Kind.CLAIMS, id);
+    claim.sent().ifPresent(day -> recording.refuseTwice(claim, "sent", day));
     Map<String, String> keys = new LinkedHashMap<>();
     keys.put("sent", on.orElse(recording.opened().today().toString()));
     by.ifPresent(how -> keys.put("by", NewRecord.written(how)));
     replyBy.ifPresent(day -> keys.put("reply-by", day));
-    return recording.make(recording.record(Kind.CLAIMS, id), Change.of(keys));
+    return recording.make(claim, Change.of(keys));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.edit.Change;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Kind;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -42,11 +43,12 @@ final class SettleCommand implements Command {
   @Override
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
+    Claim claim = (Claim) recording.record(Kind.CLAIMS, id);
+    claim.settled().ifPresent(end -> recording.refuseTwice(claim, "settled", end.on()));
     Map<String, Optional<String>> end = new LinkedHashMap<>();
     end.put("on", Optional.of(on.orElse(recording.opened().today().toString())));
     end.put("how", Optional.of(how));
     end.put("amount", amount.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", amount)));
-    return recording.make(
-        recording.record(Kind.CLAIMS, id), Change.of(Map.of("settled", Recording.group(end))));
+    return recording.make(claim, Change.of(Map.of("settled", Recording.group(end))));
   }
 }

@@ -3,9 +3,12 @@ package kitwright.edit;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import kitwright.finding.PlainJson;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
@@ -19,6 +22,12 @@ import kitwright.ledger.Layouts;
  */
 public final class KeySchema {
   private final JsonGenerator json;
+
+  /** The definition of each group of keys; groups alike in several records share one. */
+  private final Map<Layout, String> names = new IdentityHashMap<>();
+
+  private final Map<String, Layout> groups = new LinkedHashMap<>();
+  private final Map<String, String> alike = new HashMap<>();
 
   private KeySchema(JsonGenerator json) {
     this.json = json;
@@ -39,7 +48,27 @@ public final class KeySchema {
     return PlainJson.of(json -> new KeySchema(json).write(kinds));
   }
 
+  private void name(String path, Layout layout) {
+    for (Key key : layout.keys()) {
+      if (key.inner().isPresent()) {
+        Layout inner = key.inner().get();
+        String name = path + "." + key.name();
+        String told =
+            inner.keys().stream()
+                .map(each -> each.name() + "\n" + each.says())
+                .collect(Collectors.joining("\n"));
+        String known = alike.putIfAbsent(told, name);
+        names.put(inner, known == null ? name : known);
+        if (known == null) {
+          groups.put(name, inner);
+        }
+        name(name, inner);
+      }
+    }
+  }
+
   private void write(Map<String, Layout> kinds) throws IOException {
+    kinds.forEach(this::name);
     json.writeStartObject();
     json.writeStringField("$schema", "https://json-schema.org/draft/2020-12/schema");
     json.writeStringField("title", "A file of a ledger");
@@ -56,9 +85,11 @@ public final class KeySchema {
     json.writeEndObject();
     json.writeBooleanField("additionalProperties", false);
     json.writeObjectFieldStart("$defs");
-    for (Map.Entry<String, Layout> kind : kinds.entrySet()) {
-      json.writeObjectFieldStart(kind.getKey());
-      record(kind.getValue());
+    Map<String, Layout> all = new LinkedHashMap<>(kinds);
+    all.putAll(groups);
+    for (Map.Entry<String, Layout> each : all.entrySet()) {
+      json.writeObjectFieldStart(each.getKey());
+      record(each.getValue());
       json.writeEndObject();
     }
     json.writeEndObject();
@@ -161,24 +192,27 @@ public final class KeySchema {
   private void group(Key key, boolean empty) throws IOException {
     if (empty) {
       json.writeArrayFieldStart("anyOf");
-      object(() -> record(key.inner().orElseThrow()));
+      object(() -> reference(key));
       object(() -> types("null"));
       json.writeEndArray();
     } else {
-      record(key.inner().orElseThrow());
+      reference(key);
     }
+  }
+
+  private void reference(Key key) throws IOException {
+    reference(names.getOrDefault(key.inner().orElseThrow(), ""));
   }
 
   /** A group, or the plain value that stands for it. */
   private void groupOrShort(Key key) throws IOException {
-    Layout inner = key.inner().orElseThrow();
     if (key.shorthand().isEmpty()) {
-      record(inner);
+      reference(key);
       return;
     }
     json.writeArrayFieldStart("anyOf");
-    object(() -> record(inner));
-    for (Key plain : inner.keys()) {
+    object(() -> reference(key));
+    for (Key plain : key.inner().orElseThrow().keys()) {
       if (plain.name().equals(key.shorthand())) {
         object(() -> one(plain, false));
       }

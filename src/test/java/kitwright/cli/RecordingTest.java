@@ -124,6 +124,18 @@ class RecordingTest {
   }
 
   @Test
+  void whatIsOnRecordIsNotWrittenOver() throws IOException {
+    ok("finish", "glue", "--on", "2026-03-01");
+    refused("“finished: 2026-03-01” already", "finish", "glue");
+    ok("return", "saw", "good");
+    refused("“returned: 2026-03-02” already", "return", "saw", "broken");
+    ok("send", "c1");
+    refused("“sent: 2026-03-02” already", "send", "c1", "--on", "2026-02-01");
+    ok("settle", "c1", "refused");
+    refused("“settled: 2026-03-02” already", "settle", "c1", "credited");
+  }
+
+  @Test
   void aFileThatSomebodyChangedMeanwhileIsLeftAlone() throws IOException {
     Files.writeString(root.resolve("all.yaml"), LEDGER + "# more\n");
     Assertions.assertThatThrownBy(() -> Replacing.write(root, "all.yaml", LEDGER, "x"))
