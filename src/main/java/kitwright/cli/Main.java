@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** The program's entry: the only place that knows the clock, the terminal and the environment. */
 public final class Main {
@@ -24,11 +26,19 @@ public final class Main {
             err,
             Path.of(""),
             LocalDate.now(ZoneId.systemDefault()),
-            Screen.of(System.getenv(), isTerminal(), TerminalSize::columns));
+            Screen.of(System.getenv(), isTerminal(), new Terminal()));
     int code = new CommandLineRun(session).run(arguments);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** A class, not a lambda: the first of those costs the start of every run. */
+  private static final class Terminal implements Supplier<OptionalInt> {
+    @Override
+    public OptionalInt get() {
+      return TerminalSize.columns();
+    }
   }
 
   /** The sh launcher looks; elsewhere Java's console tells, which is there only for a terminal. */

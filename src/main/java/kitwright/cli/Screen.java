@@ -26,7 +26,7 @@ record Screen(Supplier<Integer> columns, Marks marks, Ink ink) {
             && environment.getOrDefault("NO_COLOR", "").isEmpty()
             && !environment.getOrDefault("TERM", "").equals("dumb");
     return new Screen(
-        () -> width(environment.getOrDefault("COLUMNS", ""), terminal, size),
+        new Width(environment.getOrDefault("COLUMNS", ""), terminal, size),
         terminal && isPlain(environment) ? Marks.DOUBLED_BRACKETS : Marks.WHITE_BRACKETS,
         colour ? Ink.COLOUR : Ink.PLAIN);
   }
@@ -46,10 +46,14 @@ record Screen(Supplier<Integer> columns, Marks marks, Ink ink) {
   }
 
   /** COLUMNS where somebody set it, else the terminal's own word, else what most can show. */
-  private static int width(String columns, boolean terminal, Supplier<OptionalInt> size) {
-    if (columns.matches("[1-9]\\d{1,3}")) {
-      return Integer.parseInt(columns);
+  private record Width(String columns, boolean terminal, Supplier<OptionalInt> size)
+      implements Supplier<Integer> {
+    @Override
+    public Integer get() {
+      if (columns.matches("[1-9]\\d{1,3}")) {
+        return Integer.valueOf(columns);
+      }
+      return terminal ? size.get().orElse(TextFindings.USUAL_WIDTH) : TextFindings.USUAL_WIDTH;
     }
-    return terminal ? size.get().orElse(TextFindings.USUAL_WIDTH) : TextFindings.USUAL_WIDTH;
   }
 }

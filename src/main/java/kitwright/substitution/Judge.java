@@ -32,22 +32,25 @@ import kitwright.value.Ref;
 final class Judge {
   private final Ledger ledger;
   private final LocalDate today;
-  private final Judging judging;
-  private final Assessments worked;
+  private final Facts day;
   private final Headways headways;
 
   Judge(Facts day) {
     this.ledger = day.ledger();
     this.today = day.day();
-    this.judging = Judging.on(day);
-    this.worked = Assessments.on(day);
+    this.day = day;
     this.headways = Headways.on(day);
+  }
+
+  /** Asked only where something is assessed: most builds have no mechanics to load. */
+  private Judging judging() {
+    return Judging.on(day);
   }
 
   Standing standing(Substitution substitution) {
     Grading grading = Grading.of(substitution, ledger, today);
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
-    Optional<Verdict> verdict = assessment.map(judging.assessments());
+    Optional<Verdict> verdict = assessment.map(found -> judging().assessments().apply(found));
     List<Signature> signatures =
         substitution.signOffs().stream()
             .filter(signOff -> !signOff.on().isAfter(today))
@@ -170,12 +173,16 @@ final class Judge {
     lacks.addAll(lacksOfKey(signOff, lacks.contains(Lack.STALE)));
     Optional<Seen> saw = Seen.of(signOff);
     Optional<Seen> now =
-        assessment.flatMap(found -> worked.of(found.id())).map(result -> Seen.of(result));
+        assessment
+            .flatMap(found -> Assessments.on(day).of(found.id()))
+            .map(result -> Seen.of(result));
     boolean turned = !lacks.contains(Lack.STALE) && saw.isPresent() && saw.get().isTurned(now);
     if (turned) {
       lacks.add(Lack.VERDICT_TURNED);
     }
-    if (signOff.conditions().stream().map(judging.conditions()).anyMatch(Verdict::fails)) {
+    if (signOff.conditions().stream()
+        .map(each -> judging().conditions().apply(each))
+        .anyMatch(Verdict::fails)) {
       lacks.add(Lack.CONDITION_UNMET);
     } else if (signOff.conditions().stream().anyMatch(this::cannotBeChecked)) {
       lacks.add(Lack.CONDITION_UNCHECKED);
@@ -231,7 +238,7 @@ final class Judge {
 
   /** Words alone are for a person to check; a measure that no section states is nobody’s. */
   private boolean cannotBeChecked(Condition condition) {
-    return !condition.atLeast().isEmpty() && !judging.conditions().apply(condition).passes();
+    return !condition.atLeast().isEmpty() && !judging().conditions().apply(condition).passes();
   }
 
   /** Whether a document is another than the recorded one, or is not there. */

@@ -1,7 +1,6 @@
 package kitwright.value;
 
 import java.util.HexFormat;
-import java.util.function.IntPredicate;
 
 /**
  * Text from a ledger as it may be shown to a person: what is invisible or steers a terminal is
@@ -18,12 +17,12 @@ public final class Visible {
 
   /** One line of text: line ends and tabs are written out too. */
   public static String line(String text) {
-    return escape(text, Visible::isHidden);
+    return escape(text, false);
   }
 
   /** Text of several lines: line feeds and tabs stay, all else is as in {@link #line}. */
   public static String lines(String text) {
-    return escape(text, c -> c != '\n' && c != '\t' && isHidden(c));
+    return escape(text, true);
   }
 
   /** Whether a person could not see this code point, or a terminal would act on it. */
@@ -39,21 +38,39 @@ public final class Visible {
     };
   }
 
-  private static String escape(String text, IntPredicate hidden) {
-    if (text.codePoints().noneMatch(hidden)) {
+  private static String escape(String text, boolean lines) {
+    int first = firstHidden(text, lines);
+    if (first == text.length()) {
       return text;
     }
-    var out = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (hidden.test(c)) {
-                out.append(name(c));
-              } else {
-                out.appendCodePoint(c);
-              }
-            });
+    var out = new StringBuilder(text.length() + 8).append(text, 0, first);
+    int at = first;
+    while (at < text.length()) {
+      int point = text.codePointAt(at);
+      if (isHidden(point, lines)) {
+        out.append(name(point));
+      } else {
+        out.appendCodePoint(point);
+      }
+      at += Character.charCount(point);
+    }
     return out.toString();
+  }
+
+  private static int firstHidden(String text, boolean lines) {
+    int at = 0;
+    while (at < text.length()) {
+      int point = text.codePointAt(at);
+      if (isHidden(point, lines)) {
+        return at;
+      }
+      at += Character.charCount(point);
+    }
+    return at;
+  }
+
+  private static boolean isHidden(int point, boolean lines) {
+    return isHidden(point) && !(lines && (point == '\n' || point == '\t'));
   }
 
   private static String name(int codePoint) {
