@@ -14,11 +14,13 @@ import kitwright.mechanics.beam.Ring;
  * A cross-section as outlines in millimetres, y across and z up from its lower left corner, to be
  * drawn to scale.
  *
+ * @param section id of the section
  * @param title what it is
  * @param width mm
  * @param height mm
  */
-public record Sketch(String title, double width, double height, List<Piece> pieces) {
+public record Sketch(
+    String section, String title, double width, double height, List<Piece> pieces) {
   private static final int CORNERS = 96;
 
   /** A corner in mm. */
@@ -54,6 +56,7 @@ public record Sketch(String title, double width, double height, List<Piece> piec
       pieces.add(piece(region, id, sort, box.minY(), box.minZ()));
     }
     return new Sketch(
+        part.source().id(),
         part.source().what().orElse(part.id()),
         (box.maxY() - box.minY()) * 1000,
         (box.maxZ() - box.minZ()) * 1000,

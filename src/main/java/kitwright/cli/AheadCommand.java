@@ -70,7 +70,7 @@ final class AheadCommand implements Command {
     return told;
   }
 
-  /** Up to the end of the plan unless {@code --weeks} says otherwise. */
+  /** As far as can be read unless {@code --weeks} says otherwise. */
   private Svg drawing(Outlook outlook) {
     return weeks < 0
         ? WorkPicture.of(outlook.now())

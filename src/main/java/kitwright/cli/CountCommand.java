@@ -69,7 +69,7 @@ final class CountCommand implements Command {
               .map(word -> "kit item " + word.split("=", 2)[0])
               .anyMatch(finding.records()::contains);
       if (ofThese) {
-        session.out().println("  " + finding.what() + " " + finding.mend());
+        session.say("  " + finding.what() + " " + finding.mend());
       }
     }
   }

@@ -92,11 +92,11 @@ final class Recording {
             .orElseThrow(() -> byHand(entry, change));
     judge(Map.of(file.path(), now));
     if (print) {
-      session.out().print(now);
+      session.print(now);
       return Command.CLEAN;
     }
     write(file.path(), now);
-    session.out().println("Recorded in " + file.path() + ": " + told(change));
+    session.say("Recorded in " + file.path() + ": " + told(change));
     return Command.CLEAN;
   }
 
@@ -115,7 +115,7 @@ final class Recording {
         });
     judge(now);
     now.forEach(this::write);
-    now.keySet().forEach(path -> session.out().println("Recorded in " + path));
+    now.keySet().forEach(path -> session.say("Recorded in " + path));
   }
 
   private void write(String path, String now) {

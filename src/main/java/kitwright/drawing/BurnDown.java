@@ -1,6 +1,7 @@
 package kitwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -13,7 +14,7 @@ public final class BurnDown {
   private static final double WIDTH = 1000;
   private static final double HEIGHT = 520;
   private static final double LEFT = 92;
-  private static final double RIGHT = 150;
+  private static final double RIGHT = 210;
   private static final double TOP = 64;
   private static final double BOTTOM = 56;
   private static final double LETTER = 14;
@@ -34,15 +35,20 @@ public final class BurnDown {
   /** A mark below the axis. */
   public record Tick(double day, String word) {}
 
-  /** Draws readings in order of day, all amounts in one currency. */
+  /**
+   * Draws readings in order of day, all amounts in one currency.
+   *
+   * @param contingency kept back beyond the budget; 0 where nothing is
+   */
   public static Svg of(
       String title,
       String currency,
       List<Reading> readings,
       End end,
       double budget,
+      double contingency,
       List<Tick> ticks) {
-    double most = Math.max(budget, Math.max(end.high(), 1)) * 1.06;
+    double most = Math.max(budget + contingency, Math.max(end.high(), 1)) * 1.06;
     double acrossDay = (WIDTH - LEFT - RIGHT) / Math.max(1, end.day());
     double downMoney = (HEIGHT - TOP - BOTTOM) / most;
     Reading last = readings.get(readings.size() - 1);
@@ -53,7 +59,8 @@ public final class BurnDown {
             title,
             String.format(
                 Locale.ROOT,
-                "Paid so far %.0f %s, with what is ordered %.0f; forecast %.0f, between %.0f and %.0f; budget %.0f.",
+                "Paid so far %.0f %s, with what is ordered %.0f; forecast %.0f, between %.0f and"
+                    + " %.0f; budget %.0f.",
                 last.paid(),
                 currency,
                 last.committed(),
@@ -75,10 +82,14 @@ public final class BurnDown {
         now, axes.y(last.committed()), axes.x(end.day()), axes.y(end.likely()), Look.line(1.6));
     svg.line(
         LEFT, axes.y(budget), axes.x(end.day()), axes.y(budget), Look.line(2).dashed(10.0, 5.0));
+    if (contingency > 0) {
+      double kept = axes.y(budget + contingency);
+      svg.line(LEFT, kept, axes.x(end.day()), kept, Look.line(1).dashed(3.0, 4.0));
+    }
     stairs(svg, axes, readings);
     svg.line(now, TOP - 6, now, HEIGHT - BOTTOM, Look.line(1).dashed(2.0, 3.0));
     svg.words(now, TOP - 10, "today", Lettering.of(LETTER).anchored(Lettering.Anchor.MIDDLE));
-    names(svg, axes, last, end, budget);
+    names(svg, axes, last, end, budget, contingency);
     return svg;
   }
 
@@ -110,15 +121,19 @@ public final class BurnDown {
   private static void grid(Svg svg, Axes axes, double most, String currency, List<Tick> ticks) {
     double step = step(most);
     for (double money = 0; money <= most; money += step) {
-      svg.line(LEFT, axes.y(money), WIDTH - RIGHT, axes.y(money), Look.line(0.4));
+      svg.line(
+          LEFT,
+          axes.y(money),
+          WIDTH - RIGHT,
+          axes.y(money),
+          Look.line(0.4).edged(Shade.MIDDLE, 0.6));
       svg.words(
           LEFT - 8,
           axes.y(money) + 5,
-          String.format(Locale.ROOT, "%.0f", money),
-          Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
+          figure(money),
+          Lettering.of(LETTER).anchored(Lettering.Anchor.END));
     }
-    svg.words(
-        LEFT - 8, TOP - 12, currency, Lettering.of(LETTER - 1).anchored(Lettering.Anchor.END));
+    svg.words(LEFT - 8, TOP - 12, currency, Lettering.of(LETTER).anchored(Lettering.Anchor.END));
     for (Tick tick : ticks) {
       svg.line(
           axes.x(tick.day()),
@@ -130,7 +145,7 @@ public final class BurnDown {
           axes.x(tick.day()),
           HEIGHT - BOTTOM + 22,
           tick.word(),
-          Lettering.of(LETTER - 1).anchored(Lettering.Anchor.MIDDLE));
+          Lettering.of(LETTER).anchored(Lettering.Anchor.MIDDLE));
     }
   }
 
@@ -141,35 +156,57 @@ public final class BurnDown {
     return power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
   }
 
-  /** The names at the right are moved apart where their lines lie close. */
-  private static void names(Svg svg, Axes axes, Reading last, End end, double budget) {
-    double right = axes.x(end.day()) + 8;
-    double budgetAt = axes.y(budget) + 5;
-    double endAt = axes.y(end.likely()) + 5;
-    if (Math.abs(budgetAt - endAt) < LETTER + 4) {
-      double middle = (budgetAt + endAt) / 2;
-      boolean above = budget >= end.likely();
-      budgetAt = middle + (above ? -1 : 1) * (LETTER + 4) / 2;
-      endAt = middle + (above ? 1 : -1) * (LETTER + 4) / 2;
-    }
+  private record Name(String words, double at, Lettering set) {}
+
+  /** What each line is, with its figure; moved apart where lines lie close. */
+  private static void names(
+      Svg svg, Axes axes, Reading last, End end, double budget, double contingency) {
     Lettering set = Lettering.of(LETTER);
-    svg.words(right, budgetAt, "budget", set);
-    svg.words(right, endAt, "forecast", set.bold());
-    svg.words(axes.x(last.day()) + 8, axes.y(last.paid()) + 20, "paid (thick)", set);
-    ordered(svg, axes, last, set);
+    List<Name> right = new ArrayList<>();
+    if (contingency > 0) {
+      right.add(
+          new Name(
+              "with reserve " + figure(budget + contingency), axes.y(budget + contingency), set));
+    }
+    right.add(new Name("budget " + figure(budget), axes.y(budget), set));
+    right.add(new Name("8 ends in 10 (hatched):", axes.y(end.high()), set));
+    right.add(
+        new Name(
+            "  " + figure(end.low()) + " to " + figure(end.high()), axes.y(end.high()) + 1, set));
+    right.add(new Name("forecast " + figure(end.likely()), axes.y(end.likely()), set.bold()));
+    right.sort(Comparator.comparingDouble(Name::at));
+    double line = LETTER + 5;
+    double y = Math.max(TOP, right.get(0).at() - line * (right.size() - 1) / 2);
+    for (Name name : right) {
+      svg.words(axes.x(end.day()) + 8, y + 5, name.words(), name.set());
+      y += line;
+    }
+    plate(
+        svg,
+        axes.x(last.day()) + 8,
+        axes.y(last.paid()) + 20,
+        "paid (thick) " + figure(last.paid()),
+        set);
+    String ordered = "with ordered (thin) " + figure(last.committed());
+    double x = axes.x(last.day());
+    if (x - 8 - set.widthOf(ordered) >= LEFT) {
+      plate(svg, x - 8, axes.y(last.committed()) - 10, ordered, set.anchored(Lettering.Anchor.END));
+    } else {
+      double below = axes.y(last.paid()) + 20 - (LETTER + 6);
+      plate(svg, x + 8, Math.min(axes.y(last.committed()) + 20, below), ordered, set);
+    }
   }
 
-  /**
-   * Above its line, left of today; where the build is too young for that, right of it and below.
-   */
-  private static void ordered(Svg svg, Axes axes, Reading last, Lettering set) {
-    String words = "with ordered (thin)";
-    double x = axes.x(last.day());
-    if (x - 8 - set.widthOf(words) >= LEFT) {
-      svg.words(x - 8, axes.y(last.committed()) - 10, words, set.anchored(Lettering.Anchor.END));
-    } else {
-      double below = axes.y(last.paid()) + 20 - (LETTER + 4);
-      svg.words(x + 8, Math.min(axes.y(last.committed()) + 20, below), words, set);
-    }
+  private static String figure(double money) {
+    return String.format(Locale.ROOT, "%,.0f", money).replace(',', '\u00a0');
+  }
+
+  /** Words on white, so that no line runs through them. */
+  private static void plate(Svg svg, double x, double foot, String words, Lettering set) {
+    double width = set.widthOf(words);
+    double left = set.anchor() == Lettering.Anchor.END ? x - width : x;
+    svg.rectangle(
+            left - 2, foot - set.size(), width + 4, set.size() * 1.3, Look.filled(Shade.WHITE))
+        .words(x, foot, words, set);
   }
 }

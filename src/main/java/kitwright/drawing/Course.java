@@ -44,10 +44,8 @@ public record Course(
     }
   }
 
-  /** How a piece of work is drawn. */
+  /** Where a piece of work is done. */
   public enum Kind {
-    /** It decides the end. */
-    DECIDING,
     INDOORS,
     OUTDOORS
   }
@@ -61,6 +59,7 @@ public record Course(
    * @param ready last day of the cure
    * @param floatDays working days it can lose
    * @param slipsTo the day to which the float reaches
+   * @param decides whether it decides the end
    */
   public record Piece(
       String id,
@@ -70,7 +69,8 @@ public record Course(
       LocalDate ready,
       long floatDays,
       LocalDate slipsTo,
-      Kind kind) {}
+      Kind kind,
+      boolean decides) {}
 
   /** {@code after} waits for {@code before}. */
   public record Link(String before, String after) {}

@@ -5,6 +5,7 @@ import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,28 +14,30 @@ import kitwright.drawing.Lettering.Anchor;
 
 /**
  * Draws the work ahead like planks along a hull: time runs to the right, each band of work has its
- * rows, and a row holds as many pieces as have room. Thin lines lead from a piece to what waits for
- * it, a broken tail shows its float, and a numbered pin stands on what an open matter will stop.
+ * rows, and a row holds as many pieces as have room. Arrows lead from a piece to what waits for it,
+ * a broken tail shows its float, a thick edge the work that decides the end, and a numbered disc
+ * stands on what an open matter will stop. Made to be read where a page shows it 860 px wide.
  */
 public final class CourseDrawing {
-  private static final double WIDTH = 1180;
-  private static final double LEFT = 106;
-  private static final double RIGHT = 24;
-  private static final double TOP = 74;
-  private static final double ROW = 36;
-  private static final double STROKE = 8;
-  private static final double BAND_GAP = 10;
-  private static final double KEY_LINE = 14;
-  private static final double LONGEST_NAME = 190;
+  private static final double WIDTH = 1000;
+  private static final double LEFT = 132;
+  private static final double RIGHT = 16;
+  private static final double TOP = 104;
+  private static final double ROW = 48;
+  private static final double STROKE = 14;
+  private static final double BAND_GAP = 12;
+  private static final double LINE = 21;
+  private static final double DISC = 12;
   private static final int LONGEST_TAIL = 21;
-  private static final Lettering NAME = Lettering.of(9.5);
-  private static final Lettering SMALL = Lettering.of(9);
+  private static final Lettering NAME = Lettering.of(14.5);
+  private static final Lettering SMALL = Lettering.of(14);
 
   private final Course course;
   private final double dayWidth;
-  private final Map<String, Spot> spots = new HashMap<>();
+  private final Map<String, Spot> spots = new LinkedHashMap<>();
   private final Map<String, Double> bandTops = new HashMap<>();
-  private double bottom = TOP;
+  private final Map<String, Integer> pinned = new HashMap<>();
+  private double bottom = TOP + 8;
 
   /** Where a piece came to lie. */
   private record Spot(Course.Piece piece, double from, double to, double y) {}
@@ -43,6 +46,7 @@ public final class CourseDrawing {
     this.course = course;
     long days = Math.max(7, ChronoUnit.DAYS.between(course.today(), course.last()) + 1);
     this.dayWidth = (WIDTH - LEFT - RIGHT) / days;
+    course.pins().forEach(pin -> pinned.merge(pin.piece(), 1, Integer::sum));
     course.bands().forEach(this::place);
   }
 
@@ -64,8 +68,9 @@ public final class CourseDrawing {
     bandTops.put(band.name(), bottom);
     List<Double> ends = new ArrayList<>();
     for (Course.Piece piece : band.pieces()) {
-      double from = x(piece.first());
-      double end = Math.max(end(piece), from + NAME.widthOf(label(piece))) + 14;
+      double from = Math.min(labelled(piece), x(piece.first()));
+      double end =
+          Math.max(end(piece), labelled(piece) + lettering(piece).widthOf(label(piece))) + 16;
       int row = 0;
       while (row < ends.size() && ends.get(row) > from) {
         row++;
@@ -75,8 +80,11 @@ public final class CourseDrawing {
       } else {
         ends.set(row, end);
       }
-      double y = bottom + row * ROW + 20;
-      spots.put(piece.id(), new Spot(piece, from, Math.max(from + 3, xAfter(piece.finish())), y));
+      double y = bottom + row * ROW + 24;
+      spots.put(
+          piece.id(),
+          new Spot(
+              piece, x(piece.first()), Math.max(x(piece.first()) + 4, xAfter(piece.finish())), y));
     }
     bottom += Math.max(1, ends.size()) * ROW + BAND_GAP;
   }
@@ -87,77 +95,78 @@ public final class CourseDrawing {
   }
 
   private static String label(Course.Piece piece) {
-    return NAME.fitted(piece.name(), LONGEST_NAME)
+    return NAME.fitted(piece.name(), WIDTH - LEFT - RIGHT - 90)
         + (piece.floatDays() > 0 ? "  +" + piece.floatDays() + " d" : "");
   }
 
+  /** Where the name begins: over its piece, or further left where it would leave the picture. */
+  private double labelled(Course.Piece piece) {
+    double room = WIDTH - RIGHT - lettering(piece).widthOf(label(piece));
+    int discs = pinned.getOrDefault(piece.id(), 0);
+    return Math.max(
+        LEFT, Math.min(x(piece.first()) + discs * 2 * DISC + (discs > 0 ? 4 : 0), room));
+  }
+
   private Svg draw() {
-    double height = bottom + 34 + course.pins().size() * (KEY_LINE + 2) + 40;
+    double height = bottom + 60 + keyHeight();
     Svg sheet = Svg.sheet(WIDTH, height, course.title(), course.description());
-    sheet.words(LEFT, 18, course.title(), Lettering.of(14).bold());
+    sheet.words(LEFT, 24, course.title(), Lettering.of(19).bold());
     calendar(sheet);
     sky(sheet);
     bands(sheet);
     course.links().forEach(link -> link(sheet, link));
-    course.bands().stream()
-        .flatMap(band -> band.pieces().stream())
-        .forEach(piece -> piece(sheet, spot(piece)));
+    spots.values().forEach(spot -> stroke(sheet, spot));
+    spots.values().forEach(spot -> name(sheet, spot));
     pins(sheet);
-    key(sheet, bottom + 24);
+    key(sheet, bottom + 34);
     return sheet;
-  }
-
-  private Spot spot(Course.Piece piece) {
-    return Objects.requireNonNull(spots.get(piece.id()));
   }
 
   private void calendar(Svg sheet) {
     LocalDate monday = course.today().plusDays(8L - course.today().getDayOfWeek().getValue());
     for (LocalDate day = monday; !day.isAfter(course.last()); day = day.plusWeeks(1)) {
-      sheet.line(x(day), TOP - 8, x(day), bottom, Look.line(0.5).edged(Shade.MIDDLE, 0.5));
-      if (dayWidth * 7 > 24) {
-        sheet.words(x(day) + 2, TOP - 12, String.valueOf(day.getDayOfMonth()), SMALL);
+      sheet.line(x(day), TOP - 16, x(day), bottom, Look.line(0.6).edged(Shade.PALE, 1.2));
+      if (dayWidth * 7 > 34) {
+        sheet.words(x(day) + 3, TOP - 20, String.valueOf(day.getDayOfMonth()), SMALL);
       }
     }
     LocalDate month = course.today();
     while (!month.isAfter(course.last())) {
       String name = month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
       LocalDate next = month.plusMonths(1).withDayOfMonth(1);
-      double room = x(next) - x(month) - 4;
-      if (SMALL.widthOf(name) <= room) {
-        sheet.words(x(month) + 2, TOP - 26, name, SMALL.bold());
+      if (SMALL.bold().widthOf(name) <= x(next) - x(month) - 6) {
+        sheet.words(x(month) + 3, TOP - 42, name, SMALL.bold());
       }
       if (!next.isAfter(course.last())) {
-        sheet.line(x(next), TOP - 34, x(next), bottom, Look.line(0.9).edged(Shade.MIDDLE, 0.9));
+        sheet.line(x(next), TOP - 56, x(next), bottom, Look.line(0.9).edged(Shade.MIDDLE, 0.9));
       }
       month = next;
     }
     sheet.together(
         "Today, " + course.today(),
         in ->
-            in.line(LEFT, TOP - 36, LEFT, bottom, Look.line(2))
-                .words(LEFT - 4, TOP - 26, "today", SMALL.bold().anchored(Anchor.END)));
-    course
-        .launch()
-        .filter(day -> !day.isAfter(course.last()))
-        .ifPresent(
-            day ->
-                sheet.together(
-                    "Launch wanted on " + day,
-                    in ->
-                        in.line(x(day), TOP - 20, x(day), bottom, Look.line(1.6).dashed(7.0, 3.0))
-                            .words(
-                                x(day) - 4,
-                                bottom + 10,
-                                "launch wanted",
-                                SMALL.bold().anchored(Anchor.END))));
+            in.line(LEFT, TOP - 58, LEFT, bottom, Look.line(2))
+                .words(LEFT - 6, TOP - 42, "today", SMALL.bold().anchored(Anchor.END)));
+    course.launch().filter(day -> !day.isAfter(course.last())).ifPresent(day -> launch(sheet, day));
+  }
+
+  private void launch(Svg sheet, LocalDate day) {
+    sheet.together(
+        "Launch wanted on " + day,
+        in -> {
+          in.line(x(day), TOP - 16, x(day), bottom + 2, Look.line(1.6).dashed(7.0, 3.0));
+          plate(in, x(day), bottom + 16, "launch wanted", SMALL.bold().anchored(Anchor.END));
+        });
   }
 
   private void sky(Svg sheet) {
+    if (!course.sky().isEmpty()) {
+      sheet.words(LEFT - 6, TOP - 5, "rain", SMALL.anchored(Anchor.END));
+    }
     for (Course.Sky each : course.sky()) {
       if (!each.day().isAfter(course.last()) && !each.day().isBefore(course.today())) {
-        Look look = Look.line(0.6).over(each.wet() ? Shade.UPRIGHT : Shade.WHITE);
-        sheet.together(each.says(), in -> in.rectangle(x(each.day()), TOP - 8, dayWidth, 6, look));
+        Look look = Look.line(0.6).over(each.wet() ? Shade.DARK : Shade.WHITE);
+        sheet.together(each.says(), in -> in.rectangle(x(each.day()), TOP - 13, dayWidth, 8, look));
       }
     }
     for (Course.Window each : course.windows()) {
@@ -168,78 +177,106 @@ public final class CourseDrawing {
           in ->
               in.polyline(
                   List.of(
-                      new Svg.Point(from, TOP + 3),
+                      new Svg.Point(from, TOP + 5),
                       new Svg.Point(from, TOP),
                       new Svg.Point(to, TOP),
-                      new Svg.Point(to, TOP + 3)),
-                  Look.line(1.5)));
+                      new Svg.Point(to, TOP + 5)),
+                  Look.line(2)));
     }
   }
 
   private void bands(Svg sheet) {
     for (Course.Band band : course.bands()) {
       double top = Objects.requireNonNull(bandTops.get(band.name()));
-      sheet.line(6, top + 2, WIDTH - RIGHT, top + 2, Look.line(0.5).dashed(1.0, 3.0));
-      sheet.words(6, top + 16, SMALL.bold().fitted(band.name(), LEFT - 12), SMALL.bold());
+      sheet.line(8, top, WIDTH - RIGHT, top, Look.line(0.8).dashed(1.0, 3.0));
+      List<String> lines = SMALL.bold().lines(band.name(), LEFT - 16, 2);
+      for (int i = 0; i < lines.size(); i++) {
+        sheet.words(8, top + 20 + i * 17, lines.get(i), SMALL.bold());
+      }
     }
   }
 
+  /** From the end of what comes before, down or up beside what waits, into its start. */
   private void link(Svg sheet, Course.Link link) {
     Spot before = spots.get(link.before());
     Spot after = spots.get(link.after());
-    if (before == null || after == null) {
+    if (before == null || after == null || before.to() >= WIDTH - RIGHT) {
       return;
     }
-    double from = xAfter(before.piece().ready());
     double y = before.y() + STROKE / 2;
     double to = after.from();
-    double bend = Math.max(from, to - 4);
-    sheet.polyline(
+    double end = after.y() + STROKE / 2;
+    double bend = Math.max(LEFT + 3, Math.max(before.to() - 2, to - 9));
+    Look look = Look.line(1).edged(Shade.DARK, 1);
+    if (Math.abs(y - end) < 1) {
+      sheet.polyline(List.of(new Svg.Point(before.to(), y), new Svg.Point(to, end)), look);
+    } else {
+      sheet.polyline(
+          List.of(
+              new Svg.Point(Math.min(before.to(), bend), y),
+              new Svg.Point(bend, y),
+              new Svg.Point(bend, end),
+              new Svg.Point(to, end)),
+          look);
+    }
+    sheet.polygon(
         List.of(
-            new Svg.Point(from, y),
-            new Svg.Point(bend, y),
-            new Svg.Point(to, after.y() + STROKE / 2)),
-        Look.line(0.8).edged(Shade.MIDDLE, 0.8));
+            new Svg.Point(to, end),
+            new Svg.Point(to - 6, end - 3.5),
+            new Svg.Point(to - 6, end + 3.5)),
+        Look.filled(Shade.DARK));
   }
 
-  private void piece(Svg sheet, Spot spot) {
+  private void stroke(Svg sheet, Spot spot) {
     Course.Piece piece = spot.piece();
     double middle = spot.y() + STROKE / 2;
     double cured = Math.max(spot.to(), xAfter(piece.ready()));
     double tail = end(piece);
-    Lettering set = lettering(piece);
-    boolean runsOut = spot.from() + set.widthOf(label(piece)) > WIDTH - 4;
-    double x = runsOut ? WIDTH - 4 : spot.from();
     sheet.together(
         says(piece),
         in -> {
           if (cured > spot.to()) {
             in.rectangle(
                 spot.to(),
-                spot.y() + 2,
+                spot.y() + 3,
                 cured - spot.to(),
-                STROKE - 4,
-                Look.line(0.6).over(Shade.DOTTED));
+                STROKE - 6,
+                Look.line(0.8).over(Shade.DOTTED));
           }
           if (tail > cured && piece.floatDays() > 0) {
-            in.line(cured, middle, tail, middle, Look.line(1).dashed(2.0, 2.5));
-            in.line(tail, middle - 3, tail, middle + 3, Look.line(1));
+            in.line(cured, middle, tail, middle, Look.line(1.4).dashed(2.0, 3.0));
+            in.line(tail, middle - 4, tail, middle + 4, Look.line(1.4));
           }
-          in.rectangle(spot.from(), spot.y(), spot.to() - spot.from(), STROKE, look(piece.kind()));
-          in.words(x, spot.y() - 3, label(piece), runsOut ? set.anchored(Anchor.END) : set);
+          in.rectangle(spot.from(), spot.y(), spot.to() - spot.from(), STROKE, look(piece));
         });
   }
 
-  private static Lettering lettering(Course.Piece piece) {
-    return piece.kind() == Course.Kind.DECIDING ? NAME.bold() : NAME;
+  private void name(Svg sheet, Spot spot) {
+    plate(
+        sheet, labelled(spot.piece()), spot.y() - 5, label(spot.piece()), lettering(spot.piece()));
   }
 
-  private static Look look(Course.Kind kind) {
-    return switch (kind) {
-      case DECIDING -> Look.line(0.8).over(Shade.BLACK);
-      case INDOORS -> Look.line(0.8).over(Shade.PALE);
-      case OUTDOORS -> Look.line(0.8).over(Shade.SLANTED);
-    };
+  /** Words on white, so that no line runs through them. */
+  private static void plate(Svg sheet, double x, double foot, String words, Lettering set) {
+    double width = set.widthOf(words);
+    double left = set.anchor() == Anchor.END ? x - width : x;
+    sheet
+        .rectangle(
+            left - 1,
+            foot - set.size() * 0.86,
+            width + 2,
+            set.size() * 1.12,
+            Look.filled(Shade.WHITE))
+        .words(x, foot, words, set);
+  }
+
+  private static Lettering lettering(Course.Piece piece) {
+    return piece.decides() ? NAME.bold() : NAME;
+  }
+
+  private static Look look(Course.Piece piece) {
+    return Look.line(piece.decides() ? 3 : 1)
+        .over(piece.kind() == Course.Kind.INDOORS ? Shade.PALE : Shade.SLANTED);
   }
 
   private static String says(Course.Piece piece) {
@@ -260,7 +297,13 @@ public final class CourseDrawing {
       Spot spot = spots.get(pin.piece());
       if (spot != null) {
         int before = on.merge(pin.piece(), 1, Integer::sum) - 1;
-        pin(sheet, pin, spot.from() - 1 + before * 15, spot.y() + STROKE + 6);
+        int all = pinned.getOrDefault(pin.piece(), 1);
+        double first = labelled(spot.piece()) - 4 - all * 2 * DISC + DISC;
+        pin(
+            sheet,
+            pin,
+            Math.max(first, LEFT - all * 2 * DISC + DISC) + before * 2 * DISC,
+            spot.y() - 11);
       }
     }
   }
@@ -269,48 +312,65 @@ public final class CourseDrawing {
     sheet.together(
         pin.says(),
         in ->
-            in.polygon(
-                    List.of(
-                        new Svg.Point(x, y - 7),
-                        new Svg.Point(x + 7, y),
-                        new Svg.Point(x, y + 7),
-                        new Svg.Point(x - 7, y)),
-                    Look.filled(Shade.RUST).edged(Shade.BLACK, 0.6))
+            in.circle(x, y, DISC, Look.filled(Shade.RUST).edged(Shade.WHITE, 1))
                 .words(
                     x,
-                    y + 2.8,
+                    y + 5,
                     String.valueOf(pin.number()),
-                    Lettering.of(7.5).bold().in(Shade.WHITE).anchored(Anchor.MIDDLE)));
+                    Lettering.of(14).bold().in(Shade.WHITE).anchored(Anchor.MIDDLE)));
+  }
+
+  private double keyHeight() {
+    double height = 2 * LINE + 10;
+    for (Course.Pin pin : course.pins()) {
+      height += said(pin).size() * LINE + 3;
+    }
+    return height;
+  }
+
+  private static List<String> said(Course.Pin pin) {
+    return SMALL.lines(pin.says(), WIDTH - LEFT - RIGHT - 30, 3);
   }
 
   private void key(Svg sheet, double top) {
     double y = top;
-    sample(sheet, LEFT, y, Course.Kind.DECIDING, "decides the end");
-    sample(sheet, LEFT + 130, y, Course.Kind.INDOORS, "indoors");
-    sample(sheet, LEFT + 220, y, Course.Kind.OUTDOORS, "outdoors");
-    sheet.rectangle(LEFT + 320, y - 6, 20, 4, Look.line(0.6).over(Shade.DOTTED));
-    sheet.words(LEFT + 345, y, "cures", SMALL);
-    sheet.line(LEFT + 400, y - 4, LEFT + 420, y - 4, Look.line(1).dashed(2.0, 2.5));
-    sheet.words(LEFT + 425, y, "float, in working days as +n d", SMALL);
-    sheet.rectangle(LEFT + 600, y - 7, 12, 6, Look.line(0.6).over(Shade.UPRIGHT));
-    sheet.words(LEFT + 617, y, "rain in the forecast", SMALL);
+    sheet.rectangle(LEFT, y - 11, 26, STROKE, Look.line(3).over(Shade.WHITE));
+    sheet.words(LEFT + 33, y, "decides the end", SMALL);
+    sheet.rectangle(LEFT + 165, y - 11, 26, STROKE, Look.line(1).over(Shade.PALE));
+    sheet.words(LEFT + 198, y, "indoors", SMALL);
+    sheet.rectangle(LEFT + 275, y - 11, 26, STROKE, Look.line(1).over(Shade.SLANTED));
+    sheet.words(LEFT + 308, y, "outdoors", SMALL);
+    sheet.rectangle(LEFT + 395, y - 9, 26, 8, Look.line(0.8).over(Shade.DOTTED));
+    sheet.words(LEFT + 428, y, "cures", SMALL);
+    sheet.line(LEFT + 490, y - 4, LEFT + 516, y - 4, Look.line(1.4).dashed(2.0, 3.0));
+    sheet.words(LEFT + 523, y, "float: +n working days", SMALL);
+    y += LINE;
+    sheet.rectangle(LEFT, y - 9, 26, 8, Look.line(0.6).over(Shade.DARK));
+    sheet.words(LEFT + 33, y, "rain in the forecast", SMALL);
     sheet.polyline(
         List.of(
-            new Svg.Point(LEFT + 730, y - 1),
-            new Svg.Point(LEFT + 730, y - 5),
-            new Svg.Point(LEFT + 750, y - 5),
-            new Svg.Point(LEFT + 750, y - 1)),
-        Look.line(1.5));
-    sheet.words(LEFT + 755, y, "fit weather for outdoor work", SMALL);
-    y += KEY_LINE + 8;
+            new Svg.Point(LEFT + 195, y - 2),
+            new Svg.Point(LEFT + 195, y - 8),
+            new Svg.Point(LEFT + 221, y - 8),
+            new Svg.Point(LEFT + 221, y - 2)),
+        Look.line(2));
+    sheet.words(LEFT + 228, y, "suitable weather for outdoor work", SMALL);
+    sheet.line(LEFT + 490, y - 5, LEFT + 512, y - 5, Look.line(1).edged(Shade.DARK, 1));
+    sheet.polygon(
+        List.of(
+            new Svg.Point(LEFT + 516, y - 5),
+            new Svg.Point(LEFT + 510, y - 8.5),
+            new Svg.Point(LEFT + 510, y - 1.5)),
+        Look.filled(Shade.DARK));
+    sheet.words(LEFT + 523, y, "what waits for it", SMALL);
+    y += LINE + 10;
     for (Course.Pin pin : course.pins()) {
-      pin(sheet, pin, LEFT + 8, y - 3);
-      sheet.words(LEFT + 22, y, SMALL.fitted(pin.says(), WIDTH - LEFT - RIGHT - 24), SMALL);
-      y += KEY_LINE + 2;
+      pin(sheet, pin, LEFT + DISC, y - 5);
+      for (String line : said(pin)) {
+        sheet.words(LEFT + 28, y, line, SMALL);
+        y += LINE;
+      }
+      y += 3;
     }
-  }
-
-  private static void sample(Svg sheet, double x, double y, Course.Kind kind, String says) {
-    sheet.rectangle(x, y - 8, 20, STROKE, look(kind)).words(x + 25, y, says, SMALL);
   }
 }

@@ -17,6 +17,9 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
   /** Mean width of a sans-serif letter over its size; measured on Latin text, rounded up. */
   private static final double SET = 0.56;
 
+  /** The same of bold letters. */
+  private static final double BOLD_SET = 0.62;
+
   /** Which end of the words stands at their point. */
   public enum Anchor {
     START,
@@ -55,9 +58,13 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
     return new Lettering(size, anchor, weight, shade, degrees);
   }
 
+  private double set() {
+    return weight == Weight.BOLD ? BOLD_SET : SET;
+  }
+
   /** About how wide words become; nobody knows which letters a viewer has. */
   public double widthOf(String words) {
-    return words.codePointCount(0, words.length()) * size * SET;
+    return words.codePointCount(0, words.length()) * size * set();
   }
 
   /** The words, cut with an ellipsis where they would be wider than {@code room}. */
@@ -65,7 +72,7 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
     if (widthOf(words) <= room) {
       return words;
     }
-    int most = Math.max(1, (int) (room / (size * SET)) - 1);
+    int most = Math.max(1, (int) (room / (size * set())) - 1);
     int end = words.offsetByCodePoints(0, Math.min(most, words.codePointCount(0, words.length())));
     return words.substring(0, end).stripTrailing() + "…";
   }
@@ -75,7 +82,7 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
     List<String> lines = new ArrayList<>();
     String rest = words;
     while (lines.size() + 1 < most && widthOf(rest) > room) {
-      int fits = rest.offsetByCodePoints(0, Math.max(1, (int) (room / (size * SET))));
+      int fits = rest.offsetByCodePoints(0, Math.max(1, (int) (room / (size * set()))));
       int end = rest.lastIndexOf(' ', fits);
       if (end <= 0) {
         break;

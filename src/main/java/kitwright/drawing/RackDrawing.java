@@ -15,8 +15,8 @@ public final class RackDrawing {
   private static final double LEAST_HEIGHT = 34;
   private static final double GAP = 26;
   private static final double LETTER = 17;
-  private static final double NOTE = 13;
-  private static final double LEAST = 11;
+  private static final double NOTE = 14;
+  private static final double LEAST = 14;
 
   private RackDrawing() {}
 
@@ -83,7 +83,7 @@ public final class RackDrawing {
 
     /** Whether its words have room at all, upright or turned. */
     private boolean hasRoom() {
-      return inLines(w, h) || inLines(h, w);
+      return inLines(w, h) || w >= 1.2 * LEAST && least(on.words()) <= h;
     }
 
     private boolean inLines(double wide, double high) {
@@ -218,8 +218,8 @@ public final class RackDrawing {
 
   /** As large as there is room for. */
   private static double fitting(String words, double wide, double high) {
-    double byWidth = (wide - 4) / Math.max(1, Lettering.of(1).widthOf(words));
-    return Math.max(6, Math.min(LETTER, Math.min(byWidth, high * 0.8)));
+    double byWidth = (wide - 4) / Math.max(1, Lettering.of(1).bold().widthOf(words));
+    return Math.max(LEAST, Math.min(LETTER, Math.min(byWidth, high * 0.8)));
   }
 
   private static void write(Svg svg, Box box) {

@@ -36,6 +36,7 @@ public final class BudgetPicture {
             number(account.whole().forecast()),
             range.within(0.9).amount()),
         number(account.whole().budget()),
+        account.contingency().map(BudgetPicture::number).orElse(0.0),
         ticks(first, launch));
   }
 
@@ -54,6 +55,7 @@ public final class BudgetPicture {
     List<BurnDown.Tick> ticks = new ArrayList<>();
     long months = ChronoUnit.MONTHS.between(first, last) + 1;
     long step = Math.max(1, (months + FEW_MONTHS - 1) / FEW_MONTHS);
+    boolean named = false;
     for (LocalDate month = first.withDayOfMonth(1).plusMonths(1);
         !month.isAfter(last);
         month = month.plusMonths(step)) {
@@ -61,7 +63,8 @@ public final class BudgetPicture {
           new BurnDown.Tick(
               ChronoUnit.DAYS.between(first, month),
               month.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH)
-                  + (month.getMonthValue() == 1 ? " " + month.getYear() : "")));
+                  + (month.getMonthValue() == 1 || !named ? " " + month.getYear() : "")));
+      named = true;
     }
     return ticks;
   }

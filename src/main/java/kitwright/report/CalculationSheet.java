@@ -37,7 +37,7 @@ public final class CalculationSheet {
     Map<String, String> drawings =
         result.sketches().isEmpty()
             ? Map.of()
-            : Map.of(name + ".svg", SectionDrawing.of(assessment.id(), result.sketches()));
+            : Map.of(name + ".svg", SectionDrawing.of(assessment, result.sketches()));
     Slots slots =
         Slots.none()
             .sentence("build", ledger.build().name())
@@ -52,7 +52,7 @@ public final class CalculationSheet {
             .block("inputs", inputs(result))
             .block("working", working(result))
             .block("order", breaks(result))
-            .block("cautions", bullets(result.cautions()))
+            .block("cautions", bullets(cautions(result)))
             .block("moves", bullets(Sensitivity.of(result, ledger)))
             .block("limits", assumptions(result));
     return new Sheet(name + ".md", "calculation-sheet", slots, drawings);
@@ -67,6 +67,13 @@ public final class CalculationSheet {
       Block.paragraph(
           Inline.picture(Destination.file(name + ".svg"), "the sections, all to one scale"))
     };
+  }
+
+  /** What the numbers ask to be careful of, and the work that would follow them. */
+  private static List<String> cautions(Result result) {
+    List<String> all = new ArrayList<>(result.cautions());
+    all.addAll(Cautions.of(result));
+    return all;
   }
 
   private static Block[] bullets(List<String> lines) {

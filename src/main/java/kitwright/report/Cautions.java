@@ -12,7 +12,6 @@ import kitwright.cutting.CutPlan;
 import kitwright.document.Block;
 import kitwright.document.Slots;
 import kitwright.document.Value;
-import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Task;
@@ -107,14 +106,18 @@ final class Cautions {
     return plan.pieces().isEmpty() ? List.of() : List.of(Caution.SAW.words());
   }
 
-  /** What a sheet says whose remedy or part is built of what cures or makes dust. */
+  /** Of building what a sheet works out: what cures, and what makes dust. */
   static List<String> of(Result result) {
-    List<String> all = new ArrayList<>();
-    Assessment.Method method = result.assessment().method();
-    if (method == Assessment.Method.LAMINATE || method == Assessment.Method.PANEL) {
-      all.add(Caution.RESIN.words());
-    }
-    return all;
+    return switch (result.assessment().method()) {
+      case LAMINATE, PANEL -> List.of(Caution.RESIN.words(), Caution.DUST.words());
+      case SECTION, TIMBER -> List.of(Caution.DUST.words());
+      case BOLT, EXTERNAL -> List.of();
+    };
+  }
+
+  /** At the crate. */
+  static List<String> atTheCrate() {
+    return List.of(Caution.CRATE.words(), Caution.LIFTING.words());
   }
 
   /** Slots and these cautions behind them, set apart. */

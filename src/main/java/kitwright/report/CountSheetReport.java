@@ -141,7 +141,7 @@ final class CountSheetReport implements Report {
   }
 
   private Slots slots(Facts now, List<Line> lines, String title, String note, String what) {
-    return Slots.none()
+    return Cautions.in(Slots.none(), Cautions.atTheCrate())
         .sentence("build", now.ledger().build().name())
         .sentence("title", title)
         .sentence("note", note)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitwright.assessment.Print;
 import kitwright.assessment.Sketch;
 import kitwright.drawing.Lettering;
@@ -11,13 +12,15 @@ import kitwright.drawing.Lettering.Anchor;
 import kitwright.drawing.Look;
 import kitwright.drawing.Shade;
 import kitwright.drawing.Svg;
+import kitwright.ledger.Assessment;
+import kitwright.value.Ref;
 
 /** Cross-sections side by side, to one scale, each material with a hatching of its own. */
 final class SectionDrawing {
   private static final double WIDE = 760;
   private static final double ROOM = 340;
   private static final double TALL = 250;
-  private static final double TOP = 60;
+  private static final double TOP = 74;
   private static final double TITLE = 16;
 
   /** A plate is far wider than thick: no more of its width is drawn than this times thickness. */
@@ -27,6 +30,7 @@ final class SectionDrawing {
     Shade.PALE, Shade.SLANTED, Shade.DOTTED, Shade.CROSSED, Shade.UPRIGHT, Shade.MIDDLE, Shade.DARK
   };
 
+  private final Assessment assessment;
   private final List<Sketch> sketches;
   private final Map<String, Shade> hatch = new LinkedHashMap<>();
   private final double scale;
@@ -34,7 +38,8 @@ final class SectionDrawing {
   /** How many lines the longest title takes, two at most. */
   private final int titleLines;
 
-  private SectionDrawing(List<Sketch> sketches) {
+  private SectionDrawing(Assessment assessment, List<Sketch> sketches) {
+    this.assessment = assessment;
     this.sketches = sketches;
     for (Sketch sketch : sketches) {
       for (Sketch.Piece piece : sketch.pieces()) {
@@ -48,8 +53,8 @@ final class SectionDrawing {
   }
 
   /** The drawing as SVG text. */
-  static String of(String id, List<Sketch> sketches) {
-    return new SectionDrawing(sketches).draw(id);
+  static String of(Assessment assessment, List<Sketch> sketches) {
+    return new SectionDrawing(assessment, sketches).draw(assessment.id());
   }
 
   /** How much of its width is drawn. */
@@ -60,7 +65,7 @@ final class SectionDrawing {
 
   private String draw(String id) {
     int rows = (sketches.size() + 1) / 2;
-    double band = rowHeight() + 62 + TITLE * titleLines;
+    double band = rowHeight() + 74 + TITLE * titleLines;
     double height = TOP + rows * band + 26 * hatch.size() + 24;
     Svg svg =
         Svg.sheet(
@@ -69,12 +74,10 @@ final class SectionDrawing {
             "Sections of assessment " + id,
             "Cross-sections to one scale, millimetres, each material with its own hatching.");
     svg.words(20, 28, "Sections of " + id, Lettering.of(18).bold());
-    svg.words(
-        20,
-        48,
-        "all to one scale; the bar is " + Print.number(bar()) + " mm",
-        Lettering.of(12).in(Shade.DARK));
-    svg.rectangle(WIDE - 30 - bar() * scale, 26, bar() * scale, 6, Look.filled(Shade.BLACK));
+    svg.words(20, 50, "all to one scale", Lettering.of(13).in(Shade.DARK));
+    double left = WIDE - 30 - bar() * scale;
+    svg.rectangle(left, 44, bar() * scale, 6, Look.filled(Shade.BLACK));
+    svg.words(left, 38, Print.number(bar()) + " mm", Lettering.of(13).bold());
     for (int i = 0; i < sketches.size(); i++) {
       int row = i / 2;
       place(svg, sketches.get(i), 20 + (i % 2) * (ROOM + 40), TOP + row * band);
@@ -95,7 +98,32 @@ final class SectionDrawing {
     return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
   }
 
+  /** What a section stands for in its assessment; several things where it is several. */
+  private String role(Sketch sketch) {
+    List<String> roles = new ArrayList<>();
+    add(assessment.designed(), sketch, "as drawn", roles);
+    add(assessment.built(), sketch, "as built", roles);
+    add(
+        assessment.weakLink().map(Assessment.WeakLink::sacrificial),
+        sketch,
+        "meant to break first",
+        roles);
+    add(
+        assessment.weakLink().map(Assessment.WeakLink::protectedPart),
+        sketch,
+        "to be protected",
+        roles);
+    return String.join("; ", roles);
+  }
+
+  private static void add(Optional<Ref> section, Sketch sketch, String role, List<String> roles) {
+    if (section.filter(ref -> ref.id().equals(sketch.section())).isPresent()) {
+      roles.add(role);
+    }
+  }
+
   private void place(Svg svg, Sketch sketch, double x, double y) {
+    svg.words(x, y - 2, role(sketch), Lettering.of(14).bold().in(Shade.RUST));
     double line = y - 2;
     for (String words : title(sketch)) {
       line += TITLE;
@@ -109,16 +137,36 @@ final class SectionDrawing {
     svg.words(
         x,
         base + 20,
-        Print.number(sketch.width())
+        tenths(sketch.width())
             + " × "
-            + Print.number(sketch.height())
+            + tenths(sketch.height())
             + " mm"
             + (cut ? ", only a part of the width drawn" : ""),
-        Lettering.of(12));
+        Lettering.of(13));
+    if (cut) {
+      broken(svg, x + shownWidth(sketch) * scale, base);
+    }
+  }
+
+  /** The wavy line by which drawings say that a part goes on. */
+  private void broken(Svg svg, double x, double base) {
+    List<Svg.Point> line = new ArrayList<>();
+    double top = base - rowHeight() - 6;
+    int steps = Math.max(4, (int) ((base + 6 - top) / 5));
+    for (int i = 0; i <= steps; i++) {
+      line.add(new Svg.Point(x + (i % 2 == 0 ? -3 : 3), top + (base + 6 - top) * i / steps));
+    }
+    svg.polyline(line, Look.line(4).edged(Shade.WHITE, 4));
+    svg.polyline(line, Look.line(1));
+  }
+
+  /** A tenth of a millimetre is as near as anybody builds. */
+  private static String tenths(double mm) {
+    return Print.number(Math.round(mm * 10) / 10.0);
   }
 
   private static List<String> title(Sketch sketch) {
-    return Lettering.of(13).bold().lines(sketch.title(), ROOM, 2);
+    return Lettering.of(13).bold().lines(sketch.title(), ROOM, 3);
   }
 
   private void piece(Svg svg, Sketch.Piece piece, Sketch sketch, double x, double base) {

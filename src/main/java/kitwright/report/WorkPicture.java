@@ -22,8 +22,8 @@ import kitwright.openmatter.OpenMatters;
 public final class WorkPicture {
   private static final String ELSEWHERE = "other work";
 
-  /** Beyond so many years a day is too narrow to be seen. */
-  private static final int YEARS = 5;
+  /** Beyond so many weeks names no longer have room. */
+  private static final int WEEKS = 11;
 
   private final Facts now;
   private final LocalDate last;
@@ -38,12 +38,12 @@ public final class WorkPicture {
             .toList();
   }
 
-  /** Everything still ahead. */
+  /** As many weeks as can be read on a page, or all that is ahead where that is less. */
   public static Svg of(Facts now) {
     LocalDate end = Plan.on(now).schedule().lastDay();
     LocalDate launch = now.ledger().build().launch().orElse(end);
     LocalDate last = (launch.isAfter(end) ? launch : end).plusDays(3);
-    LocalDate farthest = now.day().plusYears(YEARS);
+    LocalDate farthest = now.day().plusWeeks(WEEKS);
     return upTo(last.isAfter(farthest) ? farthest : last, now);
   }
 
@@ -112,13 +112,11 @@ public final class WorkPicture {
         ready.isBefore(end) ? end : ready,
         planned.total().wholeDays(),
         late.isBefore(end) ? end : late,
-        kind(planned, task));
+        kind(task),
+        planned.critical());
   }
 
-  private static Course.Kind kind(Planned planned, Task task) {
-    if (planned.critical()) {
-      return Course.Kind.DECIDING;
-    }
+  private static Course.Kind kind(Task task) {
     return task.place().filter(where -> where == Task.Where.OUTDOORS).isPresent()
         ? Course.Kind.OUTDOORS
         : Course.Kind.INDOORS;
@@ -178,7 +176,7 @@ public final class WorkPicture {
                 new Course.Window(
                     bound.window().first(),
                     bound.window().last(),
-                    "Fit weather for “" + bound.task().what() + "”"))
+                    "Suitable weather for “" + bound.task().what() + "”"))
         .toList();
   }
 }

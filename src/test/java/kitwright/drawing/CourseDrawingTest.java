@@ -14,7 +14,15 @@ class CourseDrawingTest {
     LocalDate first = TODAY.plusDays(from);
     LocalDate last = first.plusDays(days - 1L);
     return new Course.Piece(
-        id, "Work " + id, first, last, last, slack, last.plusDays(slack), Course.Kind.INDOORS);
+        id,
+        "Work " + id,
+        first,
+        last,
+        last,
+        slack,
+        last.plusDays(slack),
+        Course.Kind.INDOORS,
+        slack == 0);
   }
 
   private static Course course(List<Course.Piece> pieces, List<Course.Pin> pins) {
