@@ -87,8 +87,8 @@ public final class RackDrawing {
     }
 
     private boolean inLines(double wide, double high) {
-      return high >= 2.4 * LEAST && least(on.mark()) <= wide && least(on.size()) <= wide
-          || high >= 1.2 * LEAST && least(on.words()) <= wide;
+      boolean two = high >= 2.4 * LEAST && least(on.mark()) <= wide && least(on.size()) <= wide;
+      return two || (high >= 1.2 * LEAST && least(on.words()) <= wide);
     }
 
     private static double least(String words) {

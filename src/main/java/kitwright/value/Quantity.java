@@ -202,6 +202,6 @@ public record Quantity(BigDecimal amount, Unit unit) {
   @Override
   @SuppressWarnings("EnumOrdinal") // a unit's own hash differs from run to run
   public int hashCode() {
-    return amount.hashCode() * 31 + unit.ordinal();
+    return amount.hashCode() * 31 + unit.symbol().hashCode();
   }
 }
