@@ -31,6 +31,7 @@ final class Figures {
   Figures put(Measure measure, Capacity capacity, double scale) {
     capacity
         .governing()
+        .filter(any -> capacity.missing().isEmpty())
         .ifPresent(limit -> values.put(measure, Figure.of(limit.capacity() * scale, words(limit))));
     capacity.missing().forEach(missing -> lacks(measure, words(missing)));
     return this;

@@ -442,4 +442,18 @@ class NothingFilledInTest {
     assertThat(row(result, Measure.PLATE_MASS).built().orElseThrow().value())
         .isCloseTo(3.4, within(1e-12));
   }
+
+  /**
+   * Else the core as drawn would be told as strong as its glue, and a sound one failed beside it.
+   */
+  @Test
+  void aCapacityThatLeansOnAMissingValueIsNotToldAtAll() {
+    Result open =
+        result(
+            CORE.formatted("")
+                .replace("designed: foamed, built: wooden", "designed: wooden, built: foamed"));
+    isOpen(open, "cedar (layer 2) does not state its shear-strength-across");
+    assertThat(row(open, Measure.SHEAR).designed()).isEmpty();
+    assertThat(row(open, Measure.SHEAR).ratio()).isEmpty();
+  }
 }
