@@ -148,18 +148,28 @@ public record Build(
 
   /** A month, as a ledger writes it. */
   public enum Month {
-    JAN,
-    FEB,
-    MAR,
-    APR,
-    MAY,
-    JUN,
-    JUL,
-    AUG,
-    SEP,
-    OCT,
-    NOV,
-    DEC
+    JAN(java.time.Month.JANUARY),
+    FEB(java.time.Month.FEBRUARY),
+    MAR(java.time.Month.MARCH),
+    APR(java.time.Month.APRIL),
+    MAY(java.time.Month.MAY),
+    JUN(java.time.Month.JUNE),
+    JUL(java.time.Month.JULY),
+    AUG(java.time.Month.AUGUST),
+    SEP(java.time.Month.SEPTEMBER),
+    OCT(java.time.Month.OCTOBER),
+    NOV(java.time.Month.NOVEMBER),
+    DEC(java.time.Month.DECEMBER);
+
+    private final java.time.Month ofYear;
+
+    Month(java.time.Month ofYear) {
+      this.ofYear = ofYear;
+    }
+
+    public java.time.Month ofYear() {
+      return ofYear;
+    }
   }
 
   /** What the builder's tape is marked in; every record may be written in either. */

@@ -61,7 +61,7 @@ public final class Crates {
             .delivery(ref)
             .filter(delivery -> days.containsKey(delivery.id()) && !hasCome(delivery, now.day()))
             .flatMap(Delivery::expected)
-            .map(day -> day.plusDays(days.get(ref.id())))
+            .map(day -> day.plusDays(days.getOrDefault(ref.id(), 0)))
             .ifPresent(day -> held.merge(task.id(), day, (a, b) -> a.isAfter(b) ? a : b));
       }
     }

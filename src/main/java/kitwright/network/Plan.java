@@ -83,8 +83,7 @@ public final class Plan {
         .forEach(task -> tasks.putIfAbsent(task.id(), task));
     List<Activity> activities =
         tasks.values().stream()
-            .map(task -> activity(task, time, headways))
-            .map(each -> held(each, tasks.get(each.id()), ledger, today))
+            .map(task -> held(activity(task, time, headways), task, ledger, today))
             .toList();
     Network network = Network.of(activities, links(tasks.values(), ledger, today, time));
     LocalDate morning = headways.isDayWrittenUp() ? today.plusDays(1) : today;

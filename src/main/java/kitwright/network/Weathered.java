@@ -59,7 +59,7 @@ public record Weathered(Schedule schedule, List<String> byClimate, List<String> 
       work = network.activities().stream().mapToLong(each -> each.left().expected()).toArray();
       forecast = Outlook.on(now);
       for (Build.Climate month : now.ledger().build().climate()) {
-        fit.putIfAbsent(Month.of(month.month().ordinal() + 1), month.fit());
+        fit.putIfAbsent(month.month().ofYear(), month.fit());
       }
     }
 

@@ -63,7 +63,7 @@ final class ShortageMatters {
                   recorded.merge(thing.key(), in(thing, balance.unrecorded()), Quantity::plus));
       all.add(unrecorded(balance, wanted.stream().filter(ShortageMatters::waits).toList()));
     }
-    lacking(recorded).forEach((thing, wanted) -> lack(thing, wanted, recorded).ifPresent(all::add));
+    lacking().forEach((thing, wanted) -> lack(thing, wanted, recorded).ifPresent(all::add));
     return all;
   }
 
@@ -283,8 +283,8 @@ final class ShortageMatters {
     };
   }
 
-  /** What is missing beyond what is recorded as short, by thing. */
-  private Map<Thing, List<Wanted>> lacking(Map<String, Quantity> recorded) {
+  /** What is missing, recorded as short or not, by thing. */
+  private Map<Thing, List<Wanted>> lacking() {
     Map<Thing, List<Wanted>> all = new LinkedHashMap<>();
     LookAhead.on(now).all().stream()
         .filter(wanted -> !wanted.missing().isNone())
