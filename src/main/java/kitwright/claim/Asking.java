@@ -115,8 +115,8 @@ public record Asking(
             .anyMatch(
                 each ->
                     is(each.replaces(), shortage.id())
-                        || is(each.because(), shortage.id())
-                            && is(each.item(), shortage.item().id()));
+                        || (is(each.because(), shortage.id())
+                            && is(each.item(), shortage.item().id())));
   }
 
   private static boolean is(Optional<Ref> ref, String id) {

@@ -29,9 +29,13 @@ final class Purchases {
     List<Spend> spends =
         ledger.spending().stream().filter(spend -> !spend.on().isAfter(today)).toList();
     for (Spend spend : spends) {
-      spend.refunds().ifPresent(ref -> refunds.computeIfAbsent(ref.id(), list()).add(spend));
+      spend
+          .refunds()
+          .ifPresent(ref -> refunds.computeIfAbsent(ref.id(), Purchases::list).add(spend));
       if (spend.state() == Spend.State.PAID) {
-        spend.pays().ifPresent(ref -> payments.computeIfAbsent(ref.id(), list()).add(spend));
+        spend
+            .pays()
+            .ifPresent(ref -> payments.computeIfAbsent(ref.id(), Purchases::list).add(spend));
       }
     }
     ledger.stock().stream()
@@ -47,8 +51,8 @@ final class Purchases {
         .forEach(this::take);
   }
 
-  private static Function<String, List<Spend>> list() {
-    return any -> new ArrayList<>();
+  private static List<Spend> list(String any) {
+    return new ArrayList<>();
   }
 
   private Optional<Spend> order(Spend payment) {

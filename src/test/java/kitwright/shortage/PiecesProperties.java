@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import kitwright.Sample;
@@ -180,7 +181,8 @@ class PiecesProperties {
         () -> {
           atHand += count;
           for (int piece = 0; piece < count; piece++) {
-            place(says ? because : null).ifPresent(each -> each.here().add(id));
+            place(says ? Optional.of(because) : Optional.empty())
+                .ifPresent(each -> each.here().add(id));
           }
         });
   }
@@ -197,7 +199,8 @@ class PiecesProperties {
         () -> {
           toCome += count;
           for (int piece = 0; piece < count; piece++) {
-            place(says ? because : null).ifPresent(each -> each.coming().add(id));
+            place(says ? Optional.of(because) : Optional.empty())
+                .ifPresent(each -> each.coming().add(id));
           }
         });
   }
@@ -221,7 +224,7 @@ class PiecesProperties {
     for (Lacking each : lacking) {
       if (each.found() < on && fromCrates.getOrDefault(each.id(), 0) < each.places()) {
         fromCrates.merge(each.id(), 1, Integer::sum);
-        place(each).ifPresent(place -> place.here().add(id));
+        place(Optional.of(each)).ifPresent(place -> place.here().add(id));
         return true;
       }
     }
@@ -230,11 +233,11 @@ class PiecesProperties {
 
   private final TreeMap<String, Integer> fromCrates = new TreeMap<>();
 
-  private java.util.Optional<Lacking> place(Lacking first) {
-    return first != null && !first.isFull() ? java.util.Optional.of(first) : oldestOpen();
+  private Optional<Lacking> place(Optional<Lacking> first) {
+    return first.filter(each -> !each.isFull()).or(this::oldestOpen);
   }
 
-  private java.util.Optional<Lacking> oldestOpen() {
+  private Optional<Lacking> oldestOpen() {
     return lacking.stream()
         .sorted(Comparator.comparing(Lacking::found))
         .filter(each -> !each.isFull())
