@@ -32,7 +32,10 @@ final class FinishCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Task task = (Task) recording.record(Kind.TASKS, id);
-    task.finished().ifPresent(day -> recording.refuseTwice(task, "finished", day));
+    if (task.finished().isPresent()) {
+      var day = task.finished().get();
+      throw recording.twice(task, "finished", day);
+    }
     String day = on.orElse(recording.opened().today().toString());
     Map<String, String> keys = new LinkedHashMap<>();
     if (task.started().isEmpty()) {

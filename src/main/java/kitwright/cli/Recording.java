@@ -59,8 +59,8 @@ final class Recording {
   }
 
   /** What is on record is not written over by a word that was meant for something new. */
-  void refuseTwice(Entry entry, String key, LocalDate day) {
-    throw new Refusal(
+  Refusal twice(Entry entry, String key, LocalDate day) {
+    return new Refusal(
         "The "
             + entry.named()
             + " says “"

@@ -37,7 +37,10 @@ final class ReturnCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Loan loan = (Loan) recording.record(Kind.BORROWED, id);
-    loan.returned().ifPresent(day -> recording.refuseTwice(loan, "returned", day));
+    if (loan.returned().isPresent()) {
+      var day = loan.returned().get();
+      throw recording.twice(loan, "returned", day);
+    }
     Map<String, String> keys = new LinkedHashMap<>();
     keys.put("returned", on.orElse(recording.opened().today().toString()));
     keys.put("back", NewRecord.written(condition));

@@ -40,7 +40,10 @@ final class SendCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Claim claim = (Claim) recording.record(Kind.CLAIMS, id);
-    claim.sent().ifPresent(day -> recording.refuseTwice(claim, "sent", day));
+    if (claim.sent().isPresent()) {
+      var day = claim.sent().get();
+      throw recording.twice(claim, "sent", day);
+    }
     Map<String, String> keys = new LinkedHashMap<>();
     keys.put("sent", on.orElse(recording.opened().today().toString()));
     by.ifPresent(how -> keys.put("by", NewRecord.written(how)));

@@ -44,7 +44,10 @@ final class SettleCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Claim claim = (Claim) recording.record(Kind.CLAIMS, id);
-    claim.settled().ifPresent(end -> recording.refuseTwice(claim, "settled", end.on()));
+    if (claim.settled().isPresent()) {
+      var end = claim.settled().get();
+      throw recording.twice(claim, "settled", end.on());
+    }
     Map<String, Optional<String>> end = new LinkedHashMap<>();
     end.put("on", Optional.of(on.orElse(recording.opened().today().toString())));
     end.put("how", Optional.of(how));

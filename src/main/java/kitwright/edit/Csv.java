@@ -37,7 +37,8 @@ final class Csv {
   static char delimiter(String text) {
     char best = ',';
     int most = 0;
-    for (char each : DELIMITERS.toCharArray()) {
+    for (int i = 0; i < DELIMITERS.length(); i++) {
+      char each = DELIMITERS.charAt(i);
       List<Row> first = rows(text.lines().findFirst().orElse(""), each);
       int cells = first.isEmpty() ? 0 : first.get(0).cells().size();
       if (cells > most) {

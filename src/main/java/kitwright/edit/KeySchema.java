@@ -24,7 +24,7 @@ public final class KeySchema {
   private final JsonGenerator json;
 
   /** The definition of each group of keys; groups alike in several records share one. */
-  private final Map<Layout, String> names = new IdentityHashMap<>();
+  private final IdentityHashMap<Layout, String> names = new IdentityHashMap<>();
 
   private final Map<String, Layout> groups = new LinkedHashMap<>();
   private final Map<String, String> alike = new HashMap<>();

@@ -17,7 +17,7 @@ public final class Layout {
   /** Learns a form by reading nothing with it. */
   public static Layout of(Function<Keys, ?> form) {
     Layout layout = new Layout();
-    form.apply(Keys.learning(layout));
+    Object unused = form.apply(Keys.learning(layout));
     return layout;
   }
 

@@ -145,7 +145,7 @@ public final class LedgerFolder {
       }
       boolean read = isYaml(name) || name.endsWith(".md");
       if (attributes.isSymbolicLink()) {
-        if (read || Files.isDirectory(file) && !NOT_OURS.contains(name)) {
+        if (read || (Files.isDirectory(file) && !NOT_OURS.contains(name))) {
           out.add(link(file));
         }
       } else if (!read) {

@@ -34,7 +34,7 @@ final class Sorts {
   static final Sort<Days> DAYS = new Stretch();
   static final Sort<Money> MONEY = new Amount();
   static final Sort<Price> PRICE = new Rate();
-  static final Sort<BigDecimal> NUMBER = new Number();
+  static final Sort<BigDecimal> NUMBER = new PlainNumber();
   static final Sort<Integer> COUNT = new Count();
   static final Sort<BigDecimal> SHARE = new Share();
   static final Sort<BigDecimal> RATIO = new Ratio();
@@ -188,8 +188,8 @@ final class Sorts {
     }
   }
 
-  private static final class Number extends Sort<BigDecimal> {
-    Number() {
+  private static final class PlainNumber extends Sort<BigDecimal> {
+    PlainNumber() {
       super("number", "^" + NUMBER + "$");
     }
 

@@ -48,7 +48,7 @@ final class Tape {
   private static boolean isOnTape(Matcher length, Unit fallback) {
     boolean inches = length.group("unit") != null || fallback == Unit.INCH;
     boolean fraction = length.group("parts") != null;
-    return inches && (fraction || length.group("feet") != null && length.group("whole") != null);
+    return inches && (fraction || (length.group("feet") != null && length.group("whole") != null));
   }
 
   private static BigDecimal number(@org.jspecify.annotations.Nullable String digits)
