@@ -40,7 +40,8 @@ final class Examiner {
   private final List<String> lacking = new ArrayList<>();
   private final List<String> failing = new ArrayList<>();
   private final Map<String, Optional<Part>> parts = new LinkedHashMap<>();
-  private final Map<kitwright.mechanics.beam.Section, Bending> bendings = new IdentityHashMap<>();
+  private final IdentityHashMap<kitwright.mechanics.beam.Section, Bending> bendings =
+      new IdentityHashMap<>();
   private final List<BeamLoad> loads = new ArrayList<>();
   private Optional<BeamLoad> bare = Optional.empty();
   private Optional<Outcome> drawn = Optional.empty();

@@ -101,7 +101,7 @@ final class Materials {
     List<String> told = new ArrayList<>();
     for (Material own : used) {
       builtIn.stream()
-          .filter(one -> one.id().equals(own.id()) && one != own)
+          .filter(one -> one.id().equals(own.id()) && !one.equals(own))
           .forEach(one -> differences(own, one).ifPresent(told::add));
     }
     return told;

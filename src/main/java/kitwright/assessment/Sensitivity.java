@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Objects;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -92,7 +93,7 @@ public final class Sensitivity {
   }
 
   private static Quantity value(Material material, Input input, double times) {
-    Quantity stated = material.properties().get(input.property());
+    Quantity stated = Objects.requireNonNull(material.properties().get(input.property()));
     return stated.times(BigDecimal.valueOf(times));
   }
 

@@ -108,7 +108,7 @@ public final class OverDays {
       Lettering set = Lettering.of(LETTER);
       double from = Math.max(LEFT, axes.x(each) - set.widthOf(each.says()) / 2);
       double to = from + set.widthOf(each.says());
-      if (each != last && from >= free && to < axes.x(last)) {
+      if (!each.equals(last) && from >= free && to < axes.x(last)) {
         double above = axes.y(each) - 12;
         svg.words(from, above < TOP - 20 ? axes.y(each) + 24 : above, each.says(), set);
         free = to + 12;

@@ -83,7 +83,7 @@ public final class RackDrawing {
 
     /** Whether its words have room at all, upright or turned. */
     private boolean hasRoom() {
-      return inLines(w, h) || w >= 1.2 * LEAST && least(on.words()) <= h;
+      return inLines(w, h) || (w >= 1.2 * LEAST && least(on.words()) <= h);
     }
 
     private boolean inLines(double wide, double high) {

@@ -42,7 +42,26 @@ final class Git {
   }
 
   /** What git said. */
-  record Said(int code, byte[] out, String err) {
+  static final class Said {
+    private final int code;
+    private final byte[] out;
+    private final String err;
+
+    private Said(int code, byte[] out, String err) {
+      this.code = code;
+      this.out = out;
+      this.err = err;
+    }
+
+    /** As if it had refused without a word. */
+    static Said refused() {
+      return new Said(1, new byte[0], "");
+    }
+
+    String err() {
+      return err;
+    }
+
     boolean isWell() {
       return code == 0;
     }
@@ -88,7 +107,7 @@ final class Git {
     if (!names.isEmpty()) {
       List<String> lines = List.copyOf(names);
       Said said = ask(lines, List.of("cat-file", "--batch"));
-      split(said.out(), lines.size(), all::put);
+      split(said.out, lines.size(), all::put);
     }
     if (all.size() < names.size()) {
       throw new NoHistory(

@@ -83,7 +83,7 @@ public final class History {
   private Commit named(String named) throws NoHistory {
     Git.Said said =
         named.startsWith("-")
-            ? new Git.Said(1, new byte[0], "")
+            ? Git.Said.refused()
             : git.ask("rev-parse", "--verify", "--quiet", named + "^{commit}");
     if (!said.isWell()) {
       throw new NoHistory(

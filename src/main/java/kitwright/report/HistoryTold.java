@@ -71,10 +71,10 @@ public final class HistoryTold {
       return Optional.of(at(reading, much, Say.money(sum.money())));
     }
     if (reading.held() instanceof Held.On on) {
-      return Optional.of(at(reading, on.day().toEpochDay(), on.day().toString()));
+      return Optional.of(at(reading, (double) on.day().toEpochDay(), on.day().toString()));
     }
     return reading.held() instanceof Held.Count count
-        ? Optional.of(at(reading, count.many(), String.valueOf(count.many())))
+        ? Optional.of(at(reading, (double) count.many(), String.valueOf(count.many())))
         : Optional.empty();
   }
 
