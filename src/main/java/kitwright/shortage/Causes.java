@@ -81,8 +81,8 @@ final class Causes {
         .filter(
             shortage ->
                 shortage.cause() == cause
-                    || cause == Shortage.Cause.WRONG
-                        && shortage.cause() == Shortage.Cause.UNDERSIZE)
+                    || (cause == Shortage.Cause.WRONG
+                        && shortage.cause() == Shortage.Cause.UNDERSIZE))
         .map(Shortage::qty)
         .filter(qty -> qty.convertsTo(none))
         .reduce(none, Quantity::plus);
