@@ -43,7 +43,7 @@ public final class ClaimAsksTwice implements Rule {
       Quantity none = Quantity.none(shortage.qty().unit());
       Quantity qty = part.qty().convertsTo(none) ? none.plus(part.qty()) : none;
       Quantity sum = asked.merge(shortage.id(), qty, Quantity::plus);
-      boolean again = qty.isNone() && !asked.get(shortage.id()).isNone();
+      boolean again = qty.isNone() && !sum.isNone();
       if (sum.compareAmount(shortage.qty()) > 0 || again) {
         Optional.ofNullable(lines.remove(shortage.id()))
             .ifPresent(line -> out.add(finding(claim, line, shortage, sum)));
