@@ -198,9 +198,11 @@ class ChoiceTest {
                 .replace("grade: structural", "grade: finish")
                 .replace(
                     "    hold: close\n",
-                    "    hold: close\n"
-                        + "    assessment: ext\n"
-                        + "    sign-offs: [{by: designer, on: 2026-02-12, covers: COVERS}]\n")
+                    """
+                        hold: close
+                        assessment: ext
+                        sign-offs: [{by: designer, on: 2026-02-12, covers: COVERS}]
+                    """)
                 .replace("may-sign: [structural]", "may-sign: [finish]")
             + "assessments: [{id: ext, method: external, on: 2026-02-01, by: designer, require:"
             + " {stiffness: 1}, numbers: {stiffness: 1.1}, evidence: [{file: there/a.pdf}]}]\n";

@@ -95,8 +95,10 @@ class ClaimRulesTest {
         SHORT
             .replace(
                 "shortages:\n",
-                "  - {id: f, received: 2026-02-20, from: works, counted: [{item: bolt, qty: 6}]}\n"
-                    + "shortages:\n")
+                """
+                  - {id: f, received: 2026-02-20, from: works, counted: [{item: bolt, qty: 6}]}
+                shortages:
+                """)
             .formatted("2026-02-11", "b", replaced);
     assertThat(
             Sample.findings(

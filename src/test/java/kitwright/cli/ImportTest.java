@@ -31,9 +31,11 @@ class ImportTest {
   @Test
   void aPackingListWithDecimalCommasInAnOldCodePage() throws IOException {
     list(
-        "Nr;Bezeichnung;Menge;Preis\r\n"
-            + "K1;Lärchenbohle, 22 mm;4,5 m;11,40 EUR/m\r\n"
-            + "K2;Bolzen;12;0,80\r\n",
+        """
+        Nr;Bezeichnung;Menge;Preis\r
+        K1;Lärchenbohle, 22 mm;4,5 m;11,40 EUR/m\r
+        K2;Bolzen;12;0,80\r
+        """,
         Charset.forName("windows-1252"));
     Run run = Run.in(root, "import", "kit", "list.csv", "--columns", COLUMNS);
     assertThat(run.all()).contains("2 new, 0 changed, 0 as they were, 0 refused.");
@@ -86,11 +88,13 @@ class ImportTest {
     list("id,what,qty\nK1,bolt,12\n", StandardCharsets.UTF_8);
     assertThat(Run.in(root, "import", "kit", "list.csv", "--print").out())
         .isEqualTo(
-            "kit:\n"
-                + "  - id: K1\n"
-                + "    what: bolt\n"
-                + "    qty: 12\n"
-                + "1 new, 0 changed, 0 as they were, 0 refused; nothing is written.\n");
+            """
+            kit:
+              - id: K1
+                what: bolt
+                qty: 12
+            1 new, 0 changed, 0 as they were, 0 refused; nothing is written.
+            """);
     try (Stream<Path> files = Files.list(root)) {
       assertThat(files.map(file -> file.getFileName().toString()))
           .containsExactlyInAnyOrder("build.yaml", "list.csv");

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Set;
 import java.util.TreeSet;
 import kitwright.Golden;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,7 @@ class JsonNamesTest {
     Golden.check("cli/json-names.txt", out.toString());
   }
 
-  private static void names(String path, JsonNode node, TreeSet<String> names) {
+  private static void names(String path, JsonNode node, Set<String> names) {
     if (node.isArray()) {
       node.forEach(each -> names(path + "[]", each, names));
     } else if (node.isObject() && !path.endsWith(".criticality") && !path.endsWith(".values")) {

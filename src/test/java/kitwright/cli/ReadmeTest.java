@@ -71,9 +71,8 @@ class ReadmeTest {
   void everyPictureAndPageLinkedToIsThere() throws IOException {
     int links = 0;
     for (Path page : pages()) {
-      Path folder = page.toAbsolutePath().getParent();
       for (MatchResult link : blocks(page, LINK).toList()) {
-        assertThat(folder.resolve(link.group(1))).as("%s", page).exists();
+        assertThat(page.toAbsolutePath().resolveSibling(link.group(1))).as("%s", page).exists();
         links++;
       }
     }

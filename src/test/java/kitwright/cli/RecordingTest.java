@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import kitwright.edit.Replacing;
 import org.assertj.core.api.Assertions;
@@ -148,12 +152,15 @@ class RecordingTest {
   @Test
   void manyAtOnceLoseNothing() throws Exception {
     ExecutorService many = Executors.newFixedThreadPool(4);
+    List<Callable<Boolean>> lines = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
       String line = "# line " + i + "\n";
-      many.submit(() -> addUntilDone(line));
+      lines.add(() -> addUntilDone(line));
+    }
+    for (Future<Boolean> each : many.invokeAll(lines, 1, TimeUnit.MINUTES)) {
+      assertThat(each.get()).isTrue();
     }
     many.shutdown();
-    assertThat(many.awaitTermination(1, TimeUnit.MINUTES)).isTrue();
     String text = Files.readString(root.resolve("all.yaml"));
     for (int i = 0; i < 40; i++) {
       assertThat(text).containsOnlyOnce("# line " + i + "\n");
@@ -169,7 +176,7 @@ class RecordingTest {
         Replacing.write(root, "all.yaml", read, read + line);
         return true;
       } catch (Replacing.Changed meanwhile) {
-        Thread.yield();
+        Thread.onSpinWait();
       }
     }
   }

@@ -160,17 +160,22 @@ class TemplatesTest {
         new Templates(
                 n ->
                     Optional.of(
-                        "# To {{supplier}}\n"
-                            + "{{! no }}\n"
-                            + "> Mind\n\n"
-                            + "## Short\n"
-                            + "{{#none}}\n"
-                            + "no\n"
-                            + "{{/none}}\n"
-                            + "{{short}}\n"
-                            + "{{inside}}\n\n"
-                            + "- see {{short}}\n\n"
-                            + "<!-- no -->\n"),
+                        """
+                        # To {{supplier}}
+                        {{! no }}
+                        > Mind
+
+                        ## Short
+                        {{#none}}
+                        no
+                        {{/none}}
+                        {{short}}
+                        {{inside}}
+
+                        - see {{short}}
+
+                        <!-- no -->
+                        """),
                 n -> Optional.empty())
             .fill("t", slots);
     assertThat(filled.<String>match(page -> page.text(60), broken -> "" + broken.faults()))

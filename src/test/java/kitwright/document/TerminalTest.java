@@ -165,17 +165,23 @@ class TerminalTest {
             at(
                 50,
                 Block.prose(
-                    "# Glue\n"
-                        + "A *soft*\n"
-                        + "line\\\n"
-                        + "and a [link](https://a.example/b).\n\n"
-                        + "| a | b |\n"
-                        + "|--:|:-:|\n"
-                        + "| 1 | 2 |\n\n"
-                        + "> said\n\n"
-                        + "- x\n"
-                        + "  1. y\n\n"
-                        + "<b>bold</b>\n",
+                    """
+                    # Glue
+                    A *soft*
+                    line\\
+                    and a [link](https://a.example/b).
+
+                    | a | b |
+                    |--:|:-:|
+                    | 1 | 2 |
+
+                    > said
+
+                    - x
+                      1. y
+
+                    <b>bold</b>
+                    """,
                     2)))
         .isEqualTo(
             """

@@ -44,8 +44,10 @@ class ExportTest {
   void amountsAreNumbersWithTheirUnitBesideThem() {
     Ledger ledger =
         Sample.ledger(
-            "budget: [{line: a, title: '=1+1', amount: 40, remaining: [5, 10, 20]}]\n"
-                + "kit: [{id: b, what: 'bolt, M12', qty: 4 m, price: 1.50 NZD/m}]\n");
+            """
+            budget: [{line: a, title: '=1+1', amount: 40, remaining: [5, 10, 20]}]
+            kit: [{id: b, what: 'bolt, M12', qty: 4 m, price: 1.50 NZD/m}]
+            """);
     assertThat(Export.of(ledger, "budget").csv())
         .isEqualTo(
             "ledger,record,line,title,amount,amount.currency,remaining.low,remaining.likely,"

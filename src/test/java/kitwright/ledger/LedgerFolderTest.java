@@ -120,14 +120,16 @@ class LedgerFolderTest {
     write("build.yaml", BUILD);
     write(
         "kit.yaml",
-        "kit:\n"
-            + "  - id: a\n"
-            + "    what: bolt\n"
-            + "<<<<<<< HEAD\n"
-            + "    qty: 4\n"
-            + "=======\n"
-            + "    qty: 5\n"
-            + ">>>>>>> other\n");
+        """
+        kit:
+          - id: a
+            what: bolt
+        <<<<<<< HEAD
+            qty: 4
+        =======
+            qty: 5
+        >>>>>>> other
+        """);
     read();
     assertThat(faults.inOrder().get(0).what()).startsWith("A merge of two branches");
     assertThat(faults.inOrder().get(0).at()).hasToString("kit.yaml:4:1");

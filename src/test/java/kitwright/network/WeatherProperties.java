@@ -6,7 +6,9 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
@@ -48,10 +50,12 @@ class WeatherProperties {
     walked.ifPresent(day -> assertThat(found.first()).isEqualTo(day));
   }
 
-  private static String yaml(TreeSet<Integer> week, List<Sky> sky, int hours, int cure, int dry) {
+  private static String yaml(SortedSet<Integer> week, List<Sky> sky, int hours, int cure, int dry) {
     StringBuilder text = new StringBuilder();
     List<String> names =
-        week.stream().map(d -> DayOfWeek.of(d).name().substring(0, 3).toLowerCase()).toList();
+        week.stream()
+            .map(d -> DayOfWeek.of(d).name().substring(0, 3).toLowerCase(Locale.ROOT))
+            .toList();
     text.append("build: {name: S, currency: EUR, started: 2026-01-05, week: {days: ")
         .append(names)
         .append(", hours: 8}}\n")
@@ -73,7 +77,7 @@ class WeatherProperties {
   }
 
   private static Optional<LocalDate> walk(
-      TreeSet<Integer> week, List<Sky> sky, int hours, int cure, int dry) {
+      SortedSet<Integer> week, List<Sky> sky, int hours, int cure, int dry) {
     for (int start = 0; start < sky.size(); start++) {
       if (works(week, start) && fits(week, sky, start, hours, cure, dry)) {
         return Optional.of(FIRST.plusDays(start));
@@ -82,12 +86,12 @@ class WeatherProperties {
     return Optional.empty();
   }
 
-  private static boolean works(TreeSet<Integer> week, int day) {
+  private static boolean works(SortedSet<Integer> week, int day) {
     return week.contains(FIRST.plusDays(day).getDayOfWeek().getValue());
   }
 
   private static boolean fits(
-      TreeSet<Integer> week, List<Sky> sky, int start, int hours, int cure, int dry) {
+      SortedSet<Integer> week, List<Sky> sky, int start, int hours, int cure, int dry) {
     for (int day = start; day < start + dry; day++) {
       if (day >= sky.size() || sky.get(day).rain() > 0) {
         return false;

@@ -78,9 +78,11 @@ class CalendarFileTest {
   @Test
   void textIsEscapedAsInTheStandardsExample() throws Exception {
     String says =
-        "Meeting to provide technical review for \"Phoenix\" design.\n"
-            + "Happy Face Conference Room. Phoenix design team MUST attend this meeting.\n"
-            + "RSVP to team leader.";
+        """
+        Meeting to provide technical review for "Phoenix" design.
+        Happy Face Conference Room. Phoenix design team MUST attend this meeting.
+        RSVP to team leader.\
+        """;
     String file = file(says("a", says));
     assertThat(file.replace("\r\n ", ""))
         .contains(

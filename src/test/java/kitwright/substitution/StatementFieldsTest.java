@@ -341,11 +341,11 @@ class StatementFieldsTest {
   }
 
   private static String records() {
-    return RECORDS.replace("ends: pinned", "ends: " + word(Assessment.Ends.values()[0]));
+    return RECORDS.replace("ends: pinned", "ends: " + word(Assessment.Ends.PINNED));
   }
 
   private static String otherEnds() {
-    return word(Assessment.Ends.values()[1]);
+    return word(Assessment.Ends.FIXED);
   }
 
   private static String word(Enum<?> constant) {

@@ -168,8 +168,10 @@ class WaysPastASignatureTest {
                 "takes: 1 d, grade: structural",
                 "takes: 1 d"),
             "method: external\n",
-            "method: external\n"
-                + "    not-structural: {by: BY, on: 2026-02-06, why: it holds a flag}\n");
+            """
+            method: external
+                not-structural: {by: BY, on: 2026-02-06, why: it holds a flag}
+            """);
     isBuilt(signed(with(finish, "by: BY", "by: bryde")));
     assertThat(rules(signed(with(finish, "by: BY", "by: bryde")))).isEmpty();
     assertThat(rules(signed(with(finish, "by: BY", "by: ivo")))).containsExactly("grade-too-low");

@@ -51,7 +51,7 @@ class PartingProperties {
   void aLeftOverHoldsNoFlaw(@ForAll long seed) {
     Random random = new Random(seed);
     Rect whole = new Rect(0, 0, 20_000, 3_000);
-    long from = 6_000 + random.nextInt(12_000);
+    long from = 6_000L + random.nextInt(12_000);
     Flaw flaw = new Flaw(from, from + 10 + random.nextInt(900), "knot");
     Laid part = new Laid(new Rect(50, 40, 4_000, 1_000), new Use.Part("p", 1, 1, 1, false));
     Board board = Parting.of(whole, List.of(flaw), List.of(part), SAW).orElseThrow();
