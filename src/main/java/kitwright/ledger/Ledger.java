@@ -27,6 +27,7 @@ public final class Ledger {
   private final Map<Kind, List<Entry>> records;
   private final Map<Kind, Map<String, Entry>> byId;
   private final Map<Kind, Set<String>> unsound;
+  private final Map<String, String> unreadHolds;
   private final Map<String, Material> builtIn;
   private final Map<String, EvidenceFile> evidence;
 
@@ -40,6 +41,7 @@ public final class Ledger {
       Build build,
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
+      Map<String, String> unreadHolds,
       Collection<Material> builtIn,
       Map<String, EvidenceFile> evidence,
       Map<Place, Seal> seals) {
@@ -48,6 +50,7 @@ public final class Ledger {
     this.build = build;
     this.records = records;
     this.unsound = unsound;
+    this.unreadHolds = unreadHolds;
     this.evidence = Map.copyOf(evidence);
     this.byId = index(records);
     this.builtIn = new LinkedHashMap<>();
@@ -69,6 +72,7 @@ public final class Ledger {
   static final class Gathering {
     private final Map<Kind, List<Entry>> records = new EnumMap<>(Kind.class);
     private final Map<Kind, Set<String>> unsound = new EnumMap<>(Kind.class);
+    private final Map<String, String> unreadHolds = new HashMap<>();
 
     void add(Entry entry) {
       records.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry);
@@ -79,8 +83,16 @@ public final class Ledger {
       unsound.computeIfAbsent(kind, any -> new HashSet<>()).add(id);
     }
 
+    /**
+     * Remembers what a substitution holds that could not be read, so that nothing is let go by it.
+     */
+    void addUnread(Substitution substitution) {
+      substitution.hold().ifPresent(task -> unreadHolds.putIfAbsent(task.id(), substitution.id()));
+    }
+
     /** Takes what another gathered, behind what is here. */
     void addAll(Gathering other) {
+      other.unreadHolds.forEach(unreadHolds::putIfAbsent);
       other.records.forEach(
           (kind, list) -> records.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(list));
       other.unsound.forEach(
@@ -103,7 +115,7 @@ public final class Ledger {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(files, build, records, unsound, builtIn, evidence, Map.of());
+      return new Ledger(files, build, records, unsound, unreadHolds, builtIn, evidence, Map.of());
     }
   }
 
@@ -137,6 +149,7 @@ public final class Ledger {
                 .forEach(view::add));
     unsound.forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
     again.unsound().forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
+    view.unreadHolds.putAll(unreadHolds);
     return view.close(files, build, builtIn.values(), evidence);
   }
 
@@ -307,6 +320,11 @@ public final class Ledger {
         || (kind == Kind.MATERIALS && builtIn.containsKey(id));
   }
 
+  /** The substitution that holds a task and could not be read, by its id. */
+  public Optional<String> unreadHold(Task task) {
+    return Optional.ofNullable(unreadHolds.get(task.id()));
+  }
+
   /** Whether records of a kind share an id. */
   public boolean hasSameIds(Kind kind) {
     return byId.getOrDefault(kind, Map.of()).size() < entries(kind).size();
@@ -320,7 +338,8 @@ public final class Ledger {
 
   /** The same with what came of the signatures that keys made, by the place of the sign-off. */
   public Ledger sealed(Map<Place, Seal> checked) {
-    return new Ledger(files, build, records, unsound, builtIn.values(), evidence, checked);
+    return new Ledger(
+        files, build, records, unsound, unreadHolds, builtIn.values(), evidence, checked);
   }
 
   /** What came of the signature that a key made for a sign-off. */

@@ -69,6 +69,9 @@ final class Records {
     } else {
       into.addUnsound(kind, entry.id());
     }
+    if (!k.isSound() && entry instanceof Substitution substitution) {
+      into.addUnread(substitution);
+    }
   }
 
   /** Layouts are shared between threads; each thread asks for one once. */

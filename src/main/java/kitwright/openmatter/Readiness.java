@@ -148,8 +148,11 @@ public record Readiness(
   }
 
   private static Stream<String> signatures(Task task, Facts now) {
-    return Release.on(now).holding(task).stream()
-        .map(standing -> "signature for " + standing.substitution().id());
+    Release release = Release.on(now);
+    return Stream.concat(
+        release.holding(task).stream()
+            .map(standing -> "signature for " + standing.substitution().id()),
+        release.unread(task).stream().map(id -> "substitution " + id + ", which cannot be read"));
   }
 
   private static Stream<String> unknown(Task task, Facts now) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
 
 /**
@@ -18,7 +20,11 @@ public final class Release {
 
   private final Map<String, List<Standing>> byTask = new HashMap<>();
 
-  private Release() {}
+  private final Ledger ledger;
+
+  private Release(Ledger ledger) {
+    this.ledger = ledger;
+  }
 
   /** What follows from how the substitutions stand on the day. */
   public static Release on(Facts day) {
@@ -28,12 +34,12 @@ public final class Release {
   private static final class Work extends Facts.Fact<Release> {
     @Override
     protected Release work(Facts day) {
-      return Release.of(Standings.on(day));
+      return Release.of(day.ledger(), Standings.on(day));
     }
   }
 
-  private static Release of(Standings standings) {
-    Release release = new Release();
+  private static Release of(Ledger ledger, Standings standings) {
+    Release release = new Release(ledger);
     standings.all().stream()
         .filter(standing -> standing.state() == Standing.State.WAITING)
         .forEach(
@@ -55,8 +61,15 @@ public final class Release {
     return List.copyOf(byTask.getOrDefault(task.id(), List.of()));
   }
 
+  /**
+   * The substitution that holds a task and cannot be read, by its id: nobody knows what it says.
+   */
+  public Optional<String> unread(Task task) {
+    return ledger.unreadHold(task);
+  }
+
   /** Whether no substitution holds a task. */
   public boolean isGiven(Task task) {
-    return !byTask.containsKey(task.id());
+    return !byTask.containsKey(task.id()) && unread(task).isEmpty();
   }
 }

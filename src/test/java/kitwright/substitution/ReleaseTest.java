@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import kitwright.Sample;
 import kitwright.finding.Finding;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
@@ -47,6 +48,16 @@ class ReleaseTest {
   private static boolean mayClose(Ledger ledger, String task) {
     Ref ref = new Ref(task, new Place("sample.yaml", 1, 1, 1, 1));
     return Release.on(Facts.of(ledger, Sample.TODAY)).isGiven(ledger.task(ref).orElseThrow());
+  }
+
+  @Test
+  void aSubstitutionThatCannotBeReadLetsNothingGo() {
+    Ledger ledger =
+        Sample.read(RECORDS.formatted("", "1", signed("1") + ", ghost: 1"), new Findings())
+            .orElseThrow();
+    assertThat(ledger.substitutions()).isEmpty();
+    assertThat(mayClose(ledger, "close")).isFalse();
+    assertThat(mayClose(ledger, "paint")).isTrue();
   }
 
   private static HoldPoint.State hold(Ledger ledger) {
