@@ -6,6 +6,7 @@ import kitwright.history.Figure;
 import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.history.Series;
+import kitwright.ledger.Ledger;
 import kitwright.report.HistoryTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,13 +52,13 @@ final class HistoryCommand implements Command {
       throw new Refusal("“--days " + days + "” is too few to follow anything.", "Write 2 or more.");
     }
     Opened opened = Opened.of(options, session);
-    opened.ledger(session);
+    Ledger ledger = opened.ledger(session);
     try {
       Series series = Series.of(History.of(opened.folder().root()), wanted, days);
       if (!series.readings().isEmpty()) {
-        picture.draw(() -> HistoryTold.drawing(opened.ledger(session), series), session);
+        picture.draw(() -> HistoryTold.drawing(ledger, series), session);
       }
-      return telling.tell(HistoryTold.sheet(opened.ledger(session), series), opened, session);
+      return telling.tell(HistoryTold.sheet(ledger, series), opened, session);
     } catch (NoHistory none) {
       throw new Refusal(none.what(), none.mend());
     }

@@ -1,8 +1,5 @@
 package kitwright.history;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -14,15 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
-import kitwright.value.Place;
 
 /** The files of a ledger as Git holds them: at a commit, or staged for the next. */
 public final class Tree {
@@ -46,27 +40,9 @@ public final class Tree {
     List<SourceFile> files = new ArrayList<>();
     for (String path : paths) {
       byte[] content = contents.getOrDefault(blobs.getOrDefault(path, ""), new byte[0]);
-      text(path, content, out).ifPresent(text -> files.add(new SourceFile(path, text)));
+      SourceFile.decoded(path, content, out).ifPresent(files::add);
     }
     return files;
-  }
-
-  private static Optional<String> text(String path, byte[] bytes, Findings out) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
-    } catch (CharacterCodingException notUtf8) {
-      out.add(
-          new Finding(
-              "file-unreadable",
-              Severity.STOP,
-              Place.wholeFile(path),
-              "The text is not UTF-8.",
-              "The whole file is passed over.",
-              "Save the file as UTF-8 in your editor.",
-              List.of()));
-      return Optional.empty();
-    }
   }
 
   /** The ledger that these files hold; empty where no file holds a readable build record. */

@@ -2,8 +2,6 @@ package kitwright.ledger;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -190,31 +188,7 @@ public final class LedgerFolder {
       out.add(unreadable(path, broken));
       return Optional.empty();
     }
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
-    } catch (CharacterCodingException notUtf8) {
-      out.add(notUtf8(path, bytes));
-      return Optional.empty();
-    }
-  }
-
-  private Finding notUtf8(Path path, byte[] bytes) {
-    String file = name(path);
-    boolean utf16 = bytes.length > 1 && ((bytes[0] & 0xff) == 0xff || (bytes[0] & 0xff) == 0xfe);
-    String readable = new String(bytes, StandardCharsets.UTF_8);
-    int bad = utf16 ? 0 : Math.max(0, readable.indexOf('\uFFFD'));
-    String before = readable.substring(0, bad);
-    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    int column = 1 + before.codePointCount(before.lastIndexOf('\n') + 1, before.length());
-    return new Finding(
-        "file-unreadable",
-        Severity.STOP,
-        new Place(file, line, column, line, column + 1),
-        utf16 ? "The file is UTF-16 text, not UTF-8." : "The text is not UTF-8 here.",
-        "The whole file is passed over.",
-        "Save the file as UTF-8 in your editor.",
-        List.of());
+    return SourceFile.decoded(name(path), bytes, out).map(SourceFile::text);
   }
 
   private Finding tooLarge(Path file, long size) {
