@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import kitwright.assessment.material.Materials;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;

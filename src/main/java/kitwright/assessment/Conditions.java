@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
 import kitwright.ledger.Substitution;

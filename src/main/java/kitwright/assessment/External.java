@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;

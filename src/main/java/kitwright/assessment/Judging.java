@@ -1,6 +1,7 @@
 package kitwright.assessment;
 
 import java.util.function.Function;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;

@@ -2,6 +2,11 @@ package kitwright.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import kitwright.assessment.part.Sketch;
+import kitwright.assessment.sheet.Input;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Verdict;
+import kitwright.assessment.sheet.Working;
 import kitwright.ledger.Assessment;
 import kitwright.mechanics.load.Break;
 

@@ -1,6 +1,11 @@
 package kitwright.assessment;
 
 import java.util.List;
+import kitwright.assessment.joint.BoltMethod;
+import kitwright.assessment.material.Factors;
+import kitwright.assessment.material.Materials;
+import kitwright.assessment.part.Parts;
+import kitwright.assessment.sheet.Faults;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;

@@ -2,9 +2,9 @@ package kitwright.check;
 
 import java.util.List;
 import kitwright.assessment.LooseAssessmentFails;
-import kitwright.assessment.MaterialImpossible;
 import kitwright.assessment.SectionImpossible;
-import kitwright.assessment.WeakLinkToItself;
+import kitwright.assessment.joint.WeakLinkToItself;
+import kitwright.assessment.material.MaterialImpossible;
 import kitwright.choice.DecisionUnknown;
 import kitwright.choice.OptionOfOtherShortage;
 import kitwright.choice.OptionTwice;

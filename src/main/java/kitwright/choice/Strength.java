@@ -2,7 +2,7 @@ package kitwright.choice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 
 /**
  * How a substitution stands up to what was drawn.

@@ -37,7 +37,7 @@ public record WayOut(
   public boolean isTooWeak() {
     return strength
         .flatMap(Strength::verdict)
-        .filter(kitwright.assessment.Verdict::fails)
+        .filter(kitwright.assessment.sheet.Verdict::fails)
         .isPresent();
   }
 }

@@ -12,11 +12,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.assessment.Chances;
-import kitwright.assessment.Figure;
-import kitwright.assessment.Input;
-import kitwright.assessment.Print;
 import kitwright.assessment.Remedies;
 import kitwright.assessment.Result;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Input;
+import kitwright.assessment.sheet.Print;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
@@ -81,7 +81,7 @@ public final class AssessTold {
             2,
             Inline.strong(word(result.verdict().outcome()).toUpperCase(Locale.ROOT)),
             Inline.text(": " + result.assessment().id())));
-    List<kitwright.assessment.Row> rows = whole ? result.rows() : result.asked();
+    List<kitwright.assessment.sheet.Row> rows = whole ? result.rows() : result.asked();
     if (Elsewhere.isSo(result.assessment())) {
       blocks.addAll(Elsewhere.blocks(result.assessment(), ledger));
     } else {
@@ -146,7 +146,7 @@ public final class AssessTold {
   }
 
   /** A row a measure: as designed, as built, what is asked. */
-  static Table results(List<kitwright.assessment.Row> rows) {
+  static Table results(List<kitwright.assessment.sheet.Row> rows) {
     return new Table(
         "Results",
         Column.columns(
@@ -167,7 +167,7 @@ public final class AssessTold {
         rows.stream().map(AssessTold::result).toList());
   }
 
-  private static Row result(kitwright.assessment.Row row) {
+  private static Row result(kitwright.assessment.sheet.Row row) {
     String unit = row.measure().unit();
     return Row.row(
         Cell.of(

@@ -2,7 +2,7 @@ package kitwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Inline;

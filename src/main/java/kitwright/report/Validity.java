@@ -2,8 +2,8 @@ package kitwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitwright.assessment.Bases;
 import kitwright.assessment.Result;
+import kitwright.assessment.material.Bases;
 import kitwright.ledger.Assessment.Method;
 
 /** What a method of assessment takes for granted, and where it ceases to hold. */

@@ -1,7 +1,7 @@
 package kitwright.substitution;
 
 import java.util.Optional;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 

@@ -1,7 +1,7 @@
 package kitwright.substitution;
 
 import java.util.List;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;

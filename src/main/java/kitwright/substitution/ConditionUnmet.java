@@ -2,7 +2,7 @@ package kitwright.substitution;
 
 import java.util.List;
 import kitwright.assessment.Judging;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;

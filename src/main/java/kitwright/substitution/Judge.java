@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import kitwright.assessment.Assessments;
 import kitwright.assessment.Judging;
-import kitwright.assessment.Verdict;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;

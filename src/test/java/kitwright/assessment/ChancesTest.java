@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.mechanics.scatter.Chance;

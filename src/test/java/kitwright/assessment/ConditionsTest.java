@@ -3,6 +3,7 @@ package kitwright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.params.ParameterizedTest;

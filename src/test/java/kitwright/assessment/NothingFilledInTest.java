@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import kitwright.Sample;
-import kitwright.assessment.Verdict.Outcome;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Trust;
+import kitwright.assessment.sheet.Verdict.Outcome;
 import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import kitwright.Sample;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;

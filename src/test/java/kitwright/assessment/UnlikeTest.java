@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import kitwright.Sample;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Findings;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;

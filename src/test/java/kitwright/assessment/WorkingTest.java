@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Step;
+import kitwright.assessment.sheet.Working;
 import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 

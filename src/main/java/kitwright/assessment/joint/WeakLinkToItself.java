@@ -1,0 +1,41 @@
+package kitwright.assessment.joint;
+
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+
+/** Fires where a weak link protects a section from itself. */
+public final class WeakLinkToItself implements Rule {
+  @Override
+  public String name() {
+    return "weak-link-to-itself";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    for (Assessment assessment : day.ledger().assessments()) {
+      assessment
+          .weakLink()
+          .filter(link -> link.sacrificial().id().equals(link.protectedPart().id()))
+          .ifPresent(
+              link ->
+                  out.add(
+                      new Finding(
+                          name(),
+                          Severity.STOP,
+                          link.at().of("protected"),
+                          "The weak link of assessment "
+                              + assessment.id()
+                              + " protects section "
+                              + link.protectedPart()
+                              + " from itself.",
+                          "Which part breaks first cannot be worked out.",
+                          "Name the part that shall break and the part that shall not.",
+                          List.of(assessment.named()))));
+    }
+  }
+}

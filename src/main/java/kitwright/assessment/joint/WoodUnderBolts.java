@@ -1,0 +1,205 @@
+package kitwright.assessment.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.assessment.material.Materials;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Figures;
+import kitwright.assessment.sheet.Inputs;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Print;
+import kitwright.assessment.sheet.Step;
+import kitwright.ledger.Material;
+import kitwright.ledger.MaterialProperty;
+import kitwright.ledger.Section;
+import kitwright.ledger.Section.Grain;
+import kitwright.mechanics.fastener.BoltInWood;
+import kitwright.value.Quantity;
+
+/**
+ * Bolts through two pieces of wood, the side member listed first: what wood and bolt bear in shear,
+ * and what the washer does. The distances to ends and edges are held to those of the standard;
+ * nearer the wood splits, which is not worked out.
+ *
+ * @see "NDS 12.3 (yield limits); EN 1995-1-1:2004, table 8.4 (distances), 8.34 (rows), 8.5.2
+ *     (washers), read in public implementations"
+ */
+public final class WoodUnderBolts {
+  /** Specific gravity on the volume at 12 % moisture: density over 1120 kg/m³. */
+  private static final double GRAVITY = 1120;
+
+  private static final double END = 0.080;
+  private static final double THINNEST = 0.0064;
+
+  private final Section section;
+  private final Inputs inputs;
+  private final double diameter;
+  private final List<String> lacking = new ArrayList<>();
+
+  private WoodUnderBolts(Section section, Inputs inputs, double diameter) {
+    this.section = section;
+    this.inputs = inputs;
+    this.diameter = diameter;
+  }
+
+  /** Puts what the wood bears beside what the bolts bear; nothing where no wood is named. */
+  public static List<Step> put(
+      Section section,
+      Materials materials,
+      Material bolt,
+      double diameter,
+      double count,
+      Figures figures) {
+    if (section.layers().isEmpty()) {
+      return List.of();
+    }
+    WoodUnderBolts wood = new WoodUnderBolts(section, materials.inputs(), diameter);
+    List<Step> steps = new ArrayList<>();
+    wood.bearing(materials, bolt, count, figures, steps);
+    wood.washer(materials, count, figures, steps);
+    wood.lacking.forEach(what -> figures.lacks(Measure.BOLT_BEARING, what));
+    return steps;
+  }
+
+  private Optional<Double> dimension(String name) {
+    return section.dimensions().entrySet().stream()
+        .filter(one -> one.getKey().id().equals(name))
+        .map(one -> one.getValue().base())
+        .findFirst();
+  }
+
+  private void bearing(
+      Materials materials, Material bolt, double count, Figures figures, List<Step> steps) {
+    if (section.layers().size() != 2) {
+      lacking.add(
+          section.named() + " lists other than two pieces of wood that its bolts go through");
+      return;
+    }
+    OptionalDouble side = strength(section.layers().get(0), materials);
+    OptionalDouble main = strength(section.layers().get(1), materials);
+    OptionalDouble pull = inputs.needed(bolt, MaterialProperty.TENSILE_STRENGTH);
+    OptionalDouble proof = inputs.needed(bolt, MaterialProperty.PROOF_STRESS);
+    Optional<Double> thin = section.layers().get(0).thickness().map(Quantity::base);
+    Optional<Double> thick = section.layers().get(1).thickness().map(Quantity::base);
+    distances(count);
+    if (diameter < THINNEST) {
+      lacking.add("bolts thinner than 6.4 mm bear on wood by another rule");
+    }
+    if (side.isEmpty()
+        || main.isEmpty()
+        || pull.isEmpty()
+        || proof.isEmpty()
+        || thin.isEmpty()
+        || thick.isEmpty()) {
+      lacking.add(section.named() + " does not state what its bolts go through");
+      return;
+    }
+    double yield = (pull.getAsDouble() + proof.getAsDouble()) / 2;
+    BoltInWood one =
+        new BoltInWood(
+            diameter, thick.get(), thin.get(), main.getAsDouble(), side.getAsDouble(), yield);
+    Map.Entry<String, Double> first = one.first();
+    boolean along = section.layers().stream().allMatch(WoodUnderBolts::isAlong);
+    double counting =
+        along && count > 1
+            ? BoltInWood.inARow(count, dimension("spacing").orElse(5 * diameter), diameter)
+            : count;
+    figures.put(
+        Measure.BOLT_BEARING,
+        Figure.of(counting * first.getValue() / 1000, "yield mode " + first.getKey()));
+    steps.add(
+        new Step(
+            "load at which wood or bolt yields, single shear: mode " + first.getKey(),
+            "least of six yield modes, NDS 12.3.1 with R_d = 1",
+            "F_e side "
+                + Print.with(side.getAsDouble() / 1e6, "MPa")
+                + ", main "
+                + Print.with(main.getAsDouble() / 1e6, "MPa")
+                + ", F_yb (R_m + R_p)/2 = "
+                + Print.with(yield / 1e6, "MPa")
+                + ", "
+                + Print.number(counting)
+                + " of "
+                + Print.number(count)
+                + " bolts count",
+            Print.with(counting * first.getValue() / 1000, "kN")));
+  }
+
+  private static boolean isAlong(Section.Layer layer) {
+    return layer.grain().orElse(Grain.ALONG) == Grain.ALONG;
+  }
+
+  private OptionalDouble strength(Section.Layer layer, Materials materials) {
+    Optional<Material> wood = layer.material().flatMap(materials::material);
+    if (wood.isEmpty() || wood.get().sort() != Material.Sort.TIMBER) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble density = inputs.needed(wood.get(), MaterialProperty.DENSITY);
+    if (density.isEmpty()) {
+      return density;
+    }
+    double gravity = density.getAsDouble() / GRAVITY;
+    return OptionalDouble.of(
+        isAlong(layer)
+            ? BoltInWood.bearingAlong(gravity)
+            : BoltInWood.bearingAcross(gravity, diameter));
+  }
+
+  /** Loaded end 7d and 80 mm, edges 3d, 4d where loaded across; in a row 5d apart. */
+  private void distances(double count) {
+    boolean along = section.layers().stream().allMatch(WoodUnderBolts::isAlong);
+    distance("end-distance", Math.max(7 * diameter, END));
+    distance("edge-distance", along ? 3 * diameter : 4 * diameter);
+    if (count > 1) {
+      distance("spacing", 5 * diameter);
+    }
+  }
+
+  private void distance(String name, double least) {
+    Optional<Double> stated = dimension(name);
+    if (stated.isEmpty()) {
+      lacking.add(
+          section.named() + " does not state its " + name + " (at least " + mm(least) + ")");
+    } else if (stated.get() < least - 1e-9) {
+      lacking.add(
+          "the "
+              + name
+              + " of "
+              + section.named()
+              + " is "
+              + mm(stated.get())
+              + ", below the "
+              + mm(least)
+              + " from which the wood does not split first");
+    }
+  }
+
+  private static String mm(double metres) {
+    return Print.with(metres * 1000, "mm");
+  }
+
+  private void washer(Materials materials, double count, Figures figures, List<Step> steps) {
+    Optional<Double> washer = dimension("washer");
+    Optional<Material> wood = section.layers().get(0).material().flatMap(materials::material);
+    if (washer.isEmpty() || wood.isEmpty()) {
+      return;
+    }
+    OptionalDouble across = inputs.value(wood.get(), MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
+    if (across.isEmpty()) {
+      figures.lacks(
+          Measure.BOLT_WASHER, wood.get().id() + " does not state its compressive-strength-across");
+      return;
+    }
+    double pull = count * BoltInWood.washer(across.getAsDouble(), washer.get(), diameter) / 1000;
+    figures.put(Measure.BOLT_WASHER, pull);
+    steps.add(
+        new Step(
+            "pull at which the washer sinks in",
+            "n·3·f_c90·π/4·(D² − d²), EN 1995-1-1, 8.5.2",
+            Print.number(count) + " · 3 · " + Print.with(across.getAsDouble() / 1e6, "MPa"),
+            Print.with(pull, "kN")));
+  }
+}

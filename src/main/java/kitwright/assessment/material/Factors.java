@@ -1,0 +1,270 @@
+package kitwright.assessment.material;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.assessment.sheet.Print;
+import kitwright.assessment.sheet.Sources;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Assessment.KnockDown;
+import kitwright.ledger.Material.Sort;
+import kitwright.mechanics.timber.TimberFactors;
+import kitwright.value.Nearest;
+import kitwright.value.Ref;
+
+/**
+ * The knock-downs that an assessment puts on strengths and moduli: each by a name of a closed list,
+ * on the part as designed, as built or both, on one layer or all, with where it comes from.
+ *
+ * @param all in the order written
+ * @param converted what makes strengths of one basis of those of a material, by its id
+ */
+public record Factors(List<Factor> all, Map<String, Double> converted) {
+  private static final double MOST = 2;
+
+  /** Which part of a comparison. */
+  public enum Side {
+    DESIGNED,
+    BUILT
+  }
+
+  /**
+   * One factor.
+   *
+   * @param layer counted from 1 at the bottom, the only one that it is for
+   */
+  record Factor(
+      KnockDown.For on, double value, Optional<Side> side, Optional<Integer> layer, String source) {
+    private boolean at(Side part, int index) {
+      return side.filter(part::equals).isPresent() == side.isPresent()
+          && layer.filter(one -> one == index).isPresent() == layer.isPresent();
+    }
+
+    private String where() {
+      return side.map(one -> " as " + one.name().toLowerCase(Locale.ROOT)).orElse("")
+          + layer.map(one -> ", layer " + one).orElse("");
+    }
+
+    public String words() {
+      return name(on) + where();
+    }
+  }
+
+  /** Those of one part of a comparison. */
+  public record OnSide(Factors factors, Side side) {
+    public static OnSide none() {
+      return new OnSide(Factors.none(), Side.BUILT);
+    }
+
+    /** A material with what the factors leave of it in a layer, counted from 1. */
+    public Stuff on(Stuff stuff, int layer) {
+      return stuff.times(
+          strength(stuff.id(), stuff.sort(), layer), factors.stiffness(side, stuff.sort(), layer));
+    }
+
+    public double strength(String id, Sort sort, int layer) {
+      return factors.strength(side, sort, layer) * factors.converted().getOrDefault(id, 1.0);
+    }
+
+    /** Layers that a factor is for and that the section does not have, each a clause. */
+    public List<String> beyond(kitwright.ledger.Section section) {
+      int count = Math.max(1, section.layers().size());
+      return factors.all().stream()
+          .filter(one -> one.side().filter(other -> other != side).isEmpty())
+          .filter(one -> one.layer().filter(n -> n < 1 || n > count).isPresent())
+          .map(one -> section.named() + " has no layer for the knock-down for " + one.words())
+          .toList();
+    }
+  }
+
+  public Factors {
+    all = List.copyOf(all);
+    converted = Map.copyOf(converted);
+  }
+
+  public static Factors none() {
+    return new Factors(List.of(), Map.of());
+  }
+
+  public static Factors of(Assessment assessment) {
+    List<String> unheard = new ArrayList<>();
+    return of(assessment, unheard);
+  }
+
+  /** Those that can be; what is lacking or wrong of the rest is told. */
+  public static Factors of(Assessment assessment, List<String> lacking) {
+    List<Factor> all = new ArrayList<>();
+    assessment
+        .factors()
+        .forEach((name, value) -> ofBoth(name, value, assessment, lacking).ifPresent(all::add));
+    assessment.knockDowns().forEach(one -> ofOne(one, lacking).ifPresent(all::add));
+    return new Factors(all, Map.of());
+  }
+
+  /** The same with strengths brought to one basis. */
+  public Factors on(Map<String, Double> basis) {
+    return new Factors(all, basis);
+  }
+
+  /** Whether both parts of a comparison have the same. */
+  public boolean alike() {
+    return all.stream().allMatch(factor -> factor.side().isEmpty());
+  }
+
+  /** {@code factors: {moisture: 0.9}}: on both parts, its source among those of the assessment. */
+  private static Optional<Factor> ofBoth(
+      Ref name, BigDecimal value, Assessment assessment, List<String> lacking) {
+    Optional<KnockDown.For> on = KnockDown.For.of(name.id());
+    if (on.isEmpty()) {
+      lacking.add(
+          "“"
+              + name
+              + "” is no factor"
+              + Nearest.to(name.id(), KnockDown.For.words())
+                  .map(near -> ": did you mean “" + near + "”?")
+                  .orElse("; there are " + String.join(", ", KnockDown.For.words())));
+      return Optional.empty();
+    }
+    Optional<String> source = Sources.of(assessment).about(name.id());
+    if (source.isEmpty()) {
+      lacking.add(
+          "the factor “"
+              + name
+              + "” has no source: write it as “"
+              + name
+              + ": where it comes from” in “sources”, or under “knock-downs” with its source");
+    }
+    return possible(name.id(), value.doubleValue(), lacking)
+        .map(
+            factor ->
+                new Factor(
+                    on.get(), factor, Optional.empty(), Optional.empty(), source.orElse("none")));
+  }
+
+  private static Optional<Factor> ofOne(KnockDown stated, List<String> lacking) {
+    String name = name(stated.on());
+    Optional<Double> value = stated.value().map(BigDecimal::doubleValue).or(() -> scarf(stated));
+    if (value.isEmpty()) {
+      lacking.add("the knock-down “" + name + "” states no value, and none follows for it");
+      return Optional.empty();
+    }
+    boolean sourced = stated.source().filter(source -> !source.isBlank()).isPresent();
+    if (!sourced) {
+      lacking.add(
+          stated.value().isEmpty()
+              ? "the knock-down for a scarf by its slope is not confirmed in its source ("
+                  + SCARF
+                  + "): state its value with a source"
+              : "the knock-down “" + name + "” has no source");
+    }
+    return possible(name, value.get(), lacking)
+        .map(
+            factor ->
+                new Factor(
+                    stated.on(),
+                    factor,
+                    side(stated),
+                    stated.layer(),
+                    stated.source().orElse(stated.value().isEmpty() ? SCARF : "none")));
+  }
+
+  private static final String SCARF =
+      "65 % at 4 to 1, 95 % at 20 to 1: Birmingham, Boat Building Techniques Illustrated, quoted";
+
+  private static Optional<Double> scarf(KnockDown stated) {
+    return stated.on() == KnockDown.For.SCARF
+        ? stated.slope().map(slope -> TimberFactors.scarf(slope.doubleValue()).value())
+        : Optional.empty();
+  }
+
+  private static Optional<Side> side(KnockDown stated) {
+    return switch (stated.side()) {
+      case BOTH -> Optional.empty();
+      case DESIGNED -> Optional.of(Side.DESIGNED);
+      case BUILT -> Optional.of(Side.BUILT);
+    };
+  }
+
+  private static Optional<Double> possible(String name, double value, List<String> lacking) {
+    if (value > 0 && value <= MOST) {
+      return Optional.of(value);
+    }
+    lacking.add("the factor “" + name + "” lies outside 0 to 2");
+    return Optional.empty();
+  }
+
+  private static String name(KnockDown.For on) {
+    return on.word();
+  }
+
+  /** On strengths of a sort of material in a layer of a part. */
+  public double strength(Side part, Sort sort, int layer) {
+    return all.stream()
+        .filter(factor -> factor.at(part, layer) && isStrength(factor.on(), sort))
+        .mapToDouble(Factor::value)
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  /** On moduli of timber and plywood. */
+  public double stiffness(Side part, Sort sort, int layer) {
+    boolean wood = sort == Sort.TIMBER || sort == Sort.PLYWOOD;
+    return all.stream()
+        .filter(one -> wood && one.at(part, layer) && one.on() == KnockDown.For.STIFFNESS)
+        .mapToDouble(Factor::value)
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  private static boolean isStrength(KnockDown.For on, Sort sort) {
+    return switch (on) {
+      case STIFFNESS -> false;
+      case LAMINATE -> sort == Sort.CLOTH || sort == Sort.LAMINATE || sort == Sort.OTHER;
+      case CORE -> sort == Sort.CORE;
+      case METAL -> sort == Sort.METAL || sort == Sort.BOLT;
+      case MOISTURE, DURATION, GRADE, TEMPERATURE, SCARF, SLOPE_OF_GRAIN ->
+          sort == Sort.TIMBER || sort == Sort.PLYWOOD;
+    };
+  }
+
+  /** What each is for and where it comes from, a line each. */
+  public List<String> lines() {
+    return all.stream()
+        .map(
+            factor ->
+                subject(factor.on())
+                    + " times "
+                    + Print.number(factor.value())
+                    + " for "
+                    + factor.words()
+                    + "; source: "
+                    + factor.source())
+        .toList();
+  }
+
+  private static String subject(KnockDown.For on) {
+    return switch (on) {
+      case LAMINATE -> "strengths of cloths and laminates";
+      case CORE -> "strengths of cores";
+      case METAL -> "strengths of metals and bolts";
+      case STIFFNESS -> "moduli of timber and plywood";
+      case MOISTURE, DURATION, GRADE, TEMPERATURE, SCARF, SLOPE_OF_GRAIN ->
+          "strengths of timber and plywood";
+    };
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Factors that
+        && all.equals(that.all)
+        && converted.equals(that.converted);
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = all.hashCode();
+    hash = 31 * hash + converted.hashCode();
+    return hash;
+  }
+}

@@ -1,0 +1,136 @@
+package kitwright.assessment.method;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Assessment.Support;
+import kitwright.value.Quantity;
+
+/**
+ * Whether all that a beam's load states can act together. Nothing stated is left out: what cannot
+ * be taken is told, and nothing is worked out.
+ */
+public final class LoadStated {
+  private LoadStated() {}
+
+  /** Whether it is a load that can be worked out whole; what it lacks is told. */
+  static boolean isWhole(Load load, List<String> lacking) {
+    List<String> faults = new ArrayList<>();
+    half("speed, area and lift", flow(load), faults);
+    pressure(load, faults);
+    nought(load, faults);
+    boolean flow = flow(load).values().stream().allMatch(Optional::isPresent);
+    if (flow && load.force().isPresent()) {
+      faults.add(
+          "the load states a force and the speed, area and lift that give one: keep the one that is"
+              + " meant, or write the other as tip-force");
+    }
+    boolean hangs = load.support().orElse(Support.CANTILEVER) == Support.CANTILEVER;
+    if (load.tipForce().isPresent() && !hangs) {
+      faults.add(
+          "the load states a tip-force on a beam that is held at both ends and has no tip: write"
+              + " force with shape: point for one at the middle");
+    }
+    if (faults.isEmpty() && !flow && isNothing(load)) {
+      faults.add(
+          "the load states no force: force, tip-force, pressure and breadth, speed, area and"
+              + " lift, thrust, torque, or self-weight: yes");
+    }
+    if (load.thrust().isPresent() && load.ends().isEmpty()) {
+      faults.add(
+          "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"
+              + " fixed-pinned or fixed-free");
+    }
+    lacking.addAll(faults);
+    return faults.isEmpty();
+  }
+
+  /** A safety factor is at least 1: one below it takes from the load. */
+  public static Optional<String> factor(Load load) {
+    return load.factor().compareTo(BigDecimal.ONE) < 0
+        ? Optional.of(
+            "the load’s safety factor is "
+                + load.factor().stripTrailingZeros().toPlainString()
+                + ", and it is at least 1: a factor below 1 makes the load smaller than it is")
+        : Optional.empty();
+  }
+
+  private static boolean isNothing(Load load) {
+    return load.force().isEmpty()
+        && load.tipForce().isEmpty()
+        && load.pressure().isEmpty()
+        && load.thrust().isEmpty()
+        && load.torque().isEmpty()
+        && !load.selfWeight();
+  }
+
+  private static Map<String, Optional<?>> flow(Load load) {
+    Map<String, Optional<?>> flow = new LinkedHashMap<>();
+    flow.put("speed", load.speed());
+    flow.put("area", load.area());
+    flow.put("lift", load.lift());
+    return flow;
+  }
+
+  private static void half(String whole, Map<String, Optional<?>> parts, List<String> faults) {
+    List<String> there = names(parts, true);
+    List<String> absent = names(parts, false);
+    if (!there.isEmpty() && !absent.isEmpty()) {
+      faults.add(
+          "the load states "
+              + String.join(" and ", there)
+              + " without "
+              + String.join(" and ", absent)
+              + ": "
+              + whole
+              + " belong together");
+    }
+  }
+
+  private static List<String> names(Map<String, Optional<?>> parts, boolean present) {
+    return parts.entrySet().stream()
+        .filter(part -> part.getValue().isPresent() == present)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private static void pressure(Load load, List<String> faults) {
+    if (load.pressure().isPresent() && load.breadth().isEmpty()) {
+      faults.add(
+          "the load states a pressure without the breadth on which it stands: add breadth, the"
+              + " width of plating that the beam carries");
+    }
+    if (load.breadth().isPresent() && load.pressure().isEmpty()) {
+      faults.add("the load states a breadth without a pressure on it");
+    }
+    if (load.density().isPresent() && flow(load).values().stream().noneMatch(Optional::isPresent)) {
+      faults.add("the load states a density without speed, area and lift");
+    }
+  }
+
+  /** What is stated as nought is no load, and nobody means it. */
+  private static void nought(Load load, List<String> faults) {
+    Map<String, Optional<Quantity>> all = new LinkedHashMap<>();
+    all.put("force", load.force());
+    all.put("tip-force", load.tipForce());
+    all.put("pressure", load.pressure());
+    all.put("breadth", load.breadth());
+    all.put("speed", load.speed());
+    all.put("area", load.area());
+    all.put("density", load.density());
+    all.put("thrust", load.thrust());
+    all.put("torque", load.torque());
+    all.forEach(
+        (name, value) ->
+            value
+                .filter(Quantity::isNone)
+                .ifPresent(none -> faults.add("the load’s " + name + " is nought")));
+    load.lift()
+        .filter(lift -> lift.signum() <= 0)
+        .ifPresent(lift -> faults.add("the load’s lift is not above nought"));
+  }
+}

@@ -1,0 +1,83 @@
+package kitwright.assessment.joint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import kitwright.Sample;
+import kitwright.assessment.Assessments;
+import kitwright.assessment.Result;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Verdict;
+import kitwright.assessment.sheet.Verdict.Outcome;
+import kitwright.ledger.Facts;
+import org.junit.jupiter.api.Test;
+
+/** Bolts through wood: what it bears, how far from its ends, and under a washer. */
+class WoodUnderBoltsTest {
+  private static final String BOLTS =
+      """
+      materials:
+        - {id: oak-x, kind: timber, basis: minimum, density: 560 kg/m3, E: 11 GPa, bending-strength: 80 MPa, shear-strength: 9 MPa, compressive-strength-across: 6 MPa, source: t}
+        - {id: mild, kind: bolt, basis: minimum, tensile-strength: 400 MPa, proof-stress: 220 MPa, shear-strength: 240 MPa, source: t}
+      sections:
+        - id: s
+          shape: bolt
+          material: mild
+          dimensions: {diameter: 12 mm, %s}
+          layers: [{material: oak-x, thickness: 38 mm}, {material: oak-x, thickness: 89 mm}]
+      assessments:
+        - {id: a, method: bolt, designed: s, built: s, require: {bearing: 1, washer: 1}}
+      """;
+
+  private static Result result(String dimensions) {
+    return Assessments.on(Facts.of(Sample.ledger(BOLTS.formatted(dimensions)), Sample.TODAY))
+        .all()
+        .get(0);
+  }
+
+  private static double built(Result result, Measure measure) {
+    return result.rows().stream()
+        .filter(row -> row.measure() == measure)
+        .findFirst()
+        .flatMap(Row::built)
+        .orElseThrow()
+        .value();
+  }
+
+  /**
+   * G 0.5, F_e 38.61, F_yb 310 MPa: mode IV is 144·√(2·38.61·310/6) = 9.10 kN, IIIs comes sooner.
+   */
+  @Test
+  void theFirstYieldModeOfTwoPieces() {
+    Result result = result("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm");
+    assertThat(result.verdict().passes()).isTrue();
+    double re = 1;
+    double k3 =
+        -1 + Math.sqrt(2 * (1 + re) / re + 2 * 310 * (2 + re) * 144 / (3 * 38.61 * 38 * 38));
+    assertThat(built(result, Measure.BOLT_BEARING))
+        .isCloseTo(k3 * 12 * 38 * 38.61 / 3 / 1000, within(1e-3));
+    assertThat(built(result, Measure.BOLT_WASHER))
+        .isCloseTo(3 * 6 * Math.PI / 4 * (36 * 36 - 144) / 1000, within(1e-9));
+  }
+
+  @Test
+  void nearAnEndTheWoodSplitsFirst() {
+    Verdict near = result("end-distance: 60 mm, edge-distance: 40 mm, washer: 36 mm").verdict();
+    assertThat(near.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(near.because()).contains("the end-distance of section s is 60 mm, below the 84 mm");
+    assertThat(result("edge-distance: 40 mm, washer: 36 mm").verdict().because())
+        .contains("does not state its end-distance");
+  }
+
+  @Test
+  void fourInARowCountLess() {
+    String four =
+        "end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm, count: 4, spacing: 60 mm";
+    double one =
+        built(
+            result("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm"),
+            Measure.BOLT_BEARING);
+    assertThat(built(result(four), Measure.BOLT_BEARING) / one).isCloseTo(2.742, within(0.001));
+  }
+}

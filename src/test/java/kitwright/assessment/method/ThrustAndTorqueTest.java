@@ -1,0 +1,100 @@
+package kitwright.assessment.method;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import kitwright.Sample;
+import kitwright.assessment.Assessments;
+import kitwright.assessment.Result;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Row;
+import kitwright.ledger.Facts;
+import org.junit.jupiter.api.Test;
+
+/** Masts, posts and stocks: pushed, twisted and bent at once. */
+class ThrustAndTorqueTest {
+  private static final String STUFF =
+      """
+      materials:
+        - {id: steel-x, kind: metal, density: 7850 kg/m3, E: 210 GPa, poisson: 0.3, yield-strength: 355 MPa, source: t, basis: minimum}
+        - {id: spruce, kind: timber, density: 415 kg/m3, E: 10 GPa, G: 0.65 GPa, tensile-strength: 72 MPa, compressive-strength: 38 MPa, bending-strength: 69 MPa, shear-strength: 7.7 MPa, source: t, basis: mean}
+      sections:
+        - {id: tube, shape: tube, material: steel-x, dimensions: {diameter: 40 mm, wall: 2 mm}}
+        - {id: rod, shape: round, material: steel-x, dimensions: {diameter: 40 mm}}
+        - {id: post, width: 100 mm, layers: [{material: spruce, thickness: 100 mm}]}
+        - {id: lath, width: 20 mm, layers: [{material: spruce, thickness: 20 mm}]}
+      assessments:
+        - {id: a, method: section, designed: %1$s, built: %1$s, require: {reserve: 0.001}, load: {%2$s, source: t}}
+      """;
+
+  private static Result result(String section, String load) {
+    String text = STUFF.formatted(section, load);
+    return Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+  }
+
+  private static Figure figure(Result result, Measure measure) {
+    return result.rows().stream()
+        .filter(row -> row.measure() == measure)
+        .findFirst()
+        .flatMap(Row::built)
+        .orElseThrow();
+  }
+
+  /** Gere, Mechanics of Materials, 7th ed., problem 11.4-2: 62.2, 15.6, 249 kN; yield 84.8 kN. */
+  @Test
+  void aTubeBucklesAsItsEndsAreHeld() {
+    Result pinned = result("tube", "thrust: 10 kN, ends: pinned, span: 1.2 m");
+    assertThat(figure(pinned, Measure.THRUST).value()).isCloseTo(62_200, within(350.0));
+    assertThat(figure(pinned, Measure.THRUST).governing()).contains("buckling as a column");
+    assertThat(figure(pinned, Measure.RESERVE).value()).isCloseTo(6.22, within(0.035));
+    Result free = result("tube", "thrust: 10 kN, ends: fixed-free, span: 1.2 m");
+    assertThat(figure(free, Measure.THRUST).value()).isCloseTo(15_550, within(35.0));
+    Result fixed = result("tube", "thrust: 10 kN, ends: fixed, span: 1.2 m");
+    assertThat(figure(fixed, Measure.THRUST).value())
+        .isCloseTo(355e6 * Math.PI / 4 * (0.0016 - 0.001296), within(1.0));
+    assertThat(figure(fixed, Measure.THRUST).governing()).contains("crushing");
+  }
+
+  /**
+   * The tip of a cantilever of 0.2 m, 5 kN along it grows what 100 N across bends: 1/(1 − P/P_b).
+   */
+  @Test
+  void aPushGrowsWhatBends() {
+    Result bent = result("tube", "tip-force: 100 N, span: 1.2 m");
+    Result both = result("tube", "tip-force: 100 N, thrust: 5 kN, ends: fixed-free, span: 1.2 m");
+    double buckling = figure(both, Measure.THRUST).value();
+    assertThat(figure(both, Measure.DEFLECTION).value() / figure(bent, Measure.DEFLECTION).value())
+        .isCloseTo(1 / (1 - 5000 / buckling), within(1e-6));
+    assertThat(figure(both, Measure.RESERVE).value())
+        .isLessThan(figure(bent, Measure.RESERVE).value())
+        .isLessThan(buckling / 5000);
+    assertThat(figure(both, Measure.RESERVE).governing()).contains("thrust with bending");
+  }
+
+  @Test
+  void howTheEndsAreHeldIsNotGuessed() {
+    assertThat(result("tube", "thrust: 10 kN, span: 1.2 m").verdict().because())
+        .contains("a thrust and not how the ends are held");
+  }
+
+  @Test
+  void aLathIsTooSlenderToBeTold() {
+    assertThat(result("lath", "thrust: 1 N, ends: pinned, span: 1.2 m").verdict().because())
+        .contains("lath is more slender as a column than wood is worked out");
+    assertThat(result("post", "thrust: 1 kN, ends: pinned, span: 3 m").verdict().passes()).isTrue();
+  }
+
+  /** M 800 and T 400 N·m on a bar of 40 mm: σ 127.3, τ 31.83 MPa; √(σ² + 3·τ²) = 138.7. */
+  @Test
+  void torsionAndBendingTogetherAreVonMises() {
+    Result stock = result("rod", "tip-force: 800 N, torque: 400 Nm, span: 1 m");
+    double bent = 800 * 32 / Math.PI / Math.pow(0.04, 3);
+    double twisted = 400 * 16 / Math.PI / Math.pow(0.04, 3);
+    double sheared = 800 * 4 / 3.0 / (Math.PI / 4 * 0.0016);
+    double mises = Math.hypot(bent, Math.sqrt(3) * (twisted + sheared));
+    assertThat(figure(stock, Measure.RESERVE).value()).isCloseTo(355e6 / mises, within(1e-3));
+    assertThat(figure(stock, Measure.TORQUE).value())
+        .isCloseTo(355e6 / Math.sqrt(3) * Math.PI * Math.pow(0.04, 3) / 16, within(0.1));
+  }
+}
