@@ -64,7 +64,7 @@ final class CheckCommand implements Command {
   public int run(Session session) {
     Opened opened = staged ? Opened.staged(options, session) : Opened.of(options, session);
     opened
-        .read()
+        .readOrByFaultyBuild()
         .ifPresent(ledger -> Check.examine(Facts.of(ledger, opened.today()), opened.findings()));
     List<Finding> findings = opened.findings().inOrder();
     if (opened.read().isEmpty() && format == Format.TEXT) {

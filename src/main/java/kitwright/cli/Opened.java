@@ -78,10 +78,20 @@ record Opened(
     return read.orElseThrow(() -> withoutBuild(session));
   }
 
+  /** The ledger, for findings only: by what can be read of a build record with faults. */
+  Optional<Ledger> readOrByFaultyBuild() {
+    return read.or(() -> LedgerReader.readByFaultyBuild(files, folder::evidence));
+  }
+
   /** Tells what stood in the way of a build record. */
   Refusal withoutBuild(Session session) {
     if (!findings.inOrder().isEmpty()) {
       session.err().print(text(session).render(findings.inOrder(), lines()));
+    }
+    if (readOrByFaultyBuild().isPresent()) {
+      return new Refusal(
+          "The build record has faults, and nothing is worked out until they are mended.",
+          "They are shown above; then run “kitwright check” again.");
     }
     return new Refusal(
         "No file in “" + folder.root() + "” holds a readable build record.",

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.value.Place;
 import kitwright.value.Ref;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that a ledger holds, as read: immutable, in the order of the files' names and of the
@@ -73,6 +74,7 @@ public final class Ledger {
     private final Map<Kind, List<Entry>> records = new EnumMap<>(Kind.class);
     private final Map<Kind, Set<String>> unsound = new EnumMap<>(Kind.class);
     private final Map<String, String> unreadHolds = new HashMap<>();
+    private @Nullable Build faultyBuild;
 
     void add(Entry entry) {
       records.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(entry);
@@ -90,8 +92,18 @@ public final class Ledger {
       substitution.hold().ifPresent(task -> unreadHolds.putIfAbsent(task.id(), substitution.id()));
     }
 
+    /** Remembers what could be read of a build record with faults. */
+    void addFaulty(Build build) {
+      faultyBuild = faultyBuild == null ? build : faultyBuild;
+    }
+
+    Optional<Build> faultyBuild() {
+      return Optional.ofNullable(faultyBuild);
+    }
+
     /** Takes what another gathered, behind what is here. */
     void addAll(Gathering other) {
+      other.faultyBuild().ifPresent(this::addFaulty);
       other.unreadHolds.forEach(unreadHolds::putIfAbsent);
       other.records.forEach(
           (kind, list) -> records.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(list));

@@ -45,6 +45,29 @@ public final class LedgerReader {
       List<SourceFile> files,
       Function<List<String>, Map<String, EvidenceFile>> evidence,
       Findings out) {
+    Ledger.Gathering gathering = gather(files, out);
+    List<Build> builds =
+        gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
+    builds.stream().skip(1).forEach(second -> out.add(secondBuild(second, builds.get(0))));
+    return builds.stream().findFirst().map(build -> close(gathering, files, build, evidence));
+  }
+
+  /**
+   * Reads a ledger whose build record has faults, by what could be read of that record, so that its
+   * faults do not hide what else is wrong. Nothing is to be worked out of it but findings.
+   *
+   * @return empty where there is no build record at all, or none that says its currency
+   */
+  public static Optional<Ledger> readByFaultyBuild(
+      List<SourceFile> files, Function<List<String>, Map<String, EvidenceFile>> evidence) {
+    Ledger.Gathering gathering = gather(files, new Findings());
+    return gathering
+        .faultyBuild()
+        .filter(build -> build.at().has("currency"))
+        .map(build -> close(gathering, files, build, evidence));
+  }
+
+  private static Ledger.Gathering gather(List<SourceFile> files, Findings out) {
     Layouts layouts = new Layouts();
     Currency currency = currency(files, layouts);
     Ledger.Gathering gathering = new Ledger.Gathering();
@@ -52,14 +75,15 @@ public final class LedgerReader {
     runs(files).parallelStream()
         .map(run -> Part.of(run, layouts, currency, LocalDate.MAX))
         .forEachOrdered(part -> part.addTo(gathering, out));
-    List<Build> builds =
-        gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
-    if (builds.isEmpty()) {
-      return Optional.empty();
-    }
-    builds.stream().skip(1).forEach(second -> out.add(secondBuild(second, builds.get(0))));
-    Map<String, EvidenceFile> found = evidence.apply(evidencePaths(gathering));
-    return Optional.of(gathering.close(files, builds.get(0), builtIn(), found));
+    return gathering;
+  }
+
+  private static Ledger close(
+      Ledger.Gathering gathering,
+      List<SourceFile> files,
+      Build build,
+      Function<List<String>, Map<String, EvidenceFile>> evidence) {
+    return gathering.close(files, build, builtIn(), evidence.apply(evidencePaths(gathering)));
   }
 
   /** Reads files once more, as they would have read at the end of a day. */

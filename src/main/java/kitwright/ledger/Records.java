@@ -71,6 +71,8 @@ final class Records {
     }
     if (!k.isSound() && entry instanceof Substitution substitution) {
       into.addUnread(substitution);
+    } else if (!k.isSound() && entry instanceof Build build) {
+      into.addFaulty(build);
     }
   }
 

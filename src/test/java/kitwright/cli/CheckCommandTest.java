@@ -2,7 +2,11 @@ package kitwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,5 +25,27 @@ class CheckCommandTest {
             Path.of(""), "check", "--ledger", folder, "--today", "2026-03-29", "--fail-on", failOn);
     assertThat(run.code()).isEqualTo(code);
     assertThat(run.all()).isNotEmpty();
+  }
+
+  @Test
+  void aFaultOfTheBuildHidesNoOther(@TempDir Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("build.yaml"),
+        """
+        build:
+          name: Tern
+          currency: EUR
+          started: 2026-01-05
+          climate: [{month: apr, fit: 50 %}]
+        tasks:
+          - {id: keel, what: Lay the keel, takes: 1 d, after: [moulds]}
+        """);
+    Run run = Run.in(folder, "check");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("“climate” of a build has no “source”")
+        .contains("reference-dangling");
+    assertThat(run.err()).contains("The build record has faults").doesNotContain("Write one");
+    assertThat(Run.in(folder, "ahead").code()).isEqualTo(2);
   }
 }
