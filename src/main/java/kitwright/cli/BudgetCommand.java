@@ -5,9 +5,9 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
-import kitwright.report.BudgetLineTold;
-import kitwright.report.BudgetPicture;
-import kitwright.report.BudgetReport;
+import kitwright.report.budget.BudgetLineTold;
+import kitwright.report.budget.BudgetPicture;
+import kitwright.report.budget.BudgetReport;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

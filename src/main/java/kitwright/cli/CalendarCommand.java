@@ -2,9 +2,9 @@ package kitwright.cli;
 
 import java.nio.file.Path;
 import kitwright.ledger.Facts;
-import kitwright.report.CalendarFile;
-import kitwright.report.Existing;
-import kitwright.report.Writing;
+import kitwright.report.writing.CalendarFile;
+import kitwright.report.writing.Existing;
+import kitwright.report.writing.Writing;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -7,7 +7,7 @@ import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.history.Series;
 import kitwright.ledger.Ledger;
-import kitwright.report.HistoryTold;
+import kitwright.report.past.HistoryTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -4,7 +4,7 @@ import java.util.List;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
-import kitwright.report.KitTold;
+import kitwright.report.stores.KitTold;
 import kitwright.shortage.Balance;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

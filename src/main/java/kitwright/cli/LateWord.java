@@ -11,7 +11,7 @@ import kitwright.network.Estimate;
 import kitwright.network.Plan;
 import kitwright.network.Schedule;
 import kitwright.network.WorkTime;
-import kitwright.report.Suppose;
+import kitwright.report.ahead.Suppose;
 import kitwright.shortage.Late;
 import kitwright.shortage.LookAhead;
 import kitwright.value.Dimension;

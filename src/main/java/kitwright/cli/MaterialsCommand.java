@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
-import kitwright.report.MaterialsTold;
+import kitwright.report.stores.MaterialsTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
-import kitwright.report.OpenTold;
+import kitwright.report.ahead.OpenTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

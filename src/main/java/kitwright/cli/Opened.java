@@ -23,7 +23,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
-import kitwright.report.PackagedTemplates;
+import kitwright.report.writing.PackagedTemplates;
 
 /**
  * A ledger that a command works on, with the faults of its reading.

@@ -6,7 +6,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
-import kitwright.report.OptionsTold;
+import kitwright.report.claim.OptionsTold;
 import kitwright.value.Ref;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import kitwright.document.Templates;
 import kitwright.finding.Finding;
-import kitwright.report.Existing;
-import kitwright.report.Sheet;
-import kitwright.report.TemplateFindings;
-import kitwright.report.Writing;
+import kitwright.report.words.Sheet;
+import kitwright.report.writing.Existing;
+import kitwright.report.writing.TemplateFindings;
+import kitwright.report.writing.Writing;
 import picocli.CommandLine.Option;
 
 /** Where documents go. */

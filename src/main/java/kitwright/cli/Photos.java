@@ -12,8 +12,8 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
 import kitwright.ledger.LedgerFolder;
-import kitwright.report.Picture;
-import kitwright.report.PublicPhoto;
+import kitwright.report.week.Picture;
+import kitwright.report.week.PublicPhoto;
 
 /**
  * The photos of a public week, read from the ledger's folder and drawn anew.

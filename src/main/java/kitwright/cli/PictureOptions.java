@@ -3,8 +3,8 @@ package kitwright.cli;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import kitwright.drawing.Svg;
-import kitwright.report.Existing;
-import kitwright.report.Writing;
+import kitwright.report.writing.Existing;
+import kitwright.report.writing.Writing;
 import picocli.CommandLine.Option;
 
 /** Where a drawing goes. */

@@ -10,9 +10,9 @@ import kitwright.document.Table;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.report.Report;
 import kitwright.report.Reports;
-import kitwright.report.Sheet;
+import kitwright.report.words.Report;
+import kitwright.report.words.Sheet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 

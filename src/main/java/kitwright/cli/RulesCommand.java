@@ -11,7 +11,7 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.finding.RulePage;
-import kitwright.report.Sheet;
+import kitwright.report.words.Sheet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 

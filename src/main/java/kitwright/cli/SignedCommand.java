@@ -4,7 +4,7 @@ import kitwright.history.Arrival;
 import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.ledger.Facts;
-import kitwright.report.SignedTold;
+import kitwright.report.strength.SignedTold;
 import picocli.CommandLine.Mixin;
 
 /** When each sign-off came into Git. */

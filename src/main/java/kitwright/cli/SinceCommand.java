@@ -10,7 +10,7 @@ import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
-import kitwright.report.SinceTold;
+import kitwright.report.past.SinceTold;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 

@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import kitwright.document.Filled;
 import kitwright.document.Templates;
-import kitwright.report.PackagedTemplates;
-import kitwright.report.Sheet;
-import kitwright.report.TemplateFindings;
+import kitwright.report.words.Sheet;
+import kitwright.report.writing.PackagedTemplates;
+import kitwright.report.writing.TemplateFindings;
 import picocli.CommandLine.Option;
 
 /** How a command tells: the same words and figures for people, for a forge, for other programs. */

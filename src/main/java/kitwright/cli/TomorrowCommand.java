@@ -3,7 +3,7 @@ package kitwright.cli;
 import java.time.LocalDate;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.WorkDay;
-import kitwright.report.TomorrowPage;
+import kitwright.report.ahead.TomorrowPage;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

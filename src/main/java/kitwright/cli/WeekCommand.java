@@ -8,9 +8,9 @@ import kitwright.finding.Finding;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
-import kitwright.report.PublicWeek;
-import kitwright.report.Sheet;
-import kitwright.report.WeekReport;
+import kitwright.report.week.PublicWeek;
+import kitwright.report.week.WeekReport;
+import kitwright.report.words.Sheet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import kitwright.report.Beside;
+import kitwright.report.writing.Beside;
 
 /** Writes files that are not there yet; what is there is never touched. */
 public final class NewFiles {

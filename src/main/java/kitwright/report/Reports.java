@@ -5,6 +5,17 @@ import java.util.Optional;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Fault;
+import kitwright.report.ahead.AheadReport;
+import kitwright.report.ahead.OpenReport;
+import kitwright.report.budget.BudgetReport;
+import kitwright.report.claim.ClaimsReport;
+import kitwright.report.claim.ShortagesReport;
+import kitwright.report.stores.CountSheetReport;
+import kitwright.report.stores.ToolsReport;
+import kitwright.report.strength.SheetsReport;
+import kitwright.report.strength.SubstitutionsReport;
+import kitwright.report.words.Report;
+import kitwright.report.words.Sheet;
 
 /** Every report there is, in the order in which a builder asks for them. */
 public final class Reports {

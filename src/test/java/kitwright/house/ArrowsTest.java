@@ -117,6 +117,18 @@ class ArrowsTest {
               "mechanics.fastener",
               "mechanics.load"));
 
+  private static final Map<String, Set<String>> DOCUMENTS =
+      Map.ofEntries(
+          inside("report.words"),
+          inside("report.writing"),
+          inside("report.ahead", "report.words"),
+          inside("report.budget", "report.words"),
+          inside("report.claim", "report.words"),
+          inside("report.past", "report.words"),
+          inside("report.stores", "report.words"),
+          inside("report.strength", "report.words"),
+          inside("report.week", "report.words"));
+
   private static JavaClasses all;
 
   @BeforeAll
@@ -225,19 +237,26 @@ class ArrowsTest {
 
   /**
    * Inside a room that has rooms of its own: which of them uses which, no arrow more and none less.
+   * Documents may use what the line of {@code report} names; of one another they know the words.
    * The search for cuts is pure, and the second look at a plan shares nothing with it.
    */
   @Test
   void subRoomsUseWhatTheirLineNames() {
-    assertThat(SUB_ROOMS.keySet())
+    assertThat(union(SUB_ROOMS.keySet(), DOCUMENTS.keySet()))
         .isEqualTo(
             all.stream()
                 .map(JavaClass::getPackageName)
-                .filter(name -> name.matches("kitwright\\.(assessment|cutting)\\..*"))
+                .filter(name -> name.matches("kitwright\\.(assessment|cutting|report)\\..*"))
                 .map(name -> name.substring("kitwright.".length()))
                 .collect(Collectors.toSet()));
     SUB_ROOMS.forEach(
         (room, others) -> assertThat(usedBy("kitwright." + room)).as(room).isEqualTo(others));
+    DOCUMENTS.forEach(
+        (room, others) ->
+            assertThat(usedBy("kitwright." + room))
+                .as(room)
+                .filteredOn(each -> each.startsWith("report"))
+                .containsExactlyInAnyOrderElementsOf(others));
   }
 
   private static Set<String> usedBy(String room) {

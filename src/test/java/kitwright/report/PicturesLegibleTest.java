@@ -15,6 +15,10 @@ import kitwright.cutting.solve.Effort;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
+import kitwright.report.ahead.WorkPicture;
+import kitwright.report.budget.BudgetPicture;
+import kitwright.report.stores.CutPicture;
+import kitwright.report.strength.SectionDrawing;
 import org.junit.jupiter.api.Test;
 
 /**

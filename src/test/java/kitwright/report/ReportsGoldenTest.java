@@ -7,6 +7,9 @@ import kitwright.claim.Standing;
 import kitwright.daybook.Week;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay.Audience;
+import kitwright.report.claim.ClaimLetter;
+import kitwright.report.week.WeekReport;
+import kitwright.report.words.Sheet;
 import org.junit.jupiter.api.Test;
 
 /** Every document on the demonstration, on Sunday 29 March 2026. */

@@ -14,6 +14,9 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
+import kitwright.report.words.Report;
+import kitwright.report.words.Sheet;
+import kitwright.report.writing.PackagedTemplates;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableRow;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -24,11 +27,11 @@ import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 
 /** Documents as a reader gets them: laid out by the packaged templates, and read back. */
-final class Told {
+public final class Told {
   /** The day for which the demonstration is told. */
-  static final LocalDate SUNDAY = LocalDate.of(2026, 3, 29);
+  public static final LocalDate SUNDAY = LocalDate.of(2026, 3, 29);
 
-  static final Templates PACKAGED =
+  public static final Templates PACKAGED =
       new Templates(name -> Optional.empty(), PackagedTemplates::text);
 
   private static final Parser PARSER =
@@ -36,18 +39,18 @@ final class Told {
 
   private Told() {}
 
-  static Ledger demonstration() {
+  public static Ledger demonstration() {
     return LedgerFolder.at(Path.of("ledger")).read(new Findings()).orElseThrow();
   }
 
   /** The only document of a report on a sample, on {@link Sample#TODAY}. */
-  static String markdown(Report report, String yaml) {
+  public static String markdown(Report report, String yaml) {
     List<Sheet> sheets = report.sheets(Facts.of(Sample.ledger(yaml), Sample.TODAY));
     assertThat(sheets).hasSize(1);
     return markdown(sheets.get(0));
   }
 
-  static String markdown(Sheet sheet) {
+  public static String markdown(Sheet sheet) {
     return sheet
         .fill(PACKAGED)
         .match(
@@ -57,12 +60,12 @@ final class Told {
             });
   }
 
-  static Node tree(String markdown) {
+  public static Node tree(String markdown) {
     return PARSER.parse(markdown);
   }
 
   /** Every table, its head first, cell by cell. */
-  static List<List<List<String>>> tables(String markdown) {
+  public static List<List<List<String>>> tables(String markdown) {
     return below(tree(markdown))
         .filter(TableBlock.class::isInstance)
         .map(
@@ -75,7 +78,7 @@ final class Told {
   }
 
   /** What a person sees, without the layout. */
-  static String words(Node node) {
+  public static String words(Node node) {
     StringBuilder out = new StringBuilder();
     below(node)
         .forEach(
@@ -91,11 +94,11 @@ final class Told {
     return out.toString().replace('\u00a0', ' ');
   }
 
-  static String words(String markdown) {
+  public static String words(String markdown) {
     return words(tree(markdown));
   }
 
-  static List<Node> children(Node parent) {
+  public static List<Node> children(Node parent) {
     List<Node> out = new ArrayList<>();
     for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
       out.add(child);
@@ -103,7 +106,7 @@ final class Told {
     return out;
   }
 
-  static Stream<Node> below(Node node) {
+  public static Stream<Node> below(Node node) {
     return children(node).stream().flatMap(child -> Stream.concat(Stream.of(child), below(child)));
   }
 }

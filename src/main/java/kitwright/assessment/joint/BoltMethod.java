@@ -186,11 +186,11 @@ public final class BoltMethod {
    */
   private record Borne(Measure measure, String formula, double count, double stress, double area) {
     /** kN. */
-    public double load() {
+    double load() {
       return count * stress * area / 1000;
     }
 
-    public Step step() {
+    Step step() {
       return new Step(
           measure.words(),
           formula,

@@ -71,7 +71,7 @@ public final class Galvanic {
 
   /** A metal of a section, by the id of its material. */
   private record Found(String id, Material.Metal metal, boolean bolt) {
-    public String words() {
+    String words() {
       return id + " (" + metal.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")";
     }
 
@@ -163,7 +163,7 @@ public final class Galvanic {
   /** Two metals in those of their states that are furthest apart. */
   private record Pair(Found baser, Metal base, Found nobler, Metal noble) {
     /** Empty where they mix well. */
-    public static Optional<Pair> of(Found one, Found other) {
+    static Optional<Pair> of(Found one, Found other) {
       if (one.metal() == other.metal()) {
         return Optional.empty();
       }
@@ -180,7 +180,7 @@ public final class Galvanic {
           .max(Comparator.comparingDouble(Pair::apart));
     }
 
-    public double apart() {
+    double apart() {
       return noble.potential() - base.potential();
     }
 
@@ -188,7 +188,7 @@ public final class Galvanic {
       return Print.with(apart(), "V") + " apart in sea water";
     }
 
-    public String words() {
+    String words() {
       return side(baser, base)
           + " and "
           + side(nobler, noble)

@@ -53,7 +53,7 @@ public final class LaminateMethod {
 
   /** In kN/m, by maximum strain and by Tsai and Wu. */
   private record Strength(Measure measure, double one, double other) {
-    public Step step() {
+    Step step() {
       return new Step(
           measure.words(),
           "lower of maximum strain and Tsai–Wu, times thickness",

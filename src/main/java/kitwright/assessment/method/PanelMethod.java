@@ -309,15 +309,15 @@ public final class PanelMethod {
 
   /** What a strip bears in one way over what the plate asks of it. */
   private record Share(Limit limit, double asked, String way, String symbol, String unit) {
-    public double value() {
+    double value() {
       return limit.capacity() / asked;
     }
 
-    public String how() {
+    String how() {
       return Figures.words(limit) + ", " + way;
     }
 
-    public Step step() {
+    Step step() {
       return new Step(
           "first failure by " + how(),
           symbol + " at first failure over " + symbol + " asked",

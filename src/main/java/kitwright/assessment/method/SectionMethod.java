@@ -82,7 +82,7 @@ public final class SectionMethod {
       Reserve reserve,
       Deflection deflection,
       Optional<ThrustAndTorque> more) {
-    public List<Step> steps() {
+    List<Step> steps() {
       List<Step> steps = new ArrayList<>(more.map(ThrustAndTorque::steps).orElse(List.of()));
       if (more.isEmpty()) {
         reserve.step(load, factor).ifPresent(steps::add);
@@ -146,7 +146,7 @@ public final class SectionMethod {
 
   /** The least of moment and shear capacity over what the load asks. */
   private record Reserve(Optional<Figure> figure, Optional<Measure> measure, List<String> lacking) {
-    public Optional<Step> step(BeamLoad load, double factor) {
+    Optional<Step> step(BeamLoad load, double factor) {
       return figure.map(
           least -> {
             boolean sheared = measure.filter(Measure.SHEAR::equals).isPresent();
@@ -165,7 +165,7 @@ public final class SectionMethod {
           });
     }
 
-    public static Reserve of(Figures figures, BeamLoad load, double factor) {
+    static Reserve of(Figures figures, BeamLoad load, double factor) {
       List<String> lacking = new ArrayList<>();
       Optional<Figure> least = Optional.empty();
       Optional<Measure> set = Optional.empty();

@@ -1,0 +1,235 @@
+package kitwright.report.ahead;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.document.Block;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.document.Value;
+import kitwright.ledger.Facts;
+import kitwright.network.Plan;
+import kitwright.network.Planned;
+import kitwright.network.Range;
+import kitwright.network.Schedule;
+import kitwright.openmatter.Ends;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Say;
+import kitwright.shortage.LookAhead;
+
+/** When the plan ends: by work alone, with material, if something is late, and in what range. */
+public final class AheadEnds {
+  private static final int MOST_SHIFTS = 15;
+  private static final int MOST_CRITICAL = 12;
+  private static final int[] PERCENT = {10, 50, 90};
+
+  private final Outlook outlook;
+  private final Facts now;
+  private final Optional<LocalDate> launch;
+
+  AheadEnds(Outlook outlook) {
+    this.outlook = outlook;
+    this.now = outlook.now();
+    this.launch = now.ledger().build().launch();
+  }
+
+  /** The slots, behind others. */
+  public Slots in(Slots before) {
+    Slots slots = before.value("launch", launch.map(Cells::spoken).orElseGet(AheadEnds::nothing));
+    if (Plan.on(now).ahead().isEmpty()) {
+      return supposed(
+          slots
+              .sentence("by-work-alone", "")
+              .sentence("with-material", "")
+              .sentence("with-weather", "")
+              .sentence("weather-by", "")
+              .list("left-out", List.of()));
+    }
+    Ends ends = Ends.on(now);
+    return supposed(
+        slots
+            .value("by-work-alone", end(ends.alone()))
+            .value("with-material", end(ends.paced()))
+            .value(
+                "with-weather",
+                ends.weather().map(each -> end(each.schedule())).orElseGet(AheadEnds::nothing))
+            .sentence(
+                "weather-by",
+                ends.weather().filter(each -> !each.byClimate().isEmpty()).isPresent()
+                    ? "by the forecast and beyond it by your climate"
+                    : "by the forecast")
+            .list("left-out", ends.leftOut().stream().map(Inline::text).toList()));
+  }
+
+  private Slots supposed(Slots slots) {
+    Optional<Suppose> suppose = outlook.suppose();
+    Slots more =
+        slots
+            .sentence("late", suppose.map(each -> String.join(", ", each.said())).orElse(""))
+            .value("supposed", suppose.map(each -> end(each.with())).orElseGet(AheadEnds::nothing))
+            .table(
+                "shifts",
+                shifts(suppose.map(Suppose::shifts).orElse(List.of())),
+                suppose.map(this::shiftsShown).orElse(List.of()));
+    return outlook
+        .range()
+        .map(range -> more.block("range", meant(range), shown(range)))
+        .orElseGet(() -> more.block("range", new Value.Nothing(), List.of()));
+  }
+
+  private static Cell nothing() {
+    return new Cell(Inline.text(""), new Value.Nothing());
+  }
+
+  private Cell end(Schedule schedule) {
+    LocalDate day = schedule.lastDay();
+    Map<String, Value> parts = new LinkedHashMap<>();
+    parts.put("ends", new Value.Day(day));
+    Optional<Long> spare = launch.map(wanted -> schedule.marginTo(wanted).wholeDays());
+    spare.ifPresent(
+        days -> parts.put("working-days-to-spare", new Value.Figure(BigDecimal.valueOf(days))));
+    return Cell.of(Say.day(day) + spare.map(AheadEnds::margin).orElse(""), new Value.Parts(parts));
+  }
+
+  private static String margin(long spare) {
+    String days = Say.count(Math.abs(spare), "working day", "working days");
+    return spare < 0 ? ", " + days + " after the launch" : ", with " + days + " to spare";
+  }
+
+  private List<Block> shiftsShown(Suppose suppose) {
+    List<Suppose.Shift> shifts = suppose.shifts();
+    List<Block> blocks = new ArrayList<>();
+    if (!shifts.isEmpty()) {
+      blocks.add(shifts(shifts.subList(0, Math.min(MOST_SHIFTS, shifts.size()))));
+    }
+    if (shifts.size() > MOST_SHIFTS) {
+      blocks.add(
+          Block.paragraph(
+              "And " + Say.count(shifts.size() - MOST_SHIFTS, "more task", "more tasks") + "."));
+    }
+    return blocks;
+  }
+
+  private static Table shifts(List<Suppose.Shift> shifts) {
+    return new Table(
+        "What moves",
+        Column.columns(
+            Column.data("task"),
+            Column.head("Work"),
+            Column.left("Starts"),
+            Column.left("Without").named("starts-without"),
+            Column.right("Float").named("float-days"),
+            Column.right("Float without").named("float-days-without")),
+        shifts.stream()
+            .map(
+                shift ->
+                    Row.row(
+                        Cell.id(shift.with().id()),
+                        Cell.text(shift.with().activity().what()),
+                        Cell.day(shift.with().earliestStart().toLocalDate()),
+                        Cell.day(shift.without().earliestStart().toLocalDate()),
+                        Cells.days(shift.with().total().wholeDays()),
+                        Cells.days(shift.without().total().wholeDays())))
+            .toList());
+  }
+
+  private List<Block> shown(Range range) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.paragraph(
+            Say.grouped(range.runs())
+                + " runs with durations between the good and the bad day, from seed "
+                + range.seed()
+                + "."));
+    List<Row> rows = new ArrayList<>();
+    for (int percent : PERCENT) {
+      Range.Quantile by = range.by(percent / 100.0);
+      LocalDate from = by.from().toLocalDate();
+      LocalDate to = by.to().toLocalDate();
+      rows.add(
+          Row.row(
+              percent + "\u00a0% of runs",
+              by.at().toLocalDate().toString(),
+              from.equals(to) ? Cells.NONE : from + " to " + to));
+    }
+    blocks.add(
+        Block.table(
+            Column.columns(Column.head("So many"), Column.left("End by"), Column.left("95 % sure")),
+            rows));
+    launch.ifPresent(day -> blocks.add(Block.paragraph(byLaunch(range, day))));
+    blocks.add(critical(range));
+    return blocks;
+  }
+
+  private String byLaunch(Range range, LocalDate day) {
+    return "Ready by the launch on "
+        + Say.day(day)
+        + ": "
+        + chance(range.chanceBy(day))
+        + String.format(
+            Locale.ROOT,
+            "; the classical estimate, which overlooks chains that are nearly as long, says"
+                + " %.0f\u00a0%%.",
+            LookAhead.on(now).paced().pert().chanceBy(day) * 100);
+  }
+
+  private Block critical(Range range) {
+    return Block.table(
+        Column.columns(Column.head("May decide the end"), Column.right("Chance")),
+        LookAhead.on(now).paced().all().stream()
+            .filter(planned -> range.criticality(planned.id()).share() >= 0.005)
+            .sorted(
+                Comparator.comparing((Planned planned) -> -range.criticality(planned.id()).share())
+                    .thenComparing(Planned::earliestStart))
+            .limit(MOST_CRITICAL)
+            .map(
+                planned ->
+                    Row.row(planned.activity().what(), chance(range.criticality(planned.id()))))
+            .toList());
+  }
+
+  private static String chance(Range.Chance chance) {
+    return String.format(
+        Locale.ROOT, "%.1f\u00a0%% ±\u00a0%.1f", chance.share() * 100, chance.error() * 100);
+  }
+
+  private Value meant(Range range) {
+    Map<String, Value> parts = new LinkedHashMap<>();
+    parts.put("runs", new Value.Figure(BigDecimal.valueOf(range.runs())));
+    parts.put("seed", new Value.Figure(BigDecimal.valueOf(range.seed())));
+    for (int percent : PERCENT) {
+      parts.put(
+          "by-" + percent + "-percent",
+          new Value.Day(range.by(percent / 100.0).at().toLocalDate()));
+    }
+    launch.ifPresent(
+        day -> {
+          parts.put("chance-by-launch", share(range.chanceBy(day).share()));
+          parts.put("standard-error", share(range.chanceBy(day).error()));
+          parts.put("classical-chance", share(LookAhead.on(now).paced().pert().chanceBy(day)));
+        });
+    Map<String, Value> criticality = new LinkedHashMap<>();
+    Plan.on(now)
+        .ahead()
+        .forEach(
+            planned ->
+                criticality.put(planned.id(), share(range.criticality(planned.id()).share())));
+    parts.put("criticality", new Value.Parts(criticality));
+    return new Value.Parts(parts);
+  }
+
+  private static Value share(double share) {
+    return new Value.Figure(BigDecimal.valueOf(share).setScale(4, RoundingMode.HALF_UP));
+  }
+}

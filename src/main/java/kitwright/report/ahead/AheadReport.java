@@ -1,0 +1,126 @@
+package kitwright.report.ahead;
+
+import static kitwright.document.Column.columns;
+import static kitwright.document.Column.data;
+import static kitwright.document.Column.head;
+import static kitwright.document.Column.left;
+import static kitwright.document.Column.right;
+
+import java.util.List;
+import kitwright.document.Cell;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.document.Value;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Task;
+import kitwright.network.Plan;
+import kitwright.network.Planned;
+import kitwright.openmatter.Readiness;
+import kitwright.report.words.Cautions;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Report;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+
+/** What lies ahead: work with its float, material, weather, and when the plan ends. */
+public final class AheadReport implements Report {
+  @Override
+  public String name() {
+    return "ahead";
+  }
+
+  @Override
+  public String does() {
+    return "the work ahead with its float, material not there, last days to order, weather";
+  }
+
+  @Override
+  public List<Sheet> sheets(Facts now) {
+    return List.of(sheet(Outlook.of(now)));
+  }
+
+  /** The document, as far as somebody looks. */
+  public static Sheet sheet(Outlook outlook) {
+    Facts now = outlook.now();
+    AheadMaterial material = new AheadMaterial(outlook, now);
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .value("today", Cells.spoken(now.day()))
+            .value("last-day", Cells.spoken(outlook.last()));
+    slots = new AheadEnds(outlook).in(slots).table("tasks", work(outlook.tasks(), now));
+    slots = new AheadWeather(outlook, now).in(material.in(slots));
+    slots = slots.table("ready-indoors", ready(Readiness.indoors(now), now));
+    slots = Cautions.in(slots, cautions(outlook));
+    return new Sheet("ahead.md", "ahead", material.takenOff(slots));
+  }
+
+  private static List<String> cautions(Outlook outlook) {
+    List<Task> tasks =
+        outlook.tasks().stream()
+            .flatMap(planned -> Plan.on(outlook.now()).task(planned.id()).stream())
+            .toList();
+    return Cautions.of(tasks, outlook.now().ledger());
+  }
+
+  private static Table work(List<Planned> tasks, Facts now) {
+    return new Table(
+        "Work that can go on",
+        columns(
+            data("task"),
+            left("From"),
+            left("To").named("finish"),
+            head("Work").named("what"),
+            right("Float").named("float-days"),
+            left("Lacks"),
+            data("latest-start"),
+            data("critical")),
+        tasks.stream().map(planned -> work(planned, now)).toList());
+  }
+
+  private static Row work(Planned planned, Facts now) {
+    Task task = Plan.on(now).task(planned.id()).orElseThrow();
+    Readiness readiness = Readiness.of(task, now);
+    List<String> lacks = readiness.lacks().stream().map(Readiness.Lack::words).toList();
+    return Row.row(
+        Cell.id(task.id()),
+        Cell.day(readiness.from()),
+        Cell.day(readiness.to()),
+        Cell.of(task.what() + remark(planned, now), new Value.Text(task.what())),
+        Cells.days(planned.total().wholeDays()),
+        Cell.several(lacks.isEmpty() ? Cells.NONE : String.join("; ", lacks), lacks),
+        Cell.day(planned.latestStart().toLocalDate()),
+        Cell.yes("", planned.critical()));
+  }
+
+  /** What has no work of its own happens at the end of what it waits for, not the next morning. */
+  private static String remark(Planned planned, Facts now) {
+    if (planned.activity().left().expected() == 0) {
+      return ", no work, reached at " + planned.goesOn().toLocalTime();
+    }
+    return Plan.on(now).isBegun(planned.id()) ? ", begun" : "";
+  }
+
+  private static Table ready(List<Readiness> ready, Facts now) {
+    return new Table(
+        "Indoor work that is ready",
+        columns(
+            data("task"),
+            head("Work").named("what"),
+            right("Float").named("float-days"),
+            left("Ask")),
+        ready.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cell.id(each.task().id()),
+                        Cell.text(each.task().what()),
+                        Plan.on(now)
+                            .planned(each.task().id())
+                            .map(planned -> Cells.days(planned.total().wholeDays()))
+                            .orElseGet(Cell::none),
+                        Cell.several(Say.list(each.people()), each.people())))
+            .toList());
+  }
+}

@@ -1,0 +1,253 @@
+package kitwright.report.ahead;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kitwright.document.Inline;
+import kitwright.document.Slots;
+import kitwright.ledger.ForecastDay;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Party;
+import kitwright.ledger.Task;
+import kitwright.network.Plan;
+import kitwright.openmatter.OpenMatter;
+import kitwright.openmatter.Readiness;
+import kitwright.openmatter.ResinPace;
+import kitwright.openmatter.WorkDay;
+import kitwright.report.words.Cautions;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+import kitwright.shortage.LookAhead;
+import kitwright.shortage.Wanted;
+import kitwright.value.Ref;
+import kitwright.value.Unit;
+import kitwright.weather.CureRate;
+
+/** One page for a working day: what to do first, what can go on, whom to ring, what must wait. */
+public final class TomorrowPage {
+  private static final int MOST_READY = 2;
+  private static final int MOST_ACTS = 4;
+  private static final int MOST_WAITING = 2;
+  private static final int MOST_THINGS = 3;
+
+  private final WorkDay day;
+  private final Ledger ledger;
+  private final Plan plan;
+
+  private TomorrowPage(WorkDay day) {
+    this.day = day;
+    this.ledger = day.facts().ledger();
+    this.plan = Plan.on(day.facts());
+  }
+
+  /** The page of a working day. */
+  public static Sheet of(WorkDay day) {
+    return new Sheet("tomorrow.md", "tomorrow", new TomorrowPage(day).slots());
+  }
+
+  private Slots slots() {
+    Slots slots =
+        Slots.none()
+            .sentence("build", ledger.build().name())
+            .value("day", Cells.spoken(day.day()))
+            .sentence("weather", weather())
+            .sentence("first", first());
+    slots = list(slots, "ready", day.ready().stream().skip(1).map(this::ready), MOST_READY);
+    slots = list(slots, "acts", acts(), MOST_ACTS);
+    slots = list(slots, "waiting", day.waiting().stream().map(this::waiting), MOST_WAITING);
+    return slots.list("cautions", cautions().stream().map(Inline::text).toList());
+  }
+
+  private static Slots list(Slots slots, String name, Stream<Inline> items, int most) {
+    List<Inline> all = items.toList();
+    List<Inline> shown = new ArrayList<>(all.subList(0, Math.min(most, all.size())));
+    if (all.size() > most) {
+      shown.add(Inline.text("and " + (all.size() - most) + " more"));
+    }
+    return slots.list(name, shown);
+  }
+
+  private String weather() {
+    return day.forecast()
+        .map(
+            row ->
+                row.low().stripTrailingZeros().toPlainString()
+                    + " to "
+                    + row.high().stripTrailingZeros().toPlainString()
+                    + " °C, "
+                    + rain(row)
+                    + ".")
+        .orElse("No forecast for the day.");
+  }
+
+  private static String rain(ForecastDay row) {
+    return row.rain().isNone() ? "dry" : row.rain() + " of rain";
+  }
+
+  private String first() {
+    if (day.ready().isEmpty()) {
+      return "nothing can go on; see what must wait, and settle the first of it.";
+    }
+    Readiness first = day.ready().get(0);
+    long left = plan.schedule().of(first.task().id()).total().wholeDays();
+    String why =
+        left <= 0
+            ? "Each day it loses moves the end."
+            : "Of what can go on it has the least float, " + Say.days(left) + ".";
+    return first.task().what() + details(first) + ". " + why;
+  }
+
+  private Inline ready(Readiness each) {
+    long left = plan.schedule().of(each.task().id()).total().wholeDays();
+    return Inline.text(each.task().what() + details(each) + "; float " + Say.days(left));
+  }
+
+  /** People, place, material and tools, as far as the records tell. */
+  private String details(Readiness each) {
+    Task task = each.task();
+    List<String> parts = new ArrayList<>();
+    task.place()
+        .filter(where -> where == Task.Where.OUTDOORS)
+        .ifPresent(any -> parts.add("outdoors"));
+    if (!each.people().isEmpty()) {
+      parts.add("with " + Say.list(each.people().stream().map(this::reached).toList()));
+    }
+    List<Wanted> wanted = LookAhead.on(day.facts()).ofTask(task.id());
+    if (!wanted.isEmpty()) {
+      String more = wanted.size() > MOST_THINGS ? " and more" : "";
+      parts.add(
+          "take "
+              + wanted.stream()
+                  .limit(MOST_THINGS)
+                  .map(this::taken)
+                  .collect(Collectors.joining(", "))
+              + more);
+    }
+    if (!task.tools().isEmpty()) {
+      parts.add(
+          "tool "
+              + task.tools().stream()
+                  .flatMap(tool -> ledger.loan(tool).stream())
+                  .map(Loan::tool)
+                  .collect(Collectors.joining(", ")));
+    }
+    warmth(task).ifPresent(parts::add);
+    task.cure().ifPresent(wait -> parts.add("then " + wait + " to cure"));
+    return parts.isEmpty() ? "" : ": " + String.join("; ", parts);
+  }
+
+  private static Optional<String> warmth(Task task) {
+    return task.place()
+        .filter(where -> where == Task.Where.INDOORS)
+        .flatMap(any -> task.weather())
+        .flatMap(Task.Weather::above)
+        .map(
+            least ->
+                "keep it at "
+                    + least.in(Unit.CELSIUS).amount().stripTrailingZeros().toPlainString()
+                    + " °C or warmer, nights too");
+  }
+
+  private String taken(Wanted wanted) {
+    String record = wanted.thing().record();
+    Ref ref = new Ref(record.substring(record.lastIndexOf(' ') + 1), ledger.build().at().record());
+    Optional<String> crate = ledger.kitItem(ref).flatMap(KitItem::crate);
+    return wanted.thing().so(wanted.qty()) + crate.map(name -> " (crate " + name + ")").orElse("");
+  }
+
+  private Stream<Inline> acts() {
+    Stream<Inline> coming =
+        day.deliveries().stream()
+            .map(
+                each ->
+                    Inline.text(
+                        "be there: delivery " + each.id() + " is expected; count it the same day"));
+    Stream<Inline> back =
+        day.due().stream()
+            .map(
+                each ->
+                    Inline.text(
+                        reached(each.lender().map(Party::name).orElse("the lender"))
+                            + ": give back the "
+                            + each.loan().tool()
+                            + ", due "
+                            + Say.dayAndMonth(each.loan().due().orElseThrow())));
+    return Stream.of(coming, back, day.acts().stream().map(this::act)).flatMap(each -> each);
+  }
+
+  private Inline act(OpenMatter matter) {
+    String id = matter.record().substring(matter.record().lastIndexOf(' ') + 1);
+    boolean ours = matter.waitsFor().equals("you");
+    String since =
+        matter.lastDay().isBefore(day.day())
+            ? " (since " + Say.dayAndMonth(matter.lastDay()) + ")"
+            : "";
+    return Inline.together(
+        Inline.text(
+            (ours ? subject(matter) : reached(matter.waitsFor()))
+                + ": "
+                + matter.next()
+                + since
+                + ", "),
+        Inline.code(id));
+  }
+
+  /** What it is about, without why. */
+  private static String subject(OpenMatter matter) {
+    int colon = matter.what().indexOf(':');
+    return colon < 0 ? Say.capital(matter.sort().word()) : matter.what().substring(0, colon);
+  }
+
+  /** A name with how to reach whoever bears it. */
+  private String reached(String name) {
+    return ledger.parties().stream()
+        .filter(party -> party.name().equals(name))
+        .flatMap(party -> party.contact().stream())
+        .findFirst()
+        .map(contact -> name + ", " + contact)
+        .orElse(name);
+  }
+
+  private Inline waiting(Readiness each) {
+    return Inline.text(each.task().what() + ": " + each.lacks().get(0).words());
+  }
+
+  /** How fast resin goes off, and what the work at hand is never told without. */
+  private List<String> cautions() {
+    List<Task> shown = day.ready().stream().limit(MOST_READY + 1L).map(Readiness::task).toList();
+    Set<String> lines = new LinkedHashSet<>();
+    shown.stream()
+        .flatMap(task -> ResinPace.of(task, day.day(), day.facts()).stream())
+        .map(TomorrowPage::pace)
+        .forEach(lines::add);
+    if (!lines.isEmpty()) {
+      lines.add(CureRate.CAUTION);
+    }
+    lines.addAll(Cautions.of(shown, ledger));
+    return List.copyOf(lines);
+  }
+
+  private static String pace(ResinPace each) {
+    return Say.capital(each.resin().what().orElse(each.resin().id()))
+        + " at "
+        + Math.round(each.actual())
+        + " °C: "
+        + each.potLifeThen().map(life -> "pot life about " + life.toMinutes() + " min, ").orElse("")
+        + "cure about "
+        + hours(each.cureThen())
+        + (each.mayStop() ? ", and it may not cure at all" : "")
+        + ".";
+  }
+
+  private static String hours(Duration time) {
+    return Math.round(time.toMinutes() / 60.0) + " h";
+  }
+}

@@ -1,0 +1,171 @@
+package kitwright.report.budget;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kitwright.document.Block;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Table;
+import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
+import kitwright.ledger.Substitution;
+import kitwright.money.Account;
+import kitwright.money.Cause;
+import kitwright.money.LineState;
+import kitwright.money.Why;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Say;
+import kitwright.value.Money;
+import kitwright.value.Ref;
+
+/** Why each line that is forecast over is over, and what of it a claim may bring back. */
+public final class Overruns {
+  private final Facts now;
+  private final List<Why.Part> parts;
+
+  private Overruns(Facts now) {
+    this.now = now;
+    this.parts = Why.of(now.ledger(), Account.on(now));
+  }
+
+  /** A heading and a table for each line that is forecast over; none where none is. */
+  public static List<Block> blocks(Facts now) {
+    Overruns overruns = new Overruns(now);
+    List<Block> blocks = new ArrayList<>();
+    Account.on(now).all().stream()
+        .filter(line -> line.over().signum() > 0)
+        .forEach(line -> blocks.addAll(overruns.line(line)));
+    return blocks;
+  }
+
+  /** Each part of each such line. */
+  public static Table all(Facts now) {
+    Overruns overruns = new Overruns(now);
+    return overruns.table(
+        Account.on(now).all().stream()
+            .filter(line -> line.over().signum() > 0)
+            .flatMap(line -> overruns.own(line).stream())
+            .map(overruns::row)
+            .toList());
+  }
+
+  private List<Why.Part> own(LineState line) {
+    return parts.stream()
+        .filter(part -> part.line().equals(line.line()))
+        .sorted(
+            Comparator.comparing((Why.Part part) -> part.cause() == Cause.REST)
+                .thenComparing(part -> part.amount().amount().negate()))
+        .toList();
+  }
+
+  /** Why one line ends where it does, over or not; none where nothing is known. */
+  public static List<Block> of(LineState line, Facts now) {
+    Overruns overruns = new Overruns(now);
+    return overruns.own(line).isEmpty() ? List.of() : overruns.line(line).subList(1, 2);
+  }
+
+  private List<Block> line(LineState line) {
+    List<Why.Part> own = own(line);
+    Money back =
+        own.stream()
+            .map(Why.Part::recoverable)
+            .reduce(Money.zero(now.ledger().build().currency()), Money::plus);
+    List<Row> rows = new ArrayList<>(own.stream().map(this::row).toList());
+    rows.add(
+        Row.row(
+            Cell.none(),
+            Cell.text("Over").strong(),
+            Cells.signed(line.over()).strong(),
+            Cells.amountOrNone(back).strong(),
+            Cell.text("")));
+    return List.of(Block.heading(3, line.title()), table(rows));
+  }
+
+  private Table table(List<Row> rows) {
+    return new Table(
+        "Why lines end over",
+        Column.columns(
+            Column.data("line"),
+            Column.head("Cause"),
+            Column.right("Adds"),
+            Column.right("May come back"),
+            Column.left("By")),
+        rows);
+  }
+
+  private Row row(Why.Part part) {
+    List<String> claims = part.recoverable().signum() == 0 ? List.of() : claims(part);
+    return Row.row(
+        Cell.text(part.line()),
+        Cell.text(words(part)),
+        Cells.signed(part.amount()),
+        Cells.amountOrNone(part.recoverable()),
+        Cell.several(String.join(", ", claims), claims));
+  }
+
+  private String words(Why.Part part) {
+    return switch (part.cause()) {
+      case SHORTAGE -> part.of().map(id -> "missing: " + missing(id)).orElse("something missing");
+      case SUBSTITUTION ->
+          part.of().map(id -> "substitution: " + substitution(id)).orElse("a substitution");
+      case FORGOTTEN -> "not thought of" + spends(part, Spend.Cause.FORGOTTEN);
+      case PRICE -> "dearer than planned" + spends(part, Spend.Cause.PRICE);
+      case QUANTITY -> "more than planned" + spends(part, Spend.Cause.QUANTITY);
+      case CURRENCY -> "the rate since the budget was made";
+      case REST ->
+          part.amount().signum() > 0 ? "no record says why" : "less spent on what was planned";
+    };
+  }
+
+  /** What a line's spends of a cause were for. */
+  private String spends(Why.Part part, Spend.Cause cause) {
+    List<String> names =
+        Account.on(now).spendsOn(part.line()).stream()
+            .filter(each -> each.cause().filter(cause::equals).isPresent())
+            .filter(each -> each.because().isEmpty() && each.substitution().isEmpty())
+            .map(each -> each.spend().what())
+            .distinct()
+            .toList();
+    return names.isEmpty() ? "" : ": " + Say.list(names);
+  }
+
+  private String missing(String shortage) {
+    return kitwright.shortage.Standings.on(now).all().stream()
+        .map(each -> each.shortage())
+        .filter(each -> each.id().equals(shortage))
+        .findFirst()
+        .map(Shortage::item)
+        .map(item -> now.ledger().kitItem(item).map(KitItem::what).orElse(item.id()))
+        .orElse(shortage);
+  }
+
+  private String substitution(String id) {
+    return now.ledger().substitutions().stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .map(Substitution::why)
+        .orElse(id);
+  }
+
+  /** The claims that ask back what a part has cost. */
+  private List<String> claims(Why.Part part) {
+    return kitwright.claim.Standings.on(now).all().stream()
+        .filter(each -> each.settled().isEmpty())
+        .filter(
+            each ->
+                each.costs().stream().map(Spend::because).anyMatch(ref -> is(ref, part))
+                    || each.claim().shortages().stream()
+                        .anyMatch(ref -> is(Optional.of(ref), part)))
+        .map(each -> each.claim().id())
+        .toList();
+  }
+
+  private static boolean is(Optional<Ref> ref, Why.Part part) {
+    return ref.map(Ref::id).equals(part.of());
+  }
+}

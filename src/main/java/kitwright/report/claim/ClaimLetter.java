@@ -1,0 +1,200 @@
+package kitwright.report.claim;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.claim.Line;
+import kitwright.claim.Standing;
+import kitwright.claim.Standings;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Party;
+import kitwright.ledger.Spend;
+import kitwright.report.words.Amounts;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Names;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+import kitwright.value.Money;
+
+/** The letter to the supplier: what is missing, what it is worth, what is asked and by when. */
+public final class ClaimLetter {
+  private final Standing claim;
+  private final Ledger ledger;
+  private final LocalDate today;
+  private final ClaimFile file;
+  private final String waiting;
+  private final List<Spend> costs;
+
+  private ClaimLetter(Standing claim, Facts now) {
+    this.claim = claim;
+    this.ledger = now.ledger();
+    this.today = now.day();
+    this.file = ClaimFile.of(claim, now.ledger());
+    this.waiting = WaitingCost.of(claim, now);
+    this.costs =
+        Stream.concat(
+                claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
+                claim.costs().stream())
+            .distinct()
+            .toList();
+  }
+
+  /**
+   * The letter of a claim, as it was on the day it was sent: what came later stands in {@link
+   * ClaimSince}. A draft is told as of today.
+   */
+  public static Sheet of(Standing claim, Facts now) {
+    Facts then = claim.isDraft() ? now : claim.claim().sent().map(now::on).orElse(now);
+    Standing sent = Standings.on(then).of(claim.claim().id()).orElse(claim);
+    return new Sheet(name(claim) + ".md", "claim", new ClaimLetter(sent, then).slots());
+  }
+
+  /** The name of a claim’s papers, without an ending. */
+  public static String name(Standing claim) {
+    String name = "claim-" + claim.claim().id().replaceFirst("^claim-", "");
+    return name.replaceAll("[^\\p{L}\\p{N}._-]", "-");
+  }
+
+  private Slots slots() {
+    return Slots.none()
+        .sentence("day", Say.day(claim.claim().sent().orElse(today)))
+        .block("heads", Block.bullets(heads()))
+        .sentence("to", ClaimsReport.against(claim))
+        .sentence("from", new Names(ledger).builder())
+        .sentence("opening", opening())
+        .block("items", ClaimItems.table(claim.lines()))
+        .sentence("worth", worth())
+        .block("costs", costs.isEmpty() ? new Block[0] : new Block[] {costs()})
+        .sentence("remedy", remedy())
+        .sentence("reply-by", claim.claim().replyBy().map(Say::day).orElse(""))
+        .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse(""))
+        .sentence("waiting", waiting)
+        .block("evidence", file.table().toArray(Block[]::new))
+        .block("history")
+        .sentence("ended", "")
+        .sentence("draft", claim.isDraft() ? "draft" : "");
+  }
+
+  public static String sentence(String text) {
+    String start = Say.capital(text);
+    return start.endsWith(".") ? start : start + ".";
+  }
+
+  private List<Inline> heads() {
+    List<Inline> heads = new ArrayList<>();
+    heads.add(
+        head("To", ClaimsReport.against(claim) + with(claim.against().flatMap(Party::contact))));
+    heads.add(head("From", new Names(ledger).builder() + ", building " + ledger.build().name()));
+    ledger.build().contract().ifPresent(number -> heads.add(head("Contract", number)));
+    if (!file.notes().isEmpty()) {
+      heads.add(head("Delivery notes", Say.list(file.notes())));
+    }
+    heads.add(head("Our reference", claim.claim().id()));
+    if (!file.received().isEmpty()) {
+      heads.add(head("Received", Say.list(file.received())));
+    }
+    if (!file.found().isEmpty()) {
+      heads.add(head("Found", Say.list(file.found())));
+    }
+    heads.add(
+        head(
+            "Notified",
+            claim
+                .claim()
+                .sent()
+                .map(day -> Say.day(day) + with(claim.claim().by().map(way -> "by " + way)))
+                .orElse("with this letter")));
+    return heads;
+  }
+
+  private static String with(Optional<String> more) {
+    return more.map(text -> ", " + text).orElse("");
+  }
+
+  private static Inline head(String name, String text) {
+    return Inline.together(Inline.strong(name), Inline.text(": " + text));
+  }
+
+  private String opening() {
+    return "We have counted what reached us and found that the following is missing or cannot be"
+        + " used. It was promised in your packing list, and the build waits for it.";
+  }
+
+  private String worth() {
+    List<Money> goods = claim.goods();
+    List<Money> money = claim.asked();
+    String ofGoods =
+        goods.isEmpty()
+            ? ""
+            : "At the prices of the kit the goods that we ask for are worth "
+                + Say.monies(goods)
+                + ". ";
+    String ofMoney =
+        money.isEmpty()
+            ? ""
+            : "In money we ask for "
+                + Say.monies(money)
+                + (costs.isEmpty() ? "." : ", the costs below among it.");
+    return (ofGoods + ofMoney).strip();
+  }
+
+  private Block costs() {
+    Amounts amounts = Amounts.of(costs.stream().map(Spend::amount).toList());
+    List<Row> rows =
+        new ArrayList<>(
+            costs.stream()
+                .map(
+                    spend ->
+                        Row.row(
+                            spend.on().toString(),
+                            spend.what(),
+                            Cells.maybe(spend.to().map(ledger::nameOf)),
+                            amounts.cell(Optional.of(spend.amount()))))
+                .toList());
+    rows.add(Cells.total("All", "", "", amounts.total()));
+    return Block.table(
+        Column.columns(
+            Column.left("On"), Column.left("What"), Column.left("To"), amounts.column("Amount")),
+        rows);
+  }
+
+  private String remedy() {
+    List<String> asked =
+        claim.lines().stream().map(Line::remedy).distinct().map(this::asks).toList();
+    return asked.isEmpty()
+        ? ""
+        : "We ask you "
+            + Say.list(asked)
+            + (claim.costs().isEmpty()
+                ? "."
+                : ", and to make good the costs that its absence has caused besides.");
+  }
+
+  private String asks(Claim.Remedy remedy) {
+    String what =
+        claim.lines().stream().map(Line::remedy).distinct().count() < 2
+            ? "what is missing"
+            : Say.list(
+                claim.lines().stream()
+                    .filter(line -> line.remedy() == remedy)
+                    .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
+                    .distinct()
+                    .toList());
+    return switch (remedy) {
+      case REPLACEMENT -> "to send " + what + " at your cost";
+      case CREDIT -> "to credit us with the value of " + what;
+      case REFUND -> "to pay back the value of " + what;
+      case PRICE_REDUCTION -> "to lower the price by the value of " + what;
+      case COST -> "to pay what replacing " + what + " has cost us, instead of the goods";
+    };
+  }
+}

@@ -1,0 +1,96 @@
+package kitwright.report.claim;
+
+import java.util.ArrayList;
+import java.util.List;
+import kitwright.claim.Line;
+import kitwright.claim.Standing;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.ledger.Claim;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Say;
+import kitwright.value.Money;
+
+/** What a claim asked, was granted and got, line by line, each currency by itself. */
+public final class ClaimSums {
+  private ClaimSums() {}
+
+  public static Block table(Standing claim) {
+    List<Row> rows = new ArrayList<>();
+    claim.lines().forEach(line -> rows.add(row(line)));
+    if (!claim.costs().isEmpty()) {
+      rows.add(
+          Row.row(
+              "costs besides",
+              Cells.NONE,
+              "their amount",
+              monies(claim.extraCosts()),
+              Cells.NONE,
+              Cells.NONE));
+    }
+    rows.add(Cells.total("All", "", "", monies(claim.asked()), monies(claim.granted()), ""));
+    return Block.table(
+        Column.columns(
+            Column.left("Line"),
+            Column.right("Short"),
+            Column.left("We ask"),
+            Column.right("Asked in money"),
+            Column.right("Granted"),
+            Column.left("Stands")),
+        rows);
+  }
+
+  private static Row row(Line line) {
+    return Row.row(
+        ShortagesReport.what(line.shortage()),
+        Say.qty(line.qty()),
+        asks(line.remedy()),
+        monies(line.asked()),
+        monies(line.granted()),
+        stands(line));
+  }
+
+  private static String stands(Line line) {
+    if (line.asking().isSettled()) {
+      return Say.list(
+          line.asking().settled().stream()
+              .map(
+                  end ->
+                      end.qty().map(qty -> Say.qty(qty) + " ").orElse("")
+                          + Say.word(end.how())
+                          + " "
+                          + end.on())
+              .toList());
+    }
+    return line.sent().isNone() ? "open" : Say.qty(line.sent()) + " came since";
+  }
+
+  /** What came back and what is still open. */
+  public static String words(Standing claim) {
+    return "Asked in money: "
+        + monies(claim.asked())
+        + "; granted: "
+        + monies(claim.granted())
+        + "; come back: "
+        + monies(claim.paid())
+        + "; still open: "
+        + monies(claim.open())
+        + ".";
+  }
+
+  public static String monies(List<Money> all) {
+    return all.isEmpty() ? Cells.NONE : Say.monies(all);
+  }
+
+  /** What is asked, in a word. */
+  static String asks(Claim.Remedy remedy) {
+    return switch (remedy) {
+      case REPLACEMENT -> "goods";
+      case CREDIT -> "credit";
+      case REFUND -> "refund";
+      case PRICE_REDUCTION -> "lower price";
+      case COST -> "cost of replacement";
+    };
+  }
+}

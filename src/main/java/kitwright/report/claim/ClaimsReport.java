@@ -1,0 +1,197 @@
+package kitwright.report.claim;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import kitwright.claim.Standing;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Party;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Report;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+import kitwright.value.Money;
+
+/** Every claim with its age, the late ones first. */
+public final class ClaimsReport implements Report {
+  @Override
+  public String name() {
+    return "claims";
+  }
+
+  @Override
+  public String does() {
+    return "claims with their ages, answers awaited and what they ask";
+  }
+
+  @Override
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> open =
+        order(
+            kitwright.claim.Standings.on(now).all().stream().filter(ClaimsReport::isOpen).toList());
+    List<Standing> ended =
+        kitwright.claim.Standings.on(now).all().stream().filter(each -> !isOpen(each)).toList();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .value("today", Cells.spoken(now.day()))
+            .sentence("summary", summary(open, ended))
+            .table("open", openTable(open))
+            .table("ended", endedTable(ended));
+    return List.of(new Sheet("claims.md", name(), slots));
+  }
+
+  private static boolean isOpen(Standing claim) {
+    return claim.state() != Standing.State.SETTLED;
+  }
+
+  private static List<Standing> order(List<Standing> claims) {
+    return claims.stream()
+        .sorted(
+            Comparator.comparing((Standing each) -> each.daysLeft().orElse(Long.MAX_VALUE - 1))
+                .thenComparing(Standing::isDraft))
+        .toList();
+  }
+
+  private static String summary(List<Standing> open, List<Standing> ended) {
+    if (open.isEmpty() && ended.isEmpty()) {
+      return "Nothing has been claimed.";
+    }
+    List<Standing> late = open.stream().filter(Standing::isOverdue).toList();
+    long drafts = open.stream().filter(Standing::isDraft).count();
+    List<String> against =
+        Stream.concat(open.stream(), ended.stream()).map(ClaimsReport::against).distinct().toList();
+    String text =
+        Say.count(open.size() - drafts, "claim is", "claims are")
+            + " with "
+            + Say.list(against)
+            + " and not settled, "
+            + Say.count(ended.size(), "has ended.", "have ended.");
+    if (!late.isEmpty()) {
+      text +=
+          " No answer in time to "
+              + Say.list(
+                  late.stream()
+                      .map(e -> e.claim().id() + ", late by " + Say.days(-e.daysLeft().orElse(0L)))
+                      .toList())
+              + ".";
+    }
+    if (drafts > 0) {
+      text +=
+          " "
+              + Say.count(drafts, "is a draft", "are drafts")
+              + ": periods of notice run from the delivery, not from the draft.";
+    }
+    return text;
+  }
+
+  private static Table openTable(List<Standing> claims) {
+    return new Table(
+        "Open claims",
+        Column.columns(
+            Column.head("Claim"),
+            Column.left("Missing"),
+            Column.left("Reply by"),
+            Column.left("Status"),
+            Column.right("Asked").named("asks"),
+            Column.right("Still open").named("still-open"),
+            Column.data("days"),
+            Column.data("state"),
+            Column.data("goods"),
+            Column.data("money-asked"),
+            Column.data("granted"),
+            Column.data("come-back")),
+        claims.stream().map(ClaimsReport::openRow).toList());
+  }
+
+  private static Row openRow(Standing each) {
+    return Row.row(
+        Cell.id(each.claim().id()),
+        Cell.text(missing(each)),
+        Cell.day(each.claim().replyBy()),
+        Cell.text(stands(each)),
+        Cell.text(asks(each)),
+        monies(each.open()),
+        each.age().map(Cell::number).orElseGet(Cell::none),
+        Cell.text(Say.word(each.state())),
+        monies(each.goods()),
+        monies(each.asked()),
+        monies(each.granted()),
+        monies(each.paid()));
+  }
+
+  /** Goods, and money beside them. */
+  private static String asks(Standing each) {
+    String goods = each.goods().isEmpty() ? "" : "goods of " + Say.monies(each.goods());
+    String money = each.asked().isEmpty() ? "" : Say.monies(each.asked());
+    return goods.isEmpty() || money.isEmpty()
+        ? goods + money + (goods.isEmpty() && money.isEmpty() ? Cells.NONE : "")
+        : goods + "; " + money;
+  }
+
+  private static Cell monies(List<Money> all) {
+    return Cell.several(ClaimSums.monies(all), all.stream().map(Money::toString).toList());
+  }
+
+  public static String against(Standing each) {
+    return each.against().map(Party::name).orElse(each.claim().against().id());
+  }
+
+  private static String missing(Standing each) {
+    return Say.list(
+        each.lines().stream()
+            .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
+            .toList());
+  }
+
+  /** How a claim stands, in a few words. */
+  public static String stands(Standing each) {
+    String late = each.daysLeft().map(ClaimsReport::due).orElse("");
+    return switch (each.state()) {
+      case DRAFT -> "draft";
+      case SENT -> "no word yet" + late;
+      case ACKNOWLEDGED -> "received, not answered" + late;
+      case ANSWERED ->
+          each.promisedFor().map(day -> "promised for " + day).orElse("answered, no day promised");
+      case DISPUTED -> "disputed";
+      case SETTLED ->
+          each.settled().map(end -> Say.word(end.how()) + " on " + end.on()).orElse("settled");
+    };
+  }
+
+  private static String due(long days) {
+    return days < 0
+        ? ", late by " + Say.days(-days)
+        : days == 0 ? ", due today" : ", due in " + Say.days(days);
+  }
+
+  private static Table endedTable(List<Standing> claims) {
+    return new Table(
+        "Ended claims",
+        Column.columns(
+            Column.head("Claim"),
+            Column.left("Missing"),
+            Column.left("Ended"),
+            Column.right("Money asked"),
+            Column.right("Come back"),
+            Column.right("Still open"),
+            Column.data("granted")),
+        claims.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cell.id(each.claim().id()),
+                        Cell.text(missing(each)),
+                        Cell.text(stands(each)),
+                        monies(each.asked()),
+                        monies(each.paid()),
+                        monies(each.open()),
+                        monies(each.granted())))
+            .toList());
+  }
+}

@@ -1,0 +1,221 @@
+package kitwright.report.claim;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Shortage;
+import kitwright.openmatter.OpenMatter;
+import kitwright.openmatter.OpenMatters;
+import kitwright.report.words.Amounts;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Report;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+import kitwright.shortage.Cover;
+import kitwright.shortage.Standing;
+import kitwright.value.Money;
+
+/** Shortages by how they stand, the oldest first, with claim, way out and worth. */
+public final class ShortagesReport implements Report {
+  @Override
+  public String name() {
+    return "shortages";
+  }
+
+  @Override
+  public String does() {
+    return "open shortages by state and age, with claim, substitution and value";
+  }
+
+  @Override
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> open = oldestFirst(kitwright.shortage.Standings.on(now).open());
+    List<Standing> over =
+        kitwright.shortage.Standings.on(now).all().stream().filter(each -> !each.isOpen()).toList();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("today", Say.day(now.day()))
+            .sentence("summary", summary(open, over))
+            .block("open", open(open, neededBy(now)).toArray(Block[]::new))
+            .block("covered", over.isEmpty() ? new Block[0] : new Block[] {covered(over)});
+    return List.of(new Sheet("shortages.md", name(), slots));
+  }
+
+  /** The last day on which the work that a shortage stops can start, by id of the shortage. */
+  private static Map<String, LocalDate> neededBy(Facts now) {
+    Map<String, LocalDate> days = new HashMap<>();
+    for (OpenMatter matter : OpenMatters.on(now).all()) {
+      if (matter.sort() == OpenMatter.Sort.SHORTAGE) {
+        matter.neededBy().ifPresent(day -> days.put(matter.record(), day));
+      }
+    }
+    return days;
+  }
+
+  private static List<Standing> oldestFirst(List<Standing> all) {
+    return all.stream().sorted(Comparator.comparing(Standing::age).reversed()).toList();
+  }
+
+  private static String summary(List<Standing> open, List<Standing> over) {
+    if (open.isEmpty()) {
+      return over.isEmpty()
+          ? "No shortage has been recorded."
+          : "Nothing is missing any more; "
+              + Say.count(over.size(), "shortage is", "shortages are")
+              + " over.";
+    }
+    List<Money> worth =
+        Amounts.of(open.stream().flatMap(each -> each.openValue().stream()).toList()).sums();
+    long untold = open.stream().filter(each -> each.claims().isEmpty()).count();
+    long undecided = open.stream().filter(each -> each.shortage().decided().isEmpty()).count();
+    return Say.count(open.size(), "shortage is", "shortages are")
+        + " open, the oldest for "
+        + Say.days(open.get(0).age())
+        + (worth.isEmpty() ? "" : "; at the kit’s prices they are worth " + Say.monies(worth))
+        + ". "
+        + (untold == 0
+            ? "Each has a claim or a draft of one."
+            : Say.count(untold, "has", "have") + " no claim.")
+        + (undecided == 0
+            ? ""
+            : " For " + Say.count(undecided, "no way out is", "no way out is") + " chosen yet.");
+  }
+
+  private static List<Block> open(List<Standing> open, Map<String, LocalDate> neededBy) {
+    Amounts worth = Amounts.of(open.stream().flatMap(each -> each.openValue().stream()).toList());
+    List<Block> blocks = new ArrayList<>();
+    for (Standing.State state : Standing.State.values()) {
+      List<Standing> some = open.stream().filter(each -> each.state() == state).toList();
+      if (!some.isEmpty()) {
+        blocks.add(Block.heading(2, title(state)));
+        blocks.add(table(some, worth, neededBy));
+      }
+    }
+    return blocks;
+  }
+
+  private static String title(Standing.State state) {
+    return switch (state) {
+      case FOUND -> "Found, and nobody told";
+      case CLAIMED -> "Claimed, and no answer";
+      case ANSWERED -> "Answered, without a day";
+      case PROMISED -> "Promised for a day";
+      case COVERED -> "Over";
+    };
+  }
+
+  private static Block table(List<Standing> some, Amounts worth, Map<String, LocalDate> neededBy) {
+    return Block.table(
+        Column.columns(
+            Column.left("Missing"),
+            Column.right("Open"),
+            Column.right("Days"),
+            Column.left("Needed by"),
+            Column.left("Claim"),
+            Column.left("Way out"),
+            worth.column("Worth")),
+        some.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cells.named(what(each), each.shortage().id()),
+                        Inline.text(amount(each)),
+                        Inline.text(Long.toString(each.age())),
+                        Inline.text(
+                            Cells.maybe(
+                                Optional.ofNullable(neededBy.get(each.shortage().named())))),
+                        claim(each),
+                        Inline.text(wayOut(each)),
+                        Inline.text(worth.cell(each.openValue()))))
+            .toList());
+  }
+
+  public static String what(Standing each) {
+    return each.item().map(KitItem::what).orElse(each.shortage().item().id());
+  }
+
+  private static String amount(Standing each) {
+    String open = Say.qty(each.open());
+    return each.covered().isNone() ? open : open + " of " + Say.qty(each.shortage().qty());
+  }
+
+  private static Inline claim(Standing each) {
+    if (each.claims().isEmpty()) {
+      return Inline.strong("none");
+    }
+    List<Inline> parts = new ArrayList<>();
+    each.claims()
+        .forEach(
+            claim -> {
+              parts.add(Inline.code(claim.id()));
+              parts.add(Inline.text(claim.sent().isPresent() ? " " : " draft "));
+            });
+    return Inline.together(parts.toArray(Inline[]::new));
+  }
+
+  /** What was chosen and how far it has come, in a few words. */
+  static String wayOut(Standing each) {
+    Optional<Shortage.Decision> decided = each.shortage().decided();
+    String promised = each.promisedFor().map(day -> "; promised for " + day).orElse("");
+    if (decided.isEmpty()) {
+      return "not chosen" + promised;
+    }
+    List<String> answers =
+        each.substitutions().stream()
+            .filter(s -> !s.isWithdrawn())
+            .map(ShortagesReport::answer)
+            .toList();
+    return decided.get().option() + (answers.isEmpty() ? "" : ": " + Say.list(answers)) + promised;
+  }
+
+  private static String answer(kitwright.substitution.Standing substitution) {
+    return substitution.isApproved()
+        ? "signed"
+        : Say.list(substitution.lacks().stream().map(lack -> lack.words()).toList());
+  }
+
+  private static Block covered(List<Standing> over) {
+    return Block.table(
+        Column.columns(
+            Column.left("Was missing"),
+            Column.right("Short"),
+            Column.left("Found"),
+            Column.left("How it ended"),
+            Column.left("On")),
+        over.stream()
+            .map(
+                each ->
+                    Row.row(
+                        Cells.named(what(each), each.shortage().id()),
+                        Inline.text(Say.qty(each.shortage().qty())),
+                        Inline.text(each.shortage().found().toString()),
+                        Inline.text(ended(each)),
+                        Inline.text(Cells.maybe(each.coveredOn()))))
+            .toList());
+  }
+
+  private static String ended(Standing each) {
+    return Say.list(each.covers().stream().map(ShortagesReport::cover).distinct().toList());
+  }
+
+  private static String cover(Cover cover) {
+    return switch (cover.how()) {
+      case DELIVERED -> "delivered";
+      case SUBSTITUTED -> "substituted";
+      case BOUGHT -> "bought";
+      case DONE_WITHOUT -> "done without";
+    };
+  }
+}

@@ -1,0 +1,88 @@
+package kitwright.report.claim;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import kitwright.choice.Choice;
+import kitwright.choice.Timing;
+import kitwright.choice.WayOut;
+import kitwright.claim.Line;
+import kitwright.claim.Standing;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Shortage;
+import kitwright.report.words.Say;
+import kitwright.value.Days;
+import kitwright.value.Ref;
+
+/** What the work loses while a claim waits for its answer, for the letter to the supplier. */
+public final class WaitingCost {
+  private WaitingCost() {}
+
+  /**
+   * A sentence a shortage whose wait holds work; empty where the claim is closed or nothing waits.
+   */
+  public static String of(Standing claim, Facts now) {
+    if (claim.settled().isPresent() || claim.lines().stream().noneMatch(WaitingCost::isOpen)) {
+      return "";
+    }
+    List<String> sentences = new ArrayList<>();
+    for (Line line : claim.lines()) {
+      Shortage shortage = line.shortage().shortage();
+      Ref ref = new Ref(shortage.id(), shortage.at().record());
+      if (isOpen(line)) {
+        Choice.of(now, ref).ifPresent(choice -> sentences.addAll(sentences(choice, line)));
+      }
+    }
+    return String.join(" ", new LinkedHashSet<>(sentences));
+  }
+
+  private static boolean isOpen(Line line) {
+    return line.shortage().isOpen();
+  }
+
+  private static List<String> sentences(Choice choice, Line line) {
+    List<String> sentences = new ArrayList<>();
+    waiting(choice).flatMap(way -> sentence(way, line)).ifPresent(sentences::add);
+    choice
+        .neededBy()
+        .ifPresent(
+            day ->
+                sentences.add(
+                    Say.capital(what(line))
+                        + " must be here by "
+                        + Say.day(day)
+                        + ", or the boat is ready for launching later."));
+    return sentences;
+  }
+
+  private static String what(Line line) {
+    return ShortagesReport.what(line.shortage());
+  }
+
+  private static Optional<WayOut> waiting(Choice choice) {
+    return choice.ways().stream()
+        .filter(way -> way.option().way() == Shortage.Way.WAIT)
+        .findFirst();
+  }
+
+  private static Optional<String> sentence(WayOut way, Line line) {
+    String held =
+        way.timing().held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
+    String launch =
+        way.timing()
+            .launch()
+            .filter(day -> day.later() > 0)
+            .map(day -> "the boat is ready for launching " + Days.told(day.later()) + " later")
+            .orElse("");
+    if (held.isEmpty() && launch.isEmpty()) {
+      return Optional.empty();
+    }
+    String both = held.isEmpty() ? launch : launch.isEmpty() ? held : held + ", and " + launch;
+    return Optional.of("While we wait for " + what(line) + ", " + both + ".");
+  }
+
+  private static String held(Timing.Held held) {
+    return "the work “" + held.what() + "” is held up by " + Days.told(held.days());
+  }
+}

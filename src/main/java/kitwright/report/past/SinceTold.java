@@ -1,0 +1,76 @@
+package kitwright.report.past;
+
+import static kitwright.document.Column.columns;
+import static kitwright.document.Column.head;
+import static kitwright.document.Column.left;
+import static kitwright.document.Row.row;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import kitwright.document.Cell;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.document.Table;
+import kitwright.document.Value;
+import kitwright.history.Change;
+import kitwright.history.Changes;
+import kitwright.history.Commit;
+import kitwright.history.Matter;
+import kitwright.ledger.Facts;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+
+/** What is otherwise than it was at a commit, in a builder's words. */
+public final class SinceTold {
+  private SinceTold() {}
+
+  /** Tells it. */
+  public static Sheet sheet(Facts now, Commit from, Changes changes) {
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .value("from", Cells.spoken(from.day()))
+            .value("today", Cells.spoken(now.day()))
+            .sentence("commit", from.shortId())
+            .sentence("subject", from.subject())
+            .sentence("by", from.by())
+            .sentence(
+                "summary",
+                changes.all().isEmpty() ? "nothing changed" : summary(changes.all().size()));
+    for (Matter matter : Matter.values()) {
+      slots = slots.table(matter.name().toLowerCase(Locale.ROOT), table(changes.of(matter)));
+    }
+    return new Sheet("since.md", "since", slots);
+  }
+
+  private static String summary(int many) {
+    return Say.count(many, "thing is otherwise", "things are otherwise");
+  }
+
+  private static Table table(List<Change> changes) {
+    List<Row> rows = new ArrayList<>();
+    for (Change change : changes) {
+      rows.add(
+          row(
+              what(change),
+              change.before().match(new HeldCell()),
+              change.now().match(new HeldCell()),
+              change.by().isEmpty()
+                  ? Cell.none()
+                  : Cell.several(String.join(", ", change.by()), List.copyOf(change.by()))));
+    }
+    return new Table(
+        "", columns(head("What").named("id"), left("Before"), left("Now"), left("By")), rows);
+  }
+
+  private static Cell what(Change change) {
+    if (change.matter() == Matter.MONEY) {
+      return Cell.of(change.what(), new Value.Id(change.id()));
+    }
+    return change.id().isEmpty()
+        ? Cell.text(change.what())
+        : Cell.named(change.what(), change.id());
+  }
+}

@@ -1,0 +1,174 @@
+package kitwright.report.stores;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Slots;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Party;
+import kitwright.ledger.Task;
+import kitwright.loan.Standing;
+import kitwright.report.words.Amounts;
+import kitwright.report.words.Cells;
+import kitwright.report.words.Report;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+import kitwright.value.Money;
+import kitwright.value.Ref;
+
+/** Borrowed tools: what is due when, how it came, and what borrowing has saved against hire. */
+public final class ToolsReport implements Report {
+  @Override
+  public String name() {
+    return "tools";
+  }
+
+  @Override
+  public String does() {
+    return "borrowed tools: due, lender, condition, what borrowing saved against hire";
+  }
+
+  @Override
+  public List<Sheet> sheets(Facts now) {
+    List<Standing> here =
+        kitwright.loan.Standing.on(now).stream()
+            .filter(each -> !each.isBack())
+            .sorted(Comparator.comparing(each -> each.daysLeft().orElse(Long.MAX_VALUE)))
+            .toList();
+    List<Standing> back =
+        kitwright.loan.Standing.on(now).stream().filter(Standing::isBack).toList();
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("today", Say.day(now.day()))
+            .sentence("summary", summary(kitwright.loan.Standing.on(now), here))
+            .block("here", tables(here.isEmpty(), here(here, now.ledger())))
+            .block("back", tables(back.isEmpty(), back(back)))
+            .block("saved", tables(saved(now).isEmpty(), savings(saved(now))));
+    return List.of(new Sheet("tools.md", name(), slots));
+  }
+
+  private static Block[] tables(boolean none, Block table) {
+    return none ? new Block[0] : new Block[] {table};
+  }
+
+  private static List<Standing> saved(Facts now) {
+    return kitwright.loan.Standing.on(now).stream()
+        .filter(each -> each.saved().isPresent())
+        .toList();
+  }
+
+  private static String summary(List<Standing> all, List<Standing> here) {
+    if (all.isEmpty()) {
+      return "Nothing is borrowed.";
+    }
+    List<Standing> late = here.stream().filter(e -> e.state() == Standing.State.OVERDUE).toList();
+    String kept =
+        here.isEmpty()
+            ? "Every tool has gone back to its owner."
+            : Say.capital(Say.count(here.size(), "tool is", "tools are")) + " with us.";
+    String lateness =
+        late.isEmpty()
+            ? ""
+            : " Overdue: "
+                + Say.list(
+                    late.stream()
+                        .map(e -> e.loan().tool() + ", by " + Say.days(-e.daysLeft().orElse(0L)))
+                        .toList())
+                + ".";
+    List<Money> saved =
+        Amounts.of(all.stream().flatMap(each -> each.saved().stream()).toList()).sums();
+    return kept
+        + lateness
+        + (saved.isEmpty() ? "" : " Hiring would have cost " + Say.monies(saved) + " so far.");
+  }
+
+  private static Block here(List<Standing> here, Ledger ledger) {
+    return Block.table(
+        Column.columns(
+            Column.left("Tool"),
+            Column.left("Lender"),
+            Column.left("Due"),
+            Column.right("Days left"),
+            Column.left("Condition when it came"),
+            Column.left("Still needed for")),
+        here.stream()
+            .map(
+                each ->
+                    Row.row(
+                        each.loan().tool(),
+                        lender(each),
+                        Cells.maybe(each.loan().due()),
+                        left(each),
+                        each.loan().condition(),
+                        neededFor(each.loan(), ledger)))
+            .toList());
+  }
+
+  /** Tasks that need it and are not finished. */
+  private static String neededFor(Loan loan, Ledger ledger) {
+    List<String> open =
+        loan.neededFor().stream()
+            .filter(ref -> ledger.task(ref).flatMap(Task::finished).isEmpty())
+            .map(Ref::id)
+            .toList();
+    return open.isEmpty() ? "nothing planned" : String.join(", ", open);
+  }
+
+  private static String left(Standing each) {
+    return each.daysLeft()
+        .map(days -> days < 0 ? "late by " + -days : Long.toString(days))
+        .orElse(Cells.NONE);
+  }
+
+  private static String lender(Standing each) {
+    return each.lender().map(Party::name).orElse(each.loan().from().id());
+  }
+
+  private static Block back(List<Standing> back) {
+    return Block.table(
+        Column.columns(
+            Column.left("Tool"),
+            Column.left("Lender"),
+            Column.left("Borrowed"),
+            Column.left("Back"),
+            Column.left("Condition when it came"),
+            Column.left("When it went")),
+        back.stream()
+            .map(
+                each ->
+                    Row.row(
+                        each.loan().tool(),
+                        lender(each),
+                        each.loan().on().toString(),
+                        Cells.maybe(each.loan().returned()),
+                        each.loan().condition(),
+                        Cells.maybe(each.loan().back())))
+            .toList());
+  }
+
+  private static Block savings(List<Standing> saved) {
+    Amounts amounts = Amounts.of(saved.stream().flatMap(e -> e.saved().stream()).toList());
+    Stream<Row> rows =
+        saved.stream()
+            .map(
+                each ->
+                    Row.row(
+                        each.loan().tool(),
+                        Long.toString(each.daysKept()),
+                        each.loan().hireRate().map(Object::toString).orElse(Cells.NONE),
+                        amounts.cell(each.saved())));
+    return Block.table(
+        Column.columns(
+            Column.left("Tool"),
+            Column.right("Days"),
+            Column.right("Hire would be"),
+            amounts.column("Saved")),
+        Stream.concat(rows, Stream.of(Cells.total("All", "", "", amounts.total()))).toList());
+  }
+}

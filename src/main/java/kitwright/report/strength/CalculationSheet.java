@@ -1,0 +1,277 @@
+package kitwright.report.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kitwright.assessment.Result;
+import kitwright.assessment.Sensitivity;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Input;
+import kitwright.assessment.sheet.Print;
+import kitwright.assessment.sheet.Row;
+import kitwright.assessment.sheet.Step;
+import kitwright.assessment.sheet.Verdict;
+import kitwright.assessment.sheet.Working;
+import kitwright.document.Block;
+import kitwright.document.Column;
+import kitwright.document.Destination;
+import kitwright.document.Inline;
+import kitwright.document.Slots;
+import kitwright.ledger.Assessment;
+import kitwright.ledger.Ledger;
+import kitwright.mechanics.load.Break;
+import kitwright.report.words.Cautions;
+import kitwright.report.words.Sheet;
+
+/** A calculation that a naval architect can follow line by line, and sign. */
+public final class CalculationSheet {
+  private static final int SHOWN = 12;
+  private static final Block[] NOTHING = {};
+
+  private CalculationSheet() {}
+
+  /** The sheet of one assessment, with the drawing of its sections beside it. */
+  public static Sheet of(Result result, Ledger ledger) {
+    Assessment assessment = result.assessment();
+    String name = "assessment-" + assessment.id();
+    Map<String, String> drawings =
+        result.sketches().isEmpty()
+            ? Map.of()
+            : Map.of(name + ".svg", SectionDrawing.of(assessment, result.sketches()));
+    Slots slots =
+        Slots.none()
+            .sentence("build", ledger.build().name())
+            .sentence("assessment", assessment.id())
+            .sentence(
+                "summary",
+                capital(method(assessment)) + ": " + word(result.verdict().outcome()) + ".")
+            .block("reasons", bullets(result.verdict().reasons()))
+            .block("results", results(result, ledger))
+            .block("drawing", drawings.isEmpty() ? NOTHING : drawing(name))
+            .block("load", load(result))
+            .block("inputs", inputs(result))
+            .block("working", working(result))
+            .block("order", breaks(result))
+            .block("cautions", bullets(cautions(result)))
+            .block("moves", bullets(Sensitivity.of(result, ledger)))
+            .block("limits", assumptions(result));
+    return new Sheet(name + ".md", "calculation-sheet", slots, drawings);
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private static Block[] drawing(String name) {
+    return new Block[] {
+      Block.paragraph(
+          Inline.picture(Destination.file(name + ".svg"), "the sections, all to one scale"))
+    };
+  }
+
+  /** What the numbers ask to be careful of, and the work that would follow them. */
+  private static List<String> cautions(Result result) {
+    List<String> all = new ArrayList<>(result.cautions());
+    all.addAll(Cautions.of(result));
+    return all;
+  }
+
+  private static Block[] bullets(List<String> lines) {
+    return lines.isEmpty()
+        ? NOTHING
+        : new Block[] {Block.bullets(lines.stream().map(Inline::text).toList())};
+  }
+
+  private static String method(Assessment assessment) {
+    return switch (assessment.method()) {
+      case SECTION -> "beam section by the transformed section";
+      case TIMBER -> "timber section by the transformed section, strengths times named factors";
+      case PANEL -> "plate under even pressure";
+      case LAMINATE -> "laminate in its plane";
+      case BOLT -> "bolts by their class";
+      case EXTERNAL -> "worked out elsewhere";
+    };
+  }
+
+  private static String word(Verdict.Outcome outcome) {
+    return switch (outcome) {
+      case PASS -> "passes";
+      case FAIL -> "fails";
+      case CANNOT_TELL -> "cannot be told";
+    };
+  }
+
+  private static Block[] results(Result result, Ledger ledger) {
+    List<Block> blocks = new ArrayList<>();
+    if (Elsewhere.isSo(result.assessment())) {
+      return Elsewhere.blocks(result.assessment(), ledger).toArray(Block[]::new);
+    }
+    if (result.rows().isEmpty()) {
+      blocks.add(Block.paragraph("Nothing was worked out here."));
+    } else {
+      blocks.add(results(result));
+    }
+    blocks.addAll(List.of(bullets(Elsewhere.reasons(result.assessment(), ledger))));
+    return blocks.toArray(Block[]::new);
+  }
+
+  private static Block results(Result result) {
+    List<kitwright.document.Row> rows = new ArrayList<>();
+    for (Row row : result.rows()) {
+      rows.add(
+          kitwright.document.Row.row(
+              row.measure().words()
+                  + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit()),
+              number(row.designed()),
+              number(row.built()),
+              row.printedRatio().orElse("–"),
+              row.limit()
+                  .map(limit -> limit.side().words() + " " + Print.number(limit.value()))
+                  .orElse(""),
+              row.margin().isPresent() ? Print.margin(row.margin().getAsDouble()) : "",
+              row.outcome().map(CalculationSheet::word).orElse(""),
+              row.built().flatMap(Figure::governing).orElse("")));
+    }
+    return Block.table(
+        Column.columns(
+            Column.left("measure"),
+            Column.right("designed"),
+            Column.right("built"),
+            Column.right("ratio"),
+            Column.left("asked"),
+            Column.right("margin"),
+            Column.left("verdict"),
+            Column.left("set by, as built")),
+        rows);
+  }
+
+  private static String number(Optional<Figure> figure) {
+    return figure.map(one -> Print.number(one.value())).orElse("–");
+  }
+
+  private static Block[] load(Result result) {
+    if (result.assessment().load().isEmpty()) {
+      return NOTHING;
+    }
+    Assessment.Load load = result.assessment().load().get();
+    List<Inline> lines = new ArrayList<>(result.load().stream().map(Inline::text).toList());
+    if (result.load().isEmpty()) {
+      load.pressure().ifPresent(p -> lines.add(Inline.text("pressure " + p)));
+      load.span()
+          .ifPresent(
+              a ->
+                  lines.add(
+                      Inline.text(
+                          "span " + a + load.breadth().map(b -> ", breadth " + b).orElse(""))));
+      if (load.selfWeight()) {
+        lines.add(Inline.text("the self-weight of each part is added; see its working"));
+      }
+    }
+    lines.add(
+        Inline.text("safety factor on the load " + Print.number(load.factor().doubleValue())));
+    lines.add(Inline.text("source: " + load.source().orElse("none")));
+    return new Block[] {Block.bullets(lines)};
+  }
+
+  private static Block[] inputs(Result result) {
+    if (result.inputs().isEmpty()) {
+      return NOTHING;
+    }
+    List<Block> all = new ArrayList<>();
+    List<kitwright.document.Row> rows = new ArrayList<>();
+    for (Input input : result.inputs()) {
+      rows.add(
+          kitwright.document.Row.row(
+              input.material(),
+              input.property().key(),
+              input.value(),
+              input.basis().map(basis -> basis.name().toLowerCase(Locale.ROOT)).orElse("not said"),
+              input.trust().words(),
+              input.source()));
+    }
+    all.add(
+        Block.table(
+            Column.columns(
+                Column.left("material"),
+                Column.left("property"),
+                Column.right("value"),
+                Column.left("basis"),
+                Column.left("trust"),
+                Column.left("source")),
+            rows));
+    List<Inline> factors = new ArrayList<>(result.factors().stream().map(Inline::text).toList());
+    result.assessment().sources().forEach(source -> factors.add(Inline.text("source: " + source)));
+    if (!factors.isEmpty()) {
+      all.add(Block.bullets(factors));
+    }
+    return all.toArray(Block[]::new);
+  }
+
+  private static Block[] working(Result result) {
+    List<Block> all = new ArrayList<>();
+    result.working().forEach(working -> working(working, all));
+    return all.toArray(Block[]::new);
+  }
+
+  private static void working(Working working, List<Block> all) {
+    all.add(Block.heading(2, "Working: " + working.part()));
+    if (!working.pieces().isEmpty()) {
+      List<Column> columns = new ArrayList<>();
+      for (int i = 0; i < working.columns().size(); i++) {
+        String title = working.columns().get(i);
+        columns.add(i < 2 ? Column.left(title) : Column.right(title));
+      }
+      all.add(
+          Block.table(
+              columns,
+              working.pieces().stream()
+                  .map(cells -> kitwright.document.Row.row(cells.toArray(String[]::new)))
+                  .toList()));
+    }
+    List<kitwright.document.Row> steps = new ArrayList<>();
+    for (Step step : working.steps()) {
+      steps.add(
+          kitwright.document.Row.row(step.what(), step.formula(), step.numbers(), step.result()));
+    }
+    all.add(
+        Block.table(
+            Column.columns(
+                Column.left("what"),
+                Column.left("formula"),
+                Column.left("with numbers"),
+                Column.right("result")),
+            steps));
+  }
+
+  private static Block[] breaks(Result result) {
+    if (result.breaks().isEmpty()) {
+      return NOTHING;
+    }
+    List<kitwright.document.Row> rows = new ArrayList<>();
+    for (Break one : result.breaks().subList(0, Math.min(SHOWN, result.breaks().size()))) {
+      rows.add(
+          kitwright.document.Row.row(
+              Print.number(one.at() * 1000),
+              one.part(),
+              one.mode(),
+              String.format(Locale.ROOT, "%.3f", one.factor())));
+    }
+    return new Block[] {
+      Block.table(
+          Column.columns(
+              Column.right("from the support, mm"),
+              Column.left("part"),
+              Column.left("how"),
+              Column.right("capacity over demand")),
+          rows)
+    };
+  }
+
+  private static Block[] assumptions(Result result) {
+    List<Inline> lines = new ArrayList<>(result.notes().stream().map(Inline::text).toList());
+    lines.addAll(Validity.of(result).stream().map(Inline::text).toList());
+    return new Block[] {Block.bullets(lines)};
+  }
+}

@@ -1,0 +1,214 @@
+package kitwright.report.week;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kitwright.daybook.Ahead;
+import kitwright.daybook.Happenings;
+import kitwright.daybook.Week;
+import kitwright.daybook.WeekLog;
+import kitwright.document.Block;
+import kitwright.document.Inline;
+import kitwright.document.Slots;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Loan;
+import kitwright.ledger.LogDay;
+import kitwright.ledger.Shortage;
+import kitwright.report.words.Names;
+import kitwright.report.words.Say;
+import kitwright.report.words.Sheet;
+
+/** The week for those who build. */
+public final class CrewWeek {
+  private static final int HEADINGS_BELOW = 3;
+
+  private final Week week;
+  private final Facts now;
+  private final WeekParts parts;
+  private final Happenings happened;
+  private final Names names;
+  private final WeekDecisions decided;
+
+  CrewWeek(Week week, Facts now) {
+    this.week = week;
+    this.now = now;
+    this.parts =
+        new WeekParts(
+            week, WeekLog.of(week, now.ledger()), Ahead.after(week, now, now.ledger().log()));
+    this.happened = Happenings.in(week, now.ledger());
+    this.names = new Names(now.ledger());
+    this.decided = new WeekDecisions(happened, now, names);
+  }
+
+  public Sheet sheet() {
+    WeekMoney money = new WeekMoney(happened.money(), now);
+    Slots slots =
+        Slots.none()
+            .sentence("build", now.ledger().build().name())
+            .sentence("span", WeekReport.span(week))
+            .sentence("week", week.toString())
+            .sentence("summary", summary(money))
+            .sentence("phases", parts.hoursByPhase())
+            .sentence("people", people())
+            .table("progress", parts.progress())
+            .sentence("used", parts.used())
+            .block("days", days().toArray(Block[]::new))
+            .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
+            .block("missing", bullets(happened.found().stream().map(this::found).toList()))
+            .block("decided", bullets(decided.all()))
+            .block("claims", bullets(decided.claims()))
+            .sentence("money-now", money.thisWeek())
+            .sentence("money-in-all", money.inAll())
+            .block("spends", money.table().toArray(Block[]::new))
+            .block("waits", Waits.table(now).toArray(Block[]::new))
+            .block("tools", bullets(tools()))
+            .block("photos", bullets(photos()))
+            .block("next", bullets(next()));
+    return new Sheet("week-" + week + ".md", "week", slots);
+  }
+
+  private static Block[] bullets(List<Inline> items) {
+    return items.isEmpty() ? new Block[0] : new Block[] {Block.bullets(items)};
+  }
+
+  private String summary(WeekMoney money) {
+    WeekLog log = parts.log();
+    String work =
+        log.days().isEmpty()
+            ? "No day of this week is written up."
+            : Say.hours(log.hours().total())
+                + " hours of work on "
+                + Say.days(log.days().size())
+                + ".";
+    return Say.sentences(
+        List.of(
+            work,
+            log.finished().isEmpty() ? "" : "Finished: " + parts.finished() + ".",
+            events(),
+            money.thisWeek()));
+  }
+
+  private String events() {
+    List<String> parts = new ArrayList<>();
+    if (!happened.arrived().isEmpty()) {
+      parts.add(Say.count(happened.arrived().size(), "delivery came", "deliveries came"));
+    }
+    if (!happened.found().isEmpty()) {
+      parts.add(Say.count(happened.found().size(), "thing was", "things were") + " found missing");
+    }
+    if (!happened.signed().isEmpty()) {
+      parts.add(Say.count(happened.signed().size(), "signature", "signatures") + " came in");
+    }
+    return parts.isEmpty() ? "" : Say.capital(Say.list(parts)) + ".";
+  }
+
+  private String people() {
+    return WeekParts.shares(parts.log().hours().byPerson(), names::of);
+  }
+
+  private List<Block> days() {
+    List<Block> blocks = new ArrayList<>();
+    for (LogDay day : parts.log().days()) {
+      if (!day.bodyFor(LogDay.Audience.CREW).isBlank()) {
+        blocks.add(Block.heading(3, Say.weekday(day.day()) + " " + Say.dayAndMonth(day.day())));
+        blocks.add(Block.prose(day.bodyFor(LogDay.Audience.CREW), HEADINGS_BELOW));
+      }
+    }
+    return blocks;
+  }
+
+  private Inline arrived(Delivery delivery) {
+    String note = delivery.note().map(number -> ", note " + number).orElse("");
+    String counted =
+        delivery.counted().isEmpty()
+            ? "not counted yet"
+            : Say.count(delivery.counted().size(), "line", "lines") + " counted";
+    return Inline.text(
+        Say.weekday(delivery.received().orElse(week.last()))
+            + ", from "
+            + names.of(delivery.from())
+            + note
+            + ": "
+            + counted
+            + ".");
+  }
+
+  private Inline found(Shortage shortage) {
+    return Inline.together(
+        Inline.text(
+            Say.so(shortage.qty(), decided.what(shortage))
+                + ", "
+                + Say.word(shortage.cause())
+                + " "),
+        Inline.code(shortage.id()));
+  }
+
+  private List<Inline> tools() {
+    Stream<String> came =
+        happened.borrowed().stream()
+            .map(loan -> "Came: " + loan.tool() + ", from " + names.of(loan.from()) + ".");
+    Stream<String> went =
+        happened.returned().stream()
+            .map(loan -> "Went back: " + loan.tool() + ", to " + names.of(loan.from()) + ".");
+    Stream<String> due =
+        parts.ahead().tools().stream()
+            .filter(loan -> loan.due().filter(parts::isSoon).isPresent())
+            .map(this::due);
+    return Stream.of(came, went, due).flatMap(all -> all).map(Inline::text).toList();
+  }
+
+  private String due(Loan loan) {
+    boolean late = loan.due().filter(day -> day.isBefore(week.last())).isPresent();
+    return (late ? "Overdue since " : "Due on ")
+        + loan.due().map(Say::day).orElse("")
+        + ": "
+        + loan.tool()
+        + ", to "
+        + names.of(loan.from())
+        + ".";
+  }
+
+  private List<Inline> photos() {
+    return parts.log().photos().stream()
+        .map(
+            photo ->
+                Inline.together(
+                    Inline.code(photo.picture().file()),
+                    Inline.text(photo.picture().says().map(text -> ", " + text).orElse(""))))
+        .toList();
+  }
+
+  private List<Inline> next() {
+    List<Inline> all = new ArrayList<>(parts.nextWork());
+    parts
+        .works("Under way, but not released, so to be stopped", parts.ahead().breached())
+        .ifPresent(all::add);
+    parts
+        .works("Held until what it closes up may be built", parts.ahead().held())
+        .ifPresent(all::add);
+    Stream<Optional<String>> deliveries =
+        parts.ahead().deliveries().stream()
+            .map(
+                each ->
+                    each.expected()
+                        .filter(parts::isSoon)
+                        .map(day -> "Expected on " + Say.day(day) + ": " + delivery(each) + "."));
+    Stream<Optional<String>> orders =
+        parts.ahead().orders().stream()
+            .map(
+                each ->
+                    each.expected()
+                        .filter(parts::isSoon)
+                        .map(day -> "Expected on " + Say.day(day) + ": " + each.what() + "."));
+    Stream.concat(deliveries, orders).flatMap(Optional::stream).map(Inline::text).forEach(all::add);
+    return all;
+  }
+
+  private String delivery(Delivery delivery) {
+    return "delivery from "
+        + names.of(delivery.from())
+        + delivery.note().map(number -> ", note " + number).orElse("");
+  }
+}

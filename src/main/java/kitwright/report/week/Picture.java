@@ -1,0 +1,120 @@
+package kitwright.report.week;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Image;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Optional;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+
+/**
+ * A photo for others: turned upright, no larger than a page shows, drawn anew so that nothing goes
+ * along that is not seen: no place, no camera, no name.
+ *
+ * @see "Exif 2.32 (CIPA DC-008-2019): tags 0x0112 (orientation) and 0x8825 (place)"
+ */
+public final class Picture {
+  private static final int LONGEST = 1200;
+  private static final long MOST_PIXELS = 100_000_000L;
+  private static final float QUALITY = 0.85f;
+
+  private final byte[] file;
+  private final Exif exif;
+
+  private Picture(byte[] file) {
+    this.file = file;
+    this.exif = Exif.of(file);
+  }
+
+  /** A photo as it lies in its file. */
+  public static Picture of(byte[] file) {
+    return new Picture(file.clone());
+  }
+
+  /** Whether the file says where the photo was taken. */
+  public boolean tellsPlace() {
+    return exif.hasPlace();
+  }
+
+  /** The photo as JPEG for others; empty where the file is no picture that can be read. */
+  public Optional<byte[]> scaled() {
+    try {
+      BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
+      if (image == null || (long) image.getWidth() * image.getHeight() > MOST_PIXELS) {
+        return Optional.empty();
+      }
+      return Optional.of(jpeg(upright(shrunk(image), exif.orientation())));
+    } catch (IOException | RuntimeException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private static BufferedImage shrunk(BufferedImage image) {
+    double scale = Math.min(1, (double) LONGEST / Math.max(image.getWidth(), image.getHeight()));
+    int width = (int) Math.max(1, Math.round(image.getWidth() * scale));
+    int height = (int) Math.max(1, Math.round(image.getHeight() * scale));
+    BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = out.createGraphics();
+    Image drawn = image.getScaledInstance(width, height, Image.SCALE_AREA_AVERAGING);
+    graphics.drawImage(drawn, 0, 0, Color.WHITE, null);
+    graphics.dispose();
+    return out;
+  }
+
+  /** Turned as the camera says it was held: Exif's orientations 1 to 8. */
+  private static BufferedImage upright(BufferedImage image, int orientation) {
+    if (orientation < 2 || orientation > 8) {
+      return image;
+    }
+    int width = image.getWidth();
+    int height = image.getHeight();
+    boolean turned = orientation > 4;
+    BufferedImage out =
+        new BufferedImage(
+            turned ? height : width, turned ? width : height, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        int right = width - 1 - x;
+        int down = height - 1 - y;
+        int toX =
+            switch (orientation) {
+              case 2, 3 -> right;
+              case 4 -> x;
+              case 5, 8 -> y;
+              default -> down;
+            };
+        int toY =
+            switch (orientation) {
+              case 2 -> y;
+              case 3, 4 -> down;
+              case 5, 6 -> x;
+              default -> right;
+            };
+        out.setRGB(toX, toY, image.getRGB(x, y));
+      }
+    }
+    return out;
+  }
+
+  private static byte[] jpeg(BufferedImage image) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      ImageWriteParam how = writer.getDefaultWriteParam();
+      how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      how.setCompressionQuality(QUALITY);
+      writer.write(null, new IIOImage(image, null, null), how);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,98 @@
+package kitwright.report.week;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import kitwright.daybook.Ahead;
+import kitwright.daybook.Progress;
+import kitwright.daybook.Stage;
+import kitwright.daybook.Week;
+import kitwright.daybook.WeekLog;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Table;
+import kitwright.ledger.Task;
+import kitwright.report.words.Say;
+
+/** Parts of a week for those who build. */
+public record WeekParts(Week week, WeekLog log, Ahead ahead) {
+  /** {@code hull 21.5, spars 6 and other work 2}. */
+  String hoursByPhase() {
+    return shares(log.hours().byPhase(), UnaryOperator.identity());
+  }
+
+  public static String shares(Map<String, BigDecimal> hours, UnaryOperator<String> name) {
+    return Say.list(
+        hours.entrySet().stream()
+            .map(each -> name.apply(each.getKey()) + " " + Say.hours(each.getValue()))
+            .toList());
+  }
+
+  /** Tasks on which something was done. */
+  Table progress() {
+    return new Table(
+        "What was done",
+        Column.columns(
+            Column.data("task"),
+            Column.head("Work"),
+            Column.right("Before"),
+            Column.right("Now"),
+            Column.left("").named("status")),
+        log.progress().stream().map(WeekParts::progress).toList());
+  }
+
+  private static Row progress(Progress each) {
+    return Row.row(
+        Cell.id(each.task().id()),
+        Cell.text(each.task().what()),
+        share(each.before()),
+        share(each.after()),
+        Cell.text(each.finished() ? "finished" : each.begun() ? "started" : ""));
+  }
+
+  public static Cell share(Stage stage) {
+    return stage.isBegun()
+        ? Cell.number(Say.percent(stage.done()), stage.done().stripTrailingZeros())
+        : Cell.none();
+  }
+
+  /** {@code 1.5 kg of epoxy and 2 sheets of plywood}; empty where nothing was used. */
+  public String used() {
+    return Say.list(log.used().stream().map(each -> Say.so(each.qty(), each.what())).toList());
+  }
+
+  /** Names of finished tasks. */
+  public String finished() {
+    return names(log.finished().stream().map(Progress::task).toList());
+  }
+
+  private static String names(List<Task> tasks) {
+    return Say.list(tasks.stream().map(task -> "“" + task.what() + "”").toList());
+  }
+
+  /** What is under way and what may start, in a sentence each. */
+  List<Inline> nextWork() {
+    return Stream.concat(
+            works("In progress", ahead.underWay()).stream(),
+            works("May start", ahead.ready()).stream())
+        .toList();
+  }
+
+  /** Tasks by name behind a title; nothing where there are none. */
+  Optional<Inline> works(String title, List<Task> tasks) {
+    return Optional.of(names(tasks))
+        .filter(names -> !names.isEmpty())
+        .map(names -> Inline.text(title + ": " + names + "."));
+  }
+
+  /** Whether a day lies before the end of the week that follows. */
+  boolean isSoon(LocalDate day) {
+    return !day.isAfter(week.next().last());
+  }
+}

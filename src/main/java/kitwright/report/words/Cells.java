@@ -1,0 +1,78 @@
+package kitwright.report.words;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+import kitwright.document.Cell;
+import kitwright.document.Inline;
+import kitwright.document.Row;
+import kitwright.document.Value;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
+
+/** Rows and cells that documents have in common. */
+public final class Cells {
+  /** What stands where there is nothing to say. */
+  public static final String NONE = Cell.NONE;
+
+  private Cells() {}
+
+  /** A last row, of sums. */
+  public static Row total(String... cells) {
+    return new Row(Arrays.stream(cells).map(cell -> Cell.text(cell).strong()).toList());
+  }
+
+  public static <T> String maybe(Optional<T> value) {
+    return value.map(Object::toString).orElse(NONE);
+  }
+
+  /** A name with its id, by which the builder finds the record. */
+  public static Inline named(String what, String id) {
+    return Inline.named(what, id);
+  }
+
+  /** A day in a sentence: {@code Sunday 29 March 2026}. */
+  public static Cell spoken(LocalDate day) {
+    return Cell.of(Say.day(day), new Value.Day(day));
+  }
+
+  /** {@code 3 days}; as a value their number. */
+  public static Cell days(long days) {
+    return Cell.number(Say.days(days), BigDecimal.valueOf(days));
+  }
+
+  /** An amount under a head that names its currency. */
+  public static Cell amount(Money money) {
+    return Cell.of(Say.amount(money), new Value.Cash(money));
+  }
+
+  /** The same; a stroke where it is none. */
+  public static Cell amountOrNone(Money money) {
+    return money.signum() == 0
+        ? new Cell(Cell.none().shown(), new Value.Cash(money))
+        : amount(money);
+  }
+
+  /** An amount with its sign, for what is above or below something. */
+  public static Cell signed(Money money) {
+    return Cell.of(Say.signed(money), new Value.Cash(money));
+  }
+
+  /** An amount with its currency. */
+  public static Cell money(Money money) {
+    return Cell.of(Say.money(money), new Value.Cash(money));
+  }
+
+  /** A quantity with its unit. */
+  public static Cell qty(Quantity quantity) {
+    return Cell.of(Say.qty(quantity), new Value.Text(quantity.toString()));
+  }
+
+  /** {@code 12.00 EUR over}, {@code 3.00 EUR under}. */
+  public static Cell over(Money over) {
+    return Cell.of(
+        over.signum() > 0 ? Say.money(over) + " over" : Say.money(over.negated()) + " under",
+        new Value.Cash(over));
+  }
+}

@@ -1,0 +1,138 @@
+package kitwright.report.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import kitwright.value.Decimal;
+import kitwright.value.Dimension;
+import kitwright.value.Money;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
+
+/** Values as words and figures in a document. */
+public final class Say {
+  private static final String THIN = "\u00a0";
+
+  private Say() {}
+
+  /** {@code 1 234.50 EUR}: digits in groups of three from five on (ISO 80000-1:2022, 7.3.2). */
+  public static String money(Money money) {
+    return amount(money) + THIN + money.currency().getCurrencyCode();
+  }
+
+  /** The same without the currency, for a column whose head names it. */
+  public static String amount(Money money) {
+    return grouped(money.amount());
+  }
+
+  /** With its sign, for what is above or below something. */
+  public static String signed(Money money) {
+    return (money.signum() > 0 ? "+" : "") + amount(money);
+  }
+
+  /** {@code 10 000}. */
+  public static String grouped(long number) {
+    return grouped(BigDecimal.valueOf(number));
+  }
+
+  private static String grouped(BigDecimal number) {
+    String plain = number.abs().toPlainString();
+    int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
+    String whole = plain.substring(0, point);
+    String groups = whole.length() < 5 ? whole : whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", THIN);
+    return (number.signum() < 0 ? "−" : "") + groups + plain.substring(point);
+  }
+
+  /** {@code 26 m}, {@code 3 sheets}; single things as a bare number. */
+  public static String qty(Quantity quantity) {
+    String number = Decimal.print(quantity.amount());
+    if (quantity.unit() == Unit.EACH) {
+      return number;
+    }
+    boolean one = quantity.amount().compareTo(BigDecimal.ONE) == 0;
+    String symbol =
+        quantity.unit().symbol().replaceFirst("(?<=m)2$", "²").replaceFirst("(?<=m)3$", "³");
+    boolean plural = quantity.unit().dimension() == Dimension.PACKAGE && !one;
+    return (number + THIN + symbol + (plural ? symbol.endsWith("x") ? "es" : "s" : "")).strip();
+  }
+
+  /** {@code 2 sheets of plywood}, {@code 3 × mast hoop}. */
+  public static String so(Quantity quantity, String what) {
+    return qty(quantity) + (quantity.unit() == Unit.EACH ? THIN + "× " : " of ") + what;
+  }
+
+  /** Hours to a tenth. */
+  public static String hours(BigDecimal hours) {
+    return Decimal.print(hours.setScale(1, RoundingMode.HALF_UP));
+  }
+
+  /** {@code 1 hour}, {@code 6.5 hours}. */
+  public static String hoursWord(BigDecimal hours) {
+    String number = hours(hours);
+    return number + " " + (number.equals("1") ? "hour" : "hours");
+  }
+
+  /** A share of 1 as {@code 40 %}. */
+  public static String percent(BigDecimal share) {
+    return Decimal.print(share.movePointRight(2).setScale(0, RoundingMode.HALF_UP)) + THIN + "%";
+  }
+
+  /** {@code 1 day}, {@code 12 days}. */
+  public static String days(long days) {
+    return count(days, "day", "days");
+  }
+
+  public static String count(long count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
+
+  /** {@code Sunday 29 March 2026}. */
+  public static String day(LocalDate day) {
+    return weekday(day) + " " + dayAndMonth(day) + " " + day.getYear();
+  }
+
+  /** {@code Sunday}. */
+  public static String weekday(LocalDate day) {
+    return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  /** {@code 29 March}. */
+  public static String dayAndMonth(LocalDate day) {
+    return day.getDayOfMonth()
+        + " "
+        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  /** {@code a, b and c}. */
+  public static String list(List<String> parts) {
+    int last = parts.size() - 1;
+    return last < 1
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+
+  /** Sums of several currencies: {@code 3.00 EUR and 5.00 NZD}. */
+  public static String monies(List<Money> sums) {
+    return list(sums.stream().map(Say::money).toList());
+  }
+
+  /** A word of a closed list as people write it: {@code not packed}. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** With a capital at the start. */
+  public static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** The sentences that there are. */
+  public static String sentences(List<String> sentences) {
+    return String.join(" ", sentences.stream().filter(each -> !each.isEmpty()).toList());
+  }
+}

@@ -1,0 +1,42 @@
+package kitwright.report.claim;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import kitwright.report.Told;
+import org.junit.jupiter.api.Test;
+
+class ShortagesReportTest {
+  private static final String YAML =
+      """
+      kit: [{id: stave, what: stave, qty: 4 m, price: 3 NZD/m}, {id: pin, what: pin, qty: 9}]
+      deliveries:
+        - {id: d1, received: 2026-02-01, from: kit-maker, counted: [{item: stave, qty: 1 m}, {item: pin, qty: 5}]}
+        - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: stave, qty: 1 m}]}
+      shortages:
+        - {id: s1, item: stave, qty: 3 m, found: 2026-02-02, cause: not-packed}
+        - {id: s2, item: pin, qty: 4, found: 2026-02-10, cause: not-packed, options: [{kind: wait}],
+           decided: {option: wait, on: 2026-02-11, by: nora}}
+      claims: [{id: c1, against: kit-maker, shortages: [s1], sent: 2026-02-05, remedy: replacement}]
+      """;
+
+  @Test
+  void sortsByStateAndTellsClaimWayOutAndWorth() {
+    String markdown = Told.markdown(new ShortagesReport(), YAML);
+    assertThat(markdown).containsSubsequence("Found, and nobody told", "Claimed, and no answer");
+    assertThat(Told.tables(markdown).get(0))
+        .containsExactly(
+            List.of("Missing", "Open", "Days", "Needed by", "Claim", "Way out", "Worth, NZD"),
+            List.of("pin s2", "4", "20", "–", "none", "wait", "–"));
+    assertThat(Told.tables(markdown).get(1).get(1))
+        .containsExactly("stave s1", "2 m of 3 m", "28", "–", "c1", "not chosen", "6.00");
+  }
+
+  @Test
+  void saysInASentenceHowManyAndHowOld() {
+    assertThat(Told.words(Told.markdown(new ShortagesReport(), YAML)))
+        .contains(
+            "2 shortages are open, the oldest for 28 days; at the kit’s prices they are worth 6.00"
+                + " NZD. 1 has no claim. For 1 no way out is chosen yet.");
+  }
+}

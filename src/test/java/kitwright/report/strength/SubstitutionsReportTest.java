@@ -1,0 +1,56 @@
+package kitwright.report.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitwright.Sample;
+import kitwright.ledger.Facts;
+import kitwright.report.Told;
+import kitwright.substitution.Standings;
+import org.junit.jupiter.api.Test;
+
+class SubstitutionsReportTest {
+  private static final String YAML =
+      """
+      kit: [{id: stave, what: stave, qty: 4 m}]
+      stock: [{id: larch, what: larch board, qty: 5}]
+      tasks: [{id: close, what: Close the spar, takes: 1 d, started: 2026-02-20}]
+      substitutions:
+        - id: u1
+          instead-of: {item: stave, qty: 2 m}
+          use: [{stock: larch, qty: 3}]
+          grade: structural
+          why: larch is here
+          proposed: {by: nora, on: 2026-02-10}
+          hold: close
+      """;
+
+  @Test
+  void showsWhatASurveyorAsksFor() {
+    String words = Told.words(Told.markdown(new SubstitutionsReport(), YAML));
+    String fingerprint =
+        Standings.on(Facts.of(Sample.ledger(YAML), Sample.TODAY))
+            .all()
+            .get(0)
+            .signers()
+            .get(0)
+            .statement()
+            .fingerprint()
+            .digits();
+    assertThat(words)
+        .contains("Instead of: 2 m of stave")
+        .contains("Taken: 3 × larch board")
+        .contains("Proposed: Nora, 2026-02-10")
+        .contains("Assessment: none, and this grade needs one")
+        .contains("Signature: none")
+        .contains("“Close the spar” was started on 2026-02-20 without a signature that counts")
+        .contains(fingerprint);
+  }
+
+  @Test
+  void stopsWhereTheHoldPointWasPassedAndCautions() {
+    String words = Told.words(Told.markdown(new SubstitutionsReport(), YAML));
+    assertThat(words)
+        .contains("The hold point was passed without a signature at u1: stop there")
+        .contains("does not replace the designer, a licensed naval architect or engineer");
+  }
+}
