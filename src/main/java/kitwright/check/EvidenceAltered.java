@@ -48,12 +48,12 @@ public final class EvidenceAltered implements Rule {
         piece.at().of("sha256"),
         "The file “"
             + piece.file()
-            + "” has changed since it was recorded; its SHA-256 is now "
-            + found
+            + "” has changed since it was recorded; its SHA-256 now begins with "
+            + found.substring(0, Math.min(found.length(), 12))
             + ".",
         "It proves nothing for the " + entry.named() + ".",
-        "Fetch the first version from Git, or record the new one with the reason if the change was"
-            + " meant.",
+        "Fetch the first version from Git; or, if the change was meant, record what “kitwright hash"
+            + " FILE” prints, with the reason.",
         List.of(entry.named()));
   }
 }

@@ -1,16 +1,22 @@
 package kitwright.cli;
 
 import java.util.List;
+import java.util.Optional;
+import kitwright.check.Causes;
 import kitwright.check.Check;
 import kitwright.check.RulePages;
+import kitwright.finding.BriefFindings;
 import kitwright.finding.Examination;
 import kitwright.finding.Finding;
 import kitwright.finding.JsonFindings;
+import kitwright.finding.Matter;
 import kitwright.finding.SarifFindings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
+import kitwright.value.Visible;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Finds what is wrong, missing or late. */
 @picocli.CommandLine.Command(
@@ -56,9 +62,22 @@ final class CheckCommand implements Command {
   private FailOn failOn = FailOn.WARN;
 
   @Option(
+      names = "--all",
+      description = "Tell each finding in full, with what follows and how to mend it.")
+  private boolean all;
+
+  @Option(
       names = "--staged",
       description = "Judge what Git has staged for the next commit, as a hook before it does.")
   private boolean staged;
+
+  @Parameters(
+      paramLabel = "NAME",
+      arity = "0..1",
+      description =
+          "Tell, in full, only what concerns this record, file or rule. As text only; how it ends"
+              + " is judged by the whole ledger.")
+  private Optional<String> name = Optional.empty();
 
   @Override
   public int run(Session session) {
@@ -82,9 +101,33 @@ final class CheckCommand implements Command {
         new Examination(
             Version.NUMBER, opened.today(), opened.folder().root().getFileName().toString());
     return switch (format) {
-      case TEXT -> Opened.text(session).render(findings, opened.lines());
+      case TEXT -> text(session, opened, Causes.of(findings, opened.lines()));
       case JSON -> JsonFindings.render(examination, findings);
       case SARIF -> SarifFindings.render(examination, RulePages.all(), findings);
     };
+  }
+
+  /** In full where that was asked for or fits a screen. */
+  private String text(Session session, Opened opened, List<Matter> matters) {
+    if (name.isPresent() && !matters.isEmpty()) {
+      return concerning(name.get(), session, opened, matters);
+    }
+    BriefFindings brief = new BriefFindings(session.screen().width(), session.screen().ink());
+    if (!all && matters.size() > BriefFindings.SCREEN) {
+      return brief.render(matters); // without laying out what would be thrown away
+    }
+    String full = Opened.text(session).render(matters, opened.lines());
+    return all || full.lines().count() <= BriefFindings.SCREEN ? full : brief.render(matters);
+  }
+
+  private static String concerning(
+      String name, Session session, Opened opened, List<Matter> matters) {
+    List<Matter> shown = Matter.concerning(name, matters);
+    int others = Matter.findings(matters).size() - Matter.findings(shown).size();
+    String elsewhere = others == 0 ? "" : others + " more elsewhere.\n";
+    return (shown.isEmpty()
+            ? "Nothing found has to do with “" + Visible.line(name) + "”; "
+            : Opened.text(session).render(shown, opened.lines()))
+        + elsewhere;
   }
 }

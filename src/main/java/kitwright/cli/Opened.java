@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import kitwright.document.Templates;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.finding.Matter;
 import kitwright.finding.Severity;
 import kitwright.finding.TextFindings;
 import kitwright.history.History;
@@ -86,7 +87,7 @@ record Opened(
   /** Tells what stood in the way of a build record. */
   Refusal withoutBuild(Session session) {
     if (!findings.inOrder().isEmpty()) {
-      session.err().print(text(session).render(findings.inOrder(), lines()));
+      session.err().print(text(session).render(Matter.each(findings.inOrder()), lines()));
     }
     if (readOrByFaultyBuild().isPresent()) {
       return new Refusal(
@@ -132,7 +133,7 @@ record Opened(
 
   /** Shows what stood in the way of a document, with the lines of the file. */
   int refuse(List<Finding> faults, Session session) {
-    session.err().print(text(session).render(faults, this::linesOf));
+    session.err().print(text(session).render(Matter.each(faults), this::linesOf));
     return Command.UNREADABLE;
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import kitwright.daybook.Week;
 import kitwright.finding.Finding;
+import kitwright.finding.Matter;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
@@ -69,7 +70,7 @@ final class WeekCommand implements Command {
     Photos photos = Photos.of(week.photos(), opened.folder());
     suspect.addAll(photos.findings());
     if (!suspect.isEmpty()) {
-      session.err().print(Opened.text(session).render(suspect, opened.lines()));
+      session.err().print(Opened.text(session).render(Matter.each(suspect), opened.lines()));
       session.note(
           "kitwright: the public week was not written; each line above is yours to decide.");
       return FOUND;

@@ -16,6 +16,12 @@ public enum Severity {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** The word as a line begins with it. */
+  String title() {
+    String word = word();
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
   /** Whether this weighs at least as much as {@code other}. */
   public boolean atLeast(Severity other) {
     return compareTo(other) <= 0;

@@ -1,17 +1,15 @@
 package kitwright.finding;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
-import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import kitwright.value.Visible;
 
 /**
- * Findings for reading in a terminal: by file, each with its lines, what is wrong, what follows and
- * how to mend it, and a count at the end. Nothing a ledger holds reaches the terminal raw: see
- * {@link Visible}.
+ * Findings in full for a terminal: each with its lines, what is wrong, what follows and how to mend
+ * it, and a count at the end. Nothing a ledger holds reaches the terminal raw: see {@link Visible}.
  *
  * @param width columns to fill; fewer than 40 are taken as 40
  * @param marks what stands round the guilty stretch
@@ -36,31 +34,32 @@ public record TextFindings(int width, Marks marks, Ink ink) {
   /**
    * The whole text, each line ended by a line feed.
    *
-   * @param findings in the order in which each file's are to be shown
+   * @param matters in the order in which they are to be shown
    * @param source the lines of a file by its path; an empty list where it cannot be read
    */
-  public String render(List<Finding> findings, Function<String, List<String>> source) {
-    Map<String, List<Finding>> byFile =
-        findings.stream()
-            .collect(Collectors.groupingBy(f -> f.at().file(), TreeMap::new, Collectors.toList()));
+  public String render(List<Matter> matters, Function<String, List<String>> source) {
+    Map<String, Excerpt.Source> files = new HashMap<>();
     var out = new StringBuilder();
-    byFile.forEach(
-        (file, those) -> {
-          Excerpt.Source lines = new Excerpt.Source(source.apply(file));
-          out.append(Visible.line(file)).append("\n\n");
-          those.forEach(finding -> out.append(block(finding, lines)).append('\n'));
-        });
-    return out.append(closing(Tally.of(findings), byFile.size())).append('\n').toString();
+    for (Matter matter : matters) {
+      for (Finding finding : (Iterable<Finding>) matter.findings()::iterator) {
+        Excerpt.Source lines =
+            files.computeIfAbsent(
+                finding.at().file(), file -> new Excerpt.Source(source.apply(file)));
+        out.append(block(finding, !finding.equals(matter.cause()), lines)).append('\n');
+      }
+    }
+    List<Finding> all = Matter.findings(matters);
+    return out.append(Tally.of(all).told(Tally.files(all))).append('\n').toString();
   }
 
-  private String block(Finding finding, Excerpt.Source source) {
+  private String block(Finding finding, boolean follows, Excerpt.Source source) {
     var out = new StringBuilder();
-    out.append("  ")
-        .append(ink.severity(finding.severity(), title(finding.severity())))
+    out.append(ink.severity(finding.severity(), finding.severity().title()))
         .append(": ")
         .append(Visible.line(finding.rule()))
         .append(", at ")
         .append(Visible.line(finding.at().toString()))
+        .append(follows ? ", follows from the one above" : "")
         .append('\n');
     Excerpt.of(finding.at(), source, marks, ink, width - QUOTE.length())
         .forEach(line -> out.append(QUOTE).append(line).append('\n'));
@@ -78,29 +77,5 @@ public record TextFindings(int width, Marks marks, Ink ink) {
     var lines = new StringJoiner("\n" + hang, "  " + label + " ", "\n");
     Wrapping.at(width - hang.length(), Visible.line(text)).forEach(lines::add);
     return lines.toString();
-  }
-
-  private static String closing(Tally tally, int files) {
-    if (tally.all() == 0) {
-      return "Nothing found.";
-    }
-    var parts = new StringJoiner(", ");
-    part(parts, tally.stop(), Severity.STOP);
-    part(parts, tally.warn(), Severity.WARN);
-    part(parts, tally.note(), Severity.NOTE);
-    String findings = tally.all() == 1 ? "1 finding" : tally.all() + " findings";
-    String where = files == 1 ? "1 file" : files + " files";
-    return findings + " in " + where + ": " + parts + ".";
-  }
-
-  private static void part(StringJoiner parts, int count, Severity severity) {
-    if (count > 0) {
-      parts.add(count + " " + severity.word());
-    }
-  }
-
-  private static String title(Severity severity) {
-    String word = severity.word();
-    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 }

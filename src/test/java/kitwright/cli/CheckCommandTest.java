@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import kitwright.finding.BriefFindings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,5 +50,50 @@ class CheckCommandTest {
         .contains("reference-dangling");
     assertThat(run.err()).contains("The build record has faults").doesNotContain("Write one");
     assertThat(Run.in(folder, "ahead").code()).isEqualTo(2);
+  }
+
+  private static Run check(String... options) {
+    List<String> words =
+        new ArrayList<>(List.of("check", "--ledger", "ledger", "--today", "2026-03-29"));
+    words.addAll(List.of(options));
+    return Run.in(Path.of(""), words.toArray(String[]::new));
+  }
+
+  @Test
+  void aUsualDayFitsAScreenGravestFirst() {
+    String text = check().out();
+    assertThat(text.lines().count()).isLessThanOrEqualTo(BriefFindings.SCREEN);
+    assertThat(text.lastIndexOf("\nStop  ")).isLessThan(text.indexOf("\nWarn  "));
+  }
+
+  @Test
+  void allOfItIsToldWhereAsked() {
+    assertThat(check("--all").out())
+        .contains("Follows: ", "Mend: ", "hold-point-near, at ", ", follows from the one above\n")
+        .endsWith(
+            check()
+                    .out()
+                    .lines()
+                    .filter(line -> line.contains(" findings in "))
+                    .findFirst()
+                    .orElseThrow()
+                + "\n");
+  }
+
+  @Test
+  void oneRecordFileOrRuleIsToldInFull() {
+    assertThat(check("pell-bandsaw").out())
+        .startsWith("Warn: tool-overdue, at borrowed.yaml:17:10\n")
+        .contains("1 finding in 1 file: 1 warn.\n", " more elsewhere.\n");
+    assertThat(check("ledger/borrowed.yaml").out()).isEqualTo(check("tool-overdue").out());
+  }
+
+  @Test
+  void whatNothingHasToDoWithIsNotCalledClean() {
+    Run run = check("pell-bandsaws");
+    assertThat(run.out())
+        .startsWith("Nothing found has to do with “pell-bandsaws”; ")
+        .endsWith(" more elsewhere.\n");
+    assertThat(run.code()).isEqualTo(1);
   }
 }

@@ -33,6 +33,7 @@ class ExchangedValuesTest {
   private static final List<List<String>> COMMANDS =
       List.of(
           List.of("check", "--fail-on", "never"),
+          List.of("check", "--all", "--fail-on", "never"),
           List.of("report", "--out", "-"),
           List.of("cut"),
           List.of("assess"),

@@ -77,7 +77,9 @@ class HostileTest {
             "not a day of the calendar"),
         Arguments.of(
             "comma for a point",
-            "spending:\n  - {id: a, on: 2026-01-05, line: l, what: w, state: paid, amount: '46,20 EUR'}\n",
+            "spending:\n"
+                + "  - {id: a, on: 2026-01-05, line: l, what: w, state: paid, amount: '46,20"
+                + " EUR'}\n",
             "comma in the number"),
         Arguments.of(
             "right-to-left id",
@@ -271,7 +273,7 @@ class HostileTest {
   }
 
   private Run check() {
-    return Run.in(ledger, "check", "--ledger", ".", "--fail-on", "note");
+    return Run.in(ledger, "check", "--all", "--ledger", ".", "--fail-on", "note");
   }
 
   private static void assertThatNothingBroke(Run run) {

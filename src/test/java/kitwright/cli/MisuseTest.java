@@ -32,7 +32,7 @@ class MisuseTest {
         "check --formt json|There is no option “--formt” here. Did you mean “--format”? See"
             + " “kitwright check --help”.",
         "check --xyzzy|There is no option “--xyzzy” here. See “kitwright check --help”.",
-        "check extra|“extra” is a word too many. See “kitwright check --help”.",
+        "open extra|“extra” is a word too many. See “kitwright open --help”.",
         "check --format yaml|“yaml” cannot stand behind “--format”. Write text or json or sarif."
             + " See “kitwright check --help”.",
         "check --fail-on nothing|“nothing” cannot stand behind “--fail-on”. Write stop or warn or"

@@ -91,7 +91,7 @@ class SigningKeysIT {
   }
 
   private String check() {
-    return Run.in(folder, "check", "--ledger", ".").all();
+    return Run.in(folder, "check", "--all", "--ledger", ".").all();
   }
 
   @Test

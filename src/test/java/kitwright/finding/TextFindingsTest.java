@@ -6,18 +6,20 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TextFindingsTest {
+  private static List<Matter> each(Finding... findings) {
+    return Matter.each(List.of(findings));
+  }
+
   private static List<String> source(String file) {
     return file.equals("crates/three.yaml") ? Samples.CRATE : List.of();
   }
 
   @Test
   void aFindingSaysWhereWhatWhatFollowsAndHowToMendIt() {
-    assertThat(TextFindings.plain().render(List.of(Samples.SHORT), TextFindingsTest::source))
+    assertThat(TextFindings.plain().render(each(Samples.SHORT), TextFindingsTest::source))
         .isEqualTo(
             """
-            crates/three.yaml
-
-              Stop: counted-short-unrecorded, at crates/three.yaml:8:34
+            Stop: counted-short-unrecorded, at crates/three.yaml:8:34
                   - {item: larch-plank, qty: ⟦20 m⟧}
               Wrong:    20 m of larch-plank were counted, 26 m were promised, and no shortage is
                         recorded.
@@ -30,17 +32,25 @@ class TextFindingsTest {
   }
 
   @Test
-  void filesStandInOrderAndTheTallyClosesTheText() {
+  void theyStandInTheOrderGivenAndTheTallyClosesTheText() {
     String text =
-        TextFindings.plain()
-            .render(List.of(Samples.WHOLE, Samples.SHORT), TextFindingsTest::source);
-    assertThat(text.indexOf("crates/three.yaml\n")).isLessThan(text.indexOf("log/friday.md\n"));
+        TextFindings.plain().render(each(Samples.WHOLE, Samples.SHORT), TextFindingsTest::source);
+    assertThat(text).startsWith("Note: log-without-day, at log/friday.md\n");
     assertThat(text).endsWith("\n\n2 findings in 2 files: 1 stop, 1 note.\n");
   }
 
   @Test
+  void whatFollowsFromAnotherStandsBelowItAndSaysSo() {
+    var matter = new Matter(Samples.SHORT, List.of(Samples.WHOLE));
+    assertThat(TextFindings.plain().render(List.of(matter), TextFindingsTest::source))
+        .startsWith("Stop: counted-short-unrecorded, at crates/three.yaml:8:34\n")
+        .contains("Note: log-without-day, at log/friday.md, follows from the one above\n")
+        .endsWith("\n2 findings in 2 files: 1 stop, 1 note.\n");
+  }
+
+  @Test
   void aWholeFileIsNamedWithoutALine() {
-    assertThat(TextFindings.plain().render(List.of(Samples.WHOLE), TextFindingsTest::source))
+    assertThat(TextFindings.plain().render(each(Samples.WHOLE), TextFindingsTest::source))
         .contains("Note: log-without-day, at log/friday.md\n  Wrong:    The log says no day.\n");
   }
 
@@ -53,25 +63,25 @@ class TextFindingsTest {
   @Test
   void anAsciiTerminalGetsDoubledBrackets() {
     var ascii = new TextFindings(88, Marks.DOUBLED_BRACKETS, Ink.PLAIN);
-    assertThat(ascii.render(List.of(Samples.SHORT), TextFindingsTest::source))
+    assertThat(ascii.render(each(Samples.SHORT), TextFindingsTest::source))
         .contains("qty: [[20 m]]}");
   }
 
   @Test
   void colourAddsNothingButColour() {
     var coloured = new TextFindings(88, Marks.WHITE_BRACKETS, Ink.COLOUR);
-    String text = coloured.render(List.of(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source);
+    String text = coloured.render(each(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source);
     assertThat(text).contains("\u001b[1;31mStop\u001b[0m", "⟦\u001b[4m20 m\u001b[0m⟧");
     assertThat(text.replaceAll("\u001b\\[[0-9;]*m", ""))
         .isEqualTo(
             TextFindings.plain()
-                .render(List.of(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source));
+                .render(each(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source));
   }
 
   @Test
   void noLineIsWiderThanTheTerminalWhereWordsAllowIt() {
     var narrow = new TextFindings(50, Marks.WHITE_BRACKETS, Ink.PLAIN);
-    String text = narrow.render(List.of(Samples.SHORT), TextFindingsTest::source);
+    String text = narrow.render(each(Samples.SHORT), TextFindingsTest::source);
     assertThat(text.lines().filter(line -> !line.contains("three.yaml")))
         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(50));
   }
@@ -88,7 +98,7 @@ class TextFindingsTest {
             "mend \u2066it",
             List.of("kit \u200fx"));
     String text =
-        TextFindings.plain().render(List.of(finding), f -> List.of("id: \u001b[1m\u202eabc"));
+        TextFindings.plain().render(each(finding), f -> List.of("id: \u001b[1m\u202eabc"));
     assertThat(text.codePoints().filter(c -> c != '\n'))
         .noneMatch(c -> Character.getType(c) == Character.CONTROL)
         .noneMatch(c -> Character.getType(c) == Character.FORMAT);
