@@ -50,9 +50,14 @@ public enum Unit {
   BAR(Dimension.STRESS, "100000", "bar"),
   KGF_PER_CM2(Dimension.STRESS, "98066.5", "kgf/cm2", "kgf/cm²"),
   KGF_PER_MM2(Dimension.STRESS, "9806650", "kgf/mm2", "kgf/mm²"),
+  PSF(Dimension.STRESS, "47.88025898033584", "psf", "lbf/ft2", "lbf/ft²"),
   KSI(Dimension.STRESS, "6894757.293168361", "ksi"),
   NEWTON_METRE(Dimension.MOMENT, "1", "Nm", "N·m"),
   KILONEWTON_METRE(Dimension.MOMENT, "1000", "kNm", "kN·m"),
+  POUND_FORCE_FOOT(
+      Dimension.MOMENT, "1.3558179483314004", "lbf·ft", "lbf*ft", "lb-ft", "ft-lb", "ft-lbf"),
+  POUND_FORCE_INCH(
+      Dimension.MOMENT, "0.1129848290276167", "lbf·in", "lbf*in", "lb-in", "in-lb", "in-lbf"),
   KG_PER_M3(Dimension.DENSITY, "1", "kg/m3", "kg/m³"),
   G_PER_CM3(Dimension.DENSITY, "1000", "g/cm3", "g/cm³"),
   LB_PER_FT3(Dimension.DENSITY, "16.01846337396014", "lb/ft3"),

@@ -10,19 +10,11 @@ import kitwright.mechanics.Refuse;
  * @param bending EI the weak way, N·m²
  * @param shear GA the same way, N
  * @param length that buckles, m: the part's own times the factor of its ends
- * @param together how far crushing and buckling help each other: c of Ylinen's formula, 0.8 of sawn
- *     wood, 1 where the less of both holds
+ * @param rule how crushing and buckling help each other
  * @see "Wood Handbook FPL-GTR-282, eq. 9-25 to 9-29 (Ylinen) and 9-7 (bending with thrust); S. P.
  *     Timoshenko, J. M. Gere, Theory of Elastic Stability, 2nd ed., 1961, section 2.17 (shear)"
  */
-public record Column(
-    double crushing, double bending, double shear, double length, double together) {
-  /** c of sawn wood and glued laminated timber, eq. 9-29. */
-  public static final double WOOD = 0.8;
-
-  /** The less of crushing and buckling. */
-  public static final double APART = 1;
-
+public record Column(double crushing, double bending, double shear, double length, Rule rule) {
   private static final int STEPS = 100;
 
   public Column {
@@ -30,7 +22,6 @@ public record Column(
     Refuse.unlessPositive("EI", bending);
     Refuse.unlessPositive("GA", shear);
     Refuse.unlessPositive("length", length);
-    Refuse.unless(together > 0.5 && together <= 1, "c lies between 0.5 and 1");
   }
 
   /** π²·EI/l², made less by what shear gives: P/(1 + P/GA). N. */
@@ -41,9 +32,7 @@ public record Column(
 
   /** The push at which it fails, N. */
   public double capacity() {
-    double half = (crushing + buckling()) / (2 * together);
-    double both = crushing * buckling() / together;
-    return half - Math.sqrt(Math.max(0, half * half - both));
+    return rule.together(crushing, buckling());
   }
 
   /**
@@ -56,7 +45,7 @@ public record Column(
    * @see "NDS-2018, eq. 3.9-3, as AWC example E1.7 works it"
    */
   public double factor(double push, double moment, double strength) {
-    double power = together < 1 ? 2 : 1;
+    double power = rule == Rule.WOOD ? 2 : 1;
     DoubleUnaryOperator used =
         f ->
             Math.pow(f * push / capacity(), power)

@@ -80,4 +80,29 @@ class WoodUnderBoltsTest {
             Measure.BOLT_BEARING);
     assertThat(built(result(four), Measure.BOLT_BEARING) / one).isCloseTo(2.742, within(0.001));
   }
+
+  /**
+   * NDS: a bolt of 1/2 in through 3.5 and 1.5 in, G 0.50, Fyb 45 000 psi, along the grain, read
+   * 2026-11-29 in public code that quotes the equations: mode IIIs, 615 lb after R_d = 3.2.
+   */
+  @Test
+  void thePublishedBolt() {
+    Result result =
+        Assessments.on(
+                Facts.of(
+                    Sample.ledger(
+                        BOLTS
+                            .formatted("end-distance: 4 in, edge-distance: 2 in, washer: 1 1/2 in")
+                            .replace("diameter: 12 mm", "diameter: 1/2 in")
+                            .replace("thickness: 38 mm", "thickness: 1.5 in")
+                            .replace("thickness: 89 mm", "thickness: 3.5 in")
+                            .replace(
+                                "400 MPa, proof-stress: 220 MPa", "60 ksi, proof-stress: 30 ksi")),
+                    Sample.TODAY))
+            .all()
+            .get(0);
+    assertThat(result.verdict().because()).contains("no coarse thread in ISO 261");
+    assertThat(built(result, Measure.BOLT_BEARING) * 1000 / 4.4482216152605 / 3.2)
+        .isCloseTo(615, within(0.6));
+  }
 }

@@ -41,19 +41,25 @@ class ThrustAndTorqueTest {
         .orElseThrow();
   }
 
-  /** Gere, Mechanics of Materials, 7th ed., problem 11.4-2: 62.2, 15.6, 249 kN; yield 84.8 kN. */
+  /**
+   * 62.2, 15.6, 249 kN by Euler (Gere, Mechanics of Materials, 7th ed., problem 11.4-2), 84.76 kN
+   * by yield; no part is so straight: curve c of EN 1993-1-1, 6.3.1.2, by a script apart 38.1,
+   * 12.7, 67.4 kN.
+   */
   @Test
   void aTubeBucklesAsItsEndsAreHeld() {
+    double yield = 355e6 * Math.PI / 4 * (0.0016 - 0.001296);
     Result pinned = result("tube", "thrust: 10 kN, ends: pinned, span: 1.2 m");
-    assertThat(figure(pinned, Measure.THRUST).value()).isCloseTo(62_200, within(350.0));
+    assertThat(figure(pinned, Measure.THRUST).value()).isCloseTo(38_100, within(250.0));
     assertThat(figure(pinned, Measure.THRUST).governing()).contains("buckling as a column");
-    assertThat(figure(pinned, Measure.RESERVE).value()).isCloseTo(6.22, within(0.035));
+    assertThat(figure(pinned, Measure.RESERVE).value()).isCloseTo(3.81, within(0.025));
     Result free = result("tube", "thrust: 10 kN, ends: fixed-free, span: 1.2 m");
-    assertThat(figure(free, Measure.THRUST).value()).isCloseTo(15_550, within(35.0));
+    assertThat(figure(free, Measure.THRUST).value()).isCloseTo(12_687, within(60.0));
     Result fixed = result("tube", "thrust: 10 kN, ends: fixed, span: 1.2 m");
-    assertThat(figure(fixed, Measure.THRUST).value())
-        .isCloseTo(355e6 * Math.PI / 4 * (0.0016 - 0.001296), within(1.0));
-    assertThat(figure(fixed, Measure.THRUST).governing()).contains("crushing");
+    assertThat(figure(fixed, Measure.THRUST).value()).isCloseTo(67_386, within(500.0));
+    Result stub = result("tube", "thrust: 10 kN, ends: fixed, span: 0.2 m");
+    assertThat(figure(stub, Measure.THRUST).value()).isCloseTo(yield, within(1.0));
+    assertThat(figure(stub, Measure.THRUST).governing()).contains("crushing");
   }
 
   /**
@@ -63,13 +69,27 @@ class ThrustAndTorqueTest {
   void aPushGrowsWhatBends() {
     Result bent = result("tube", "tip-force: 100 N, span: 1.2 m");
     Result both = result("tube", "tip-force: 100 N, thrust: 5 kN, ends: fixed-free, span: 1.2 m");
-    double buckling = figure(both, Measure.THRUST).value();
+    double buckling = 15_550;
     assertThat(figure(both, Measure.DEFLECTION).value() / figure(bent, Measure.DEFLECTION).value())
-        .isCloseTo(1 / (1 - 5000 / buckling), within(1e-6));
+        .isCloseTo(1 / (1 - 5000 / buckling), within(2e-3));
     assertThat(figure(both, Measure.RESERVE).value())
         .isLessThan(figure(bent, Measure.RESERVE).value())
-        .isLessThan(buckling / 5000);
+        .isLessThan(figure(both, Measure.THRUST).value() / 5000);
     assertThat(figure(both, Measure.RESERVE).governing()).contains("thrust with bending");
+  }
+
+  @Test
+  void howAnAngleBucklesIsNotTold() {
+    String angle =
+        STUFF
+            .formatted("angle", "thrust: 1 kN, ends: pinned, span: 1 m")
+            .replace(
+                "assessments:",
+                "  - {id: angle, shape: polygon, material: steel-x, outline: [{y: 0 mm, z: 0 mm},"
+                    + " {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z:"
+                    + " 80 mm}, {y: 0 mm, z: 80 mm}]}\nassessments:");
+    Result result = Assessments.on(Facts.of(Sample.ledger(angle), Sample.TODAY)).all().get(0);
+    assertThat(result.verdict().because()).contains("how it buckles and twists under a thrust");
   }
 
   @Test

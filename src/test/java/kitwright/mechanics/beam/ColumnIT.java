@@ -15,6 +15,7 @@ import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
 import kitwright.mechanics.column.Column;
 import kitwright.mechanics.column.Ends;
+import kitwright.mechanics.column.Rule;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,7 +87,7 @@ class ColumnIT {
             weak.stiffness(),
             weak.shearStiffness(),
             length * Ends.FIXED_FREE.factor(),
-            Column.APART);
+            Rule.APART);
     assertThat(column.capacity() / solids)
         .as("theory over solids, " + bounds.width())
         .isCloseTo(1, within(0.05));

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * NDS: bolt of 1/2 in, 3.5 and 1.5 in, G 0.50, Fyb 45 000 psi, along the grain (public code that
@@ -43,6 +45,35 @@ class BoltInWoodPublishedTest {
             0.148 * INCH, penetration * INCH, 0.75 * INCH, 4637 * PSI, 4637 * PSI, 90_000 * PSI);
     assertThat(nail.modes().getOrDefault("IIIs", 0.0) / POUND / 2.2)
         .isCloseTo(105.10, within(0.05));
+  }
+
+  /**
+   * Schneider, Bautabellen, dowels of S235 in C24, kN a shear plane, as StructuralDesignKit has the
+   * table: F = √(2β/(1 + β))·√(2·My·fh1·d), which is mode IV where My = Fyb·d³/6. The bearing
+   * strengths are EN 1995-1-1, 8.31 to 8.33, at 350 kg/m³; My 0.3·360·d^2.6.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "10, 0, 0, 4.71",
+    "10, 90, 0, 4.22",
+    "10, 0, 90, 4.22",
+    "12, 0, 0, 6.47",
+    "16, 45, 45, 9.32",
+    "24, 30, 90, 17.4"
+  })
+  void twoHingesInADowel(double d, double side, double main, double kilonewton) {
+    double bends = 0.3 * 360 * Math.pow(d, 2.6);
+    BoltInWood dowel =
+        new BoltInWood(
+            d / 1000, 1, 1, bearing(d, main), bearing(d, side), 6 * bends / (d * d * d) * 1e6);
+    assertThat(dowel.first().getKey()).isEqualTo("IV");
+    assertThat(dowel.first().getValue() / 1000).isCloseTo(kilonewton, within(0.006 * kilonewton));
+  }
+
+  private static double bearing(double d, double degrees) {
+    double along = 0.082 * (1 - 0.01 * d) * 350;
+    double sin = Math.pow(Math.sin(Math.toRadians(degrees)), 2);
+    return 1e6 * along / ((1.35 + 0.015 * d) * sin + 1 - sin);
   }
 
   /** 11 200·G psi along; 6100·G^1.45/√D across, D in inches. */

@@ -53,6 +53,15 @@ class TimberPublishedTest {
     assertThat(TimberFactors.moisture(18, 0.04).value()).isCloseTo(0.76, within(1e-12));
   }
 
+  /**
+   * FPL-GTR-282, example beside eq. 5-3: white ash 103 000 at 12 %, 66 000 green, Mp 24: 119 500.
+   */
+  @Test
+  void whiteAshAtEightPerCent() {
+    double left = TimberFactors.moisture(103e6, 66e6, 8, 24).value();
+    assertThat(103_000 * left).isCloseTo(119_500, within(50.0));
+  }
+
   @Test
   void factorsAreKeptApartAndMultiply() {
     var value =
