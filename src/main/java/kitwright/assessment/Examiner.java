@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.assessment.joint.BoltMethod;
 import kitwright.assessment.joint.Galvanic;
+import kitwright.assessment.joint.LinkStated;
 import kitwright.assessment.joint.PinLink;
 import kitwright.assessment.joint.WeakLinks;
 import kitwright.assessment.material.Bases;
@@ -20,6 +21,7 @@ import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Factors.OnSide;
 import kitwright.assessment.material.Factors.Side;
 import kitwright.assessment.material.Materials;
+import kitwright.assessment.material.Moist;
 import kitwright.assessment.method.BeamLoad;
 import kitwright.assessment.method.BeamLoad.Own;
 import kitwright.assessment.method.LaminateMethod;
@@ -115,6 +117,39 @@ final class Examiner {
     return List.copyOf(used.values());
   }
 
+  /** What lies where in the parts, as factors find it; those of a weak link count as built. */
+  private List<Factors.Laid> laid() {
+    List<Factors.Laid> laid = new ArrayList<>();
+    assessment.designed().ifPresent(ref -> laid(ref, Side.DESIGNED, laid));
+    assessment.built().ifPresent(ref -> laid(ref, Side.BUILT, laid));
+    assessment
+        .weakLink()
+        .ifPresent(
+            link ->
+                Stream.of(link.sacrificial(), link.protectedPart())
+                    .forEach(ref -> laid(ref, Side.BUILT, laid)));
+    return laid;
+  }
+
+  private void laid(Ref ref, Side side, List<Factors.Laid> laid) {
+    Optional<Section> section = sections.apply(ref);
+    if (section.isEmpty()) {
+      return;
+    }
+    List<Section.Layer> layers = section.get().layers();
+    for (int i = 0; i < layers.size(); i++) {
+      laid(materials(layers.get(i)), side, i + 1, laid);
+    }
+    if (section.get().shape().isPresent()) {
+      laid(materials(section.get()), side, 1, laid);
+    }
+  }
+
+  private void laid(Stream<Ref> refs, Side side, int layer, List<Factors.Laid> laid) {
+    refs.flatMap(ref -> materials.material(ref).stream())
+        .forEach(one -> laid.add(new Factors.Laid(side, layer, one.sort())));
+  }
+
   private Stream<Material> wood(Material plywood) {
     return plywood.wood().flatMap(materials::material).stream();
   }
@@ -126,12 +161,14 @@ final class Examiner {
             section.material().stream(),
             section.glue().stream(),
             section.members().stream().map(Section.Member::material),
-            layers.flatMap(
-                layer ->
-                    Stream.concat(
-                        layer.material().stream(),
-                        layer.strips().stream().flatMap(strip -> strip.material().stream()))))
+            layers.flatMap(Examiner::materials))
         .flatMap(refs -> refs);
+  }
+
+  private static Stream<Ref> materials(Section.Layer layer) {
+    return Stream.concat(
+        layer.material().stream(),
+        layer.strips().stream().flatMap(strip -> strip.material().stream()));
   }
 
   /** What both sides come to. */
@@ -182,6 +219,8 @@ final class Examiner {
 
   private void start() {
     Factors.of(assessment, lacking);
+    lacking.addAll(factors.idle(laid()));
+    lacking.addAll(Moist.lacking(used(), factors));
     lacking.addAll(materials.twice(assessment, used()));
     assessment.load().flatMap(LoadStated::factor).ifPresent(lacking::add);
     if (Sources.of(assessment).areOfNothing()) {
@@ -445,6 +484,7 @@ final class Examiner {
     Assessment.WeakLink link = assessment.weakLink().get();
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
+    lacking.addAll(LinkStated.lacking(link));
     Row.Limit least = new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue());
     Row plain = link(worked.margin(), least, worked.lacking());
     rows.add(worked.alike().map(plain::judgedAlike).orElse(plain));

@@ -5,8 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
+import kitwright.value.Nearest;
 import kitwright.value.Price;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -125,6 +127,34 @@ public record Material(
     }
   }
 
+  private static final kitwright.ledger.Sort<String> OPEN = new Open();
+
+  /** A name that is none would leave what it means confirmed. */
+  private static final class Open extends kitwright.ledger.Sort<String> {
+    Open() {
+      super("key of a property, or all", "");
+    }
+
+    @Override
+    public List<String> words() {
+      return Stream.concat(Stream.of("all"), MaterialProperty.keys().stream()).toList();
+    }
+
+    @Override
+    public String read(String text, Keys keys) throws Misread {
+      String key = text.strip();
+      List<String> known = MaterialProperty.keys();
+      if (key.equals("all") || known.contains(key)) {
+        return key;
+      }
+      throw new Misread(
+          "“" + key + "” is no property of a material",
+          Nearest.to(key.replace(' ', '-'), known)
+              .map(near -> "write " + near)
+              .orElse("write all, or one of: " + String.join(", ", known)));
+    }
+  }
+
   /** The same with another value of a property. */
   public Material with(MaterialProperty property, Quantity value) {
     Map<MaterialProperty, Quantity> other = new EnumMap<>(MaterialProperty.class);
@@ -189,7 +219,7 @@ public record Material(
                 "keys of the properties that nobody has looked up in their source yet; all for"
                     + " every one",
                 "[E, density]")
-            .list(Sorts.WORD),
+            .list(OPEN),
         k.written());
   }
 

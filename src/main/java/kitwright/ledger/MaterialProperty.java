@@ -1,7 +1,9 @@
 package kitwright.ledger;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
@@ -83,6 +85,11 @@ public enum MaterialProperty {
 
   public Dimension dimension() {
     return dimension;
+  }
+
+  /** All of them, as a ledger writes them. */
+  static List<String> keys() {
+    return Arrays.stream(values()).map(MaterialProperty::key).toList();
   }
 
   static Map<MaterialProperty, Quantity> readAll(Keys k) {

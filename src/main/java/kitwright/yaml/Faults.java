@@ -154,7 +154,7 @@ final class Faults {
         "Write a plain word before the colon; a text in curly brackets needs quotes.");
   }
 
-  static Finding keyTwice(Node.Scalar key, Place first) {
+  static Finding keyTwice(Node.Scalar key, Place first, int depth) {
     return YamlText.fault(
         "key-twice",
         key.at(),
@@ -163,7 +163,10 @@ final class Faults {
             + "” stands here for the second time; the first is on line "
             + first.line()
             + ".",
-        "Only the first is read, so that nothing is replaced unseen.",
+        depth == 1 || key.text().equals("id")
+            ? "Only the first is read, so that nothing is replaced unseen."
+            : "Which of the two is meant nobody can tell: the record is left out of every sum and"
+                + " report.",
         "Delete one of the two, or join their lists.");
   }
 

@@ -12,11 +12,13 @@ final class SeenKeys {
 
   private final List<Node.Scalar> few = new ArrayList<>(FEW);
   private final Map<String, Node.Scalar> many = new HashMap<>(0);
+  private final List<String> twice = new ArrayList<>(0);
 
   /** The same key where it was seen before; remembers it where it was not. */
   Optional<Node.Scalar> before(Node.Scalar key) {
     for (Node.Scalar each : few) {
       if (each.text().equals(key.text())) {
+        twice.add(key.text());
         return Optional.of(each);
       }
     }
@@ -24,6 +26,13 @@ final class SeenKeys {
       few.add(key);
       return Optional.empty();
     }
-    return Optional.ofNullable(many.putIfAbsent(key.text(), key));
+    Optional<Node.Scalar> first = Optional.ofNullable(many.putIfAbsent(key.text(), key));
+    first.ifPresent(any -> twice.add(key.text()));
+    return first;
+  }
+
+  /** Whether a key stands there more than once. */
+  boolean isTwice(Node.Scalar key) {
+    return !twice.isEmpty() && twice.contains(key.text());
   }
 }

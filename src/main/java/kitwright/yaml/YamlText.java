@@ -178,7 +178,7 @@ public final class YamlText {
     Node.Scalar key = scalar(event);
     Optional<Node.Scalar> first = seen.before(key);
     if (first.isPresent()) {
-      out.add(Faults.keyTwice(key, first.get().at()));
+      out.add(Faults.keyTwice(key, first.get().at(), depth));
       return Optional.empty();
     }
     return Optional.of(key);
@@ -243,8 +243,16 @@ public final class YamlText {
       key.ifPresent(found -> entries.add(new Node.Entry(found, value)));
     }
     events.getEvent();
+    entries.replaceAll(entry -> seen.isTwice(entry.key()) ? unread(entry) : entry);
     Place at = entries.isEmpty() ? lines.at(start.getStartMark()) : entries.get(0).key().at();
     return new Node.Mapping(entries, at);
+  }
+
+  /** Of two values nobody can tell which is meant; an id only names the record. */
+  private static Node.Entry unread(Node.Entry entry) {
+    return entry.key().text().equals("id")
+        ? entry
+        : new Node.Entry(entry.key(), new Node.Unreadable(entry.value().at()));
   }
 
   /** A finding about the YAML itself. */

@@ -82,7 +82,10 @@ class UnlikeTest {
             "protected over sacrificial part, by their means is 1.296 with the solid part judged by"
                 + " its modulus of rupture, and 0.864 with both judged by tension and compression:"
                 + " whether it is at least 1.1 hangs on the way of judging");
-    assertThat(verdict(asked.formatted("solid", "0.86")).passes()).isTrue();
+    assertThat(verdict(asked.formatted("solid", "0.86")).reasons())
+        .containsExactly(
+            "the margin of its weak link is 0.86, and it is at least 1: below it the protected part"
+                + " breaks first");
     assertThat(verdict(asked.formatted("solid-half-known", "1.1")).outcome())
         .isEqualTo(Verdict.Outcome.CANNOT_TELL);
   }

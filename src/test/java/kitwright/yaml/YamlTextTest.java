@@ -145,6 +145,16 @@ class YamlTextTest {
         .containsExactly("key-twice", "key-twice");
   }
 
+  /** A load of 10 N and one of 90 kN: nothing is worked out of either. */
+  @Test
+  void ofTwoValuesOfAKeyNeitherIsTaken() {
+    Node record =
+        values("assessments:\n  - {id: a, load: {force: 10 N, force: 90 kN, span: 1 m}}\n").get(0);
+    Node.Mapping load = (Node.Mapping) ((Node.Mapping) record).get("load").orElseThrow();
+    assertThat(load.get("force")).containsInstanceOf(Node.Unreadable.class);
+    assertThat(load.get("span")).containsInstanceOf(Node.Scalar.class);
+  }
+
   @Test
   void aSecondOfATopKeyIsTold() {
     assertThat(read("kit: [a]\nkit: [b]\n")).containsExactly("kit=a");

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
+import kitwright.assessment.part.Unheeded;
 import kitwright.assessment.sheet.Faults;
 import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Inputs;
@@ -25,12 +26,17 @@ import kitwright.ledger.Section;
 import kitwright.mechanics.fastener.BoltClass;
 import kitwright.mechanics.fastener.MetricThread;
 import kitwright.value.Dimension;
+import kitwright.value.Nearest;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /** Bolts: stress area, breaking and proof load, shear through the thread; least values. */
 public final class BoltMethod {
   /** The built-in rows of one property class: its mark behind {@code bolt-}, stops as hyphens. */
   private static final Pattern CLASS = Pattern.compile("bolt-(\\d+-\\d+|a\\d-\\d+)(?:-.*)?");
+
+  private static final List<String> DIMENSIONS =
+      List.of("count", "diameter", "edge-distance", "end-distance", "spacing", "washer");
 
   private final Section section;
   private final MetricThread thread;
@@ -51,13 +57,15 @@ public final class BoltMethod {
       Section section, Materials materials, Factors.OnSide factors, Findings out) {
     Inputs inputs = materials.inputs();
     Faults faults = new Faults(section, out);
+    Unheeded.tell(section, faults);
+    section.dimensions().keySet().forEach(name -> known(name, faults));
     Optional<Double> diameter = dimension(section, "diameter", Dimension.LENGTH, faults);
     Optional<Double> count = dimension(section, "count", Dimension.RATIO, faults);
     if (section.dimensions().keySet().stream().noneMatch(key -> key.id().equals("diameter"))) {
       faults.add("dimensions", "A bolt has no diameter", "Add it: dimensions: {diameter: 10 mm}.");
     }
     if (faults.any() || diameter.isEmpty()) {
-      inputs.lacks(section.named() + " cannot be as it is written");
+      inputs.lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
       return Outcome.nothing();
     }
     double millimetres = Math.round(diameter.get() * 1e6) / 1e3;
@@ -81,9 +89,20 @@ public final class BoltMethod {
         .worked(strength, materials);
   }
 
+  private static void known(Ref name, Faults faults) {
+    if (!DIMENSIONS.contains(name.id())) {
+      faults.add(
+          name.at(),
+          "A bolt has no dimension “" + name + "”",
+          Nearest.to(name.id(), DIMENSIONS)
+              .map(near -> "Did you mean “" + near + "”?")
+              .orElse("It has: " + String.join(", ", DIMENSIONS) + "."));
+    }
+  }
+
   private static Optional<Double> dimension(
       Section section, String name, Dimension wanted, Faults faults) {
-    for (Map.Entry<kitwright.value.Ref, Quantity> one : section.dimensions().entrySet()) {
+    for (Map.Entry<Ref, Quantity> one : section.dimensions().entrySet()) {
       if (one.getKey().id().equals(name)) {
         boolean fits =
             one.getValue().unit().dimension() == wanted

@@ -23,7 +23,6 @@ import kitwright.value.Ref;
  * @param converted what makes strengths of one basis of those of a material, by its id
  */
 public record Factors(List<Factor> all, Map<String, Double> converted) {
-  private static final double MOST = 2;
 
   /** Which part of a comparison. */
   public enum Side {
@@ -41,6 +40,17 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     private boolean at(Side part, int index) {
       return side.filter(part::equals).isPresent() == side.isPresent()
           && layer.filter(one -> one == index).isPresent() == layer.isPresent();
+    }
+
+    private boolean takesFrom(Laid laid) {
+      return at(laid.side(), laid.layer())
+          && (on == KnockDown.For.STIFFNESS ? isWood(laid.sort()) : isStrength(on, laid.sort()));
+    }
+
+    private boolean meets(Factor other) {
+      return on == other.on
+          && (side.isEmpty() || other.side.isEmpty() || side.equals(other.side))
+          && (layer.isEmpty() || other.layer.isEmpty() || layer.equals(other.layer));
     }
 
     private String where() {
@@ -101,12 +111,47 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
         .factors()
         .forEach((name, value) -> ofBoth(name, value, assessment, lacking).ifPresent(all::add));
     assessment.knockDowns().forEach(one -> ofOne(one, lacking).ifPresent(all::add));
+    twice(all, lacking);
     return new Factors(all, Map.of());
+  }
+
+  /** One cause takes once: a second factor for it is a slip, or takes back what the first took. */
+  private static void twice(List<Factor> all, List<String> lacking) {
+    for (int i = 0; i < all.size(); i++) {
+      for (Factor later : all.subList(i + 1, all.size())) {
+        if (all.get(i).meets(later)) {
+          lacking.add(
+              "there are two factors for " + later.words() + ": keep the one that is meant");
+        }
+      }
+    }
+  }
+
+  /** A material in a part, as a factor finds it; layers count from 1. */
+  public record Laid(Side side, int layer, Sort sort) {}
+
+  /** Factors that take from nothing that there is, each a clause: somebody meant something. */
+  public List<String> idle(List<Laid> stuffs) {
+    return all.stream()
+        .filter(one -> stuffs.stream().noneMatch(one::takesFrom))
+        .map(
+            one ->
+                "the factor for "
+                    + one.words()
+                    + " is on "
+                    + subject(one.on())
+                    + ", and there are none")
+        .toList();
   }
 
   /** The same with strengths brought to one basis. */
   public Factors on(Map<String, Double> basis) {
     return new Factors(all, basis);
+  }
+
+  /** Whether one part of a comparison has a factor for something that the other has not. */
+  boolean onOnePart(KnockDown.For what) {
+    return all.stream().anyMatch(one -> one.on() == what && one.side().isPresent());
   }
 
   /** Whether both parts of a comparison have the same. */
@@ -137,7 +182,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
               + name
               + ": where it comes from” in “sources”, or under “knock-downs” with its source");
     }
-    return possible(name.id(), value.doubleValue(), lacking)
+    return possible(on.get(), value.doubleValue(), lacking)
         .map(
             factor ->
                 new Factor(
@@ -151,7 +196,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
       lacking.add("the knock-down “" + name + "” states no value, and none follows for it");
       return Optional.empty();
     }
-    boolean sourced = stated.source().filter(source -> !source.isBlank()).isPresent();
+    boolean sourced = stated.source().filter(Sources::isOne).isPresent();
     if (!sourced) {
       lacking.add(
           stated.value().isEmpty()
@@ -160,7 +205,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
                   + "): state its value with a source"
               : "the knock-down “" + name + "” has no source");
     }
-    return possible(name, value.get(), lacking)
+    return possible(stated.on(), value.get(), lacking)
         .map(
             factor ->
                 new Factor(
@@ -188,12 +233,25 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     };
   }
 
-  private static Optional<Double> possible(String name, double value, List<String> lacking) {
-    if (value > 0 && value <= MOST) {
+  private static Optional<Double> possible(KnockDown.For on, double value, List<String> lacking) {
+    double most = most(on);
+    if (value > 0 && value <= most) {
       return Optional.of(value);
     }
-    lacking.add("the factor “" + name + "” lies outside 0 to 2");
+    lacking.add("the factor “" + name(on) + "” lies outside 0 to " + Print.number(most));
     return Optional.empty();
+  }
+
+  /**
+   * Only time, drought and cold make wood stronger: NDS table 2.3.2 has 2 for an impact; Wood
+   * Handbook, equation 5-3 and table 5-16, less than 1.4 for dry and for cold wood.
+   */
+  private static double most(KnockDown.For on) {
+    return switch (on) {
+      case DURATION -> 2;
+      case MOISTURE, TEMPERATURE, STIFFNESS -> 1.4;
+      case GRADE, SCARF, SLOPE_OF_GRAIN, LAMINATE, CORE, METAL -> 1;
+    };
   }
 
   private static String name(KnockDown.For on) {
@@ -210,9 +268,8 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
 
   /** On moduli of timber and plywood. */
   public double stiffness(Side part, Sort sort, int layer) {
-    boolean wood = sort == Sort.TIMBER || sort == Sort.PLYWOOD;
     return all.stream()
-        .filter(one -> wood && one.at(part, layer) && one.on() == KnockDown.For.STIFFNESS)
+        .filter(one -> isWood(sort) && one.at(part, layer) && one.on() == KnockDown.For.STIFFNESS)
         .mapToDouble(Factor::value)
         .reduce(1, (a, b) -> a * b);
   }
@@ -223,9 +280,12 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
       case LAMINATE -> sort == Sort.CLOTH || sort == Sort.LAMINATE || sort == Sort.OTHER;
       case CORE -> sort == Sort.CORE;
       case METAL -> sort == Sort.METAL || sort == Sort.BOLT;
-      case MOISTURE, DURATION, GRADE, TEMPERATURE, SCARF, SLOPE_OF_GRAIN ->
-          sort == Sort.TIMBER || sort == Sort.PLYWOOD;
+      case MOISTURE, DURATION, GRADE, TEMPERATURE, SCARF, SLOPE_OF_GRAIN -> isWood(sort);
     };
+  }
+
+  private static boolean isWood(Sort sort) {
+    return sort == Sort.TIMBER || sort == Sort.PLYWOOD;
   }
 
   /** What each is for and where it comes from, a line each. */

@@ -27,6 +27,15 @@ public final class MaterialImpossible implements Rule {
   public void examine(Facts day, Findings out) {
     for (Material material : day.ledger().materials()) {
       material.properties().forEach((property, value) -> check(material, property, value, out));
+      if (material.isotropic()
+          && (material.sort() == Sort.TIMBER || material.sort() == Sort.PLYWOOD)) {
+        out.add(
+            finding(
+                material,
+                "isotropic",
+                "Material " + material.id() + " is wood and says that it is the same every way.",
+                "Take “isotropic” out, and state its values across."));
+      }
       itself(material, "fibre", material.fibre(), out);
       itself(material, "resin", material.resin(), out);
     }

@@ -57,10 +57,18 @@ public final class Solid {
     this.flat = flat;
     this.material = material;
     this.isotropic =
-        material.isotropic() || material.sort() == Sort.METAL || material.sort() == Sort.RESIN;
+        (material.isotropic() && !isWood())
+            || material.sort() == Sort.METAL
+            || material.sort() == Sort.RESIN;
   }
 
   public Optional<Stuff> stuff() {
+    if (material.isotropic() && isWood()) {
+      along.lacks(
+          "material "
+              + material.id()
+              + " says “isotropic: yes”, and no wood is the same every way");
+    }
     if (material.sort() == Sort.PLYWOOD && material.wood().isPresent()) {
       return ofWood(material.wood().get());
     }
@@ -111,6 +119,16 @@ public final class Solid {
     if (veneer.isEmpty()) {
       return Optional.empty();
     }
+    material.properties().keySet().stream()
+        .filter(one -> one.dimension() == kitwright.value.Dimension.STRESS)
+        .forEach(
+            one ->
+                along.lacks(
+                    "plywood "
+                        + material.id()
+                        + " states its "
+                        + one.key()
+                        + " and the wood of its veneers: keep the one that is meant"));
     return new Solid(table, along, plate, flat, found.get())
         .stuff()
         .map(

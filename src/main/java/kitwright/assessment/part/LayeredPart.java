@@ -11,6 +11,7 @@ import kitwright.assessment.material.Stuff;
 import kitwright.assessment.part.Part.StackLayer;
 import kitwright.assessment.sheet.Faults;
 import kitwright.assessment.sheet.Print;
+import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.ledger.Section.Grain;
 import kitwright.ledger.Section.Layer;
@@ -91,6 +92,12 @@ public final class LayeredPart {
         .flatMap(materials::material)
         .flatMap(
             glue -> {
+              if (glue.sort() != Material.Sort.GLUE && glue.sort() != Material.Sort.RESIN) {
+                materials
+                    .inputs()
+                    .lacks(
+                        "the glue of " + section.named() + " is " + glue.id() + ", which is none");
+              }
               OptionalDouble bond =
                   materials.value(glue, kitwright.ledger.MaterialProperty.BOND_STRENGTH);
               OptionalDouble shear =

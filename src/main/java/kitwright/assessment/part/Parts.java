@@ -31,6 +31,7 @@ public final class Parts {
   /** The part; empty where a value is lacking or the section cannot be. */
   public Optional<Part> of(Section section) {
     Faults faults = new Faults(section, out);
+    Unheeded.tell(section, faults);
     Optional<Part> part;
     try {
       part = attempt(section, faults);

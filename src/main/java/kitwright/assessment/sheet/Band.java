@@ -49,6 +49,18 @@ public record Band(double low, double high, String unit, double scale) {
           Sort.GLUE, new double[] {0.1, 150},
           Sort.BOLT, new double[] {50, 3000});
 
+  /** %: Wood Handbook, table 5-6, has 8 to 34 for clear wood. */
+  private static final Map<Sort, double[]> SCATTERS =
+      Map.of(
+          Sort.TIMBER, new double[] {2, 60},
+          Sort.PLYWOOD, new double[] {2, 60},
+          Sort.METAL, new double[] {0.5, 40},
+          Sort.CLOTH, new double[] {1, 60},
+          Sort.LAMINATE, new double[] {1, 60},
+          Sort.CORE, new double[] {1, 60},
+          Sort.GLUE, new double[] {2, 60},
+          Sort.BOLT, new double[] {0.5, 40});
+
   /** The band; empty where nothing can be said. */
   public static Optional<Band> of(Sort sort, MaterialProperty property) {
     return switch (property) {
@@ -70,6 +82,8 @@ public record Band(double low, double high, String unit, double scale) {
           PROOF_STRESS ->
           of(STRENGTHS, sort, "MPa", 1e6);
       case AREAL_WEIGHT -> Optional.of(new Band(0.01, 5, "kg/m²", 1));
+      case SCATTER -> of(SCATTERS, sort, "%", 0.01);
+      case FIBRE_FRACTION -> Optional.of(new Band(0.05, 0.9, "", 1));
       case CRIMP -> Optional.of(new Band(0.5, 1, "", 1));
       case VENEER -> Optional.of(new Band(0.2e-3, 8e-3, "mm", 1e-3));
       default -> Optional.empty();

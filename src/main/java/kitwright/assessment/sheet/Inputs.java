@@ -135,7 +135,7 @@ public final class Inputs {
     if (material.invented()) {
       return demonstration ? Trust.DEMONSTRATED : Trust.INVENTED;
     }
-    if (material.source().filter(source -> !source.isBlank()).isEmpty()) {
+    if (material.source().filter(Sources::isOne).isEmpty()) {
       return Trust.UNSOURCED;
     }
     List<String> open = material.unconfirmed();

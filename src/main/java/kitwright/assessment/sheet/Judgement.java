@@ -88,6 +88,7 @@ public final class Judgement {
     rows.stream().filter(row -> row.limit().isPresent()).forEach(row -> open.addAll(row.lacking()));
     rows.forEach(row -> row.divided().ifPresent(open::add));
     leaning().forEach(input -> open.add(because(input)));
+    rows.stream().filter(Judgement::asksNothing).forEach(row -> open.add(nothing(row)));
     sourceOfLoad().ifPresent(open::add);
     if (assessment.require().isEmpty()
         && assessment.allow().isEmpty()
@@ -95,6 +96,17 @@ public final class Judgement {
       open.add("it requires nothing (“require”)");
     }
     return open;
+  }
+
+  /** A least that everything meets. */
+  private static boolean asksNothing(Row row) {
+    return row.limit()
+        .filter(limit -> limit.side() == Row.Limit.Side.AT_LEAST && !(limit.value() > 0))
+        .isPresent();
+  }
+
+  private static String nothing(Row row) {
+    return "of " + row.measure().key() + " it asks for nought, which everything meets";
   }
 
   private boolean leansOnStrength() {
@@ -128,10 +140,10 @@ public final class Judgement {
 
   private Optional<String> sourceOfLoad() {
     boolean leans =
-        rows.stream().anyMatch(row -> row.limit().isPresent() && row.measure().absolute());
+        rows.stream().anyMatch(row -> row.limit().isPresent() && row.measure().loaded());
     return assessment
         .load()
-        .filter(some -> leans && some.source().filter(source -> !source.isBlank()).isEmpty())
+        .filter(some -> leans && some.source().filter(Sources::isOne).isEmpty())
         .map(some -> "the load has no source");
   }
 

@@ -115,7 +115,11 @@ public enum Measure {
 
   /** Whether it hangs on the load. */
   public boolean loaded() {
-    return absolute() || this == DEFLECTION || this == FIRST_FAILURE || this == PLATE_STRENGTH;
+    return absolute()
+        || this == DEFLECTION
+        || this == FIRST_FAILURE
+        || this == PLATE_STRENGTH
+        || this == PLATE_STIFFNESS;
   }
 
   /** Whether a wrong value of the property makes this measure wrong. */

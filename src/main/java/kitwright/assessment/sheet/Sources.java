@@ -2,6 +2,7 @@ package kitwright.assessment.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import kitwright.ledger.Assessment;
 
 /**
@@ -9,6 +10,13 @@ import kitwright.ledger.Assessment;
  * yard, 2026-02-01” vouches for the values of larch and for nothing else.
  */
 public record Sources(List<String> all) {
+  /** Words that stand where a source belongs and are none. */
+  private static final Pattern NONE =
+      Pattern.compile(
+          "(unknown|not known|none|no source|n/?a|tbd|tbc|todo|to do|later|to be (confirmed|found)"
+              + "|[?.x–—-]*|.*\\bguess(ed|es|work)?\\b.*|.*\\bfrom memory\\b.*)",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.DOTALL);
+
   public Sources {
     all = List.copyOf(all);
   }
@@ -28,8 +36,13 @@ public record Sources(List<String> all) {
         .map(String::strip)
         .filter(source -> source.startsWith(head))
         .map(source -> source.substring(head.length()).strip())
-        .filter(source -> !source.isEmpty())
+        .filter(Sources::isOne)
         .findFirst();
+  }
+
+  /** Whether it tells where a value comes from: “unknown”, “?” and “my guess” do not. */
+  public static boolean isOne(String source) {
+    return !NONE.matcher(source.strip()).matches();
   }
 
   /** Whether something is said, but not of what. */

@@ -1,0 +1,149 @@
+package kitwright.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitwright.Sample;
+import kitwright.assessment.Verdict.Outcome;
+import kitwright.ledger.Facts;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a ledger states and nothing would take keeps a verdict open: it is never dropped. */
+class NothingLeftOutTest {
+  private static final String LEDGER =
+      """
+      ---
+      materials:
+        - {id: spruce, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, tensile-strength: 72 MPa, compressive-strength: 38 MPa, bending-strength: 69 MPa, shear-strength: 7.7 MPa, source: test, basis: mean}
+        - {id: wet, kind: timber, moisture: 25 %, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: dry, kind: timber, moisture: 8 %, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: dubious, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: my guess, basis: mean}
+        - {id: rounded, kind: timber, isotropic: yes, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
+      sections:
+        - {id: plain, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}]}
+        - {id: of-wet, width: 60 mm, layers: [{material: wet, thickness: 90 mm}]}
+        - {id: of-dry, width: 60 mm, layers: [{material: dry, thickness: 90 mm}]}
+        - {id: of-dubious, width: 60 mm, layers: [{material: dubious, thickness: 90 mm}]}
+        - {id: of-rounded, width: 60 mm, layers: [{material: rounded, thickness: 90 mm}]}
+        - {id: skinned, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], skins: [{material: glass, thickness: 3 mm}]}
+        - {id: membered, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], members: [{what: rib, material: glass, width: 10 mm}]}
+        - {id: measured, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], dimensions: {height: 120 mm}}
+        - {id: of-two, width: 60 mm, material: glass, layers: [{material: spruce, thickness: 90 mm}]}
+        - {id: wide, width: 90 mm, shape: rectangle, material: spruce, dimensions: {width: 60 mm, height: 90 mm}}
+        - {id: glued, glue: spruce, shape: rectangle, material: spruce, dimensions: {width: 60 mm, height: 90 mm}}
+        - {id: wood-glued, width: 60 mm, glue: spruce, layers: [{material: spruce, thickness: 45 mm}, {material: spruce, thickness: 45 mm}]}
+        - {id: turned, width: 60 mm, layers: [{material: glass, thickness: 90 mm, grain: across, angle: 0 deg}]}
+        - {id: half-void, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 30 mm}, {material: glass, void: 30 mm}]}]}
+        - {id: low-spine, shape: foil, material: spruce, dimensions: {chord: 300 mm, thickness-ratio: 0.2}, members: [{what: spine, material: glass, width: 40 mm, height: 10 mm}]}
+        - {id: eight, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, cuont: 8}}
+        - {id: two, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 2}}
+      assessments:
+        - {id: a, %s}
+      """;
+
+  private static Verdict verdict(String asked) {
+    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
+        .all()
+        .get(0)
+        .verdict();
+  }
+
+  private static void isOpen(String asked, String why) {
+    Verdict verdict = verdict(asked);
+    assertThat(verdict.outcome()).as(verdict.because()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(verdict.because()).contains(why);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "skinned",
+    "membered",
+    "measured",
+    "of-two",
+    "wide",
+    "glued",
+    "turned",
+    "half-void",
+    "low-spine"
+  })
+  void aSectionStatesNothingThatItsKindDoesNotTake(String section) {
+    isOpen(
+        "method: section, designed: " + section + ", built: plain, require: {stiffness: 0.001}",
+        "section " + section + " cannot be as it is written");
+  }
+
+  @Test
+  void aBoltHasNoOtherDimensions() {
+    isOpen(
+        "method: bolt, designed: eight, built: two, require: {strength: 1}",
+        "section eight cannot be as it is written");
+  }
+
+  @Test
+  void woodIsNoGlue() {
+    isOpen(
+        "method: section, designed: plain, built: wood-glued, require: {shear: 0.5}",
+        "the glue of section wood-glued is spruce, which is none");
+  }
+
+  @Test
+  void noWoodIsTheSameEveryWay() {
+    isOpen(
+        "method: section, designed: plain, built: of-rounded, require: {stiffness: 0.5}",
+        "material rounded says “isotropic: yes”, and no wood is the same every way");
+  }
+
+  @Test
+  void aGuessIsNoSource() {
+    isOpen(
+        "method: section, designed: plain, built: of-dubious, require: {stiffness: 0.5}",
+        "the E of dubious has no source");
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {force: 10 N,"
+            + " span: 1 m, source: unknown}",
+        "the load has no source");
+  }
+
+  @Test
+  void valuesOfWetWoodAreNotComparedWithThoseOfDryWood() {
+    String wet = "method: section, designed: of-wet, built: of-dry, require: {moment: 1}";
+    isOpen(
+        wet,
+        "the values of wet hold at 25 % moisture and those of dry at 8 %: state values at one"
+            + " moisture, or a knock-down for moisture on one part");
+    assertThat(
+            verdict(
+                    wet
+                        + ", knock-downs: [{for: moisture, value: 1.3, on: designed, source:"
+                        + " test}]")
+                .fails())
+        .isTrue();
+  }
+
+  @Test
+  void aFactorTakesFromSomething() {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {moment: 1}, knock-downs: [%s]";
+    isOpen(
+        asked.formatted("{for: laminate, value: 0.5, on: built, source: test}"),
+        "the factor for laminate as built is on strengths of cloths and laminates, and there are"
+            + " none");
+    isOpen(
+        asked.formatted("{for: grade, value: 1.2, on: built, source: test}"),
+        "the factor “grade” lies outside 0 to 1");
+    isOpen(
+        asked.formatted(
+            "{for: duration, value: 0.5, source: test}, {for: duration, value: 2, on: built,"
+                + " source: test}"),
+        "there are two factors for duration as built: keep the one that is meant");
+  }
+
+  @Test
+  void aLimitOfNoughtAsksNothing() {
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {moment: 0}",
+        "of moment it asks for nought, which everything meets");
+  }
+}
