@@ -3,7 +3,8 @@ package kitwright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
-import kitwright.assessment.Verdict.Outcome;
+import kitwright.assessment.sheet.Verdict;
+import kitwright.assessment.sheet.Verdict.Outcome;
 import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +17,8 @@ class NothingLeftOutTest {
       ---
       materials:
         - {id: spruce, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, tensile-strength: 72 MPa, compressive-strength: 38 MPa, bending-strength: 69 MPa, shear-strength: 7.7 MPa, source: test, basis: mean}
-        - {id: wet, kind: timber, moisture: 25 %, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
-        - {id: dry, kind: timber, moisture: 8 %, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: wet, kind: timber, moisture: 25 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: dry, kind: timber, moisture: 8 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: dubious, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: my guess, basis: mean}
         - {id: rounded, kind: timber, isotropic: yes, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
