@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
@@ -133,11 +132,6 @@ public record Material(
   private static final class Open extends kitwright.ledger.Sort<String> {
     Open() {
       super("key of a property, or all", "");
-    }
-
-    @Override
-    public List<String> words() {
-      return Stream.concat(Stream.of("all"), MaterialProperty.keys().stream()).toList();
     }
 
     @Override
