@@ -12,6 +12,6 @@ final class DayOption {
   private String today = "";
 
   LocalDate today(Session session) {
-    return today.isEmpty() ? session.clock() : LedgerOptions.day(today);
+    return today.isEmpty() ? session.clock().get() : LedgerOptions.day(today);
   }
 }

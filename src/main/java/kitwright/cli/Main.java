@@ -25,12 +25,20 @@ public final class Main {
             out,
             err,
             Path.of(""),
-            LocalDate.now(ZoneId.systemDefault()),
+            new Clock(),
             Screen.of(System.getenv(), isTerminal(), new Terminal()));
     int code = new CommandLineRun(session).run(arguments);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** Asked only where no day is given: to know the zone Java reads the zones of the world. */
+  private static final class Clock implements Supplier<LocalDate> {
+    @Override
+    public LocalDate get() {
+      return LocalDate.now(ZoneId.systemDefault());
+    }
   }
 
   /** A class, not a lambda: the first of those costs the start of every run. */

@@ -3,6 +3,7 @@ package kitwright.cli;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.function.Supplier;
 import kitwright.value.Visible;
 
 /**
@@ -12,7 +13,8 @@ import kitwright.value.Visible;
  * @param here the folder it was called in
  * @param clock the day on which it runs, unless {@code --today} says another
  */
-record Session(PrintStream out, PrintStream err, Path here, LocalDate clock, Screen screen) {
+record Session(
+    PrintStream out, PrintStream err, Path here, Supplier<LocalDate> clock, Screen screen) {
   /** Prints text of any number of lines; what a record hides in it is written out, here for all. */
   void print(String text) {
     out.print(Visible.lines(text));

@@ -23,7 +23,7 @@ public record Run(int code, String out, String err) {
     try (PrintStream o = new PrintStream(out, true, StandardCharsets.UTF_8);
         PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8)) {
       Session session =
-          new Session(o, e, folder, DAY, Screen.of(Map.of(), false, OptionalInt::empty));
+          new Session(o, e, folder, () -> DAY, Screen.of(Map.of(), false, OptionalInt::empty));
       int code = new CommandLineRun(session).run(arguments);
       return new Run(
           code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
