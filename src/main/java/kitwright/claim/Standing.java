@@ -18,6 +18,8 @@ import kitwright.value.Money;
  * @param events up to that day, by day
  * @param settled how all of it ended that has no end of its own, if it has by that day
  * @param cameBack refunds up to that day for its shortages or costs
+ * @param promisedFor the day promised last, while it has not passed
+ * @param lapsed the day promised last, where it has passed
  * @param age days since it was sent; empty while it is a draft
  * @param daysLeft days until the answer is due, below zero when it is late; empty where none is
  *     awaited or no day was set
@@ -32,6 +34,7 @@ public record Standing(
     Optional<Claim.Settlement> settled,
     List<Spend> cameBack,
     Optional<LocalDate> promisedFor,
+    Optional<LocalDate> lapsed,
     Optional<Long> age,
     Optional<Long> daysLeft) {
   /** How far a claim has come. */

@@ -88,7 +88,8 @@ public final class Standings {
         events,
         settled,
         cameBack(claim, lines, ledger, today),
-        promisedFor(events, settled),
+        promised(events, settled).filter(day -> !day.isBefore(today)),
+        promised(events, settled).filter(today::isAfter),
         sent.map(day -> ChronoUnit.DAYS.between(day, today)),
         claim.replyBy().filter(day -> waits).map(day -> ChronoUnit.DAYS.between(today, day)));
   }
@@ -208,7 +209,7 @@ public final class Standings {
     return ids;
   }
 
-  private static Optional<LocalDate> promisedFor(
+  private static Optional<LocalDate> promised(
       List<Claim.Event> events, Optional<Claim.Settlement> settled) {
     if (settled.filter(end -> end.how() != Claim.Outcome.REPLACED).isPresent()) {
       return Optional.empty();

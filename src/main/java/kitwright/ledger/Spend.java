@@ -16,6 +16,7 @@ import kitwright.value.Unit;
  * @param line the budget line
  * @param amount with tax and duty, always above zero; the state says which way it went
  * @param expected the day an ordered thing shall come
+ * @param came the day it came, where it was ordered or paid before
  * @param because the shortage that caused it
  * @param replaces the shortage whose missing goods this buys; all of them where it has no {@code
  *     qty}
@@ -40,6 +41,7 @@ public record Spend(
     Optional<String> to,
     State state,
     Optional<LocalDate> expected,
+    Optional<LocalDate> came,
     Optional<Ref> because,
     Optional<Ref> replaces,
     Optional<Ref> substitution,
@@ -106,6 +108,10 @@ public record Spend(
         k.key("expected", "the day an ordered thing shall come", "2026-03-20")
             .notBefore("on")
             .maybePlanned();
+    Optional<LocalDate> came =
+        k.key("came", "the day it came, where it was ordered or paid before", "2026-03-21")
+            .notBefore("on")
+            .maybeHappened();
     Optional<Ref> because =
         k.key("because", "the shortage that caused it", "short-2026-02-09-plank")
             .maybeRef(Kind.SHORTAGES);
@@ -125,6 +131,7 @@ public record Spend(
         to,
         state,
         expected,
+        came,
         because.or(() -> replaces),
         replaces,
         k.key("substitution", "the substitution that caused it", "sub-2026-02-10-oak")

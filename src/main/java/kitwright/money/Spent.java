@@ -21,6 +21,7 @@ import kitwright.shortage.Coming;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Standings;
 import kitwright.value.Money;
+import kitwright.value.Quantity;
 import kitwright.value.ThreePoint;
 
 /**
@@ -79,8 +80,11 @@ public final class Spent {
 
   /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */
   private static boolean isOrdered(Standing standing) {
-    return standing.unsupplied().isNone()
-        && standing.coming().stream().allMatch(each -> each.how() == Coming.How.ORDERED);
+    return standing.coming().stream()
+        .filter(each -> each.how() == Coming.How.ORDERED)
+        .map(Coming::qty)
+        .reduce(standing.open(), Quantity::less)
+        .isNone();
   }
 
   /**

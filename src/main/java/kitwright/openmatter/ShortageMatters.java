@@ -22,6 +22,7 @@ import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.network.PlannedOrder;
 import kitwright.shortage.Balance;
+import kitwright.shortage.Coming;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
@@ -154,7 +155,13 @@ final class ShortageMatters {
                 part ->
                     "; "
                         + Thing.told(part.qty())
-                        + part.on().map(day -> " comes " + day).orElse(" comes on no day named"))
+                        + part.on()
+                            .map(day -> " to come " + day)
+                            .or(
+                                () ->
+                                    part.lapsed()
+                                        .map(day -> " was to come " + day + " and did not"))
+                            .orElse(" to come, nobody says when"))
             .collect(Collectors.joining());
   }
 
@@ -241,12 +248,18 @@ final class ShortageMatters {
           standing.claims().isEmpty() ? "claim it from the supplier" : "send the drafted claim";
       case CLAIMED -> "press for an answer to " + claims(standing);
       case ANSWERED ->
-          standing.claims().stream().allMatch(this::isClosed)
-              ? "get it another way: the claim brings no goods"
-              : "settle what was answered to " + claims(standing);
+          brokenPromise(standing)
+              ? "ask again: what was promised did not come; or get it another way"
+              : standing.claims().stream().allMatch(this::isClosed)
+                  ? "get it another way: the claim brings no goods"
+                  : "settle what was answered to " + claims(standing);
       case PROMISED -> "see that it comes on " + standing.promisedFor().orElseThrow();
       case COVERED -> "nothing";
     };
+  }
+
+  private static boolean brokenPromise(Standing standing) {
+    return standing.lapsed().stream().anyMatch(each -> each.how() == Coming.How.PROMISED);
   }
 
   private boolean isClosed(Claim claim) {
@@ -311,7 +324,9 @@ final class ShortageMatters {
     return new OpenMatter(
         OpenMatter.Sort.LACK,
         thing.record(),
-        thing.so(missing) + ": nobody has it, nobody sends it",
+        thing.so(missing)
+            + ": nobody has it, nobody sends it"
+            + (LookAhead.on(now).dayless(thing).isEmpty() ? "" : " for a day that holds"),
         stop,
         "you",
         last.map(day -> order(day, order.orElseThrow()))

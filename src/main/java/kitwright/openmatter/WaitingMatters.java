@@ -3,12 +3,10 @@ package kitwright.openmatter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import kitwright.claim.Standing;
@@ -22,6 +20,7 @@ import kitwright.network.Plan;
 import kitwright.network.WorkTime;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
+import kitwright.shortage.Receipts;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
@@ -115,6 +114,7 @@ final class WaitingMatters {
           standing
               .promisedFor()
               .map(day -> "see that it comes on " + day)
+              .or(() -> standing.lapsed().map(day -> "ask again: they promised it for " + day))
               .orElse("settle it, or write again");
       case DISPUTED -> "answer them with the evidence";
       case SETTLED -> "nothing";
@@ -136,10 +136,10 @@ final class WaitingMatters {
         "on its way"
             + delivery.note().map(note -> " with note " + note).orElse("")
             + (expected.isEmpty() ? ", nobody says for when" : ""),
-        needed.of(leaning(delivery.named())),
+        needed.of(waitingFor(delivery.named())),
         party(delivery.from()),
         late || expected.isEmpty()
-            ? "ask where it is"
+            ? "ask where it is, and write its new day under “expected:”"
             : "be there on " + expected.get() + ", and count it the same day",
         Optional.empty(),
         expected);
@@ -177,6 +177,17 @@ final class WaitingMatters {
                     .map(time -> came.plusDays(WorkTime.calendarDays(time))));
   }
 
+  /** The tasks that take what a record brings, or lack it since nobody knows when it comes. */
+  private List<String> waitingFor(String record) {
+    LookAhead ahead = LookAhead.on(now);
+    return tasks(
+        wanted ->
+            wanted.leansOn(record)
+                || !wanted.missing().isNone()
+                    && ahead.dayless(wanted.thing()).stream()
+                        .anyMatch(each -> each.by().equals(record)));
+  }
+
   private List<String> leaning(String record) {
     return tasks(wanted -> wanted.leansOn(record));
   }
@@ -189,37 +200,33 @@ final class WaitingMatters {
     return now.ledger().party(ref).map(Party::name).orElse(ref.id());
   }
 
-  /** Orders of which nothing shows that the goods came: no payment, no stock. */
+  /** Orders and advance payments of which nothing shows that the goods came. */
   Stream<OpenMatter> orders() {
-    Set<String> here = new HashSet<>();
-    now.ledger().spending().stream()
-        .filter(spend -> !spend.on().isAfter(now.day()))
-        .forEach(spend -> spend.pays().map(Ref::id).ifPresent(here::add));
-    now.ledger().stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(here::add));
-    return now.ledger().spending().stream()
-        .filter(spend -> spend.state() == Spend.State.ORDERED)
-        .filter(spend -> !spend.on().isAfter(now.day()))
-        .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(now.day())).isEmpty())
-        .filter(spend -> !here.contains(spend.id()))
-        .map(this::order);
+    return Receipts.on(now).awaited().map(this::order);
   }
 
   private OpenMatter order(Spend spend) {
-    List<String> tasks = new ArrayList<>(leaning(spend.named()));
+    Optional<LocalDate> expected = Receipts.on(now).expected(spend);
+    List<String> tasks = new ArrayList<>(waitingFor(spend.named()));
     spend.because().ifPresent(shortage -> tasks.addAll(leaning("shortage " + shortage.id())));
     return new OpenMatter(
         OpenMatter.Sort.ORDER,
         spend.named(),
-        spend.what() + ": ordered, not here",
+        spend.what()
+            + ": "
+            + (spend.state() == Spend.State.PAID ? "paid" : "ordered")
+            + ", not here",
         needed.of(tasks),
         spend.to().map(now.ledger()::nameOf).orElse("the seller"),
-        spend.expected().map(this::nextOfOrder).orElse("ask when it comes, and write “expected:”"),
+        expected.map(this::nextOfOrder).orElse("ask when it comes, and write “expected:”"),
         Optional.empty(),
-        spend.expected());
+        expected);
   }
 
   private String nextOfOrder(LocalDate expected) {
-    return expected.isBefore(now.day()) ? "ask where it is" : "see that it comes on " + expected;
+    return expected.isBefore(now.day())
+        ? "ask where it is, and write its new day under “expected:”, or “came:” once it is here"
+        : "see that it comes on " + expected;
   }
 
   Stream<OpenMatter> counts() {

@@ -101,13 +101,15 @@ final class Arrivals {
   }
 
   /** What deliveries on their way bring for shortages, the first to come first. */
-  List<ToCome> toCome(Position position) {
+  List<ToCome> toCome(Position position, LocalDate today) {
     List<ToCome> all = new ArrayList<>();
     Quantity none = Quantity.none(position.promised().unit());
     Quantity there = position.isCounted() ? position.good() : unlacking(position);
     Quantity dealt = parts.stream().map(Part::qty).reduce(none, Quantity::plus);
     for (Awaited awaited :
-        position.awaited().stream().sorted(Comparator.comparing(Arrivals::day)).toList()) {
+        position.awaited().stream()
+            .sorted(Comparator.comparing(each -> day(each, today)))
+            .toList()) {
       there = there.plus(awaited.qty());
       Quantity part = excess(position, LocalDate.MAX, there).less(dealt).min(awaited.qty());
       if (!part.isNone()) {
@@ -123,7 +125,12 @@ final class Arrivals {
     return shortages.stream().map(Shortage::qty).reduce(position.promised(), Quantity::less);
   }
 
-  private static LocalDate day(Awaited awaited) {
-    return awaited.delivery().expected().orElse(LocalDate.MAX);
+  /** The day that is said; what was said for a day that has passed comes after all others. */
+  private static LocalDate day(Awaited awaited, LocalDate today) {
+    return awaited
+        .delivery()
+        .expected()
+        .filter(said -> !said.isBefore(today))
+        .orElse(LocalDate.MAX);
   }
 }

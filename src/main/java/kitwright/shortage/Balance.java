@@ -76,13 +76,13 @@ public record Balance(
     return sum(standing -> standing.covered(how));
   }
 
-  /** On its way by delivery notes, orders, promises and decisions, each once. */
+  /** On its way by delivery notes, orders, standing promises and decisions, each once. */
   public Quantity coming() {
     Quantity others =
         sum(
             standing ->
                 standing.coming().stream()
-                    .filter(part -> part.how() != Coming.How.SENT)
+                    .filter(part -> part.how() != Coming.How.SENT && part.isUnderWay())
                     .map(Coming::qty)
                     .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus));
     Quantity spareOnes = spareToCome.stream().map(Coming::qty).reduce(others, Quantity::plus);

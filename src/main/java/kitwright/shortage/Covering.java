@@ -53,14 +53,9 @@ final class Covering {
     substitutions.all().forEach(dealing::substituted);
     bought.forEach(dealing::bought);
     dealing.deal();
-    all.toCome(position).forEach(dealing::sent);
-    dealing.expect();
-    shortages.forEach(
-        shortage ->
-            promised
-                .goods(shortage.id())
-                .forEach(goods -> dealing.promised(shortage, goods, sent)));
-    dealing.decide(ledger, substitutions);
+    all.toCome(position, today).forEach(dealing::sent);
+    shortages.forEach(shortage -> dealing.promised(shortage, promised.goods(shortage.id()), sent));
+    dealing.expect(ledger, substitutions);
     List<Standing> standings =
         dealing.rests().stream().map(rest -> standing(rest, Optional.of(item), all, sent)).toList();
     return new Balance(
@@ -77,11 +72,8 @@ final class Covering {
     substitutions.all().forEach(dealing::substituted);
     purchases.of(shortage.item().id()).forEach(dealing::bought);
     dealing.deal();
-    dealing.expect();
-    promised
-        .goods(shortage.id())
-        .forEach(goods -> dealing.promised(shortage, goods, Arrivals.NONE));
-    dealing.decide(ledger, substitutions);
+    dealing.promised(shortage, promised.goods(shortage.id()), Arrivals.NONE);
+    dealing.expect(ledger, substitutions);
     return standing(dealing.rests().get(0), Optional.empty(), Arrivals.NONE, Arrivals.NONE);
   }
 

@@ -3,7 +3,9 @@ package kitwright.shortage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
@@ -23,11 +25,19 @@ final class Dealing {
   private record Source(
       Cover.How how, Quantity qty, Entry by, LocalDate on, Optional<String> first, boolean only) {}
 
+  /**
+   * Goods promised, and what the maker has sent of them since.
+   *
+   * @param since counted since the promise was given
+   */
+  private record Promise(Promised.Goods goods, Quantity since) {}
+
   private final LocalDate today;
   private final List<Rest> rests;
   private final List<Source> here = new ArrayList<>();
   private final List<Purchase> ordered = new ArrayList<>();
   private final List<Arrivals.ToCome> underWay = new ArrayList<>();
+  private final Map<String, List<Promise>> promises = new LinkedHashMap<>();
   private final List<Cover> spare = new ArrayList<>();
   private final List<Coming> spareToCome = new ArrayList<>();
 
@@ -134,53 +144,119 @@ final class Dealing {
     return order;
   }
 
-  /** Deals out what is on its way, the first to come first; what has no day comes last. */
-  void expect() {
+  /**
+   * Deals out what is on its way: what has a day to come, the first first; then what was promised
+   * for such a day, goods sent without a day among it; then what has none, or had one that has
+   * passed; then what is decided; and last promises whose day has passed, which bring nothing any
+   * more but are told.
+   */
+  void expect(Ledger ledger, kitwright.substitution.Standings substitutions) {
+    underWay(true);
+    underWay.replaceAll(this::asPromised);
+    promises.forEach((shortage, all) -> promised(shortage, all, true));
+    underWay(false);
+    decide(ledger, substitutions);
+    promises.forEach((shortage, all) -> promised(shortage, all, false));
+  }
+
+  private void underWay(boolean current) {
     record Due(LocalDate on, Runnable deal) {}
     List<Due> due = new ArrayList<>();
     underWay.forEach(part -> due.add(new Due(day(part.delivery().expected()), () -> expect(part))));
-    ordered.forEach(each -> due.add(new Due(day(each.expected()), () -> expect(each))));
-    due.stream().sorted(Comparator.comparing(Due::on)).forEach(each -> each.deal().run());
+    ordered.forEach(each -> due.add(new Due(day(expected(each)), () -> expect(each))));
+    due.stream()
+        .filter(each -> isCurrent(each.on()) == current)
+        .sorted(Comparator.comparing(Due::on))
+        .forEach(each -> each.deal().run());
+  }
+
+  /** Goods sent for no day that holds come for the day that was promised of what they are for. */
+  private Arrivals.ToCome asPromised(Arrivals.ToCome part) {
+    Quantity left = part.qty();
+    if (!isCurrent(day(part.delivery().expected()))) {
+      for (Rest rest : rests) {
+        Optional<LocalDate> said =
+            promises.getOrDefault(rest.shortage().id(), List.of()).stream()
+                .map(each -> each.goods().on())
+                .filter(this::isCurrent)
+                .findFirst();
+        if (said.isPresent()) {
+          left = left.less(rest.expect(Coming.How.SENT, left, part.delivery(), said, today));
+        }
+      }
+    }
+    return new Arrivals.ToCome(part.delivery(), left);
+  }
+
+  private boolean isCurrent(LocalDate day) {
+    return !day.isBefore(today) && day.isBefore(LocalDate.MAX);
   }
 
   private static LocalDate day(Optional<LocalDate> said) {
     return said.orElse(LocalDate.MAX);
   }
 
+  /** As the order says; else as the way out says that was chosen and carried out by it. */
+  private Optional<LocalDate> expected(Purchase purchase) {
+    return purchase
+        .expected()
+        .or(
+            () ->
+                rests.stream()
+                    .map(Rest::shortage)
+                    .filter(each -> purchase.because().filter(each.id()::equals).isPresent())
+                    .flatMap(each -> each.chosenBy(today).stream())
+                    .filter(option -> option.way() == Shortage.Way.BUY)
+                    .flatMap(option -> option.arrives().stream())
+                    .findFirst());
+  }
+
   private void expect(Arrivals.ToCome part) {
     Quantity left = part.qty();
     for (Rest rest : rests) {
-      left =
-          left.less(
-              rest.expect(Coming.How.SENT, left, part.delivery(), part.delivery().expected()));
+      Optional<LocalDate> said = part.delivery().expected();
+      left = left.less(rest.expect(Coming.How.SENT, left, part.delivery(), said, today));
     }
   }
 
   private void expect(Purchase purchase) {
     Quantity left = purchase.qty();
+    Optional<LocalDate> said = expected(purchase);
     for (Rest rest : inOrder(purchase.because(), false)) {
-      left =
-          left.less(rest.expect(Coming.How.ORDERED, left, purchase.spend(), purchase.expected()));
+      left = left.less(rest.expect(Coming.How.ORDERED, left, purchase.spend(), said, today));
     }
     if (!left.isNone()) {
-      spareToCome.add(new Coming(Coming.How.ORDERED, left, purchase.spend(), purchase.expected()));
+      spareToCome.add(Coming.said(Coming.How.ORDERED, left, purchase.spend(), said, today));
     }
   }
 
+  void promised(Shortage shortage, List<Promised.Goods> goods, Arrivals sent) {
+    List<Promise> all =
+        goods.stream().map(each -> new Promise(each, sent.of(shortage, each.said()))).toList();
+    promises.put(shortage.id(), all);
+  }
+
   /** A promise is of what is still owed: what is counted or under way since is a part of it. */
-  void promised(Shortage shortage, Promised.Goods goods, Arrivals sent) {
+  private void promised(String shortage, List<Promise> all, boolean current) {
     for (Rest rest : rests) {
-      if (rest.shortage().id().equals(shortage.id())) {
-        Quantity since = sent.of(shortage, goods.said()).plus(rest.comingBy(Coming.How.SENT));
-        Quantity most =
-            goods.qty().filter(since::convertsTo).map(qty -> qty.less(since)).orElseGet(rest::left);
-        rest.expect(Coming.How.PROMISED, most, goods.claim(), Optional.of(goods.on()));
+      if (rest.shortage().id().equals(shortage)) {
+        all.stream()
+            .filter(each -> isCurrent(each.goods().on()) == current)
+            .forEach(each -> promised(rest, each));
       }
     }
   }
 
+  private void promised(Rest rest, Promise promise) {
+    Promised.Goods goods = promise.goods();
+    Quantity since = promise.since().plus(rest.comingBy(Coming.How.SENT));
+    Quantity most =
+        goods.qty().filter(since::convertsTo).map(qty -> qty.less(since)).orElseGet(rest::left);
+    rest.expect(Coming.How.PROMISED, most, goods.claim(), Optional.of(goods.on()), today);
+  }
+
   /** What is decided and neither ordered nor promised comes on the day that the way out says. */
-  void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
+  private void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
     for (Rest rest : rests) {
       rest.shortage()
           .chosenBy(today)
@@ -193,7 +269,7 @@ final class Dealing {
     }
   }
 
-  private static void decide(Rest rest, Shortage.Option option, LocalDate day, Ledger ledger) {
+  private void decide(Rest rest, Shortage.Option option, LocalDate day, Ledger ledger) {
     Quantity most =
         option
             .substitution()
@@ -203,7 +279,7 @@ final class Dealing {
             .orElse(rest.left());
     boolean isUsed = rest.covers().stream().anyMatch(cover -> cover.how() == Cover.How.SUBSTITUTED);
     if (option.substitution().isEmpty() || !isUsed) {
-      rest.expect(Coming.How.DECIDED, most, rest.shortage(), Optional.of(day));
+      rest.expect(Coming.How.DECIDED, most, rest.shortage(), Optional.of(day), today);
     }
   }
 

@@ -67,6 +67,7 @@ public final class LookAhead {
   private final Map<String, Thing> byKey;
   private final Schedule paced;
   private final OwnWork ownWork;
+  private final Map<String, List<Dayless>> dayless;
 
   private LookAhead(
       Facts day,
@@ -75,7 +76,7 @@ public final class LookAhead {
       Things things,
       Map<String, BigDecimal> hand,
       Netting netting,
-      Map<String, OrderRule> rules,
+      Stores stores,
       List<Wanted> all,
       Map<String, Thing> byKey) {
     this.plan = plan;
@@ -83,7 +84,8 @@ public final class LookAhead {
     this.things = things;
     this.hand = hand;
     this.netting = netting;
-    this.rules = rules;
+    this.rules = stores.rules();
+    this.dayless = stores.dayless();
     this.all = all;
     this.byTask = all.stream().collect(Collectors.groupingBy(Wanted::task));
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
@@ -136,7 +138,7 @@ public final class LookAhead {
         things,
         hand(left),
         netting,
-        stores.rules(),
+        stores,
         gathered.wanted(netting),
         gathered.things);
   }
@@ -288,6 +290,11 @@ public final class LookAhead {
   /** The first order of a thing. */
   public Optional<PlannedOrder> orderOf(Thing thing) {
     return Optional.ofNullable(firstOrders.get(thing.key()));
+  }
+
+  /** What of a thing is sent, ordered or promised for no day that holds. */
+  public List<Dayless> dayless(Thing thing) {
+    return dayless.getOrDefault(thing.key(), List.of());
   }
 
   /** Calendar days from ordering a thing to having it; empty where nobody wrote them down. */

@@ -3,15 +3,27 @@ package kitwright.shortage;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Delivery;
+import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
 import kitwright.value.Days;
+import kitwright.value.Place;
 
-/** Fires where the day for which a missing part was promised has passed and it is still missing. */
+/**
+ * Fires where the day for which something was promised, sent or ordered has passed and it is not
+ * here. From then on nothing counts on it.
+ */
 public final class PromiseOverdue implements Rule {
+  private static final String FOLLOWS =
+      "Nothing counts on it any more: the work that needs it is planned as if it had to be ordered"
+          + " today.";
+
   @Override
   public String name() {
     return "promise-overdue";
@@ -20,28 +32,75 @@ public final class PromiseOverdue implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).open()) {
-      standing
-          .promisedFor()
-          .filter(day.day()::isAfter)
-          .ifPresent(promised -> out.add(finding(standing, promised, day.day())));
+      standing.lapsed().stream()
+          .filter(each -> each.how() == Coming.How.PROMISED)
+          .forEach(each -> out.add(promised(standing, each, day.day())));
     }
+    day.ledger().deliveries().stream()
+        .filter(each -> each.received().filter(came -> !came.isAfter(day.day())).isEmpty())
+        .forEach(each -> sent(each, day.day()).ifPresent(out::add));
+    Receipts receipts = Receipts.on(day);
+    receipts
+        .awaited()
+        .forEach(
+            each ->
+                receipts
+                    .expected(each)
+                    .filter(day.day()::isAfter)
+                    .ifPresent(said -> out.add(ordered(each, said, day.day()))));
   }
 
-  private Finding finding(Standing standing, LocalDate day, LocalDate today) {
-    long late = ChronoUnit.DAYS.between(day, today);
-    return new Finding(
-        name(),
-        Severity.WARN,
+  private Finding promised(Standing standing, Coming part, LocalDate today) {
+    LocalDate said = part.lapsed().orElseThrow();
+    return finding(
         standing.shortage().at().record(),
         "Promised for "
-            + day
-            + ", "
-            + Days.told(late)
-            + " ago, and still missing: "
-            + standing.open().told(standing.shortage().item().id())
+            + ago(said, today)
+            + ", and still missing: "
+            + part.qty().told(standing.shortage().item().id())
             + ".",
-        "Work that waits for it waits without knowing how long.",
-        "Ask again and record the answer; if it has come, count the delivery.",
-        List.of(standing.shortage().named()));
+        "Ask again and record the answer under the claim’s “events”: {on: "
+            + today
+            + ", what: promised, expect: DAY}; if it has come, count the delivery.",
+        standing.shortage());
+  }
+
+  private Optional<Finding> sent(Delivery delivery, LocalDate today) {
+    return delivery
+        .expected()
+        .filter(today::isAfter)
+        .map(
+            said ->
+                finding(
+                    delivery.at().of("expected"),
+                    "The delivery "
+                        + delivery.id()
+                        + " was to come by "
+                        + ago(said, today)
+                        + ", and nothing says that it did.",
+                    "Ask where it is and write the new day under “expected”; if it has come, write"
+                        + " “received” and count it.",
+                    delivery));
+  }
+
+  private Finding ordered(Spend spend, LocalDate said, LocalDate today) {
+    return finding(
+        spend.at().of("expected"),
+        "What "
+            + spend.id()
+            + " bought was to come by "
+            + ago(said, today)
+            + ", and nothing says that it did.",
+        "Ask where it is and write the new day under “expected”; if it has come, write “came: DAY”"
+            + " into the spend.",
+        spend);
+  }
+
+  private static String ago(LocalDate said, LocalDate today) {
+    return said + ", " + Days.ago(ChronoUnit.DAYS.between(said, today));
+  }
+
+  private Finding finding(Place place, String wrong, String mend, Entry of) {
+    return new Finding(name(), Severity.WARN, place, wrong, FOLLOWS, mend, List.of(of.named()));
   }
 }

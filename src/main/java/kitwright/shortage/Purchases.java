@@ -21,11 +21,12 @@ final class Purchases {
   private final Map<String, List<Purchase>> byItem = new HashMap<>();
   private final Map<String, List<Spend>> payments = new HashMap<>();
   private final Map<String, List<Spend>> refunds = new HashMap<>();
-  private final Map<String, LocalDate> inStock = new HashMap<>();
+  private final Receipts receipts;
 
   Purchases(Ledger ledger, LocalDate today) {
     this.ledger = ledger;
     this.today = today;
+    receipts = new Receipts(ledger, today);
     List<Spend> spends =
         ledger.spending().stream().filter(spend -> !spend.on().isAfter(today)).toList();
     for (Spend spend : spends) {
@@ -38,13 +39,6 @@ final class Purchases {
             .ifPresent(ref -> payments.computeIfAbsent(ref.id(), Purchases::list).add(spend));
       }
     }
-    ledger.stock().stream()
-        .filter(stock -> stock.since().filter(day -> day.isAfter(today)).isEmpty())
-        .forEach(
-            stock ->
-                stock
-                    .bought()
-                    .ifPresent(ref -> inStock.put(ref.id(), stock.since().orElse(today))));
     spends.stream()
         .filter(spend -> spend.state() == Spend.State.ORDERED || order(spend).isEmpty())
         .filter(spend -> spend.state() != Spend.State.REFUNDED)
@@ -98,8 +92,8 @@ final class Purchases {
                   qty,
                   because,
                   spend.on(),
-                  spend.expected().or(() -> order.flatMap(Spend::expected)),
-                  here(spend, order)));
+                  Receipts.expected(spend, order),
+                  receipts.since(spend, order)));
     }
   }
 
@@ -179,23 +173,6 @@ final class Purchases {
       back = back.plus(part);
     }
     return back;
-  }
-
-  /** Here: in stock, or paid and its day of arrival not to come. */
-  private Optional<LocalDate> here(Spend spend, Optional<Spend> order) {
-    Optional<LocalDate> stocked =
-        Optional.ofNullable(inStock.get(spend.id()))
-            .or(() -> order.flatMap(o -> Optional.ofNullable(inStock.get(o.id()))));
-    if (stocked.isPresent() || spend.state() != Spend.State.PAID) {
-      return stocked;
-    }
-    LocalDate day =
-        spend
-            .expected()
-            .or(() -> order.flatMap(Spend::expected))
-            .filter(spend.on()::isBefore)
-            .orElse(spend.on());
-    return day.isAfter(today) ? Optional.empty() : Optional.of(day);
   }
 
   /** Whether a purchase was made at this firm, by its id or its name. */

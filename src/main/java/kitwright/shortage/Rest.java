@@ -34,10 +34,11 @@ final class Rest {
   }
 
   /** Takes what it can use of something that is on its way. */
-  Quantity expect(Coming.How how, Quantity offered, Entry by, Optional<LocalDate> on) {
+  Quantity expect(
+      Coming.How how, Quantity offered, Entry by, Optional<LocalDate> said, LocalDate today) {
     Quantity part = take(offered);
     if (!part.isNone()) {
-      coming.add(new Coming(how, part, by, on));
+      coming.add(Coming.said(how, part, by, said, today));
     }
     return part;
   }

@@ -86,6 +86,11 @@ public record Standing(
         : Optional.empty();
   }
 
+  /** What was to come by a day that has passed, and is neither here nor said anew. */
+  public List<Coming> lapsed() {
+    return coming.stream().filter(each -> each.lapsed().isPresent()).toList();
+  }
+
   /** The same, by the word of others alone. */
   public Optional<LocalDate> promisedFor() {
     return coming.stream().allMatch(Coming::isPromised) ? expected() : Optional.empty();

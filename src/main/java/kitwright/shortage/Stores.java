@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,8 @@ final class Stores {
   private final List<Supply> supplies = new ArrayList<>();
   private final Map<String, OrderRule> rules = new HashMap<>();
   private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
-  private final Set<String> inStock = new HashSet<>();
+  private final Map<String, List<Dayless>> dayless = new HashMap<>();
+  private final Receipts receipts;
 
   Stores(
       Ledger ledger,
@@ -63,7 +63,7 @@ final class Stores {
                 openByItem
                     .computeIfAbsent(each.shortage().item().id(), id -> new ArrayList<>())
                     .add(each));
-    ledger.stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(inStock::add));
+    this.receipts = new Receipts(ledger, today);
     positions.all().forEach(this::add);
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
@@ -151,22 +151,45 @@ final class Stores {
           Quantity part = rest.min(coming.qty());
           rest = rest.less(part);
           int days = Math.max(late.of(delivery.id()), lateBy(standing));
-          awaited(delivery, item, part, days);
+          awaited(delivery, item, part, coming.on(), days);
         }
       }
     }
-    awaited(delivery, item, rest, late.of(delivery.id()));
+    awaited(delivery, item, rest, current(delivery.expected()), late.of(delivery.id()));
   }
 
-  private void awaited(Delivery delivery, KitItem item, Quantity qty, int days) {
-    delivery.expected().ifPresent(said -> comes(delivery.named(), item, qty, coming(said, days)));
+  private void awaited(
+      Delivery delivery, KitItem item, Quantity qty, Optional<LocalDate> said, int days) {
+    said.ifPresentOrElse(
+        day -> comes(delivery.named(), item, qty, coming(day, days)),
+        () -> dayless(things.of(item, qty), delivery.named(), delivery.expected()));
+  }
+
+  /** A day that has passed without anything coming is no day any more. */
+  private Optional<LocalDate> current(Optional<LocalDate> said) {
+    return said.filter(day -> !day.isBefore(today));
+  }
+
+  private void dayless(Optional<Things.Amount> amount, String by, Optional<LocalDate> said) {
+    amount
+        .filter(each -> each.amount().signum() > 0)
+        .ifPresent(
+            each ->
+                dayless
+                    .computeIfAbsent(each.thing().key(), any -> new ArrayList<>())
+                    .add(new Dayless(by, each.thing().qty(each.amount()), said)));
+  }
+
+  /** What is on its way for no day that holds, by the key of the thing. */
+  Map<String, List<Dayless>> dayless() {
+    return dayless;
   }
 
   private void comes(String id, KitItem item, Quantity qty, LocalDate day) {
     add(id, things.of(item, qty), Optional.of(day), Set.of(), Supply.Sureness.EXPECTED);
   }
 
-  /** A day that has passed without anything coming is tomorrow at the earliest. */
+  /** What is said for today, and is not here, comes tomorrow at the earliest. */
   private LocalDate coming(LocalDate said, int days) {
     LocalDate day = said.isAfter(today) ? said : today.plusDays(1);
     return day.plusDays(days);
@@ -245,6 +268,8 @@ final class Stores {
     if (coming.how() != Coming.How.SENT && day.isPresent()) {
       int own = coming.how() == Coming.How.ORDERED ? late.of(coming.by().id()) : 0;
       comes(coming.by().named(), item, coming.qty(), day.get().plusDays(Math.max(own, lateWithIt)));
+    } else if (coming.how() != Coming.How.SENT) {
+      dayless(things.of(item, coming.qty()), coming.by().named(), coming.lapsed());
     }
   }
 
@@ -298,13 +323,14 @@ final class Stores {
             && spend.item().isEmpty()
             && !spend.on().isAfter(today)
             && spend.withdrawn().filter(day -> !day.isAfter(today)).isEmpty()
-            && spend.expected().filter(today::isBefore).isPresent()
-            && !inStock.contains(spend.id())
+            && receipts.since(spend).isEmpty()
             && spend.pays().isEmpty();
-    if (coming) {
-      Optional<LocalDate> day =
-          spend.expected().map(expected -> coming(expected, late.of(spend.id())));
+    Optional<LocalDate> day =
+        current(spend.expected()).map(expected -> coming(expected, late.of(spend.id())));
+    if (coming && day.isPresent()) {
       add(spend.named(), things.of(spend), day, Set.of(), Supply.Sureness.EXPECTED);
+    } else if (coming) {
+      dayless(things.of(spend), spend.named(), spend.expected());
     }
   }
 

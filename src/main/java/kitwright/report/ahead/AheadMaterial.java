@@ -85,8 +85,26 @@ public record AheadMaterial(Outlook outlook, Facts now) {
                             ? Cell.none()
                             : Cells.qty(each.qty()),
                         Cell.text(Plan.on(now).name(each.task())),
-                        Cell.text(comes(each))))
+                        Cell.text(comes(each) + dayless(each))))
             .toList());
+  }
+
+  /** What was sent, ordered or promised of it, and has no day that holds. */
+  private String dayless(Wanted wanted) {
+    return wanted.missing().isNone()
+        ? ""
+        : LookAhead.on(now).dayless(wanted.thing()).stream()
+            .map(
+                each ->
+                    "; "
+                        + Say.qty(each.qty())
+                        + each.said()
+                            .map(day -> " was to come by " + day + " and did not")
+                            .orElse(" is to come, nobody says when")
+                        + " ("
+                        + each.by()
+                        + ")")
+            .collect(Collectors.joining());
   }
 
   private static String comes(Wanted wanted) {

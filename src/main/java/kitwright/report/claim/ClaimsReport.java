@@ -157,7 +157,10 @@ public final class ClaimsReport implements Report {
       case SENT -> "no word yet" + late;
       case ACKNOWLEDGED -> "received, not answered" + late;
       case ANSWERED ->
-          each.promisedFor().map(day -> "promised for " + day).orElse("answered, no day promised");
+          each.promisedFor()
+              .map(day -> "promised for " + day)
+              .or(() -> each.lapsed().map(day -> "promised for " + day + ", which has passed"))
+              .orElse("answered, no day promised");
       case DISPUTED -> "disputed";
       case SETTLED ->
           each.settled().map(end -> Say.word(end.how()) + " on " + end.on()).orElse("settled");

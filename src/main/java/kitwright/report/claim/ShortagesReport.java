@@ -110,7 +110,7 @@ public final class ShortagesReport implements Report {
     return switch (state) {
       case FOUND -> "Found, and nobody told";
       case CLAIMED -> "Claimed, and no answer";
-      case ANSWERED -> "Answered, without a day";
+      case ANSWERED -> "Answered, without a day that holds";
       case PROMISED -> "Promised for a day";
       case COVERED -> "Over";
     };
@@ -168,7 +168,8 @@ public final class ShortagesReport implements Report {
   /** What was chosen and how far it has come, in a few words. */
   static String wayOut(Standing each) {
     Optional<Shortage.Decision> decided = each.shortage().decided();
-    String promised = each.promisedFor().map(day -> "; promised for " + day).orElse("");
+    String promised =
+        each.promisedFor().map(day -> "; promised for " + day).orElse("") + lapsed(each);
     if (decided.isEmpty()) {
       return "not chosen" + promised;
     }
@@ -178,6 +179,15 @@ public final class ShortagesReport implements Report {
             .map(ShortagesReport::answer)
             .toList();
     return decided.get().option() + (answers.isEmpty() ? "" : ": " + Say.list(answers)) + promised;
+  }
+
+  /** What did not come on its day. */
+  private static String lapsed(Standing each) {
+    return each.lapsed().stream()
+        .flatMap(part -> part.lapsed().stream())
+        .max(LocalDate::compareTo)
+        .map(day -> "; was to come " + day)
+        .orElse("");
   }
 
   private static String answer(kitwright.substitution.Standing substitution) {

@@ -27,14 +27,19 @@ public final class KitStory {
    */
   public record Told(Optional<LocalDate> on, Quantity qty, String what) {}
 
+  private static final String NOT_HERE = "; it was to come by this day, and is not here";
+
+  private final LocalDate today;
   private final List<Told> all = new ArrayList<>();
   private final List<Told> noDay = new ArrayList<>();
 
-  private KitStory() {}
+  private KitStory(LocalDate today) {
+    this.today = today;
+  }
 
   /** By day, what has no day last. */
   static List<Told> of(Balance balance, Facts now) {
-    KitStory story = new KitStory();
+    KitStory story = new KitStory(now.day());
     LookAhead lookAhead = LookAhead.on(now);
     Position position = balance.position();
     position.counts().forEach(story::count);
@@ -99,8 +104,13 @@ public final class KitStory {
   }
 
   private void awaited(Awaited awaited) {
+    Optional<LocalDate> said = awaited.delivery().expected();
     maybeOn(
-        awaited.delivery().expected(), awaited.qty(), "on its way in " + awaited.delivery().id());
+        said,
+        awaited.qty(),
+        "on its way in "
+            + awaited.delivery().id()
+            + (said.filter(today::isAfter).isPresent() ? NOT_HERE : ""));
   }
 
   private void shortage(Standing standing) {
@@ -140,6 +150,9 @@ public final class KitStory {
           case PROMISED -> "promised in answer to ";
           case DECIDED -> "decided, neither ordered nor promised, in ";
         };
-    maybeOn(coming.on(), coming.qty(), how + coming.by().id() + ", " + what);
+    maybeOn(
+        coming.on().or(coming::lapsed),
+        coming.qty(),
+        how + coming.by().id() + ", " + what + (coming.lapsed().isPresent() ? NOT_HERE : ""));
   }
 }
