@@ -24,6 +24,7 @@ import kitwright.kit.KitUncounted;
 import kitwright.kit.OffcutPromisedTwice;
 import kitwright.kit.StockOverused;
 import kitwright.kit.UnitsApart;
+import kitwright.kit.UsedTwice;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.loan.ToolOverdue;
@@ -57,6 +58,7 @@ import kitwright.network.TaskWaitsForItself;
 import kitwright.openmatter.HoldPointNear;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.FinishedWithoutMaterial;
+import kitwright.shortage.PackedNotCounted;
 import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageCauseContradicted;
@@ -109,6 +111,7 @@ public final class Check {
           new ForecastGap(),
           new Outlook(),
           new UnitsApart(),
+          new UsedTwice(),
           new DeliveryUncounted(),
           new CountWithoutDay(),
           new KitUncounted(),
@@ -120,6 +123,7 @@ public final class Check {
           new ShortageBeyondCount(),
           new ShortageCauseContradicted(),
           new ShortageUnclaimed(),
+          new PackedNotCounted(),
           new PromiseOverdue(),
           new FinishedWithoutMaterial(),
           new ClaimDraftUnsent(),

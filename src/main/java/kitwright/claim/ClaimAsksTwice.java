@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -25,20 +26,32 @@ public final class ClaimAsksTwice implements Rule {
   public void examine(Facts day, Findings out) {
     Map<String, Quantity> asked = new HashMap<>();
     for (Claim claim : day.ledger().claims()) {
-      if (isLive(claim, day)) {
+      if (!isGivenUp(claim.settled().filter(end -> !end.on().isAfter(day.day())).stream())) {
         examine(claim, day, asked, out);
       }
     }
   }
 
-  private static boolean isLive(Claim claim, Facts day) {
-    return claim.settled().filter(end -> !end.on().isAfter(day.day())).isEmpty();
+  /**
+   * Whether the goods may be asked for anew: nobody gave anything for them. Of what was to be
+   * replaced and did not come another rule tells.
+   */
+  private static boolean isGivenUp(Stream<Claim.Settlement> ends) {
+    return ends.anyMatch(
+        end ->
+            switch (end.how()) {
+              case REPLACED, REFUSED, WITHDRAWN -> true;
+              case CREDITED, REFUNDED -> false;
+            });
   }
 
   private void examine(Claim claim, Facts day, Map<String, Quantity> asked, Findings out) {
     Map<String, Claim.Asked> lines = new LinkedHashMap<>();
     claim.asked().forEach(line -> lines.put(line.shortage().id(), line));
     for (Asking part : Asking.of(claim, day.ledger(), day.day())) {
+      if (isGivenUp(part.settled().stream())) {
+        continue;
+      }
       Shortage shortage = part.shortage();
       Quantity none = Quantity.none(shortage.qty().unit());
       Quantity qty = part.qty().convertsTo(none) ? none.plus(part.qty()) : none;

@@ -35,7 +35,7 @@ final class CountCommand implements Command {
   @Parameters(
       index = "1..*",
       arity = "1..*",
-      paramLabel = "ITEM=QTY[,damaged=QTY][,wrong=QTY]",
+      paramLabel = "ITEM=QTY[,damaged=QTY][,wrong=QTY][,undersize=QTY]",
       description = "Each item with all that was found, and how much of it is no good.")
   private List<String> items = List.of();
 
@@ -85,7 +85,8 @@ final class CountCommand implements Command {
       String[] both = part.split("=", 2);
       if (both.length < 2) {
         throw new Refusal(
-            "“" + part + "” says no quantity.", "Write damaged=QTY or wrong=QTY behind the comma.");
+            "“" + part + "” says no quantity.",
+            "Write damaged=QTY, wrong=QTY or undersize=QTY behind the comma.");
       }
       keys.put(both[0].strip(), Optional.of(both[1].strip()));
     }

@@ -12,13 +12,25 @@ import kitwright.value.Quantity;
  * @param found in all, good or not
  * @param damaged of these, damaged
  * @param wrong of these, not what was ordered
+ * @param undersize of these, too small to be built with
  * @param at where the line stands
  */
 public record Count(
-    Delivery delivery, LocalDate on, Quantity found, Quantity damaged, Quantity wrong, Place at) {
+    Delivery delivery,
+    LocalDate on,
+    Quantity found,
+    Quantity damaged,
+    Quantity wrong,
+    Quantity undersize,
+    Place at) {
+
+  /** What cannot be built with, for whatever cause. */
+  public Quantity noGood() {
+    return damaged.plus(wrong).plus(undersize);
+  }
 
   /** What can be built with. */
   public Quantity good() {
-    return found.less(damaged).less(wrong);
+    return found.less(noGood());
   }
 }

@@ -21,7 +21,7 @@ public final class CountContradictory implements Rule {
         out.add(sentBack(position));
       }
       position.counts().stream()
-          .filter(count -> count.damaged().plus(count.wrong()).compareAmount(count.found()) > 0)
+          .filter(count -> count.noGood().compareAmount(count.found()) > 0)
           .forEach(count -> out.add(finding(position, count)));
     }
   }
@@ -53,7 +53,9 @@ public final class CountContradictory implements Rule {
             + count.damaged().told()
             + " are said to be damaged and "
             + count.wrong().told()
-            + " wrong.",
+            + " wrong"
+            + (count.undersize().isNone() ? "" : ", and " + count.undersize().told() + " undersize")
+            + ".",
         "The good ones come out below nothing, so the count is taken as none good.",
         "“qty” is everything found, good or not; put the damaged and the wrong ones into it.",
         List.of(count.delivery().named(), position.item().named()));

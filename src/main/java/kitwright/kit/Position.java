@@ -66,6 +66,15 @@ public record Position(
     return sum(counts, Count::wrong);
   }
 
+  public Quantity undersize() {
+    return sum(counts, Count::undersize);
+  }
+
+  /** Found, and of no use, for whatever cause. */
+  public Quantity noGood() {
+    return sum(counts, Count::noGood);
+  }
+
   /** Gone back to whom it came from, good or not. */
   public Quantity sentBack() {
     return sum(back, SentBack::qty);
@@ -74,7 +83,7 @@ public record Position(
   /** What was counted, can be built with and was not sent back; what is no good goes back first. */
   public Quantity good() {
     Quantity counted = sum(counts, Count::good);
-    return back.isEmpty() ? counted : counted.less(sentBack().less(damaged().plus(wrong())));
+    return back.isEmpty() ? counted : counted.less(sentBack().less(noGood()));
   }
 
   /** Promised and not counted good. */

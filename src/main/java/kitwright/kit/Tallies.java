@@ -26,6 +26,7 @@ import kitwright.value.Unit;
 final class Tallies {
   private final Ledger ledger;
   private final LocalDate day;
+  private final SameWood sameWood;
   private final Map<String, List<Count>> counts = new HashMap<>();
   private final Map<String, List<Awaited>> awaited = new HashMap<>();
   private final Map<String, List<SentBack>> back = new HashMap<>();
@@ -37,6 +38,7 @@ final class Tallies {
   Tallies(Ledger ledger, LocalDate day) {
     this.ledger = ledger;
     this.day = day;
+    sameWood = new SameWood(ledger, day);
     ledger.deliveries().forEach(this::take);
     ledger.log().stream().filter(log -> !log.day().isAfter(day)).forEach(this::take);
     ledger.substitutions().stream().filter(this::stands).forEach(this::take);
@@ -137,14 +139,15 @@ final class Tallies {
               found.get(),
               line.damaged().flatMap(qty -> in(unit.get(), qty)).orElse(none),
               line.wrong().flatMap(qty -> in(unit.get(), qty)).orElse(none),
+              line.undersize().flatMap(qty -> in(unit.get(), qty)).orElse(none),
               line.at().of("qty")));
     }
   }
 
   private void take(LogDay log) {
     for (LogDay.Used used : log.used()) {
-      used.item().ifPresent(item -> use(itemUses, item, itemUnit(item), log, used));
-      used.stock().ifPresent(stock -> use(stockUses, stock, stockUnit(stock), log, used));
+      used.item().ifPresent(item -> use(itemUses, item, itemUnit(item), log, used, used.qty()));
+      used.stock().ifPresent(stock -> use(stock, log, used));
     }
   }
 
@@ -163,9 +166,21 @@ final class Tallies {
     }
   }
 
+  private void use(Ref stock, LogDay log, LogDay.Used used) {
+    Quantity beyond = sameWood.beyond(log, used);
+    if (!beyond.isNone() || used.qty().isNone()) {
+      use(stockUses, stock, stockUnit(stock), log, used, beyond);
+    }
+  }
+
   private static void use(
-      Map<String, List<Use>> uses, Ref thing, Optional<Unit> unit, LogDay log, LogDay.Used used) {
-    unit.flatMap(u -> in(u, used.qty()))
+      Map<String, List<Use>> uses,
+      Ref thing,
+      Optional<Unit> unit,
+      LogDay log,
+      LogDay.Used used,
+      Quantity amount) {
+    unit.flatMap(u -> in(u, amount))
         .ifPresent(
             qty -> add(uses, thing, new Use(log.day(), qty, used.task(), used.at().of("qty"))));
   }

@@ -73,6 +73,8 @@ public final class UnitsApart implements Rule {
         item(line.item(), line.qty(), delivery, line.at().of("qty"));
         line.damaged().ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("damaged")));
         line.wrong().ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("wrong")));
+        line.undersize()
+            .ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("undersize")));
       }
     }
 

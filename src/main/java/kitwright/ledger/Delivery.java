@@ -45,6 +45,7 @@ public record Delivery(
    * @param qty found in all, good or not
    * @param damaged of these, damaged
    * @param wrong of these, not what was ordered
+   * @param undersize of these, too small to be built with
    * @param evidence of this item alone; what the delivery itself names is of all it brought
    */
   public record Counted(
@@ -52,6 +53,7 @@ public record Delivery(
       Quantity qty,
       Optional<Quantity> damaged,
       Optional<Quantity> wrong,
+      Optional<Quantity> undersize,
       Optional<String> remark,
       List<Evidence> evidence,
       At at) {
@@ -63,6 +65,7 @@ public record Delivery(
           qty,
           k.key("damaged", "of these, damaged", "1 each").maybePartOf(qty),
           k.key("wrong", "of these, not what was ordered", "1 each").maybePartOf(qty),
+          k.key("undersize", "of these, too small to be built with", "1 each").maybePartOf(qty),
           k.key("remark", "what else there is to say", "two are split").maybeText(),
           k.key("evidence", "files that show this item alone", "[evidence/plank.jpg]")
               .each("file", Evidence::read),

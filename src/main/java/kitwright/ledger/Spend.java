@@ -21,6 +21,7 @@ import kitwright.value.Unit;
  * @param replaces the shortage whose missing goods this buys; all of them where it has no {@code
  *     qty}
  * @param substitution the substitution that caused it
+ * @param repairs the borrowed tool that it makes good
  * @param cause why it was more than planned, where it was
  * @param tax of the amount, tax
  * @param duty of the amount, customs duty
@@ -45,6 +46,7 @@ public record Spend(
     Optional<Ref> because,
     Optional<Ref> replaces,
     Optional<Ref> substitution,
+    Optional<Ref> repairs,
     Optional<Cause> cause,
     Optional<Money> tax,
     Optional<Money> duty,
@@ -136,6 +138,7 @@ public record Spend(
         replaces,
         k.key("substitution", "the substitution that caused it", "sub-2026-02-10-oak")
             .maybeRef(Kind.SUBSTITUTIONS),
+        k.key("repairs", "the borrowed tool that it makes good", "jigsaw").maybeRef(Kind.BORROWED),
         k.key("cause", "why it was more than planned, where it was", "price")
             .maybeChoice(Cause.class),
         k.key("tax", "of the amount, tax", "2.94 EUR").maybeMoney(),

@@ -20,6 +20,7 @@ import kitwright.value.Money;
  * @param unvalued spends that a rate is missing for; they are in no sum, which is then “at least”
  * @param refused refunds, or parts of them, that give back what nobody paid; in no sum
  * @param ways what open shortages are still going to cost, by id
+ * @param repairs what making borrowed tools good is still going to cost
  * @param claims what claims may bring back; in no sum
  */
 public record Account(
@@ -32,6 +33,7 @@ public record Account(
     List<Spend> unvalued,
     List<Refused> refused,
     List<OpenShortage> ways,
+    List<OpenRepair> repairs,
     List<Back> claims) {
   private static final Facts.Fact<Account> FACT = new Work();
 
@@ -53,6 +55,7 @@ public record Account(
     unvalued = List.copyOf(unvalued);
     refused = List.copyOf(refused);
     ways = List.copyOf(ways);
+    repairs = List.copyOf(repairs);
     claims = List.copyOf(claims);
   }
 
@@ -78,6 +81,11 @@ public record Account(
   public Optional<Money> contingencyLeft() {
     Money zero = Money.zero(whole.budget().currency());
     return contingency.map(kept -> kept.minus(whole.over().max(zero)));
+  }
+
+  /** Repairs that no sum holds, since nobody knows what they cost. */
+  public List<OpenRepair> unpricedRepairs() {
+    return repairs.stream().filter(each -> each.cost().isEmpty()).toList();
   }
 
   /** What claims would bring back if everything asked were granted, and what is granted already. */

@@ -6,6 +6,8 @@ public enum Cause {
   SHORTAGE("shortage"),
   /** Spent on building something otherwise than drawn. */
   SUBSTITUTION("substitution"),
+  /** Spent, or still to be spent, on making a borrowed tool good. */
+  REPAIR("repair of a borrowed tool"),
   /** Nobody had thought of it. */
   FORGOTTEN("forgotten"),
   /** Dearer, or cheaper, than the kit's price. */

@@ -95,6 +95,16 @@ public final class CostRange {
         items.add(item);
       }
     }
+    for (OpenRepair repair : account.repairs()) {
+      if (repair.cost().isPresent()) {
+        ThreePoint<Money> cost = repair.cost().get();
+        if (cost.isFixed()) {
+          fixed = fixed.plus(cost.likely());
+        } else {
+          items.add(new CostItem("repair of " + repair.loan().id(), repair.line(), List.of(cost)));
+        }
+      }
+    }
     Map<String, Double> together = new HashMap<>();
     ledger
         .budget()

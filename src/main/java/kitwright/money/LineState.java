@@ -12,6 +12,7 @@ import kitwright.value.Money;
  * @param remaining still to be spent beyond that
  * @param waysOut cost of getting round open shortages that is neither paid nor ordered yet: the way
  *     out decided on, or else the cheapest
+ * @param repairs cost of making borrowed tools good that is neither paid nor ordered yet
  * @param tax within paid and ordered, less what came back
  * @param duty likewise
  * @param byRate what rates have added to paid and ordered since the budget was made
@@ -25,6 +26,7 @@ public record LineState(
     Money refunded,
     Remaining remaining,
     Money waysOut,
+    Money repairs,
     Money tax,
     Money duty,
     Money byRate) {
@@ -32,7 +34,7 @@ public record LineState(
   /** The same with another remainder. */
   LineState leaving(Remaining left) {
     return new LineState(
-        line, title, budget, paid, ordered, refunded, left, waysOut, tax, duty, byRate);
+        line, title, budget, paid, ordered, refunded, left, waysOut, repairs, tax, duty, byRate);
   }
 
   /** Paid, less what came back. */
@@ -47,7 +49,7 @@ public record LineState(
 
   /** Still to be spent beyond what is committed. */
   public Money toCome() {
-    return remaining.likely().plus(waysOut);
+    return remaining.likely().plus(waysOut).plus(repairs);
   }
 
   /** Where the line will end. */

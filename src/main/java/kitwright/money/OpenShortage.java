@@ -20,6 +20,16 @@ public record OpenShortage(
     costs = List.copyOf(costs);
   }
 
+  /** The least that any way out may cost. */
+  public Money least() {
+    return costs.stream().map(ThreePoint::low).min(Money::compareAmount).orElseThrow();
+  }
+
+  /** The most that any way out may cost. */
+  public Money most() {
+    return costs.stream().map(ThreePoint::high).max(Money::compareAmount).orElseThrow();
+  }
+
   /** What the forecast takes: the way out decided on, or else the cheapest. */
   public Money likely() {
     return costs.stream().map(ThreePoint::likely).min(Money::compareAmount).orElseThrow();

@@ -39,6 +39,7 @@ public final class Spent {
   private final Books books;
   private final List<Valued> valued;
   private final List<OpenShortage> open;
+  private final List<OpenRepair> repairs;
   private final Needs needs;
   private final Earned earned;
   private final Map<String, List<Task>> tasks = new HashMap<>();
@@ -49,6 +50,7 @@ public final class Spent {
     this.books = books;
     valued = books.valued();
     open = WaysOut.of(ledger, exchange, asOf, valued, over);
+    repairs = Repairs.of(ledger, exchange, asOf, valued);
     Headways headways = Headways.of(ledger, asOf);
     earned = new Earned(ledger.build().week(), headways);
     needs = Needs.of(ledger, exchange, asOf, headways, Demand.of(ledger));
@@ -113,6 +115,7 @@ public final class Spent {
         books.unvalued(),
         books.refused(),
         spent.open,
+        spent.repairs,
         Back.of(ledger, exchange, asOf, spent.valued));
   }
 
@@ -156,7 +159,7 @@ public final class Spent {
   private LineState again(BudgetLine line) {
     Money budget = planned(line.amount());
     return new Tally(zero())
-        .line(line.line(), line.title(), budget, zero())
+        .line(line.line(), line.title(), budget, zero(), zero())
         .leaving(stated(line).orElseGet(() -> Remaining.fixed(budget, Remaining.Basis.BUDGET)));
   }
 
@@ -194,7 +197,7 @@ public final class Spent {
   /** What is ordered of what the budget foresaw. */
   private Money ordered(String line) {
     return valued.stream()
-        .filter(each -> each.line().equals(line) && each.answers().isEmpty())
+        .filter(each -> each.line().equals(line) && !each.isUnforeseen())
         .filter(each -> Books.is(each.spend(), Spend.State.ORDERED))
         .map(Valued::counted)
         .reduce(zero(), Money::plus);
@@ -213,7 +216,12 @@ public final class Spent {
             .filter(each -> each.line().equals(id))
             .map(OpenShortage::likely)
             .reduce(zero(), Money::plus);
-    return books.tally(id).line(id, title, budget, waysOut);
+    Money owed =
+        repairs.stream()
+            .filter(each -> each.line().equals(id))
+            .flatMap(each -> each.likely().stream())
+            .reduce(zero(), Money::plus);
+    return books.tally(id).line(id, title, budget, waysOut, owed);
   }
 
   private LineState whole(List<LineState> lines) {
@@ -234,6 +242,7 @@ public final class Spent {
         all(lines, LineState::refunded),
         remaining,
         all(lines, LineState::waysOut),
+        all(lines, LineState::repairs),
         all(lines, LineState::tax),
         all(lines, LineState::duty),
         all(lines, LineState::byRate));

@@ -31,7 +31,7 @@ final class Tally {
     tax = tax.plus(each.signed(each.tax()));
     duty = duty.plus(each.signed(each.duty()));
     byRate = byRate.plus(each.signed(each.byRate()));
-    if (each.answers().isPresent()) {
+    if (each.isUnforeseen()) {
       unforeseen = unforeseen.plus(each.signed());
     }
   }
@@ -41,7 +41,10 @@ final class Tally {
     return paid.minus(refunded);
   }
 
-  /** Of what is paid and ordered, what shortages brought about; the budget did not foresee it. */
+  /**
+   * Of what is paid and ordered, what shortages and damage brought about; the budget did not
+   * foresee it.
+   */
   Money unforeseen() {
     return unforeseen;
   }
@@ -50,10 +53,11 @@ final class Tally {
    * A line before anything is known of what remains.
    *
    * @param waysOut what open shortages of the line are still going to cost
+   * @param repairs what making borrowed tools good is
    */
-  LineState line(String id, String title, Money budget, Money waysOut) {
+  LineState line(String id, String title, Money budget, Money waysOut, Money repairs) {
     Remaining nothing = Remaining.fixed(Money.zero(budget.currency()), Remaining.Basis.BUDGET);
     return new LineState(
-        id, title, budget, paid, ordered, refunded, nothing, waysOut, tax, duty, byRate);
+        id, title, budget, paid, ordered, refunded, nothing, waysOut, repairs, tax, duty, byRate);
   }
 }

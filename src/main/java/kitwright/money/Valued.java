@@ -44,6 +44,16 @@ public record Valued(
     return own(Spend::substitution);
   }
 
+  /** The borrowed tool that it makes good. */
+  public Optional<Ref> repairs() {
+    return own(Spend::repairs);
+  }
+
+  /** Whether no budget foresaw it: something missing, or damaged, brought it about. */
+  boolean isUnforeseen() {
+    return answers.isPresent() || repairs().isPresent();
+  }
+
   /** Why it was more than planned. */
   public Optional<Spend.Cause> cause() {
     return own(Spend::cause);

@@ -17,19 +17,20 @@ import kitwright.value.Ref;
  * Why each line is forecast to end over or under its budget. The parts of a line add up to its
  * {@link LineState#over} to the minor unit.
  *
- * <p>Spends that a shortage or a substitution caused, that were forgotten, or that are flagged as
- * more of something, were not planned: all of them is a part. Of others, what is beyond the
- * standard price is a part, and so is what was bought beyond the planned quantity, where the
- * records hold them ({@link Standard}). All this is at the rate that the budget was made with; what
- * rates have done since is a part of its own. What is left is the rest; where it is above zero,
- * spends flagged {@code price} that nothing could be compared with take from it, up to their
+ * <p>Spends that a shortage, a substitution or a damaged tool caused, that were forgotten, or that
+ * are flagged as more of something, were not planned: all of them is a part. Of others, what is
+ * beyond the standard price is a part, and so is what was bought beyond the planned quantity, where
+ * the records hold them ({@link Standard}). All this is at the rate that the budget was made with;
+ * what rates have done since is a part of its own. What is left is the rest; where it is above
+ * zero, spends flagged {@code price} that nothing could be compared with take from it, up to their
  * amounts.
  */
 public final class Why {
   /**
    * One part.
    *
-   * @param of the shortage or substitution; empty for other causes, and where the spend names none
+   * @param of the shortage, substitution or borrowed tool; empty for other causes, and where the
+   *     spend names none
    * @param amount above zero where it makes the line dearer
    * @param recoverable of it, what an unanswered claim asks back
    */
@@ -74,6 +75,14 @@ public final class Why {
         .filter(open -> open.line().equals(line.line()))
         .forEach(
             open -> sums.add(Cause.SHORTAGE, Optional.of(open.shortage().id()), open.likely()));
+    account.repairs().stream()
+        .filter(repair -> repair.line().equals(line.line()))
+        .forEach(
+            repair ->
+                repair
+                    .likely()
+                    .ifPresent(
+                        cost -> sums.add(Cause.REPAIR, Optional.of(repair.loan().id()), cost)));
     sums.add(Cause.CURRENCY, Optional.empty(), line.byRate());
     Money rest = line.over().minus(sums.total());
     Money flagged = sums.uncompared.min(rest).max(zero);
@@ -86,6 +95,7 @@ public final class Why {
   private static boolean isPlanned(Valued each) {
     return each.because().isEmpty()
         && each.substitution().isEmpty()
+        && each.repairs().isEmpty()
         && each.cause().filter(cause -> cause != Spend.Cause.PRICE).isEmpty();
   }
 
@@ -97,6 +107,8 @@ public final class Why {
     } else if (each.substitution().isPresent()
         || cause.filter(Spend.Cause.SUBSTITUTION::equals).isPresent()) {
       sums.add(Cause.SUBSTITUTION, each.substitution().map(Ref::id), planned);
+    } else if (each.repairs().isPresent()) {
+      sums.add(Cause.REPAIR, each.repairs().map(Ref::id), planned);
     } else if (cause.filter(Spend.Cause.FORGOTTEN::equals).isPresent()) {
       sums.add(Cause.FORGOTTEN, Optional.empty(), planned);
     } else {

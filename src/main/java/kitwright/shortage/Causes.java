@@ -49,7 +49,8 @@ final class Causes {
   static List<Part> of(Balance balance) {
     Quantity left = balance.unrecorded();
     List<Part> parts = new ArrayList<>();
-    for (Shortage.Cause cause : List.of(Shortage.Cause.DAMAGED, Shortage.Cause.WRONG)) {
+    for (Shortage.Cause cause :
+        List.of(Shortage.Cause.DAMAGED, Shortage.Cause.UNDERSIZE, Shortage.Cause.WRONG)) {
       Quantity part = shown(balance.position(), cause).less(recorded(balance, cause)).min(left);
       left = left.less(part);
       add(parts, cause, part);
@@ -64,25 +65,30 @@ final class Causes {
     }
   }
 
-  /** What the counts show of a cause; undersize pieces may be among the wrong ones. */
+  /** What the counts show of a cause. */
   static Quantity shown(Position position, Shortage.Cause cause) {
     return switch (cause) {
       case NOT_PACKED -> position.promised().less(position.counted());
       case DAMAGED -> position.damaged();
-      case WRONG, UNDERSIZE -> position.wrong();
+      case WRONG -> position.wrong();
+      case UNDERSIZE -> position.undersize();
       case USED_UP -> position.promised();
     };
   }
 
+  /** What is recorded of a cause; undersize pieces may have been counted among the wrong ones. */
   static Quantity recorded(Balance balance, Shortage.Cause cause) {
+    Quantity own = written(balance, cause);
+    return cause == Shortage.Cause.WRONG
+        ? own.plus(written(balance, Shortage.Cause.UNDERSIZE).less(balance.position().undersize()))
+        : own;
+  }
+
+  private static Quantity written(Balance balance, Shortage.Cause cause) {
     Quantity none = Quantity.none(balance.position().promised().unit());
     return balance.shortages().stream()
         .map(Standing::shortage)
-        .filter(
-            shortage ->
-                shortage.cause() == cause
-                    || (cause == Shortage.Cause.WRONG
-                        && shortage.cause() == Shortage.Cause.UNDERSIZE))
+        .filter(shortage -> shortage.cause() == cause)
         .map(Shortage::qty)
         .filter(qty -> qty.convertsTo(none))
         .reduce(none, Quantity::plus);

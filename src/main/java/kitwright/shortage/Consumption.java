@@ -1,18 +1,23 @@
 package kitwright.shortage;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import kitwright.kit.Position;
+import kitwright.kit.Positions;
+import kitwright.kit.StockPosition;
+import kitwright.kit.Use;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
+import kitwright.value.Ref;
 
 /**
- * What is used up: as the log says, and at least what the finished tasks asked for, since not every
- * screw is written down.
+ * What is used up: as the log and done cuts say, and at least what the finished tasks asked for,
+ * since not every screw is written down.
  */
 final class Consumption {
   private record Spot(String task, String key) {
@@ -34,10 +39,22 @@ final class Consumption {
   private final Map<String, BigDecimal> unlogged = new HashMap<>();
 
   Consumption(
-      Ledger ledger, Plan plan, Things things, Map<String, List<Want>> wants, LocalDate today) {
+      Ledger ledger, Plan plan, Things things, Map<String, List<Want>> wants, Positions positions) {
+    for (Position position : positions.all()) {
+      position
+          .uses()
+          .forEach(use -> things.of(position.item(), use.qty()).ifPresent(of -> take(use, of)));
+    }
+    for (StockPosition position : positions.allStock()) {
+      position
+          .uses()
+          .forEach(use -> things.of(position.stock(), use.qty()).ifPresent(of -> take(use, of)));
+    }
     for (LogDay day : ledger.log()) {
-      if (!day.day().isAfter(today)) {
-        day.used().forEach(used -> things.of(used).ifPresent(amount -> take(used, amount)));
+      if (!day.day().isAfter(positions.day())) {
+        day.used().stream()
+            .filter(used -> used.material().isPresent())
+            .forEach(used -> things.of(used).ifPresent(amount -> take(used.task(), amount)));
       }
     }
     Map<Spot, BigDecimal> asked = new HashMap<>();
@@ -66,12 +83,15 @@ final class Consumption {
         });
   }
 
-  private void take(LogDay.Used used, Things.Amount amount) {
+  private void take(Use use, Things.Amount amount) {
+    take(use.task(), amount);
+  }
+
+  private void take(Optional<Ref> task, Things.Amount amount) {
     String key = amount.thing().key();
-    used.task()
-        .ifPresentOrElse(
-            task -> loggedByTask.merge(new Spot(task.id(), key), amount.amount(), BigDecimal::add),
-            () -> loggedOfNobody.merge(key, amount.amount(), BigDecimal::add));
+    task.ifPresentOrElse(
+        ref -> loggedByTask.merge(new Spot(ref.id(), key), amount.amount(), BigDecimal::add),
+        () -> loggedOfNobody.merge(key, amount.amount(), BigDecimal::add));
   }
 
   /** What the log says a task has used of a thing. */

@@ -16,7 +16,7 @@ final class Hidden {
     Quantity undersize = sum(position, shortages, Shortage.Cause.UNDERSIZE);
     Quantity wrong = sum(position, shortages, Shortage.Cause.WRONG);
     // An undersize piece may have been counted among the wrong ones: then the count does show it.
-    Quantity shown = undersize.min(position.wrong().less(wrong));
+    Quantity shown = undersize.min(position.undersize().plus(position.wrong().less(wrong)));
     return undersize.less(shown).plus(sum(position, shortages, Shortage.Cause.USED_UP));
   }
 

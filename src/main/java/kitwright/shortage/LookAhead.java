@@ -123,7 +123,7 @@ public final class LookAhead {
             .toList();
     Things things =
         new Things(ledger, byTask.values().stream().flatMap(Collection::stream).toList());
-    Consumption used = new Consumption(ledger, plan, things, byTask, plan.today());
+    Consumption used = new Consumption(ledger, plan, things, byTask, Positions.on(day));
     Gathered gathered = new Gathered(plan, things, used);
     byTask.values().forEach(wants -> gathered.add(wants));
     gathered.addAtLeast(substituted);

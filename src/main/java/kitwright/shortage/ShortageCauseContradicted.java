@@ -39,8 +39,7 @@ public final class ShortageCauseContradicted implements Rule {
         Quantity shown = Causes.shown(then, cause);
         boolean within =
             Causes.shown(then, Shortage.Cause.NOT_PACKED)
-                    .plus(then.damaged())
-                    .plus(then.wrong())
+                    .plus(then.noGood())
                     .compareAmount(recorded)
                 >= 0;
         if (then.isCounted() && within && !Tiny.is(recorded.less(shown), recorded)) {
@@ -70,7 +69,9 @@ public final class ShortageCauseContradicted implements Rule {
             + then.damaged().told()
             + " damaged, "
             + then.wrong().told()
-            + " wrong.",
+            + " wrong"
+            + (then.undersize().isNone() ? "" : ", " + then.undersize().told() + " undersize")
+            + ".",
         "The letter gives the supplier a reason that his own papers contradict.",
         "Record one shortage a cause, each with its own number; or correct the count.",
         List.of(shortage.named(), balance.position().item().named()));

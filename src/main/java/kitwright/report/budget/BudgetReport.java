@@ -197,28 +197,44 @@ public final class BudgetReport implements Report {
             Column.left("Known from")),
         account.all().stream()
             .filter(line -> line.toCome().signum() != 0)
-            .map(BudgetReport::toCome)
+            .map(line -> toCome(line, account))
             .toList());
   }
 
-  private static Row toCome(LineState line) {
+  private static Row toCome(LineState line, Account account) {
     Remaining remaining = line.remaining();
-    Money waysOut = line.waysOut();
     return Row.row(
         Cell.text(line.line()),
         Cell.text(line.title()),
-        Cells.amount(remaining.range().low().plus(waysOut)),
+        Cells.amount(remaining.range().low().plus(besides(line, account, false))),
         Cells.amount(line.toCome()),
-        Cells.amount(remaining.range().high().plus(waysOut)),
+        Cells.amount(remaining.range().high().plus(besides(line, account, true))),
         Cell.text(
             basis(remaining)
-                + (waysOut.signum() == 0
-                    ? ""
-                    : "; " + Say.money(waysOut) + " to get round open shortages")
+                + more(line.waysOut(), "to get round open shortages")
+                + more(line.repairs(), "to make borrowed tools good")
                 + (remaining.unpriced().isEmpty()
                     ? ""
                     : "; at least, since nobody knows a price of "
                         + Say.list(remaining.unpriced()))));
+  }
+
+  private static String more(Money amount, String what) {
+    return amount.signum() == 0 ? "" : "; " + Say.money(amount) + " " + what;
+  }
+
+  /** What shortages and repairs of a line cost at least, or at most. */
+  private static Money besides(LineState line, Account account, boolean most) {
+    Stream<Money> ways =
+        account.ways().stream()
+            .filter(way -> way.line().equals(line.line()))
+            .map(way -> most ? way.most() : way.least());
+    Stream<Money> repairs =
+        account.repairs().stream()
+            .filter(repair -> repair.line().equals(line.line()))
+            .flatMap(repair -> repair.cost().stream())
+            .map(cost -> most ? cost.high() : cost.low());
+    return Stream.concat(ways, repairs).reduce(Money.zero(line.budget().currency()), Money::plus);
   }
 
   private static String basis(Remaining remaining) {
@@ -249,6 +265,14 @@ public final class BudgetReport implements Report {
           Block.paragraph(
               "Every sum is “at least”: there is no rate for "
                   + Say.list(account.unvalued().stream().map(each -> each.id()).toList())
+                  + "."));
+    }
+    if (!account.unpricedRepairs().isEmpty()) {
+      cautions.add(
+          Block.paragraph(
+              "The forecast is “at least”: nobody knows what it costs to make good "
+                  + Say.list(
+                      account.unpricedRepairs().stream().map(each -> each.loan().tool()).toList())
                   + "."));
     }
     if (!account.refused().isEmpty()) {

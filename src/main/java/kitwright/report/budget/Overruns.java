@@ -11,6 +11,7 @@ import kitwright.document.Row;
 import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
+import kitwright.ledger.Loan;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
@@ -113,6 +114,7 @@ public final class Overruns {
       case SHORTAGE -> part.of().map(id -> "missing: " + missing(id)).orElse("something missing");
       case SUBSTITUTION ->
           part.of().map(id -> "substitution: " + substitution(id)).orElse("a substitution");
+      case REPAIR -> "making good: " + part.of().map(this::tool).orElse("a borrowed tool");
       case FORGOTTEN -> "not thought of" + spends(part, Spend.Cause.FORGOTTEN);
       case PRICE -> "dearer than planned" + spends(part, Spend.Cause.PRICE);
       case QUANTITY -> "more than planned" + spends(part, Spend.Cause.QUANTITY);
@@ -142,6 +144,14 @@ public final class Overruns {
         .map(Shortage::item)
         .map(item -> now.ledger().kitItem(item).map(KitItem::what).orElse(item.id()))
         .orElse(shortage);
+  }
+
+  private String tool(String id) {
+    return now.ledger().borrowed().stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .map(Loan::tool)
+        .orElse(id);
   }
 
   private String substitution(String id) {

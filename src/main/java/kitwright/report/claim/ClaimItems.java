@@ -94,7 +94,7 @@ public final class ClaimItems {
 
   private static String noGood(Position position, Line line) {
     Position then = position.on(line.shortage().shortage().found());
-    Quantity none = then.damaged().plus(then.wrong());
+    Quantity none = then.noGood();
     return none.isNone() ? Cells.NONE : Say.qty(none);
   }
 }

@@ -176,7 +176,7 @@ public final class CountSheetReport implements Report {
   private static Block table(List<Line> lines, Facts now) {
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, now)).toList());
     for (int i = 0; lines.isEmpty() && i < BLANK_LINES; i++) {
-      rows.add(Row.row(BOX, "", "", "", "", "", ""));
+      rows.add(Row.row(BOX, "", "", "", "", "", "", ""));
     }
     return Block.table(
         Column.columns(
@@ -186,7 +186,8 @@ public final class CountSheetReport implements Report {
             Column.right(lines.stream().anyMatch(Line::onNote) ? "Packed" : "Promised"),
             Column.right("Counted"),
             Column.right("Damaged"),
-            Column.right("Wrong")),
+            Column.right("Wrong"),
+            Column.right("Undersize")),
         rows);
   }
 
@@ -198,6 +199,7 @@ public final class CountSheetReport implements Report {
         Inline.text(line.packed().map(Say::qty).orElse("")),
         Inline.text(line.counted().map(each -> Say.qty(each.qty())).orElse("")),
         Inline.text(line.counted().flatMap(Delivery.Counted::damaged).map(Say::qty).orElse("")),
-        Inline.text(line.counted().flatMap(Delivery.Counted::wrong).map(Say::qty).orElse("")));
+        Inline.text(line.counted().flatMap(Delivery.Counted::wrong).map(Say::qty).orElse("")),
+        Inline.text(line.counted().flatMap(Delivery.Counted::undersize).map(Say::qty).orElse("")));
   }
 }

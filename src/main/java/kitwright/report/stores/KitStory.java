@@ -101,6 +101,9 @@ public final class KitStory {
     if (!count.wrong().isNone()) {
       on(count.on(), count.wrong(), "wrong");
     }
+    if (!count.undersize().isNone()) {
+      on(count.on(), count.undersize(), "undersize");
+    }
   }
 
   private void awaited(Awaited awaited) {

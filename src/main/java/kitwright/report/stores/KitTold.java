@@ -35,6 +35,7 @@ public final class KitTold {
   }
 
   private static Table items(List<Balance> items, Facts now) {
+    boolean undersize = items.stream().anyMatch(each -> !each.position().undersize().isNone());
     return new Table(
         "The kit",
         Column.columns(
@@ -43,6 +44,7 @@ public final class KitTold {
             Column.right("Good"),
             Column.right("Damaged"),
             Column.right("Wrong"),
+            undersize ? Column.right("Undersize") : Column.data("undersize"),
             Column.right("Open"),
             Column.right("Coming"),
             Column.right("Here")),
@@ -57,6 +59,7 @@ public final class KitTold {
         position.isCounted() ? amount(position.good()) : Cell.of("uncounted", new Value.Nothing()),
         amount(position.damaged()),
         amount(position.wrong()),
+        amount(position.undersize()),
         amount(each.open()),
         amount(each.coming()),
         amount(ahead.atHand(position.item())));

@@ -13,6 +13,8 @@ import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
 import kitwright.ledger.Task;
 import kitwright.loan.Standing;
+import kitwright.money.Account;
+import kitwright.money.OpenRepair;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Report;
@@ -46,9 +48,10 @@ public final class ToolsReport implements Report {
         Slots.none()
             .sentence("build", now.ledger().build().name())
             .sentence("today", Say.day(now.day()))
-            .sentence("summary", summary(kitwright.loan.Standing.on(now), here))
+            .sentence("summary", summary(kitwright.loan.Standing.on(now), here) + owes(now))
             .block("here", tables(here.isEmpty(), here(here, now.ledger())))
             .block("back", tables(back.isEmpty(), back(back)))
+            .block("owed", tables(owed(now).isEmpty(), repairs(owed(now), now)))
             .block("saved", tables(saved(now).isEmpty(), savings(saved(now))));
     return List.of(new Sheet("tools.md", name(), slots));
   }
@@ -149,6 +152,51 @@ public final class ToolsReport implements Report {
                         Cells.maybe(each.loan().returned()),
                         each.loan().condition(),
                         Cells.maybe(each.loan().back())))
+            .toList());
+  }
+
+  private static List<OpenRepair> owed(Facts now) {
+    return Account.on(now).repairs();
+  }
+
+  private static String owes(Facts now) {
+    List<OpenRepair> owed = owed(now);
+    List<Money> cost =
+        Amounts.of(owed.stream().flatMap(each -> each.likely().stream()).toList()).sums();
+    long unknown = owed.stream().filter(each -> each.cost().isEmpty()).count();
+    return owed.isEmpty()
+        ? ""
+        : " "
+            + Say.capital(
+                Say.count(owed.size(), "repair is owed to a lender", "repairs are owed to lenders"))
+            + (cost.isEmpty() ? "" : ", about " + Say.monies(cost))
+            + (unknown == 0 ? "" : "; of " + unknown + " nobody wrote down what it costs")
+            + ".";
+  }
+
+  private static Block repairs(List<OpenRepair> owed, Facts now) {
+    Amounts amounts = Amounts.of(owed.stream().flatMap(each -> each.likely().stream()).toList());
+    return Block.table(
+        Column.columns(
+            Column.left("Tool"),
+            Column.left("Owed to"),
+            Column.left("Damage"),
+            Column.left("Seen"),
+            Column.left("By"),
+            amounts.column("Still to pay")),
+        owed.stream()
+            .flatMap(
+                each ->
+                    each.loan().repair().stream()
+                        .map(
+                            repair ->
+                                Row.row(
+                                    each.loan().tool(),
+                                    now.ledger().nameOf(each.loan().from().id()),
+                                    repair.what(),
+                                    repair.found().toString(),
+                                    Cells.maybe(repair.by().or(each.loan()::due)),
+                                    amounts.cell(each.likely()))))
             .toList());
   }
 

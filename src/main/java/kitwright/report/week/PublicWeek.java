@@ -259,7 +259,7 @@ public final class PublicWeek {
         Positions.on(now).all().stream()
             .flatMap(position -> position.counts().stream())
             .filter(count -> count.delivery().equals(delivery))
-            .filter(count -> !count.damaged().plus(count.wrong()).isNone())
+            .filter(count -> !count.noGood().isNone())
             .map(Count::at)
             .distinct()
             .count();

@@ -1,0 +1,40 @@
+package kitwright.kit;
+
+import java.util.List;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Rule;
+
+/** Fires where a done cut and the log of that day both say that they used the same stock. */
+public final class UsedTwice implements Rule {
+  @Override
+  public String name() {
+    return "used-twice";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    for (SameWood.Again each : SameWood.all(day.ledger(), day.day())) {
+      String stock = each.used().stock().orElseThrow().id();
+      out.add(
+          new Finding(
+              name(),
+              Severity.NOTE,
+              each.used().at().record(),
+              "The cut "
+                  + each.cut().id()
+                  + " says that it took "
+                  + each.qty().told(stock)
+                  + " on "
+                  + each.log().day()
+                  + ", and the log of that day says so too.",
+              "It is taken to be the same wood and counts once.",
+              "Leave the line out of the log; if more was used, write into it the task that it went"
+                  + " into, where that is another than the cut’s, or record the sum as “pieces” of"
+                  + " the cut.",
+              List.of(each.cut().named(), "stock " + stock, each.log().named())));
+    }
+  }
+}

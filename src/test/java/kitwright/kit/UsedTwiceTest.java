@@ -1,0 +1,72 @@
+package kitwright.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import kitwright.Sample;
+import kitwright.ledger.Facts;
+import kitwright.shortage.LookAhead;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Wood that a done cut and the log both tell of counts once: the cut’s record is the one. */
+class UsedTwiceTest {
+  private static final String CUT =
+      """
+      stock: [{id: larch, what: larch plank, pieces: 6, size: 3000 x 120 x 25 mm}]
+      tasks: [{id: battens, what: Saw battens, takes: 2 d, uses: [{stock: larch, qty: 4}]%s}, {id: rail, what: Rail, takes: 1 d}]
+      cuts:
+        - {id: c, task: battens, from: [larch], kerf: 3 mm, parts: [{mark: B, length: 900 mm, qty: 4}], done: 2026-02-20, used: [{stock: larch, pieces: 2}]}
+      """;
+
+  private static String yaml(String day, String used) {
+    return CUT.formatted("") + "---\nday: " + day + "\nused: [" + used + "]\n---\n";
+  }
+
+  private static String left(String yaml) {
+    return Positions.on(Facts.of(Sample.ledger(yaml), Sample.TODAY))
+        .allStock()
+        .get(0)
+        .left()
+        .toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2026-02-20 | {stock: larch, qty: 2}                | 4 each | 1", // the same wood
+        "2026-02-20 | {stock: larch, qty: 2, task: battens} | 4 each | 1",
+        "2026-02-20 | {stock: larch, qty: 3}                | 3 each | 1", // one more
+        "2026-02-20 | {stock: larch, qty: 1}                | 4 each | 1",
+        "2026-02-20 | {stock: larch, qty: 2, task: rail}    | 2 each | 0", // other work
+        "2026-02-21 | {stock: larch, qty: 2}                | 2 each | 0" // another day
+      })
+  void theLogOfTheDayAddsOnlyWhatGoesBeyondTheCut(
+      String day, String used, String left, int findings) {
+    assertThat(left(yaml(day, used))).isEqualTo(left);
+    assertThat(Sample.findings(new UsedTwice(), yaml(day, used))).hasSize(findings);
+  }
+
+  @Test
+  void twoLinesOfTheLogAreSetOffAgainstTheCutOnce() {
+    String yaml = yaml("2026-02-20", "{stock: larch, qty: 1}, {stock: larch, qty: 2}");
+    assertThat(left(yaml)).isEqualTo("3 each");
+  }
+
+  @Test
+  void whatACutTookForItsTaskTheTaskNeedsNoMore() {
+    LookAhead ahead = LookAhead.on(Facts.of(Sample.ledger(CUT.formatted("")), Sample.TODAY));
+    assertThat(ahead.ofTask("battens"))
+        .singleElement()
+        .satisfies(each -> assertThat(each.qty()).hasToString("2 each"));
+    String finished = ", started: 2026-02-19, finished: 2026-02-20";
+    String later =
+        CUT.formatted(finished)
+            .replace("takes: 1 d}", "takes: 1 d, uses: [{stock: larch, qty: 2}]}");
+    LookAhead after = LookAhead.on(Facts.of(Sample.ledger(later), Sample.TODAY));
+    // Four asked by the finished task, two of them taken by the cut: two of six are left.
+    assertThat(after.ofTask("rail").get(0).missing().isNone()).isTrue();
+    assertThat(after.ofTask("rail").get(0).qty()).hasToString("2 each");
+  }
+}
