@@ -70,6 +70,21 @@ final class ClaimCommand implements Command {
                     "“kitwright claim " + id.get() + "” prints its letter.");
               });
     }
+    if (!reminder && !since && !claim.isDraft() && !telling.isForPrograms()) {
+      for (SentLetter letter : SentLetter.of(claim.claim(), opened, session)) {
+        Optional<String> text = letter.text(opened);
+        letter.doubt().ifPresent(session::note);
+        if (text.isPresent()) {
+          return asSent(letter, text.get(), session);
+        }
+      }
+      if (claim.claim().letter().isEmpty()) {
+        session.note(
+            "No file is kept of what was sent: this is worked out from today’s records as of "
+                + claim.claim().sent().orElseThrow()
+                + ". Name the file that was sent under “letter”, and it is printed instead.");
+      }
+    }
     Sheet sheet =
         reminder
             ? ClaimSince.reminder(claim, now)
@@ -79,6 +94,16 @@ final class ClaimCommand implements Command {
       session.err().print(Visible.lines(hint(claim, sheet)));
     }
     return end;
+  }
+
+  /** What was sent stays what it was; it is not written a second time. */
+  private int asSent(SentLetter letter, String text, Session session) {
+    if (out.isNamed()) {
+      session.say("as it was " + letter.file());
+    } else {
+      session.print(text);
+    }
+    return CLEAN;
   }
 
   /** For the sender, and not in the letter. */

@@ -31,6 +31,11 @@ final class Telling {
     return format.isPresent();
   }
 
+  /** Whether it is for other programs. */
+  boolean isForPrograms() {
+    return format.filter(Format.JSON::equals).isPresent();
+  }
+
   /** Files are written as Markdown; asking for another form is refused rather than passed over. */
   void refuseForFiles() {
     if (format.filter(chosen -> chosen != Format.MARKDOWN).isPresent()) {

@@ -45,8 +45,10 @@ public final class PackedNotCounted implements Rule {
 
   private void examine(Delivery delivery, Ref item, LocalDate came, Facts day, Findings out) {
     Optional<Balance> balance = Standings.on(day).balance(item);
-    if (balance.isEmpty()) {
-      return;
+    List<Delivery.Counted> counted =
+        delivery.counted().stream().filter(line -> line.item().id().equals(item.id())).toList();
+    if (balance.isEmpty() || counted.isEmpty()) {
+      return; // what is not counted yet is told as such
     }
     Quantity none = Quantity.none(balance.get().position().promised().unit());
     Quantity packed =
@@ -55,8 +57,6 @@ public final class PackedNotCounted implements Rule {
                 .filter(line -> line.item().id().equals(item.id()))
                 .map(Delivery.Packed::qty),
             none);
-    List<Delivery.Counted> counted =
-        delivery.counted().stream().filter(line -> line.item().id().equals(item.id())).toList();
     Quantity found = sum(counted.stream().map(Delivery.Counted::qty), none);
     Quantity lacks = packed.less(found).min(balance.get().open());
     if (!Tiny.is(lacks, packed) && !isSaid(balance.get(), came, lacks)) {
@@ -105,20 +105,18 @@ public final class PackedNotCounted implements Rule {
     return new Finding(
         name(),
         Severity.WARN,
-        counted.isEmpty() ? delivery.at().of("packed") : counted.get(0).at().of("qty"),
+        counted.get(0).at().of("qty"),
         "The note of delivery "
             + delivery.id()
             + " says "
             + lack.packed().told(item.id())
             + ", "
-            + (counted.isEmpty() ? "and nobody has counted any" : lack.found().told() + " came")
-            + ".",
+            + lack.found().told()
+            + " came.",
         "The sender believes that it is all with you, and nobody has told him of the "
             + lack.lacks().told()
             + ".",
-        counted.isEmpty()
-            ? "Count it: add {item: " + item.id() + ", qty: NUMBER} to “counted”, 0 for none."
-            : "Count again. If it stands, " + write(balance, lack, delivery, day),
+        "Count again. If it stands, " + write(balance, lack, delivery, day),
         List.of(delivery.named(), "kit item " + item.id()));
   }
 

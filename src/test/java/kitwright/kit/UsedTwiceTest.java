@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
 import kitwright.ledger.Facts;
-import kitwright.shortage.LookAhead;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,21 +51,5 @@ class UsedTwiceTest {
   void twoLinesOfTheLogAreSetOffAgainstTheCutOnce() {
     String yaml = yaml("2026-02-20", "{stock: larch, qty: 1}, {stock: larch, qty: 2}");
     assertThat(left(yaml)).isEqualTo("3 each");
-  }
-
-  @Test
-  void whatACutTookForItsTaskTheTaskNeedsNoMore() {
-    LookAhead ahead = LookAhead.on(Facts.of(Sample.ledger(CUT.formatted("")), Sample.TODAY));
-    assertThat(ahead.ofTask("battens"))
-        .singleElement()
-        .satisfies(each -> assertThat(each.qty()).hasToString("2 each"));
-    String finished = ", started: 2026-02-19, finished: 2026-02-20";
-    String later =
-        CUT.formatted(finished)
-            .replace("takes: 1 d}", "takes: 1 d, uses: [{stock: larch, qty: 2}]}");
-    LookAhead after = LookAhead.on(Facts.of(Sample.ledger(later), Sample.TODAY));
-    // Four asked by the finished task, two of them taken by the cut: two of six are left.
-    assertThat(after.ofTask("rail").get(0).missing().isNone()).isTrue();
-    assertThat(after.ofTask("rail").get(0).qty()).hasToString("2 each");
   }
 }

@@ -167,4 +167,24 @@ class LookAheadTest {
             """);
     assertThat(short_(ahead)).containsExactly(Tuple.tuple("board", "1 m2", "1 m2"));
   }
+
+  @Test
+  void whatACutTookForItsTaskIsNotTakenOnceMore() {
+    String yaml =
+        """
+        stock: [{id: larch, what: larch plank, pieces: 6, size: 3000 x 120 x 25 mm}]
+        tasks:
+          - {id: battens, what: Saw battens, takes: 2 d, uses: [{stock: larch, qty: 4}]%s}
+          - {id: rail, what: Rail, takes: 1 d, uses: [{stock: larch, qty: 2}]}
+        cuts:
+          - {id: c, task: battens, from: [larch], kerf: 3 mm, parts: [{mark: B, length: 900 mm, qty: 4}], done: 2026-02-20, used: [{stock: larch, pieces: 2}]}
+        """;
+    assertThat(ahead(yaml.formatted("")).ofTask("battens").get(0).qty()).hasToString("2 each");
+    LookAhead finished = ahead(yaml.formatted(", started: 2026-02-19, finished: 2026-02-20"));
+    // Four asked by the finished task, two of them taken by the cut: two of six are left.
+    assertThat(finished.ofTask("rail").get(0).missing().isNone()).isTrue();
+    String three = yaml.replace("uses: [{stock: larch, qty: 2}]", "uses: [{stock: larch, qty: 3}]");
+    LookAhead more = ahead(three.formatted(", started: 2026-02-19, finished: 2026-02-20"));
+    assertThat(more.ofTask("rail").get(0).missing()).hasToString("1 each");
+  }
 }
