@@ -183,9 +183,9 @@ final class WaitingMatters {
     return tasks(
         wanted ->
             wanted.leansOn(record)
-                || !wanted.missing().isNone()
+                || (!wanted.missing().isNone()
                     && ahead.dayless(wanted.thing()).stream()
-                        .anyMatch(each -> each.by().equals(record)));
+                        .anyMatch(each -> each.by().equals(record))));
   }
 
   private List<String> leaning(String record) {
