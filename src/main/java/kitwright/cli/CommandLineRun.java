@@ -63,6 +63,7 @@ final class CommandLineRun {
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setUsageHelpWidth(Math.max(55, session.screen().width()))
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+    command.declare(line.getCommandSpec());
     line.getCommandSpec()
         .addOption(
             CommandLine.Model.OptionSpec.builder("-h", "--help")

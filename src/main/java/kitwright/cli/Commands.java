@@ -14,13 +14,34 @@ final class Commands {
    */
   record Word(String name, String does, Supplier<Command> maker) {}
 
+  /** A class, not a lambda: the first of those costs the start of every run. */
+  private record Recorded(String word) implements Supplier<Command> {
+    @Override
+    public Command get() {
+      return new RecordCommand(word);
+    }
+  }
+
   static List<Word> all() {
     return List.of(
         new Word("count", "record what was counted in a delivery", CountCommand::new),
-        new Word("finish", "record that a task is finished", FinishCommand::new),
-        new Word("send", "record that a claim went out", SendCommand::new),
-        new Word("settle", "record how a claim ended", SettleCommand::new),
-        new Word("return", "record that a borrowed tool went back", ReturnCommand::new),
+        new Word("begin", "record that a task was begun", new Recorded("begin")),
+        new Word("finish", "record that a task is finished", new Recorded("finish")),
+        new Word("log", "write the log of a day, or add to it", new Recorded("log")),
+        new Word("short", "record that something is missing or no good", new Recorded("short")),
+        new Word("demand", "begin a claim, line by line", new Recorded("demand")),
+        new Word("send", "record that a claim went out", new Recorded("send")),
+        new Word("answer", "record what came of a claim", new Recorded("answer")),
+        new Word("settle", "record how a claim ended", new Recorded("settle")),
+        new Word("buy", "record something bought and paid", new Recorded("buy")),
+        new Word("order", "record something ordered", new Recorded("order")),
+        new Word("pay", "record a payment of an order", new Recorded("pay")),
+        new Word("refund", "record money that came back", new Recorded("refund")),
+        new Word("borrow", "record a borrowed tool", new Recorded("borrow")),
+        new Word("return", "record that a borrowed tool went back", new Recorded("return")),
+        new Word("propose", "record what shall be built otherwise", new Recorded("propose")),
+        new Word("calculate", "record how that is to be worked out", new Recorded("calculate")),
+        new Word("sign", "record a signature, once its statement was read", SignCommand::new),
         new Word("amend", "set any key of a record, or add to a list", AmendCommand::new),
         new Word("check", "find what is wrong, missing or late", CheckCommand::new),
         new Word("open", "list what is open, most pressing first", OpenCommand::new),

@@ -1,16 +1,19 @@
 package kitwright.cli;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kitwright.check.Check;
+import java.util.stream.Stream;
+import kitwright.edit.Answers;
 import kitwright.edit.Change;
-import kitwright.finding.Finding;
-import kitwright.finding.Findings;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Layouts;
+import kitwright.value.Misread;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,21 +23,22 @@ import picocli.CommandLine.Parameters;
     name = "count",
     description = {
       "Records what was counted in a delivery, item by item, and tells what is short of the"
-          + " promise.",
-      "For example: kitwright count d-fourth stave-s=38,damaged=1 cleat=4"
+          + " promise. At a terminal it asks for each item, and offers the shortages and the claim"
+          + " at the end.",
+      "For example: kitwright count d-fourth stave-s=38,damaged=1 cleat=4 --shortages --claim"
     })
 final class CountCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
 
-  @Option(names = "--print", description = "Print the changed file instead of writing it.")
+  @Option(names = "--print", description = "Print what would be written, and write nothing.")
   private boolean print;
 
-  @Parameters(index = "0", paramLabel = "DELIVERY", description = "The delivery.")
-  private String id = "";
+  @Parameters(index = "0", arity = "0..1", paramLabel = "DELIVERY", description = "The delivery.")
+  private Optional<String> id = Optional.empty();
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "ITEM=QTY[,damaged=QTY][,wrong=QTY][,undersize=QTY]",
       description = "Each item with all that was found, and how much of it is no good.")
   private List<String> items = List.of();
@@ -42,54 +46,113 @@ final class CountCommand implements Command {
   @Option(names = "--on", paramLabel = "DATE", description = "The day; today where none is said.")
   private Optional<String> on = Optional.empty();
 
+  @Option(
+      names = "--from",
+      paramLabel = "PARTY",
+      description = "Begin the delivery, which nobody has recorded yet: who sent it.")
+  private Optional<String> from = Optional.empty();
+
+  @Option(
+      names = "--shortages",
+      description = "Record what is short of the promise too, cause by cause.")
+  private boolean shortages;
+
+  @Option(names = "--claim", description = "Begin the claim for these shortages too.")
+  private boolean claim;
+
+  @Option(
+      names = "--photo",
+      paramLabel = "FILE",
+      description = "What shows the shortages; recorded with its hash.")
+  private List<String> photos = List.of();
+
   @Override
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
-    Delivery delivery = (Delivery) recording.record(Kind.DELIVERIES, id);
-    Map<String, String> set = new LinkedHashMap<>();
-    if (delivery.received().isEmpty()) {
-      set.put("received", on.orElse(recording.opened().today().toString()));
+    Answers answers = recording.answers();
+    Facts now = Facts.of(recording.ledger(), recording.opened().today());
+    Optional<Dialogue> dialogue =
+        session
+            .person()
+            .get()
+            .map(person -> new Dialogue(session, person, now.ledger(), answers, now.day()));
+    Optional<Delivery> delivery = delivery(recording, dialogue);
+    List<String> lines = lines(answers);
+    boolean asks = lines.isEmpty();
+    if (asks) {
+      Dialogue talk = dialogue.orElseThrow(() -> Counting.nothing(id.orElse("DELIVERY")));
+      lines = new Counting(talk, answers, now).lines(delivery);
     }
-    List<String> lines = items.stream().map(CountCommand::line).toList();
-    int code = recording.make(delivery, new Change(set, Map.of("counted", lines)));
-    if (!print) {
-      tellWhatIsShort(session);
+    if (lines.isEmpty()) {
+      throw new Refusal("Nothing was counted.", "Nothing was recorded.");
     }
+    String supplier = take(delivery, lines, recording, now);
+    Shortfall shortfall = Shortfall.of(lines, recording, answers, supplier);
+    if (asks) {
+      shortfall.offer(dialogue.orElseThrow());
+    } else {
+      shortfall.record(shortages, claim, photos);
+    }
+    int code = recording.write();
+    recording.tellOf(shortfall.concerned());
     return code;
   }
 
-  /** What the check says of the items counted, with the records to write. */
-  private void tellWhatIsShort(Session session) {
-    Opened now = Opened.of(options, session);
-    Findings found = new Findings();
-    Check.examine(Facts.of(now.ledger(session), now.today()), found);
-    for (Finding finding : found.inOrder()) {
-      boolean ofThese =
-          items.stream()
-              .map(word -> "kit item " + word.split("=", 2)[0])
-              .anyMatch(finding.records()::contains);
-      if (ofThese) {
-        session.say("  " + finding.what() + " " + finding.mend());
-      }
+  private Optional<Delivery> delivery(Recording recording, Optional<Dialogue> dialogue) {
+    String wanted =
+        id.orElseGet(
+            () -> dialogue.orElseThrow(() -> Counting.nothing("DELIVERY")).which(Kind.DELIVERIES));
+    id = Optional.of(wanted);
+    if (from.isPresent() && !recording.ledger().knows(Kind.DELIVERIES, wanted)) {
+      return Optional.empty();
     }
+    return Optional.of((Delivery) recording.record(Kind.DELIVERIES, wanted));
   }
 
-  private static String line(String word) {
-    int equals = word.indexOf('=');
-    if (equals < 1) {
-      throw new Refusal("“" + word + "” says no quantity.", "Write ITEM=QTY, such as cleat=4.");
+  /** Takes the count up; says who sent the goods. */
+  private String take(
+      Optional<Delivery> delivery, List<String> lines, Recording recording, Facts now) {
+    String day = on.orElse(now.day().toString());
+    if (delivery.isEmpty()) {
+      Map<String, String> all = new LinkedHashMap<>();
+      all.put("id", id.orElse(""));
+      all.put("received", day);
+      all.put("from", from.orElse(""));
+      all.put("counted", Answers.Answer.several(lines).written());
+      recording.begin(Kind.DELIVERIES, "", all, "");
+      return from.orElse("");
     }
-    Map<String, Optional<String>> keys = new LinkedHashMap<>();
-    keys.put("item", Optional.of(word.substring(0, equals)));
-    for (String part : ("qty=" + word.substring(equals + 1)).split(",")) {
-      String[] both = part.split("=", 2);
-      if (both.length < 2) {
-        throw new Refusal(
-            "“" + part + "” says no quantity.",
-            "Write damaged=QTY, wrong=QTY or undersize=QTY behind the comma.");
+    Delivery there = delivery.get();
+    recording.add(
+        there,
+        new Change(
+            there.received().isEmpty() ? Map.of("received", day) : Map.of(),
+            Map.of("counted", lines)));
+    return there.from().id();
+  }
+
+  private List<String> lines(Answers answers) {
+    List<String> lines = new ArrayList<>();
+    for (String word : items) {
+      if (word.indexOf('=') < 1) {
+        throw new Refusal("“" + word + "” says no quantity.", "Write ITEM=QTY, such as cleat=4.");
       }
-      keys.put(both[0].strip(), Optional.of(both[1].strip()));
+      try {
+        String text = "item=" + word.replaceFirst("=", ",qty=");
+        lines.addAll(answers.answer(counted(), List.of(text)).items());
+      } catch (Misread misread) {
+        throw Refusal.of("“" + word + "”", misread);
+      }
     }
-    return Recording.group(keys);
+    return lines;
+  }
+
+  /** The key that holds the count. */
+  static Key counted() {
+    return Stream.of(new Layouts().of(Kind.DELIVERIES))
+        .flatMap(layout -> layout.keys().stream())
+        .filter(key -> key.name().equals("counted"))
+        .findFirst()
+        .orElseThrow();
   }
 }

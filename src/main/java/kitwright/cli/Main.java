@@ -1,5 +1,6 @@
 package kitwright.cli;
 
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -7,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 
@@ -26,7 +28,8 @@ public final class Main {
             err,
             Path.of(""),
             new Clock(),
-            Screen.of(System.getenv(), isTerminal(), new Terminal()));
+            Screen.of(System.getenv(), isTerminal(), new Terminal()),
+            new Person());
     int code = new CommandLineRun(session).run(arguments);
     out.flush();
     err.flush();
@@ -46,6 +49,16 @@ public final class Main {
     @Override
     public OptionalInt get() {
       return TerminalSize.columns();
+    }
+  }
+
+  /** Whoever sits there, where both what is typed and what is printed are a terminal's. */
+  @SuppressWarnings("SystemConsoleNull") // as below
+  private static final class Person implements Supplier<Optional<BufferedReader>> {
+    @Override
+    public Optional<BufferedReader> get() {
+      return Optional.ofNullable(System.console())
+          .map(console -> new BufferedReader(console.reader()));
     }
   }
 

@@ -1,7 +1,6 @@
 package kitwright.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import kitwright.edit.NewFile;
 import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
-import kitwright.edit.Starter;
 import kitwright.ledger.Kind;
 import kitwright.value.Misread;
 import picocli.CommandLine.Mixin;
@@ -53,7 +51,7 @@ final class NewCommand implements Command {
       return CLEAN;
     }
     Path root = opened.folder().root();
-    NewFile told = Files.exists(root.resolve(Starter.SCHEMA)) ? file.forEditors() : file;
+    NewFile told = opened.hasSchema() ? file.forEditors() : file;
     try {
       NewFiles.Outcome outcome = NewFiles.write(root, Map.of(told.path(), told.text()));
       if (outcome.written().isEmpty()) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import kitwright.document.Templates;
+import kitwright.edit.Starter;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Matter;
@@ -20,6 +21,7 @@ import kitwright.finding.TextFindings;
 import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.history.Tree;
+import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
@@ -30,22 +32,25 @@ import kitwright.report.writing.PackagedTemplates;
  * A ledger that a command works on, with the faults of its reading.
  *
  * @param files the texts, so that findings can show the lines
+ * @param evidence what stands at paths of evidence, each looked at once
  */
 record Opened(
     LedgerFolder folder,
     LocalDate today,
     List<SourceFile> files,
     Optional<Ledger> read,
-    Findings findings) {
+    Findings findings,
+    Function<List<String>, Map<String, EvidenceFile>> evidence) {
 
   static Opened of(LedgerOptions options, Session session) {
     LedgerFolder folder = options.folder(session);
     Findings findings = new Findings();
     List<SourceFile> files = folder.files(findings);
+    SeenEvidence evidence = new SeenEvidence(folder);
     Optional<Ledger> read =
-        LedgerReader.read(files, folder::evidence, findings)
+        LedgerReader.read(files, evidence, findings)
             .map(ledger -> new SigningKeys("ssh-keygen").checked(ledger, folder));
-    return new Opened(folder, options.today(session), files, read, findings);
+    return new Opened(folder, options.today(session), files, read, findings, evidence);
   }
 
   /** The same as Git has it staged for the next commit. */
@@ -56,7 +61,12 @@ record Opened(
       Tree tree = History.of(folder.root()).staged();
       List<SourceFile> files = tree.files(findings);
       return new Opened(
-          folder, options.today(session), files, tree.ledger(files, findings), findings);
+          folder,
+          options.today(session),
+          files,
+          tree.ledger(files, findings),
+          findings,
+          new SeenEvidence(folder));
     } catch (NoHistory none) {
       throw new Refusal(none.what(), none.mend());
     }
@@ -81,7 +91,12 @@ record Opened(
 
   /** The ledger, for findings only: by what can be read of a build record with faults. */
   Optional<Ledger> readOrByFaultyBuild() {
-    return read.or(() -> LedgerReader.readByFaultyBuild(files, folder::evidence));
+    return read.or(() -> LedgerReader.readByFaultyBuild(files, evidence));
+  }
+
+  /** Whether the ledger holds its schema, for editors. */
+  boolean hasSchema() {
+    return Files.exists(folder.root().resolve(Starter.SCHEMA));
   }
 
   /** Tells what stood in the way of a build record. */

@@ -1,18 +1,26 @@
 package kitwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import kitwright.check.Check;
+import kitwright.edit.Answers;
 import kitwright.edit.Change;
+import kitwright.edit.NewFile;
+import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
 import kitwright.edit.Replacing;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
@@ -20,14 +28,25 @@ import kitwright.ledger.SourceFile;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
 
-/** Writes down what happened to a record that is there: the smallest change of its file. */
+/**
+ * Writes down what happened: the smallest changes of files that are there, and new files. Nothing
+ * is written before the whole ledger was read again with all of it.
+ */
 final class Recording {
   private final Session session;
   private final Opened opened;
   private final boolean print;
 
+  /** What each file that is touched shall hold. */
+  private final Map<String, String> now = new LinkedHashMap<>();
+
+  /** What is said of each once it is written. */
+  private final Map<String, String> said = new LinkedHashMap<>();
+
+  private Optional<Ledger> after = Optional.empty();
+
   /**
-   * @param print whether the changed file is printed instead of written
+   * @param print whether the changed files are printed instead of written
    */
   Recording(LedgerOptions options, Session session, boolean print) {
     this.session = session;
@@ -79,48 +98,118 @@ final class Recording {
 
   /** Makes the change, unless the file would then read otherwise than meant. */
   int make(Entry entry, Change change) {
+    add(entry, change);
+    return write();
+  }
+
+  /** Takes a change up, on top of what was taken up before. */
+  void add(Entry entry, Change change) {
     try {
       change.requireKnown(entry.kind());
     } catch (Misread misread) {
       throw Refusal.of(misread);
     }
-    SourceFile file = file(entry);
-    String now =
+    SourceFile file = file(entry.at().record().file());
+    String text =
         change
             .in(file, entry)
-            .filter(text -> !text.equals(file.text()))
+            .filter(changed -> !changed.equals(file.text()))
             .orElseThrow(() -> byHand(entry, change));
-    judge(Map.of(file.path(), now));
-    if (print) {
-      session.print(now);
-      return Command.CLEAN;
+    now.put(file.path(), text);
+    said.merge(
+        file.path(),
+        "Recorded in " + file.path() + ": " + change.told(),
+        (before, more) -> before + ", " + change.told());
+  }
+
+  /** Lets go of all that was taken up. */
+  void reset() {
+    now.clear();
+    said.clear();
+  }
+
+  /** Begins a record of what is known, as the ledger’s other files are laid out; gives its id. */
+  String begin(Kind kind, String about, Map<String, String> values, String words) {
+    NewRecord.Filled filled =
+        NewRecord.filled(
+            kind, about, opened.today(), values, words, id -> ledger().knows(kind, id));
+    add(opened.hasSchema() ? filled.file().forEditors() : filled.file());
+    return filled.id();
+  }
+
+  /** Takes words of the day up, below what its log says already. */
+  void append(Entry day, String words) {
+    SourceFile file = file(day.at().record().file());
+    String text = file.text();
+    now.put(file.path(), text + (text.endsWith("\n") ? "" : "\n") + "\n" + words.strip() + "\n");
+    said.putIfAbsent(file.path(), "Recorded in " + file.path());
+  }
+
+  /** Reads what is answered. */
+  Answers answers() {
+    return new Answers(ledger(), opened.today(), this::fromRoot, opened.evidence());
+  }
+
+  /** A path as it is typed here, from the ledger's folder; one that lies there already stays. */
+  private String fromRoot(String typed) {
+    Path root = opened.folder().root();
+    Path there = LedgerOptions.path(session, typed).toAbsolutePath().normalize();
+    return Files.exists(root.resolve(typed)) || !there.startsWith(root)
+        ? typed
+        : root.relativize(there).toString().replace('\\', '/');
+  }
+
+  /** Takes a new file up. */
+  void add(NewFile file) {
+    if (now.containsKey(file.path()) || isThere(file.path())) {
+      throw new Refusal(
+          "“" + file.path() + "” is there already, and stays as it is.",
+          "Give the new record an id of its own with --id.");
     }
-    write(file.path(), now);
-    session.say("Recorded in " + file.path() + ": " + told(change));
-    return Command.CLEAN;
+    now.put(file.path(), file.text());
+    said.put(file.path(), "new      " + file.path());
   }
 
   /** Makes many changes, each file written once; what must be made by hand is told and left. */
   void makeAll(Map<Entry, Change> changes) {
-    Map<String, String> now = new LinkedHashMap<>();
     changes.forEach(
         (entry, change) -> {
-          SourceFile file = file(entry);
-          String text = now.getOrDefault(file.path(), file.text());
+          SourceFile file = file(entry.at().record().file());
           change
-              .in(new SourceFile(file.path(), text), entry)
+              .in(file, entry)
               .ifPresentOrElse(
                   changed -> now.put(file.path(), changed),
                   () -> session.err().println("by hand  " + byHand(entry, change).said()));
         });
-    judge(now);
-    now.forEach(this::write);
-    now.keySet().forEach(path -> session.say("Recorded in " + path));
+    now.keySet().forEach(path -> said.put(path, "Recorded in " + path));
+    write();
   }
 
-  private void write(String path, String now) {
+  /** Writes all that was taken up, or prints it; refuses it where it would not be read. */
+  int write() {
+    after();
+    if (print) {
+      now.forEach((path, text) -> session.print(now.size() == 1 ? text : printed(path, text)));
+      return Command.CLEAN;
+    }
+    for (Map.Entry<String, String> each : now.entrySet()) {
+      write(each.getKey(), each.getValue());
+      session.say(said.getOrDefault(each.getKey(), each.getKey()));
+    }
+    return Command.CLEAN;
+  }
+
+  private static String printed(String path, String text) {
+    return "# " + path + "\n" + text + (text.endsWith("\n") ? "" : "\n");
+  }
+
+  private void write(String path, String text) {
     try {
-      Replacing.write(opened.folder().root(), path, text(path), now);
+      if (isThere(path)) {
+        Replacing.write(opened.folder().root(), path, read(path), text);
+      } else if (NewFiles.write(opened.folder().root(), Map.of(path, text)).written().isEmpty()) {
+        throw new Refusal("“" + path + "” came to be meanwhile.", "Give the command again.");
+      }
     } catch (Replacing.Changed meanwhile) {
       throw new Refusal("“" + path + "” was changed meanwhile.", "Give the command again.");
     } catch (IOException broken) {
@@ -130,12 +219,20 @@ final class Recording {
     }
   }
 
-  private String text(String path) {
+  private boolean isThere(String path) {
+    return opened.files().stream().anyMatch(file -> file.path().equals(path));
+  }
+
+  private String read(String path) {
     return opened.files().stream()
         .filter(file -> file.path().equals(path))
         .findFirst()
         .map(SourceFile::text)
-        .orElseThrow();
+        .orElse("");
+  }
+
+  private SourceFile file(String path) {
+    return new SourceFile(path, now.getOrDefault(path, read(path)));
   }
 
   private static Refusal byHand(Entry entry, Change change) {
@@ -143,46 +240,44 @@ final class Recording {
         "The "
             + entry.named()
             + " cannot be changed without touching more of its file, or says so already.",
-        "Write it there by hand: " + entry.at().record() + ", " + told(change) + ".");
+        "Write it there by hand: " + entry.at().record() + ", " + change.told() + ".");
   }
 
-  private static String told(Change change) {
-    List<String> all = new ArrayList<>();
-    change.set().forEach((key, value) -> all.add(key + ": " + value));
-    change.added().forEach((key, items) -> items.forEach(item -> all.add(key + ": … " + item)));
-    return String.join(", ", all);
-  }
-
-  private SourceFile file(Entry entry) {
-    String path = entry.at().record().file();
-    return opened.files().stream()
-        .filter(file -> file.path().equals(path))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** A value that cannot be read is refused now, not found at the next check. */
-  private void judge(Map<String, String> now) {
-    List<Finding> before = faults(opened.files());
-    List<SourceFile> files =
-        opened.files().stream()
-            .map(each -> new SourceFile(each.path(), now.getOrDefault(each.path(), each.text())))
-            .toList();
-    List<Finding> after = faults(files);
-    if (after.size() > before.size()) {
-      Finding fault =
-          after.stream()
-              .filter(each -> before.stream().noneMatch(old -> old.what().equals(each.what())))
-              .findFirst()
-              .orElse(after.get(0));
-      throw new Refusal(fault.what(), fault.mend() + " Nothing was changed.");
-    }
-  }
-
-  private List<Finding> faults(List<SourceFile> files) {
+  /**
+   * The ledger as it will read. A value that cannot be read is refused now, not found at the next
+   * check.
+   */
+  Ledger after() {
+    List<SourceFile> files = new ArrayList<>();
+    opened.files().forEach(each -> files.add(file(each.path())));
+    now.keySet().stream().filter(path -> !isThere(path)).forEach(path -> files.add(file(path)));
     Findings out = new Findings();
-    LedgerReader.read(files, opened.folder()::evidence, out);
-    return out.inOrder();
+    Optional<Ledger> read = LedgerReader.read(files, opened.evidence(), out);
+    List<String> before =
+        opened.findings().inOrder().stream()
+            .map(Finding::what)
+            .collect(Collectors.toCollection(ArrayList::new));
+    for (Finding fault : out.inOrder()) {
+      if (!before.remove(fault.what())) {
+        throw new Refusal(fault.what(), fault.mend() + " Nothing was changed.");
+      }
+    }
+    after = read.map(ledger -> new SigningKeys("ssh-keygen").checked(ledger, opened.folder()));
+    return after.orElseGet(this::ledger);
+  }
+
+  /** Tells in a line each what the check now says of records. */
+  void tellOf(List<String> named) {
+    if (print || after.isEmpty()) {
+      return;
+    }
+    Findings found = new Findings();
+    Check.examine(Facts.of(after.get(), opened.today()), found);
+    for (Finding finding : found.inOrder()) {
+      if (finding.records().stream().anyMatch(named::contains)) {
+        session.say("  " + finding.what() + " " + finding.mend());
+      }
+    }
   }
 
   /** What words of the command line say: {@code key=value} sets, {@code key+=item} adds. */
@@ -206,13 +301,5 @@ final class Recording {
       }
     }
     return new Change(set, added);
-  }
-
-  /** A group of keys in brackets, those without a value left out. */
-  static String group(Map<String, Optional<String>> keys) {
-    List<String> written = new ArrayList<>();
-    keys.forEach(
-        (key, value) -> value.ifPresent(text -> written.add(key + ": " + NewRecord.written(text))));
-    return "{" + String.join(", ", written) + "}";
   }
 }

@@ -18,6 +18,11 @@ final class Refusal extends RuntimeException {
     return new Refusal(sentence(misread.what()), sentence(misread.mend()));
   }
 
+  /** The same, of an option. */
+  static Refusal of(String option, Misread misread) {
+    return new Refusal("For " + option + ": " + misread.what() + ".", sentence(misread.mend()));
+  }
+
   /**
    * A name that nobody knows.
    *

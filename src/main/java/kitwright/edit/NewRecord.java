@@ -2,11 +2,13 @@ package kitwright.edit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Layouts;
 import kitwright.value.Misread;
@@ -17,7 +19,7 @@ import kitwright.value.Nearest;
  * left out behind a {@code #}.
  */
 public final class NewRecord {
-  private static final Pattern KEY =
+  private static final Pattern KEY_LINE =
       Pattern.compile("(?m)^( {2}- | {4}| {2}|)(# )?([a-z-]+):(?= |$).*$");
 
   private NewRecord() {}
@@ -46,6 +48,51 @@ public final class NewRecord {
     return new NewFile(path(kind, id, values.getOrDefault("day", today.toString())), text);
   }
 
+  /** A new record with its id. */
+  public record Filled(NewFile file, String id) {}
+
+  /**
+   * A record of what is known, and no more: a line a key, in the order of the kind.
+   *
+   * @param about as for {@link #of}
+   * @param values of keys, as YAML on one line each
+   * @param words below a day of the log
+   */
+  public static Filled filled(
+      Kind kind,
+      String about,
+      LocalDate today,
+      Map<String, String> values,
+      String words,
+      Predicate<String> taken) {
+    Map<String, String> all = new LinkedHashMap<>(values);
+    String id = unquoted(all.getOrDefault(idKey(kind), FreshId.of(kind, about, today, taken)));
+    if (kind != Kind.LOG) {
+      all.put(idKey(kind), Scalar.of(id));
+    }
+    StringBuilder out = new StringBuilder(kind == Kind.LOG ? "---\n" : kind.key() + ":\n");
+    String indent = kind == Kind.LOG ? "" : "  - ";
+    for (Key key : new Layouts().of(kind).keys()) {
+      String value = all.get(key.name());
+      if (value != null) {
+        out.append(indent).append(key.name()).append(": ").append(value).append('\n');
+        indent = kind == Kind.LOG ? "" : "    ";
+      }
+    }
+    out.append(kind == Kind.LOG ? "---\n" + ended(words) : "");
+    String day = all.getOrDefault("day", today.toString());
+    return new Filled(
+        new NewFile(path(kind, id, day), out.toString()), kind == Kind.LOG ? day : id);
+  }
+
+  private static String ended(String words) {
+    return words.isEmpty() || words.endsWith("\n") ? words : words + "\n";
+  }
+
+  private static String unquoted(String written) {
+    return written.startsWith("\"") ? written.substring(1, written.length() - 1) : written;
+  }
+
   private static String idKey(Kind kind) {
     return kind == Kind.BUDGET ? "line" : "id";
   }
@@ -62,7 +109,7 @@ public final class NewRecord {
 
   private static String with(Kind kind, String text, String key, String value) throws Misread {
     List<String> known = new ArrayList<>();
-    Matcher line = KEY.matcher(text);
+    Matcher line = KEY_LINE.matcher(text);
     while (line.find()) {
       known.add(line.group(3));
       if (line.group(3).equals(key)) {

@@ -9,18 +9,19 @@ import kitwright.ledger.Shortage;
 import kitwright.value.Quantity;
 
 /** What a count lacks, cause by cause: some damaged, some wrong, the rest not packed. */
-final class Causes {
+public final class Causes {
   /** So much that is short for one cause. */
-  record Part(Shortage.Cause cause, Quantity qty) {
+  public record Part(Shortage.Cause cause, Quantity qty) {
+    /** What its record is called. */
+    public String id(KitItem item, LocalDate found) {
+      return "short-" + found + "-" + item.id() + "-" + word(cause);
+    }
+
     /** The record, ready to paste. */
     String record(KitItem item, LocalDate found) {
       String word = word(cause);
-      return "{id: short-"
-          + found
-          + "-"
-          + item.id()
-          + "-"
-          + word
+      return "{id: "
+          + id(item, found)
           + ", item: "
           + item.id()
           + ", qty: "
@@ -35,7 +36,7 @@ final class Causes {
 
   private Causes() {}
 
-  static String word(Shortage.Cause cause) {
+  public static String word(Shortage.Cause cause) {
     return switch (cause) {
       case NOT_PACKED -> "not-packed";
       case DAMAGED -> "damaged";
@@ -46,7 +47,7 @@ final class Causes {
   }
 
   /** What is not recorded yet of an item. */
-  static List<Part> of(Balance balance) {
+  public static List<Part> of(Balance balance) {
     Quantity left = balance.unrecorded();
     List<Part> parts = new ArrayList<>();
     for (Shortage.Cause cause :

@@ -94,6 +94,34 @@ public final class YamlEdit {
     return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
   }
 
+  /** The group that a key holds; empty where it holds none. */
+  public Optional<YamlEdit> inner(String key) {
+    return value(record, key).flatMap(YamlEdit::mapping).map(group -> new YamlEdit(text, group));
+  }
+
+  /** The one group of a list whose key has a value. */
+  public Optional<YamlEdit> item(String list, String idKey, String id) {
+    return value(record, list)
+        .flatMap(all -> one(all, idKey, id))
+        .map(group -> new YamlEdit(text, group));
+  }
+
+  /** The text with a plain value of a list written out as a group: {@code {shortage: s1}}. */
+  public Optional<String> writtenOut(String list, String idKey, String id) {
+    return value(record, list)
+        .flatMap(
+            all ->
+                (all instanceof SequenceNode items ? items.getValue() : List.of(all))
+                    .stream()
+                        .filter(each -> each instanceof ScalarNode s && s.getValue().equals(id))
+                        .findFirst())
+        .map(
+            node -> {
+              String plain = text.substring(start(node), end(node));
+              return spliced(start(node), end(node), "{" + idKey + ": " + plain + "}");
+            });
+  }
+
   /** Whether the key stands there with a value. */
   public boolean has(String key) {
     return value(record, key).filter(node -> !isEmpty(node)).isPresent();

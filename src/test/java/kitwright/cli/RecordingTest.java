@@ -80,7 +80,7 @@ class RecordingTest {
 
   @Test
   void aClaimIsSentAndSettled() throws IOException {
-    ok("send", "c1", "--by", "e-mail", "--reply-by", "2026-03-16");
+    ok("send", "c1", "--by", "e-mail");
     ok("settle", "c1", "credited", "12.50", "EUR");
     holds(
         "remedy: credit\n",
@@ -91,6 +91,47 @@ class RecordingTest {
             reply-by: 2026-03-16
             settled: {on: 2026-03-02, how: credited, amount: 12.50 EUR}
         """);
+  }
+
+  @Test
+  void aLineOfAClaimEndsByItself() throws IOException {
+    ok("send", "c1", "--on", "2026-03-01", "--reply-by", "2026-03-16");
+    ok("settle", "c1", "credited", "12.50", "EUR", "--of", "s1");
+    holds(
+        """
+        shortages: [s1]
+            remedy: credit
+        """,
+        """
+        shortages: [{shortage: s1, settled: [{on: 2026-03-02, how: credited, amount: 12.50 EUR}]}]
+            remedy: credit
+            sent: 2026-03-01
+            reply-by: 2026-03-16
+        """);
+    refused("Its lines are: s1.", "settle", "c1", "credited", "--of", "x-9");
+  }
+
+  @Test
+  void anAnswerGoesBehindTheOthers() throws IOException {
+    ok("send", "c1", "--by", "post", "--reply-by", "2026-03-16");
+    ok("answer", "c1", "promised", "they", "come", "--expect", "2026-03-20", "--of", "s1");
+    ok("answer", "c1", "reminded");
+    holds(
+        "remedy: credit\n",
+        """
+        remedy: credit
+            sent: 2026-03-02
+            by: post
+            reply-by: 2026-03-16
+            events: [{on: 2026-03-02, what: promised, of: [s1], text: they come, expect: 2026-03-20}, {on: 2026-03-02, what: reminded}]
+        """);
+  }
+
+  @Test
+  void aTaskIsBegun() throws IOException {
+    ok("begin", "glue");
+    holds("takes: 1 d}", "takes: 1 d, started: 2026-03-02}");
+    refused("“started: 2026-03-02” already", "begin", "glue");
   }
 
   @Test
