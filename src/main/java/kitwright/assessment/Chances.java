@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import kitwright.assessment.joint.BoltMethod;
+import kitwright.assessment.joint.ForceLink;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Factors.OnSide;
 import kitwright.assessment.material.Factors.Side;
@@ -102,10 +103,7 @@ public final class Chances {
       case BOLT -> bolts();
       case SECTION, TIMBER, PANEL, LAMINATE -> sections();
     }
-    assessment
-        .weakLink()
-        .filter(link -> !link.sacrificial().id().equals(link.protectedPart().id()))
-        .ifPresent(this::order);
+    assessment.weakLink().filter(link -> !link.isToItself()).ifPresent(this::order);
     return new Told(lines, List.copyOf(notes));
   }
 
@@ -233,7 +231,13 @@ public final class Chances {
 
   /** The protected part stands at the support, the sacrificial one at the place of the break. */
   private void order(Assessment.WeakLink link) {
-    Optional<Part> safe = part(Optional.of(link.protectedPart()), Side.BUILT);
+    if (link.by() != Assessment.WeakLink.By.BENDING) {
+      ForceLink.of(link, sections, materials, factors, spreads)
+          .chance(SAMPLES, SEED)
+          .ifPresent(chance -> lines.add(new Line("what is protected fails first", chance)));
+      return;
+    }
+    Optional<Part> safe = part(link.protectedPart(), Side.BUILT);
     Optional<Section> pin =
         section(Optional.of(link.sacrificial()))
             .filter(weak -> weak.shape().filter(Section.Shape.BOLT::equals).isPresent());
@@ -265,7 +269,8 @@ public final class Chances {
     Resampled kept = Resampled.of(safe.get().beam());
     Demand root = load.get().at(0);
     Demand here = load.get().at(at);
-    String what = "the protected part " + link.protectedPart() + " fails first";
+    String what =
+        "the protected part " + link.protectedPart().map(Ref::toString).orElse("") + " fails first";
     if (pin.isPresent()) {
       pinned(what, pin.get(), kept, root, Math.abs(here.shear()), unknown);
       return;

@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.assessment.joint.BoltMethod;
+import kitwright.assessment.joint.DrivenMethod;
+import kitwright.assessment.joint.ForceLink;
 import kitwright.assessment.joint.Galvanic;
 import kitwright.assessment.joint.LinkStated;
 import kitwright.assessment.joint.PinLink;
@@ -22,6 +25,7 @@ import kitwright.assessment.material.Factors.OnSide;
 import kitwright.assessment.material.Factors.Side;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.material.Moist;
+import kitwright.assessment.material.Spreads;
 import kitwright.assessment.method.BeamLoad;
 import kitwright.assessment.method.BeamLoad.Own;
 import kitwright.assessment.method.LaminateMethod;
@@ -105,8 +109,7 @@ final class Examiner {
     Stream<Ref> named =
         Stream.concat(
             Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
-            assessment.weakLink().stream()
-                .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())));
+            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts));
     Map<String, Material> used = new LinkedHashMap<>();
     named
         .flatMap(ref -> sections.apply(ref).stream())
@@ -124,10 +127,7 @@ final class Examiner {
     assessment.built().ifPresent(ref -> laid(ref, Side.BUILT, laid));
     assessment
         .weakLink()
-        .ifPresent(
-            link ->
-                Stream.of(link.sacrificial(), link.protectedPart())
-                    .forEach(ref -> laid(ref, Side.BUILT, laid)));
+        .ifPresent(link -> link.parts().forEach(ref -> laid(ref, Side.BUILT, laid)));
     return laid;
   }
 
@@ -193,7 +193,7 @@ final class Examiner {
         .filter(link -> ahead.isBeam())
         .ifPresent(
             link ->
-                Stream.of(link.sacrificial(), link.protectedPart())
+                link.parts()
                     .filter(ref -> !ahead.isBuilt(Optional.of(ref)))
                     .flatMap(ref -> sections.apply(ref).stream())
                     .filter(section -> !isBolt(section))
@@ -414,8 +414,11 @@ final class Examiner {
   }
 
   private Outcome bolt(Section section, Side side) {
+    if (DrivenMethod.isDriven(section)) {
+      return DrivenMethod.of(section, materials, new OnSide(factors, side), new Findings());
+    }
     if (!isBolt(section)) {
-      lacking.add(section.named() + " is no bolt (shape: bolt, with a diameter)");
+      lacking.add(section.named() + " is no bolt, nail or screw (shape: bolt, with a diameter)");
       return Outcome.nothing();
     }
     return BoltMethod.of(section, materials, new OnSide(factors, side), new Findings());
@@ -459,8 +462,8 @@ final class Examiner {
   }
 
   private Optional<Part> part(Section section, String key, Factors with, Side side) {
-    if (isBolt(section)) {
-      lacking.add(section.named() + " is a bolt, which method: bolt works out");
+    if (section.shape().filter(Section.Shape::isFastening).isPresent()) {
+      lacking.add(section.named() + " is a fastening, which method: bolt works out");
       return Optional.empty();
     }
     return parts.computeIfAbsent(
@@ -541,7 +544,7 @@ final class Examiner {
   private List<String> still(Assessment.WeakLink link) {
     List<String> still = new ArrayList<>();
     List<Material> parts =
-        Stream.of(link.sacrificial(), link.protectedPart())
+        link.parts()
             .flatMap(ref -> sections.apply(ref).stream())
             .flatMap(Examiner::materials)
             .flatMap(ref -> materials.material(ref).stream())
@@ -570,11 +573,16 @@ final class Examiner {
   }
 
   private WeakLinks worked(Assessment.WeakLink link) {
-    if (link.sacrificial().id().equals(link.protectedPart().id())) {
+    if (link.isToItself()) {
       return WeakLinks.lacking(List.of("its weak link protects a section from itself"));
     }
+    if (link.by() != Assessment.WeakLink.By.BENDING) {
+      Spreads spreads = new Spreads(materials, assessment.at().record(), new HashSet<>());
+      return ForceLink.of(link, sections, materials, Factors.of(assessment), spreads)
+          .told(inputs());
+    }
     Optional<Section> weak = sections.apply(link.sacrificial());
-    Optional<Section> safe = sections.apply(link.protectedPart());
+    Optional<Section> safe = link.protectedPart().flatMap(sections);
     if (!isBeam() || load(List.of()).flatMap(BeamLoad::cantilever).isEmpty()) {
       return WeakLinks.lacking(List.of("a weak link needs a load on a cantilever"));
     }

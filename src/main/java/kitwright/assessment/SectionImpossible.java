@@ -2,6 +2,7 @@ package kitwright.assessment;
 
 import java.util.List;
 import kitwright.assessment.joint.BoltMethod;
+import kitwright.assessment.joint.DrivenMethod;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.part.Parts;
@@ -26,7 +27,9 @@ public final class SectionImpossible implements RecordRule<Section> {
   @Override
   public void examine(Section section, Facts day, Findings out) {
     Materials materials = Materials.of(day.ledger());
-    if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
+    if (DrivenMethod.isDriven(section)) {
+      DrivenMethod.of(section, materials, Factors.OnSide.none(), out);
+    } else if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
       BoltMethod.of(section, materials, Factors.OnSide.none(), out);
     } else {
       new Parts(materials, Factors.OnSide.none(), out).of(section);

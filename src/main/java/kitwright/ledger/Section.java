@@ -47,7 +47,16 @@ public record Section(
     I,
     FOIL,
     POLYGON,
-    BOLT
+    BOLT,
+    NAIL,
+    RINGED_NAIL,
+    SCREW,
+    LAG_SCREW;
+
+    /** Whether it holds parts together and is no part itself. */
+    public boolean isFastening() {
+      return ordinal() >= BOLT.ordinal();
+    }
   }
 
   /** How the grain of a layer runs against the length of the part. */
@@ -212,9 +221,9 @@ public record Section(
             .maybeRef(Kind.MATERIALS),
         k.key(
                 "dimensions",
-                "of the shape, by name: height, width, diameter, wall, chord, thickness-ratio,"
-                    + " flange, web, span; of a bolt diameter, count, spacing, end-distance,"
-                    + " edge-distance, washer",
+                "by name: height, width, diameter, wall, chord, thickness-ratio, flange, web; of"
+                    + " fastenings count, spacing, end-distance, edge-distance, washer,"
+                    + " penetration, root, head",
                 "{diameter: 80 mm, wall: 5 mm}")
             .named(Sorts.ANY),
         k.key(

@@ -81,8 +81,7 @@ final class FirstForm {
     Stream.of(
             assessment.designed().stream(),
             assessment.built().stream(),
-            assessment.weakLink().stream()
-                .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())))
+            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
         .flatMap(sections -> sections)
         .forEach(ref -> found("section", ref, ledger.section(ref)).ifPresent(this::add));
   }

@@ -76,8 +76,7 @@ public record Grading(Grade grade, List<String> because) {
     Stream<Part> sections =
         Stream.concat(
                 Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
-                assessment.weakLink().stream()
-                    .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())))
+                assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
             .flatMap(ref -> ledger.section(ref).stream())
             .flatMap((Section section) -> part(section.grade(), section.named()));
     boolean excepted =

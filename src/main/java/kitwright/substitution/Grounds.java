@@ -149,9 +149,23 @@ final class Grounds {
                 .name("stays whole", link.protectedPart())
                 .line("margin", Plain.number(link.margin()))
                 .quantity("breaks at", link.breaksAt())
-                .number("chance of the wrong order", link.chance()));
-    section(link.sacrificial());
-    section(link.protectedPart());
+                .number("chance of the wrong order", link.chance())
+                .word(
+                    "broken by",
+                    Optional.of(link.by()).filter(by -> by != Assessment.WeakLink.By.BENDING)));
+    link.rating().ifPresent(this::rating);
+    link.parts().forEach(this::section);
+  }
+
+  private void rating(Assessment.WeakLink.Rating rating) {
+    lines.within(
+        "known load",
+        () ->
+            lines
+                .quantity("load", Optional.of(rating.load()))
+                .word("basis", rating.basis())
+                .number("scatter", rating.scatter())
+                .words("source", rating.source()));
   }
 
   private void load(Assessment.Load load) {

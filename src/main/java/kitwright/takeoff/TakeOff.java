@@ -184,7 +184,7 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
     private void solid(Ref ref) {
       Optional<Material> material = ledger.material(ref);
       boolean bolts =
-          section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()
+          section.shape().filter(Section.Shape::isFastening).isPresent()
               || material.filter(found -> found.sort() == Material.Sort.BOLT).isPresent();
       if (use.length().isEmpty()) {
         gaps.add("how long section " + section.id() + " runs: write “length” instead of “area”");

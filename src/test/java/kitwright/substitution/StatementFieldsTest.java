@@ -161,6 +161,12 @@ class StatementFieldsTest {
       WeakLink.margin | margin: 1.1 | margin: 1.0
       WeakLink.breaksAt | breaks-at: 60 mm | breaks-at: 70 mm
       WeakLink.chance | chance: 0.05 | chance: 0.10
+      WeakLink.by | margin: 1.1 | by: shear, margin: 1.1
+      WeakLink.rating | margin: 1.1 | rating: {load: 9 kN}, margin: 1.1
+      Rating.load | margin: 1.1 | rating: {load: 8 kN}, margin: 1.1
+      Rating.basis | margin: 1.1 | rating: {load: 8 kN, basis: minimum}, margin: 1.1
+      Rating.scatter | margin: 1.1 | rating: {load: 8 kN, scatter: 5 %}, margin: 1.1
+      Rating.source | margin: 1.1 | rating: {load: 8 kN, source: sheet}, margin: 1.1
       Assessment.load Load.shape | shape: elliptic | shape: uniform
       Load.support | support: cantilever | support: simple
       Load.force | {shape: elliptic, support: cantilever, force: 700 N | {shape: elliptic, support: cantilever, force: 600 N
@@ -306,6 +312,7 @@ class StatementFieldsTest {
           Assessment.class,
           Assessment.NotStructural.class,
           Assessment.WeakLink.class,
+          Assessment.WeakLink.Rating.class,
           Assessment.Load.class,
           Assessment.KnockDown.class,
           Section.class,

@@ -43,14 +43,20 @@ public final class BoltMethod {
   private final Material material;
   private final double count;
   private final double factor;
+  private final Factors.OnSide factors;
 
   private BoltMethod(
-      Section section, MetricThread thread, Material material, double count, double factor) {
+      Section section,
+      MetricThread thread,
+      Material material,
+      double count,
+      Factors.OnSide factors) {
     this.section = section;
     this.thread = thread;
     this.material = material;
     this.count = count;
-    this.factor = factor;
+    this.factors = factors;
+    this.factor = factors.strength(material.id(), Material.Sort.BOLT, 1);
   }
 
   public static Outcome of(
@@ -77,16 +83,35 @@ public final class BoltMethod {
     if (material.isEmpty()) {
       inputs.lacks(section.named() + " does not name the material of its bolts");
     }
-    if (thread.isEmpty() || material.isEmpty()) {
+    if (material.isEmpty()) {
       return Outcome.nothing();
+    }
+    if (thread.isEmpty()) {
+      return wood(section, materials, factors, material.get(), diameter.get(), count.orElse(1.0));
     }
     Optional<BoltClass> strength = marked(material.get());
     strength
         .flatMap(one -> beyond(one, material.get(), thread.get().diameter()))
         .ifPresent(inputs::lacks);
-    double factor = factors.strength(material.get().id(), Material.Sort.BOLT, 1);
-    return new BoltMethod(section, thread.get(), material.get(), count.orElse(1.0), factor)
+    return new BoltMethod(section, thread.get(), material.get(), count.orElse(1.0), factors)
         .worked(strength, materials);
+  }
+
+  /** What the wood bears under a bolt of another thread, such as one in inches. */
+  private static Outcome wood(
+      Section section,
+      Materials materials,
+      Factors.OnSide factors,
+      Material material,
+      double diameter,
+      double count) {
+    Figures figures = new Figures();
+    List<Step> steps =
+        WoodUnderBolts.put(section, materials, factors, material, diameter, count, figures);
+    return new Outcome(
+        figures,
+        () ->
+            List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
   }
 
   private static void known(Ref name, Faults faults) {
@@ -125,7 +150,8 @@ public final class BoltMethod {
     Inputs inputs = materials.inputs();
     Figures figures = new Figures();
     List<Step> wood =
-        WoodUnderBolts.put(section, materials, material, thread.diameter(), count, figures);
+        WoodUnderBolts.put(
+            section, materials, factors, material, thread.diameter(), count, figures);
     OptionalDouble pull = inputs.needed(material, MaterialProperty.TENSILE_STRENGTH);
     OptionalDouble proof = inputs.value(material, MaterialProperty.PROOF_STRESS);
     OptionalDouble shear = inputs.value(material, MaterialProperty.SHEAR_STRENGTH);

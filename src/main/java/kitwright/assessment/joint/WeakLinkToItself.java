@@ -20,7 +20,7 @@ public final class WeakLinkToItself implements Rule {
     for (Assessment assessment : day.ledger().assessments()) {
       assessment
           .weakLink()
-          .filter(link -> link.sacrificial().id().equals(link.protectedPart().id()))
+          .filter(Assessment.WeakLink::isToItself)
           .ifPresent(
               link ->
                   out.add(
@@ -31,7 +31,7 @@ public final class WeakLinkToItself implements Rule {
                           "The weak link of assessment "
                               + assessment.id()
                               + " protects section "
-                              + link.protectedPart()
+                              + link.sacrificial()
                               + " from itself.",
                           "Which part breaks first cannot be worked out.",
                           "Name the part that shall break and the part that shall not.",

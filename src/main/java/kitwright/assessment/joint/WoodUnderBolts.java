@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Figures;
@@ -36,12 +37,14 @@ public final class WoodUnderBolts {
 
   private final Section section;
   private final Inputs inputs;
+  private final Factors.OnSide factors;
   private final double diameter;
   private final List<String> lacking = new ArrayList<>();
 
-  private WoodUnderBolts(Section section, Inputs inputs, double diameter) {
+  private WoodUnderBolts(Section section, Inputs inputs, Factors.OnSide factors, double diameter) {
     this.section = section;
     this.inputs = inputs;
+    this.factors = factors;
     this.diameter = diameter;
   }
 
@@ -49,6 +52,7 @@ public final class WoodUnderBolts {
   public static List<Step> put(
       Section section,
       Materials materials,
+      Factors.OnSide factors,
       Material bolt,
       double diameter,
       double count,
@@ -56,7 +60,7 @@ public final class WoodUnderBolts {
     if (section.layers().isEmpty()) {
       return List.of();
     }
-    WoodUnderBolts wood = new WoodUnderBolts(section, materials.inputs(), diameter);
+    WoodUnderBolts wood = new WoodUnderBolts(section, materials.inputs(), factors, diameter);
     List<Step> steps = new ArrayList<>();
     wood.bearing(materials, bolt, count, figures, steps);
     wood.washer(materials, count, figures, steps);
@@ -78,8 +82,8 @@ public final class WoodUnderBolts {
           section.named() + " lists other than two pieces of wood that its bolts go through");
       return;
     }
-    OptionalDouble side = strength(section.layers().get(0), materials);
-    OptionalDouble main = strength(section.layers().get(1), materials);
+    OptionalDouble side = strength(1, materials);
+    OptionalDouble main = strength(2, materials);
     OptionalDouble pull = inputs.needed(bolt, MaterialProperty.TENSILE_STRENGTH);
     OptionalDouble proof = inputs.needed(bolt, MaterialProperty.PROOF_STRESS);
     Optional<Double> thin = section.layers().get(0).thickness().map(Quantity::base);
@@ -132,7 +136,8 @@ public final class WoodUnderBolts {
     return layer.grain().orElse(Grain.ALONG) == Grain.ALONG;
   }
 
-  private OptionalDouble strength(Section.Layer layer, Materials materials) {
+  private OptionalDouble strength(int index, Materials materials) {
+    Section.Layer layer = section.layers().get(index - 1);
     Optional<Material> wood = layer.material().flatMap(materials::material);
     if (wood.isEmpty() || wood.get().sort() != Material.Sort.TIMBER) {
       return OptionalDouble.empty();
@@ -142,10 +147,11 @@ public final class WoodUnderBolts {
       return density;
     }
     double gravity = density.getAsDouble() / GRAVITY;
-    return OptionalDouble.of(
+    double whole =
         isAlong(layer)
             ? BoltInWood.bearingAlong(gravity)
-            : BoltInWood.bearingAcross(gravity, diameter));
+            : BoltInWood.bearingAcross(gravity, diameter);
+    return OptionalDouble.of(factors.wood(index) * whole);
   }
 
   /** Loaded end 7d and 80 mm, edges 3d, 4d where loaded across; in a row 5d apart. */
@@ -193,13 +199,14 @@ public final class WoodUnderBolts {
           Measure.BOLT_WASHER, wood.get().id() + " does not state its compressive-strength-across");
       return;
     }
-    double pull = count * BoltInWood.washer(across.getAsDouble(), washer.get(), diameter) / 1000;
+    double strength = factors.wood(1) * across.getAsDouble();
+    double pull = count * BoltInWood.washer(strength, washer.get(), diameter) / 1000;
     figures.put(Measure.BOLT_WASHER, pull);
     steps.add(
         new Step(
             "pull at which the washer sinks in",
             "n·3·f_c90·π/4·(D² − d²), EN 1995-1-1, 8.5.2",
-            Print.number(count) + " · 3 · " + Print.with(across.getAsDouble() / 1e6, "MPa"),
+            Print.number(count) + " · 3 · " + Print.with(strength / 1e6, "MPa"),
             Print.with(pull, "kN")));
   }
 }

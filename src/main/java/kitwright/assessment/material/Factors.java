@@ -79,6 +79,11 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
       return factors.strength(side, sort, layer) * factors.converted().getOrDefault(id, 1.0);
     }
 
+    /** What the factors leave of the strength of the wood of a layer. */
+    public double wood(int layer) {
+      return factors.strength(side, Sort.TIMBER, layer);
+    }
+
     /** Layers that a factor is for and that the section does not have, each a clause. */
     public List<String> beyond(kitwright.ledger.Section section) {
       int count = Math.max(1, section.layers().size());

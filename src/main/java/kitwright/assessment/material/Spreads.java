@@ -48,7 +48,7 @@ public final class Spreads {
   }
 
   /** The mean share of which one in twenty falls below 1. */
-  static Scattered above(Scattered mean) {
+  public static Scattered above(Scattered mean) {
     return new Scattered(mean.mean() / mean.quantile(BELOW), mean.variation(), mean.shape());
   }
 

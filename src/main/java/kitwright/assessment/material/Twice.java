@@ -33,8 +33,7 @@ public record Twice(Set<String> sections, Set<String> materials, Set<String> ass
     Stream.concat(
             Stream.of(assessment.designed(), assessment.built())
                 .flatMap(java.util.Optional::stream),
-            assessment.weakLink().stream()
-                .flatMap(link -> Stream.of(link.sacrificial(), link.protectedPart())))
+            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
         .map(Ref::id)
         .distinct()
         .filter(sections::contains)

@@ -7,7 +7,6 @@ import kitwright.assessment.material.Materials;
 import kitwright.assessment.sheet.Faults;
 import kitwright.finding.Findings;
 import kitwright.ledger.Section;
-import kitwright.ledger.Section.Shape;
 
 /** Turns a section of the ledger into a part that mechanics can work with. */
 public final class Parts {
@@ -78,7 +77,7 @@ public final class Parts {
           "List its layers from bottom to top, or give a shape with its dimensions.");
       return Optional.empty();
     }
-    if (section.shape().get() == Shape.BOLT) {
+    if (section.shape().get().isFastening()) {
       return Optional.empty();
     }
     return new ShapedPart(section, materials, factors, faults)

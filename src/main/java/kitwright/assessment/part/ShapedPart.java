@@ -33,8 +33,7 @@ public final class ShapedPart {
           Shape.TUBE, Set.of("diameter", "wall"),
           Shape.I, Set.of("width", "height", "web", "flange"),
           Shape.FOIL, Set.of("chord", "thickness-ratio"),
-          Shape.POLYGON, Set.of(),
-          Shape.BOLT, Set.of("diameter"));
+          Shape.POLYGON, Set.of());
 
   private static final double THICKEST = 0.3;
 
@@ -79,7 +78,8 @@ public final class ShapedPart {
       case TUBE -> Shapes.tube(stuff, at("diameter"), at("wall"));
       case I -> Shapes.iBeam(stuff, at("width"), at("height"), at("web"), at("flange"));
       case POLYGON -> Shapes.polygon(stuff, outline());
-      case FOIL, BOLT -> throw new IllegalArgumentException("no plain shape: " + shape);
+      case FOIL, BOLT, NAIL, RINGED_NAIL, SCREW, LAG_SCREW ->
+          throw new IllegalArgumentException("no plain shape: " + shape);
     };
   }
 

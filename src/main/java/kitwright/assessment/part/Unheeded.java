@@ -40,9 +40,12 @@ public final class Unheeded {
   private static Map<Shape, Set<Key>> shaped() {
     Map<Shape, Set<Key>> all = new EnumMap<>(Shape.class);
     for (Shape shape : Shape.values()) {
-      all.put(shape, EnumSet.of(Key.MATERIAL, Key.DIMENSIONS));
+      all.put(
+          shape,
+          shape.isFastening()
+              ? EnumSet.of(Key.MATERIAL, Key.DIMENSIONS, Key.LAYERS)
+              : EnumSet.of(Key.MATERIAL, Key.DIMENSIONS));
     }
-    all.put(Shape.BOLT, EnumSet.of(Key.MATERIAL, Key.DIMENSIONS, Key.LAYERS));
     all.put(Shape.FOIL, EnumSet.of(Key.MATERIAL, Key.DIMENSIONS, Key.SKINS, Key.MEMBERS));
     all.put(Shape.POLYGON, EnumSet.of(Key.MATERIAL, Key.OUTLINE, Key.SKINS, Key.MEMBERS));
     return all;
@@ -50,7 +53,7 @@ public final class Unheeded {
 
   /** Tells each as a fault; one that has layers and a shape is told elsewhere. */
   public static void tell(Section section, Faults faults) {
-    if (!section.layers().isEmpty() && section.shape().filter(s -> s != Shape.BOLT).isPresent()) {
+    if (!section.layers().isEmpty() && section.shape().filter(s -> !s.isFastening()).isPresent()) {
       return;
     }
     Set<Key> taken =

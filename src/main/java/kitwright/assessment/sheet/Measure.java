@@ -45,6 +45,8 @@ public enum Measure {
   BOLT_SHEAR("shear", "breaking load in shear through the thread", "kN", Lean.ALL),
   BOLT_BEARING("bearing", "load at which wood or bolt yields, in shear", "kN", Lean.ALL),
   BOLT_WASHER("washer", "pull at which the washer sinks into the wood", "kN", Lean.ALL),
+  WITHDRAWAL("strength", "pull at which it comes out of the wood", "kN", Lean.DRIVEN),
+  HEAD("strength", "pull at which the head sinks into the wood", "kN", Lean.ALL),
   FIRST_FAILURE("strength", "load at first failure over the design load", "", Lean.ALL),
   RESERVE("reserve", "reserve factor against the load", "", Lean.ALL),
   LINK("weak-link", "protected over sacrificial part, by their means", "", Lean.ALL),
@@ -62,6 +64,7 @@ public enum Measure {
     SHEAR_STIFF,
     BENT,
     SHEARED,
+    DRIVEN,
     ALL
   }
 
@@ -110,7 +113,7 @@ public enum Measure {
 
   /** Whether it is one of strength, not of stiffness, mass or size. */
   public boolean isStrength() {
-    return lean == Lean.BENT || lean == Lean.SHEARED || lean == Lean.ALL;
+    return lean == Lean.BENT || lean == Lean.SHEARED || lean == Lean.DRIVEN || lean == Lean.ALL;
   }
 
   /** Whether it hangs on the load. */
@@ -129,7 +132,10 @@ public enum Measure {
     }
     boolean constituent = sort == Sort.FIBRE || sort == Sort.RESIN;
     if (property == MaterialProperty.DENSITY) {
-      return lean == Lean.HEAVY || constituent;
+      return lean == Lean.HEAVY || lean == Lean.DRIVEN || this == BOLT_BEARING || constituent;
+    }
+    if (lean == Lean.DRIVEN) {
+      return false;
     }
     if (CURED.contains(property)) {
       return true;
@@ -138,7 +144,7 @@ public enum Measure {
       return lean != Lean.HEAVY && lean != Lean.THICK;
     }
     return switch (lean) {
-      case HEAVY, THICK, STIFF -> false;
+      case HEAVY, THICK, STIFF, DRIVEN -> false;
       case SHEAR_STIFF -> property == MaterialProperty.G || property == MaterialProperty.G_ACROSS;
       case BENT -> !IN_SHEAR.contains(property);
       case SHEARED -> IN_SHEAR.contains(property);

@@ -109,7 +109,7 @@ public final class SectionDrawing {
         "meant to break first",
         roles);
     add(
-        assessment.weakLink().map(Assessment.WeakLink::protectedPart),
+        assessment.weakLink().flatMap(Assessment.WeakLink::protectedPart),
         sketch,
         "to be protected",
         roles);

@@ -1,0 +1,355 @@
+package kitwright.assessment.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kitwright.assessment.material.Factors;
+import kitwright.assessment.material.Materials;
+import kitwright.assessment.part.Unheeded;
+import kitwright.assessment.sheet.Faults;
+import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Figures;
+import kitwright.assessment.sheet.Inputs;
+import kitwright.assessment.sheet.Measure;
+import kitwright.assessment.sheet.Outcome;
+import kitwright.assessment.sheet.Print;
+import kitwright.assessment.sheet.Step;
+import kitwright.assessment.sheet.Working;
+import kitwright.finding.Findings;
+import kitwright.ledger.Material;
+import kitwright.ledger.MaterialProperty;
+import kitwright.ledger.Section;
+import kitwright.mechanics.fastener.BoltInWood;
+import kitwright.mechanics.fastener.Driven;
+
+/**
+ * Nails and screws in wood: what pulls them out of the piece that holds the point, what breaks the
+ * screw, at what pull the head sinks into the outer piece, and at what load wood and shank give
+ * sideways. The layers are the outer piece and the one that holds the point, or the latter alone.
+ *
+ * @see "Wood Handbook FPL-GTR-282, chapter 8; NDS 12.3.1 for the sideways load, R_d = 1"
+ */
+public final class DrivenMethod {
+  /** As {@link WoodUnderBolts} has it. */
+  private static final double GRAVITY = 1120;
+
+  /**
+   * Wood Handbook, table 5-3: from the lightest to the heaviest that the formulas were made for.
+   */
+  private static final double LIGHTEST = 0.29;
+
+  private static final double HEAVIEST = 0.76;
+
+  /** m: thinner than number 4 or thicker than number 24 is no wood screw of table 8-9. */
+  private static final double THINNEST = 2.5e-3;
+
+  private static final double THICKEST = 9.6e-3;
+
+  private final Section section;
+  private final Driven.Kind kind;
+  private final Measures measured;
+  private final Materials materials;
+  private final Factors.OnSide factors;
+  private final Figures figures = new Figures();
+  private final List<Step> steps = new ArrayList<>();
+
+  private DrivenMethod(
+      Section section,
+      Driven.Kind kind,
+      Measures measured,
+      Materials materials,
+      Factors.OnSide factors) {
+    this.section = section;
+    this.kind = kind;
+    this.measured = measured;
+    this.materials = materials;
+    this.factors = factors;
+  }
+
+  /** Whether a section is of nails or screws. */
+  public static boolean isDriven(Section section) {
+    return kind(section).isPresent();
+  }
+
+  private static Optional<Driven.Kind> kind(Section section) {
+    return section
+        .shape()
+        .filter(shape -> shape.isFastening() && shape != Section.Shape.BOLT)
+        .map(shape -> Driven.Kind.valueOf(shape.name()));
+  }
+
+  /** What they bear. */
+  public static Outcome of(
+      Section section, Materials materials, Factors.OnSide factors, Findings out) {
+    Faults faults = new Faults(section, out);
+    Unheeded.tell(section, faults);
+    Measures measured =
+        Measures.of(
+            section,
+            List.of("diameter", "penetration"),
+            List.of("count", "edge-distance", "end-distance", "head", "root", "spacing"),
+            faults);
+    Optional<Material> of = section.material().flatMap(materials::material);
+    if (of.isEmpty()) {
+      faults.add("material", "The fastening has no material", "Name the metal it is of.");
+    }
+    if (section.layers().isEmpty() || section.layers().size() > 2) {
+      faults.add(
+          "layers",
+          "The fastening goes through other than one or two pieces",
+          "List the outer piece and the one that holds the point, or the latter alone.");
+    }
+    if (faults.any()) {
+      materials
+          .inputs()
+          .lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
+      return Outcome.nothing();
+    }
+    return new DrivenMethod(section, kind(section).orElseThrow(), measured, materials, factors)
+        .worked(of.orElseThrow());
+  }
+
+  private Inputs inputs() {
+    return materials.inputs();
+  }
+
+  private Outcome worked(Material metal) {
+    inputs()
+        .note(
+            "nails and screws stand in the side grain of seasoned wood; screws in lead holes of"
+                + " about 70 % of the root of the thread in softwood, 90 % in hardwood");
+    Section.Layer holds = section.layers().get(section.layers().size() - 1);
+    Optional<Double> gravity = gravity(holds);
+    double diameter = measured.at("diameter");
+    gravity.ifPresent(g -> withdrawal(new Driven(kind, diameter, measured.at("penetration"), g)));
+    if (kind.isThreaded()) {
+      screw(metal);
+    }
+    if (section.layers().size() == 2) {
+      head(section.layers().get(0));
+      gravity.ifPresent(g -> sideways(metal, g));
+    } else {
+      figures.lacks(Measure.BOLT_BEARING, section.named() + " lists no outer piece");
+    }
+    return new Outcome(
+        figures,
+        () ->
+            List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
+  }
+
+  private Optional<Double> gravity(Section.Layer layer) {
+    Optional<Material> wood = layer.material().flatMap(materials::material);
+    if (wood.isEmpty() || wood.get().sort() != Material.Sort.TIMBER) {
+      inputs().lacks("a piece of " + section.named() + " is no timber, of which no rule is known");
+      return Optional.empty();
+    }
+    OptionalDouble density = inputs().needed(wood.get(), MaterialProperty.DENSITY);
+    if (density.isEmpty()) {
+      return Optional.empty();
+    }
+    double gravity = density.getAsDouble() / GRAVITY;
+    if (gravity < LIGHTEST || gravity > HEAVIEST) {
+      inputs()
+          .lacks(
+              wood.get().id()
+                  + " is outside the woods that the formulas of nails and screws are from"
+                  + " (specific gravity "
+                  + Print.number(LIGHTEST)
+                  + " to "
+                  + Print.number(HEAVIEST)
+                  + ")");
+    }
+    return Optional.of(gravity);
+  }
+
+  private void withdrawal(Driven one) {
+    double knocked = factors.wood(section.layers().size());
+    double pull = measured.count() * knocked * one.withdrawal();
+    range(one);
+    figures.put(Measure.WITHDRAWAL, Figure.of(pull / 1000, "the wood lets go"));
+    steps.add(
+        new Step(
+            "pull at which it comes out of the wood, a mean of tests",
+            "n·" + kind.formula(),
+            Print.number(measured.count())
+                + ", G "
+                + Print.number(one.gravity())
+                + " (density/1120), D "
+                + mm(one.diameter())
+                + ", L "
+                + mm(one.penetration())
+                + (knocked == 1 ? "" : ", times " + Print.number(knocked)),
+            Print.with(pull / 1000, "kN")));
+  }
+
+  /** Where the formulas hold. */
+  private void range(Driven one) {
+    boolean thick = one.diameter() > (kind == Driven.Kind.LAG_SCREW ? 0.026 : THICKEST);
+    boolean thin = one.diameter() < (kind == Driven.Kind.LAG_SCREW ? 5e-3 : THINNEST);
+    if (thick || thin) {
+      figures.lacks(
+          Measure.WITHDRAWAL,
+          "a diameter of " + mm(one.diameter()) + " is outside what its formula was made for");
+    }
+    if (one.penetration() < 4 * one.diameter()) {
+      figures.lacks(
+          Measure.WITHDRAWAL,
+          "it stands less than 4 diameters in the wood that holds it ("
+              + mm(one.penetration())
+              + ")");
+    }
+    Optional<Double> thickness =
+        section.layers().get(section.layers().size() - 1).thickness().map(t -> t.base());
+    if (thickness.isEmpty() || thickness.get() < one.penetration()) {
+      figures.lacks(
+          Measure.WITHDRAWAL,
+          "the piece that holds the point is not known to be as thick as the penetration");
+    }
+  }
+
+  /** A screw may break before the wood lets go. */
+  private void screw(Material metal) {
+    Optional<Double> root = measured.maybe("root");
+    OptionalDouble pull = inputs().needed(metal, MaterialProperty.TENSILE_STRENGTH);
+    if (root.isEmpty()) {
+      figures.lacks(
+          Measure.BOLT_TENSION, section.named() + " does not state the root of its thread");
+      return;
+    }
+    if (pull.isEmpty()) {
+      return;
+    }
+    double strength = pull.getAsDouble() * factors.strength(metal.id(), metal.sort(), 1);
+    double area = Math.PI / 4 * root.get() * root.get();
+    figures.put(Measure.BOLT_TENSION, measured.count() * strength * area / 1000);
+    steps.add(
+        new Step(
+            Measure.BOLT_TENSION.words(),
+            "n·R_m·π/4·d_root²",
+            Print.number(measured.count())
+                + " · "
+                + Print.with(strength / 1e6, "MPa")
+                + " · "
+                + Print.with(area * 1e6, "mm²"),
+            Print.with(measured.count() * strength * area / 1000, "kN")));
+  }
+
+  private void head(Section.Layer outer) {
+    Optional<Double> head = measured.maybe("head");
+    Optional<Material> wood = outer.material().flatMap(materials::material);
+    if (head.isEmpty() || wood.isEmpty()) {
+      figures.lacks(
+          Measure.HEAD, section.named() + " does not state the diameter of its head or washer");
+      return;
+    }
+    OptionalDouble across =
+        inputs().value(wood.get(), MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
+    if (across.isEmpty()) {
+      figures.lacks(
+          Measure.HEAD, wood.get().id() + " does not state its compressive-strength-across");
+      return;
+    }
+    double strength =
+        across.getAsDouble() * factors.strength(wood.get().id(), wood.get().sort(), 1);
+    double pull =
+        measured.count() * BoltInWood.washer(strength, head.get(), measured.at("diameter")) / 1000;
+    figures.put(Measure.HEAD, pull);
+    steps.add(
+        new Step(
+            Measure.HEAD.words(),
+            "n·3·f_c90·π/4·(D² − d²), as of a washer: EN 1995-1-1, 8.5.2",
+            Print.number(measured.count()) + " · 3 · " + Print.with(strength / 1e6, "MPa"),
+            Print.with(pull, "kN")));
+  }
+
+  /**
+   * Sideways: yield of wood or shank. So far from ends and edges that the wood does not split: 15
+   * diameters loaded ends, 7 edges, 12 between (EN 1995-1-1, table 8.2, from memory); 10 diameters
+   * of a nail and 7 of a thread in the wood (Wood Handbook, chapter 8).
+   */
+  private void sideways(Material metal, double main) {
+    double diameter =
+        kind.isThreaded() ? measured.maybe("root").orElse(0.0) : measured.at("diameter");
+    Optional<Double> side = gravity(section.layers().get(0));
+    Optional<Double> thick = section.layers().get(0).thickness().map(t -> t.base());
+    OptionalDouble pull = inputs().value(metal, MaterialProperty.TENSILE_STRENGTH);
+    OptionalDouble proof = proof(metal);
+    distance("end-distance", 15);
+    distance("edge-distance", 7);
+    if (measured.count() > 1) {
+      distance("spacing", 12);
+    }
+    double reach = measured.at("penetration") / measured.at("diameter");
+    if (reach < (kind.isThreaded() ? 7 : 14)) {
+      figures.lacks(
+          Measure.BOLT_BEARING,
+          "it stands " + Print.number(reach) + " diameters deep, too little for a load sideways");
+    }
+    if (side.isEmpty() || thick.isEmpty() || pull.isEmpty() || proof.isEmpty() || !(diameter > 0)) {
+      figures.lacks(
+          Measure.BOLT_BEARING,
+          section.named()
+              + " does not state all that a load sideways asks for: thickness of the outer piece,"
+              + " root of a thread, tensile-strength and proof-stress of the metal");
+      return;
+    }
+    double yield = (pull.getAsDouble() + proof.getAsDouble()) / 2;
+    Map.Entry<String, Double> first =
+        new BoltInWood(
+                diameter,
+                measured.at("penetration"),
+                thick.get(),
+                Driven.bearing(main) * factors.wood(2),
+                Driven.bearing(side.get()) * factors.wood(1),
+                yield)
+            .first();
+    double load = measured.count() * first.getValue() / 1000;
+    figures.put(Measure.BOLT_BEARING, Figure.of(load, "yield mode " + first.getKey()));
+    steps.add(
+        new Step(
+            "load at which wood or shank yields, single shear: mode " + first.getKey(),
+            "least of six yield modes, NDS 12.3.1 with R_d = 1; F_e = 114.5·G^1.84, Wood Handbook"
+                + " 8-3",
+            "D "
+                + mm(diameter)
+                + ", F_yb (R_m + R_p)/2 = "
+                + Print.with(yield / 1e6, "MPa")
+                + ", "
+                + Print.number(measured.count())
+                + " of them",
+            Print.with(load, "kN")));
+  }
+
+  private OptionalDouble proof(Material metal) {
+    OptionalDouble proof = inputs().value(metal, MaterialProperty.PROOF_STRESS);
+    return proof.isPresent() ? proof : inputs().value(metal, MaterialProperty.YIELD_STRENGTH);
+  }
+
+  private void distance(String name, int diameters) {
+    double least = diameters * measured.at("diameter");
+    Optional<Double> stated = measured.maybe(name);
+    if (stated.isEmpty()) {
+      figures.lacks(
+          Measure.BOLT_BEARING,
+          section.named() + " does not state its " + name + " (at least " + mm(least) + ")");
+    } else if (stated.get() < least - 1e-9) {
+      figures.lacks(
+          Measure.BOLT_BEARING,
+          "the "
+              + name
+              + " of "
+              + section.named()
+              + " is "
+              + mm(stated.get())
+              + ", below the "
+              + mm(least)
+              + " from which the wood does not split first");
+    }
+  }
+
+  private static String mm(double metres) {
+    return Print.with(metres * 1000, "mm");
+  }
+}
