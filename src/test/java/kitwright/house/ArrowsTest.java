@@ -115,6 +115,7 @@ class ArrowsTest {
               "value",
               "mechanics.beam",
               "mechanics.fastener",
+              "mechanics.scatter",
               "mechanics.load"));
 
   private static final Map<String, Set<String>> DOCUMENTS =
