@@ -81,6 +81,7 @@ import kitwright.substitution.SignedResultsDiffer;
 import kitwright.substitution.SubstitutionUnassessed;
 import kitwright.substitution.SubstitutionUnsigned;
 import kitwright.substitution.VoidSignature;
+import kitwright.takeoff.TakeOffIncomplete;
 import kitwright.weather.ForecastGap;
 import kitwright.weather.ForecastTwice;
 import kitwright.weather.Outlook;
@@ -111,6 +112,7 @@ public final class Check {
           new ForecastGap(),
           new Outlook(),
           new UnitsApart(),
+          new TakeOffIncomplete(),
           new UsedTwice(),
           new DeliveryUncounted(),
           new CountWithoutDay(),

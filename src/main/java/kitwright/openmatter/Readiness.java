@@ -131,7 +131,14 @@ public record Readiness(
   }
 
   private static Stream<String> material(Task task, Facts now) {
-    return LookAhead.on(now).ofTask(task.id()).stream()
+    LookAhead ahead = LookAhead.on(now);
+    return Stream.concat(
+        wanting(task, ahead),
+        ahead.unreckoned(task).stream().map(unknown -> "it is not known " + unknown));
+  }
+
+  private static Stream<String> wanting(Task task, LookAhead ahead) {
+    return ahead.ofTask(task.id()).stream()
         .filter(
             wanted ->
                 !wanted.missing().isNone()

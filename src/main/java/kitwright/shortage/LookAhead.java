@@ -29,6 +29,7 @@ import kitwright.network.PlannedOrder;
 import kitwright.network.Schedule;
 import kitwright.network.Supply;
 import kitwright.substitution.Lack;
+import kitwright.takeoff.TakeOff;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -250,6 +251,21 @@ public final class LookAhead {
   /** What a task needs. */
   public List<Wanted> ofTask(String task) {
     return byTask.getOrDefault(task, List.of());
+  }
+
+  /**
+   * What a task takes and nobody can reckon, each a clause after “it is not known”: a record that
+   * is not there or cannot be read, a unit that does not convert, a section that leaves something
+   * out.
+   */
+  public List<String> unreckoned(Task task) {
+    Stream<String> unfound =
+        Wants.of(task, ledger).stream()
+            .filter(want -> want.sort() != Want.Sort.MATERIAL && things.of(want).isEmpty())
+            .map(want -> "how much of “" + want.ref().id() + "” is here");
+    return Stream.concat(unfound, TakeOff.of(task, ledger).gaps().stream().map(TakeOff.Gap::what))
+        .distinct()
+        .toList();
   }
 
   /** Who needs an item of the kit, the first first. */

@@ -24,9 +24,9 @@ final class Laminating {
   private final Ledger ledger;
   private final BigDecimal waste;
   private final List<Line> lines;
-  private final List<String> gaps;
+  private final List<TakeOff.Gap> gaps;
 
-  Laminating(Ledger ledger, BigDecimal waste, List<Line> lines, List<String> gaps) {
+  Laminating(Ledger ledger, BigDecimal waste, List<Line> lines, List<TakeOff.Gap> gaps) {
     this.ledger = ledger;
     this.waste = waste;
     this.lines = lines;
@@ -35,7 +35,7 @@ final class Laminating {
 
   void plies(Ref ref, Material cloth, Optional<BigDecimal> plies, Quantity area) {
     if (plies.isEmpty()) {
-      gaps.add("how many plies of " + ref.id() + " there are: write “plies”");
+      gap("how many plies of " + ref.id() + " there are", "Write the layer’s “plies”.");
       return;
     }
     BigDecimal count = plies.get();
@@ -45,6 +45,10 @@ final class Laminating {
     Sum cloths = overlapped(cloth, laid);
     lines.add(cloths.line(ref, Line.Role.CLOTH, Unit.M2, waste));
     resin(ref, cloth, cloths);
+  }
+
+  private void gap(String what, String mend) {
+    gaps.add(new TakeOff.Gap(what, mend));
   }
 
   private static boolean isOne(BigDecimal count) {
@@ -69,10 +73,9 @@ final class Laminating {
     if (cloth.resin().isEmpty()
         || weight.isEmpty()
         || fibre.filter(f -> f.signum() > 0 && f.compareTo(BigDecimal.ONE) < 0).isEmpty()) {
-      gaps.add(
-          "the resin for "
-              + ref.id()
-              + ": its material needs “resin”, “areal-weight” and “fibre-fraction”");
+      gap(
+          "how much resin " + ref.id() + " takes",
+          "Write “resin”, “areal-weight” and “fibre-fraction” of that material.");
       return;
     }
     BigDecimal f = fibre.get();
@@ -92,7 +95,7 @@ final class Laminating {
         found.flatMap(each -> measure(each, MaterialProperty.MIX_RATIO, Unit.ONE));
     if (ratio.isEmpty()) {
       lines.add(mix.line(resin, Line.Role.RESIN, Unit.KG, waste));
-      gaps.add("how much of " + resin.id() + " is hardener: write its “mix-ratio”");
+      gap("how much of " + resin.id() + " is hardener", "Write its “mix-ratio”.");
       return;
     }
     BigDecimal r = ratio.get();
@@ -103,7 +106,7 @@ final class Laminating {
             .line(resin, Line.Role.RESIN, Unit.KG, waste));
     Optional<Ref> hardener = found.flatMap(Material::hardener);
     if (hardener.isEmpty()) {
-      gaps.add("which hardener goes with " + resin.id() + ": write its “hardener”");
+      gap("which hardener goes with " + resin.id(), "Write its “hardener”.");
     } else {
       lines.add(
           mix.times(r.divide(whole, MathContext.DECIMAL64), Decimal.print(r) + "/" + parts)

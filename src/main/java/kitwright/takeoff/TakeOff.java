@@ -19,9 +19,24 @@ import kitwright.value.Unit;
  * What a section takes over an area or a length.
  *
  * @param lines one a material of a layer, in the order of the section
- * @param gaps what could not be worked out, each a clause after “not known is”
+ * @param gaps what could not be worked out
  */
-public record TakeOff(List<Line> lines, List<String> gaps) {
+public record TakeOff(List<Line> lines, List<Gap> gaps) {
+  /**
+   * Something that could not be worked out.
+   *
+   * @param what a clause after “it is not known”
+   * @param mend a sentence
+   */
+  public record Gap(String what, String mend) {
+    /** A record is named that is not there, or cannot be read. */
+    static Gap absent(String kind, Ref ref) {
+      return new Gap(
+          "what “" + ref.id() + "” is, since no " + kind + " of that name can be read",
+          "Write the " + kind + ", or mend its name.");
+    }
+  }
+
   private static final TakeOff NOTHING = new TakeOff(List.of(), List.of());
 
   public TakeOff {
@@ -29,18 +44,22 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
     gaps = List.copyOf(gaps);
   }
 
-  /** What a use of a section takes; nothing where it names no section or one that is not there. */
+  /** What a use of a section takes; nothing where it names no section. */
   public static TakeOff of(Task.Use use, Ledger ledger) {
-    return use.section()
-        .flatMap(ledger::section)
+    return use.section().map(ref -> of(use, ref, ledger)).orElse(NOTHING);
+  }
+
+  private static TakeOff of(Task.Use use, Ref ref, Ledger ledger) {
+    return ledger
+        .section(ref)
         .map(section -> new Worked(use, section, ledger).takeOff())
-        .orElse(NOTHING);
+        .orElseGet(() -> new TakeOff(List.of(), List.of(Gap.absent("section", ref))));
   }
 
   /** What all uses of a task take. */
   public static TakeOff of(Task task, Ledger ledger) {
     List<Line> lines = new ArrayList<>();
-    List<String> gaps = new ArrayList<>();
+    List<Gap> gaps = new ArrayList<>();
     for (Task.Use use : task.uses()) {
       TakeOff one = of(use, ledger);
       lines.addAll(one.lines());
@@ -55,7 +74,7 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
     private final Ledger ledger;
     private final BigDecimal waste;
     private final List<Line> lines = new ArrayList<>();
-    private final List<String> gaps = new ArrayList<>();
+    private final List<Gap> gaps = new ArrayList<>();
     private final Laminating laminating;
 
     Worked(Task.Use use, Section section, Ledger ledger) {
@@ -71,7 +90,10 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
       section.skins().forEach(layer -> layer(layer, area(girth())));
       section.material().ifPresent(this::solid);
       if (lines.isEmpty() && gaps.isEmpty()) {
-        gaps.add("what section " + section.id() + " is made of: it has no layers and no material");
+        gaps.add(
+            new Gap(
+                "what section " + section.id() + " is made of",
+                "Write its “layers”, or its “material”."));
       }
       return new TakeOff(lines, gaps);
     }
@@ -117,14 +139,21 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
       layer
           .material()
           .ifPresent(
-              ref -> ledger.material(ref).ifPresent(found -> layer(ref, found, layer, area)));
+              ref ->
+                  ledger
+                      .material(ref)
+                      .ifPresentOrElse(
+                          found -> layer(ref, found, layer, area),
+                          () -> gaps.add(Gap.absent("material", ref))));
     }
 
     private void layer(Ref ref, Material material, Section.Layer layer, Optional<Quantity> area) {
       if (use.length().isPresent() && material.sort() == Material.Sort.TIMBER) {
         lines.add(length().line(ref, Line.Role.TIMBER, Unit.M, waste));
       } else if (area.isEmpty()) {
-        gaps.add("how wide section " + section.id() + " is: write “area” instead of “length”");
+        gaps.add(
+            new Gap(
+                "how wide section " + section.id() + " is", "Write “area” instead of “length”."));
       } else if (material.sort() == Material.Sort.CLOTH) {
         laminating.plies(ref, material, layer.plies(), area.get());
       } else {
@@ -135,7 +164,12 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
                         Sum.of(area.get().in(Unit.M2))
                             .line(ref, role, Unit.M2, waste)
                             .of(layer.thickness())),
-                () -> gaps.add("how much of " + ref.id() + " a layer takes"));
+                () ->
+                    gaps.add(
+                        new Gap(
+                            "how much of " + ref.id() + " a layer takes",
+                            "Give the layer a cloth, a board, a core, wood or metal, and write the"
+                                + " rest as a line of its own.")));
       }
     }
 
@@ -155,7 +189,10 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
         return;
       }
       if (use.length().isEmpty() && pitch(layer).signum() == 0) {
-        gaps.add("how wide the strips of section " + section.id() + " are");
+        gaps.add(
+            new Gap(
+                "how wide the strips of section " + section.id() + " are",
+                "Write the “width” of each."));
         return;
       }
       Sum metres = use.length().isPresent() ? length() : sideBySide(layer);
@@ -187,7 +224,9 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
           section.shape().filter(Section.Shape::isFastening).isPresent()
               || material.filter(found -> found.sort() == Material.Sort.BOLT).isPresent();
       if (use.length().isEmpty()) {
-        gaps.add("how long section " + section.id() + " runs: write “length” instead of “area”");
+        gaps.add(
+            new Gap(
+                "how long section " + section.id() + " runs", "Write “length” instead of “area”."));
       } else if (bolts) {
         fasteners(ref);
       } else {
@@ -199,7 +238,10 @@ public record TakeOff(List<Line> lines, List<String> gaps) {
     private void fasteners(Ref ref) {
       Optional<Quantity> spacing = dimension("spacing").filter(each -> !each.isNone());
       if (spacing.isEmpty()) {
-        gaps.add("how far apart the fasteners of " + section.id() + " stand: write “spacing”");
+        gaps.add(
+            new Gap(
+                "how far apart the fasteners of " + section.id() + " stand",
+                "Write the section’s “spacing”."));
         return;
       }
       Quantity length = use.length().orElseThrow();

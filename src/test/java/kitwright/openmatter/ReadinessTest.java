@@ -51,6 +51,45 @@ class ReadinessTest {
     assertThat(Readiness.of(Plan.on(now).tasks().get(0), now).isReady()).isFalse();
   }
 
+  private static List<String> lacksOfFaulty(String yaml) {
+    Facts now = Facts.of(Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY);
+    return Readiness.of(Plan.on(now).tasks().get(0), now).lacks().stream()
+        .map(Readiness.Lack::words)
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "stock: ash | stock: [{id: ash, size: 2 x 0.1 x 0.02 m, pieces: 2}]", // says not what
+        "stock: oak | stock: [{id: ash, what: ash, size: 2000 x 100 x 20 mm, pieces: 2}]",
+        "item: ash | kit: [{id: ash, what: ash, qty: 2 m}]" // a piece is no metre
+      })
+  void materialOfWhichNothingIsKnownIsLacking(String use, String records) {
+    String task = "tasks: [{id: bend, what: Bend, takes: 1 d, uses: [{" + use + ", qty: 1 each}]}]";
+    String named = use.substring(use.indexOf(' ') + 1);
+    assertThat(lacksOfFaulty(task + "\n" + records))
+        .containsExactly("it is not known how much of “" + named + "” is here");
+  }
+
+  @Test
+  void aSectionThatLeavesSomethingOutLetsNothingStart() {
+    String skin =
+        """
+        tasks: [{id: skin, what: Sheathe, takes: 1 d, uses: [{section: %s, area: 4 m2}]}]
+        materials: [{id: cloth, kind: cloth, areal-weight: 200 g/m2, source: label}]
+        sections: [{id: skin, width: 1 m, layers: [{material: cloth%s}]}]
+        """;
+    assertThat(lacksOfFaulty(skin.formatted("skin", "")))
+        .contains("it is not known how many plies of cloth there are");
+    assertThat(lacksOfFaulty(skin.formatted("skin", ", plies: 2")))
+        .contains("it is not known how much resin cloth takes");
+    assertThat(lacksOfFaulty(skin.formatted("skim", ", plies: 2")))
+        .containsExactly(
+            "it is not known what “skim” is, since no section of that name can be read");
+  }
+
   private static final String PAINT =
       """
       tasks: [{id: paint, what: Paint, takes: 1 d, place: outdoors, weather: {dry: 1 d}}]

@@ -100,7 +100,8 @@ class TakeOffTest {
   @Test
   void whatIsLackingIsSaid() {
     assertThat(of("{section: skin, length: 3 m}").gaps())
-        .containsExactly("how wide section skin is: write “area” instead of “length”");
+        .containsExactly(
+            new TakeOff.Gap("how wide section skin is", "Write “area” instead of “length”."));
   }
 
   @Test
