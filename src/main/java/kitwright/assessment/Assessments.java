@@ -1,5 +1,6 @@
 package kitwright.assessment;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,17 +16,20 @@ import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.value.Ref;
 
-/** Every assessment of a ledger, each worked out once. */
+/** Every assessment of a ledger, each worked out once, when it is first asked for. */
 public final class Assessments {
   private static final Facts.Fact<Assessments> FACT = new Work();
 
-  private final Map<String, Result> byId;
+  private final Ledger ledger;
+  private final Map<String, Assessment> byId = new LinkedHashMap<>();
+  private final Map<String, Result> worked = new HashMap<>();
 
-  private Assessments(Map<String, Result> byId) {
-    this.byId = byId;
+  private Assessments(Ledger ledger) {
+    this.ledger = ledger;
+    ledger.assessments().forEach(each -> byId.putIfAbsent(each.id(), each));
   }
 
-  /** Every assessment, worked out once. */
+  /** Every assessment, each worked out once. */
   public static Assessments on(Facts day) {
     return FACT.on(day);
   }
@@ -37,13 +41,9 @@ public final class Assessments {
     }
   }
 
-  /** Works all of them out. */
+  /** The assessments of a ledger. */
   public static Assessments of(Ledger ledger) {
-    Map<String, Result> byId = new LinkedHashMap<>();
-    for (Assessment assessment : ledger.assessments()) {
-      byId.computeIfAbsent(assessment.id(), id -> result(assessment, ledger));
-    }
-    return new Assessments(byId);
+    return new Assessments(ledger);
   }
 
   /** Works one out. */
@@ -113,11 +113,15 @@ public final class Assessments {
 
   /** In the ledger's order. */
   public List<Result> all() {
-    return List.copyOf(byId.values());
+    return byId.values().stream().map(this::worked).toList();
   }
 
   /** The result of one. */
   public Optional<Result> of(String id) {
-    return Optional.ofNullable(byId.get(id));
+    return Optional.ofNullable(byId.get(id)).map(this::worked);
+  }
+
+  private Result worked(Assessment assessment) {
+    return worked.computeIfAbsent(assessment.id(), id -> result(assessment, ledger));
   }
 }

@@ -20,16 +20,25 @@ import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
-/** How every claim stands on a day. */
+/**
+ * How every claim stands on a day: judged when it is first asked for, by what is recorded up to the
+ * end of the day. One sent later is a draft, and one for shortages that were all found later does
+ * not stand there yet.
+ */
 public final class Standings {
   private static final Facts.Fact<Standings> FACT = new Work();
 
-  private final Map<String, Standing> byId;
-  private final List<Standing> all;
+  private final Facts day;
+  private final Map<String, Claim> there = new LinkedHashMap<>();
+  private final Map<String, Standing> judged = new HashMap<>();
 
-  private Standings(Map<String, Standing> byId) {
-    this.byId = byId;
-    this.all = List.copyOf(byId.values());
+  private Standings(Facts day) {
+    this.day = day;
+    for (Claim claim : day.ledger().claims()) {
+      if (!isOfLater(claim, day)) {
+        there.putIfAbsent(claim.id(), claim);
+      }
+    }
   }
 
   /** How every claim stands at the end of the day. */
@@ -40,22 +49,17 @@ public final class Standings {
   private static final class Work extends Facts.Fact<Standings> {
     @Override
     protected Standings work(Facts day) {
-      return of(day, kitwright.shortage.Standings.on(day));
+      return new Standings(day);
     }
   }
 
-  /**
-   * Judges every claim by what is recorded up to the end of a day: one sent later is a draft, and
-   * one for shortages that were all found later does not stand there yet.
-   */
-  private static Standings of(Facts day, kitwright.shortage.Standings shortages) {
-    Map<String, Standing> all = new LinkedHashMap<>();
-    for (Claim claim : day.ledger().claims()) {
-      if (!isOfLater(claim, day)) {
-        all.putIfAbsent(claim.id(), standing(claim, day.ledger(), shortages, day.day()));
-      }
+  private Standing judged(Claim claim) {
+    Standing known = judged.get(claim.id());
+    if (known == null) {
+      known = standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day());
+      judged.put(claim.id(), known);
     }
-    return new Standings(all);
+    return known;
   }
 
   /** A claim has no day of its own before it is sent: it is there once one of its shortages is. */
@@ -222,15 +226,30 @@ public final class Standings {
 
   /** Every claim, in the ledger's order. */
   public List<Standing> all() {
-    return all;
+    return there.values().stream().map(this::judged).toList();
   }
 
   public Optional<Standing> of(Ref claim) {
-    return Optional.ofNullable(byId.get(claim.id()));
+    return of(claim.id());
+  }
+
+  /**
+   * The claim with an id as its letter tells it: as it stood on the day it was sent, a draft as of
+   * today.
+   */
+  public static Optional<Standing> asTold(String id, Facts now) {
+    Optional<Facts> then =
+        now.written().claims().stream()
+            .filter(claim -> claim.id().equals(id))
+            .findFirst()
+            .flatMap(Claim::sent)
+            .filter(day -> !day.isAfter(now.day()))
+            .map(now::on);
+    return then.flatMap(day -> on(day).of(id)).or(() -> on(now).of(id));
   }
 
   /** The claim with an id. */
   public Optional<Standing> of(String id) {
-    return Optional.ofNullable(byId.get(id));
+    return Optional.ofNullable(there.get(id)).map(this::judged);
   }
 }

@@ -3,6 +3,7 @@ package kitwright.cli;
 import java.util.List;
 import java.util.Optional;
 import kitwright.claim.Standing;
+import kitwright.claim.Standings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -51,9 +52,9 @@ final class ClaimCommand implements Command {
     if (id.isEmpty()) {
       return telling.tell(new ClaimsReport().sheets(now).get(0), opened, session);
     }
+    boolean isOfToday = reminder || since;
     Standing claim =
-        kitwright.claim.Standings.on(now)
-            .of(id.get())
+        (isOfToday ? Standings.on(now).of(id.get()) : Standings.asTold(id.get(), now))
             .orElseThrow(
                 () ->
                     Refusal.unknown(

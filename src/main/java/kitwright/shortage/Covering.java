@@ -50,7 +50,7 @@ final class Covering {
     Arrivals sent = new Arrivals(position, goodsFirst, delivery -> maker.sends(delivery, item));
     Dealing dealing = new Dealing(shortages, today);
     all.parts().forEach(part -> dealing.arrived(part, maker.sends(part.delivery(), item)));
-    substitutions.all().forEach(dealing::substituted);
+    substitutions.where(dealing::isAnsweredBy).forEach(dealing::substituted);
     bought.forEach(dealing::bought);
     dealing.deal();
     all.toCome(position, today).forEach(dealing::sent);
@@ -69,7 +69,7 @@ final class Covering {
   /** A shortage of an item that the kit does not know. */
   Standing alone(Shortage shortage) {
     Dealing dealing = new Dealing(List.of(shortage), today);
-    substitutions.all().forEach(dealing::substituted);
+    substitutions.where(dealing::isAnsweredBy).forEach(dealing::substituted);
     purchases.of(shortage.item().id()).forEach(dealing::bought);
     dealing.deal();
     dealing.promised(shortage, promised.goods(shortage.id()), Arrivals.NONE);

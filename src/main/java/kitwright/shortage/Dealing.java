@@ -58,17 +58,21 @@ final class Dealing {
             false));
   }
 
+  /** Whether a substitution answers one of these shortages by its own word. */
+  boolean isAnsweredBy(Substitution substitution) {
+    return substitution.shortage().map(Ref::id).filter(this::isHere).isPresent();
+  }
+
   void substituted(kitwright.substitution.Standing standing) {
     Substitution substitution = standing.substitution();
-    Optional<String> shortage = substitution.shortage().map(Ref::id).filter(this::isHere);
-    if (standing.isApproved() && shortage.isPresent()) {
+    if (standing.isApproved()) {
       here.add(
           new Source(
               Cover.How.SUBSTITUTED,
               substitution.insteadOf().qty(),
               substitution,
               standing.signedOn().orElse(today),
-              shortage,
+              substitution.shortage().map(Ref::id),
               true));
     }
   }

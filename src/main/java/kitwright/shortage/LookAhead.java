@@ -20,6 +20,7 @@ import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Need;
 import kitwright.network.Netting;
@@ -118,7 +119,7 @@ public final class LookAhead {
       byTask.put(task.id(), Wants.of(task, ledger));
     }
     List<Want> substituted =
-        substitutions.all().stream()
+        substitutions.where(each -> takesForOpenWork(each, plan)).stream()
             .filter(standing -> standing.isApproved() || isDecided(standing, Standings.on(day)))
             .flatMap(standing -> Wants.of(standing.substitution()).stream())
             .toList();
@@ -150,6 +151,12 @@ public final class LookAhead {
         .filter(each -> each.arrives().isEmpty())
         .forEach(each -> hand.merge(each.item(), each.amount(), BigDecimal::add));
     return hand;
+  }
+
+  /** Only of such a substitution it has to be known whether it may be built. */
+  private static boolean takesForOpenWork(Substitution substitution, Plan plan) {
+    return substitution.hold().filter(task -> plan.isOpen(task.id())).isPresent()
+        && !substitution.use().isEmpty();
   }
 
   /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */

@@ -14,21 +14,44 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.value.Ref;
+import org.jspecify.annotations.Nullable;
 
-/** How every shortage, and with it every item of the kit, stands on a day. */
+/**
+ * How every shortage, and with it every item of the kit, stands on a day. The account of an item is
+ * drawn up when it is first asked for, and asks only the substitutions that answer its shortages.
+ */
 public final class Standings {
   private static final Facts.Fact<Standings> FACT = new Work();
 
-  private final Map<String, Standing> byId;
-  private final Map<String, Balance> byItem;
-  private final List<Standing> all;
-  private final List<Balance> balances;
+  private final Covering covering;
 
-  private Standings(Map<String, Standing> byId, Map<String, Balance> byItem) {
-    this.byId = byId;
-    this.byItem = byItem;
-    this.all = List.copyOf(byId.values());
-    this.balances = List.copyOf(byItem.values());
+  /** What was found by the end of the day, in the ledger's order. */
+  private final Map<String, Shortage> found = new LinkedHashMap<>();
+
+  /** The same by item, the oldest first. */
+  private final Map<String, List<Shortage>> ofItem = new HashMap<>();
+
+  private final Positions positions;
+  private final Map<String, Balance> byItem = new HashMap<>();
+  private final Map<String, Standing> byId = new HashMap<>();
+  private @Nullable List<Standing> all;
+
+  private Standings(
+      Ledger ledger, Positions positions, kitwright.substitution.Standings substitutions) {
+    LocalDate today = positions.day();
+    covering = new Covering(ledger, substitutions, today);
+    this.positions = positions;
+    ledger.shortages().stream()
+        .filter(shortage -> !shortage.found().isAfter(today))
+        .forEach(shortage -> found.putIfAbsent(shortage.id(), shortage));
+    ledger.shortages().stream()
+        .filter(shortage -> !shortage.found().isAfter(today))
+        .sorted(Comparator.comparing(Shortage::found))
+        .forEach(
+            shortage ->
+                ofItem
+                    .computeIfAbsent(shortage.item().id(), id -> new ArrayList<>())
+                    .add(shortage));
   }
 
   /** How every shortage found up to the end of the day stands. */
@@ -43,63 +66,63 @@ public final class Standings {
     }
   }
 
-  /** Judges every shortage found up to the end of the day for which the positions hold. */
+  /** By every shortage found up to the end of the day for which the positions hold. */
   public static Standings of(
       Ledger ledger, Positions positions, kitwright.substitution.Standings substitutions) {
-    LocalDate today = positions.day();
-    Map<String, List<Shortage>> found = new HashMap<>();
-    ledger.shortages().stream()
-        .filter(shortage -> !shortage.found().isAfter(today))
-        .sorted(Comparator.comparing(Shortage::found))
-        .forEach(
-            shortage ->
-                found.computeIfAbsent(shortage.item().id(), id -> new ArrayList<>()).add(shortage));
-    Covering covering = new Covering(ledger, substitutions, today);
-    Map<String, Standing> standings = new HashMap<>();
-    Map<String, Balance> balances = new LinkedHashMap<>();
-    for (Position position : positions.all()) {
-      List<Shortage> ofItem = found.getOrDefault(position.item().id(), List.of());
-      Balance balance = covering.balance(position, ofItem);
-      balances.put(position.item().id(), balance);
-      balance.shortages().forEach(each -> standings.putIfAbsent(each.shortage().id(), each));
-    }
-    return new Standings(inOrder(ledger, standings, covering, today), balances);
+    return new Standings(ledger, positions, substitutions);
   }
 
-  /** In the ledger's order; a shortage of an unknown item stands alone. */
-  private static Map<String, Standing> inOrder(
-      Ledger ledger, Map<String, Standing> standings, Covering covering, LocalDate today) {
-    Map<String, Standing> all = new LinkedHashMap<>();
-    for (Shortage shortage : ledger.shortages()) {
-      if (!shortage.found().isAfter(today)) {
-        Optional<Standing> known = Optional.ofNullable(standings.get(shortage.id()));
-        all.putIfAbsent(shortage.id(), known.orElseGet(() -> covering.alone(shortage)));
-      }
+  private Balance balance(Position position) {
+    String item = position.item().id();
+    Balance known = byItem.get(item);
+    if (known == null) {
+      known = covering.balance(position, ofItem.getOrDefault(item, List.of()));
+      byItem.put(item, known);
     }
-    return all;
+    return known;
+  }
+
+  /** With the others of its item; a shortage of an unknown item stands alone. */
+  private Standing standing(Shortage shortage) {
+    Standing known = byId.get(shortage.id());
+    if (known == null) {
+      known =
+          balance(shortage.item()).stream()
+              .flatMap(balance -> balance.shortages().stream())
+              .filter(each -> each.shortage().id().equals(shortage.id()))
+              .findFirst()
+              .orElseGet(() -> covering.alone(shortage));
+      byId.put(shortage.id(), known);
+    }
+    return known;
   }
 
   /** Every shortage, in the ledger's order. */
   public List<Standing> all() {
-    return all;
+    List<Standing> known = all;
+    if (known == null) {
+      known = found.values().stream().map(this::standing).toList();
+      all = known;
+    }
+    return known;
   }
 
   /** The open ones, in the ledger's order. */
   public List<Standing> open() {
-    return all.stream().filter(Standing::isOpen).toList();
+    return all().stream().filter(Standing::isOpen).toList();
   }
 
   public Optional<Standing> of(Ref shortage) {
-    return Optional.ofNullable(byId.get(shortage.id()));
+    return Optional.ofNullable(found.get(shortage.id())).map(this::standing);
   }
 
   /** The account of every item, in the kit's order. */
   public List<Balance> balances() {
-    return balances;
+    return positions.all().stream().map(this::balance).toList();
   }
 
   /** The account of an item of the kit. */
   public Optional<Balance> balance(Ref item) {
-    return Optional.ofNullable(byItem.get(item.id()));
+    return positions.of(item).map(this::balance);
   }
 }

@@ -68,10 +68,9 @@ final class Stores {
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
     shortages.balances().forEach(this::spare);
-    substitutions.all().stream()
+    substitutions.where(Stores::isWithoutShortage).stream()
         .filter(kitwright.substitution.Standing::isApproved)
         .map(kitwright.substitution.Standing::substitution)
-        .filter(substitution -> substitution.shortage().isEmpty())
         .forEach(this::add);
     ledger.spending().forEach(this::add);
   }
@@ -300,6 +299,12 @@ final class Stores {
       }
     }
     return cover.qty();
+  }
+
+  private static boolean isWithoutShortage(Substitution substitution) {
+    return substitution.shortage().isEmpty()
+        && substitution.insteadOf().item().isPresent()
+        && substitution.hold().isPresent();
   }
 
   /** A change of the design without a shortage serves the task that it holds, and no other. */

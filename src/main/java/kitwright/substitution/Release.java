@@ -1,9 +1,6 @@
 package kitwright.substitution;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -18,12 +15,12 @@ import kitwright.ledger.Task;
 public final class Release {
   private static final Facts.Fact<Release> FACT = new Work();
 
-  private final Map<String, List<Standing>> byTask = new HashMap<>();
-
   private final Ledger ledger;
+  private final Standings standings;
 
-  private Release(Ledger ledger) {
+  private Release(Ledger ledger, Standings standings) {
     this.ledger = ledger;
+    this.standings = standings;
   }
 
   /** What follows from how the substitutions stand on the day. */
@@ -34,31 +31,15 @@ public final class Release {
   private static final class Work extends Facts.Fact<Release> {
     @Override
     protected Release work(Facts day) {
-      return Release.of(day.ledger(), Standings.on(day));
+      return new Release(day.ledger(), Standings.on(day));
     }
-  }
-
-  private static Release of(Ledger ledger, Standings standings) {
-    Release release = new Release(ledger);
-    standings.all().stream()
-        .filter(standing -> standing.state() == Standing.State.WAITING)
-        .forEach(
-            standing ->
-                standing
-                    .substitution()
-                    .hold()
-                    .ifPresent(
-                        task ->
-                            release
-                                .byTask
-                                .computeIfAbsent(task.id(), id -> new ArrayList<>())
-                                .add(standing)));
-    return release;
   }
 
   /** The substitutions that hold a task, in the ledger's order; none where it is released. */
   public List<Standing> holding(Task task) {
-    return List.copyOf(byTask.getOrDefault(task.id(), List.of()));
+    return standings.holding(task.id()).stream()
+        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .toList();
   }
 
   /**
@@ -70,6 +51,6 @@ public final class Release {
 
   /** Whether no substitution holds a task. */
   public boolean isGiven(Task task) {
-    return !byTask.containsKey(task.id()) && unread(task).isEmpty();
+    return holding(task).isEmpty() && unread(task).isEmpty();
   }
 }

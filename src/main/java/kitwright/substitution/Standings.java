@@ -1,28 +1,45 @@
 package kitwright.substitution;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.SignOff;
 import kitwright.value.Ref;
 
-/** How every substitution stands on a day. */
+/**
+ * How every substitution stands on a day. Each is judged when it is first asked for: its verdict
+ * may be the only thing for which mechanics is worked out.
+ */
 public final class Standings {
   private static final Facts.Fact<Standings> FACT = new Work();
 
-  private final Map<String, Standing> byId;
-  private final List<Standing> all;
-  private final Map<String, List<Standing>> byShortage;
+  private final Judge judge;
 
-  private Standings(Map<String, Standing> byId, Map<String, List<Standing>> byShortage) {
-    this.byId = byId;
-    this.all = List.copyOf(byId.values());
-    this.byShortage = byShortage;
+  /** What was proposed by the end of the day, in the ledger's order. */
+  private final Map<String, Substitution> there = new LinkedHashMap<>();
+
+  private final Map<String, Standing> judged = new HashMap<>();
+  private final Map<String, Set<String>> answering = new HashMap<>();
+  private final Map<String, List<Substitution>> holding = new HashMap<>();
+
+  private Standings(Facts day) {
+    judge = new Judge(day);
+    for (Substitution substitution : day.ledger().substitutions()) {
+      if (substitution.proposed().filter(made -> made.on().isAfter(day.day())).isEmpty()) {
+        there.putIfAbsent(substitution.id(), substitution);
+      }
+    }
+    link(day.ledger());
   }
 
   /** How every substitution stands, judged by what is recorded up to the end of the day. */
@@ -34,63 +51,75 @@ public final class Standings {
   private static final class Work extends Facts.Fact<Standings> {
     @Override
     protected Standings work(Facts day) {
-      Judge judge = new Judge(day);
-      Map<String, Standing> byId = new LinkedHashMap<>();
-      for (Substitution substitution : day.ledger().substitutions()) {
-        if (substitution.proposed().filter(made -> made.on().isAfter(day.day())).isEmpty()) {
-          byId.putIfAbsent(substitution.id(), judge.standing(substitution));
-        }
-      }
-      return new Standings(byId, byShortage(day.ledger(), byId));
+      return new Standings(day);
     }
   }
 
-  /** A substitution says which shortage it answers, or an option of the shortage names it. */
-  private static Map<String, List<Standing>> byShortage(Ledger ledger, Map<String, Standing> byId) {
-    Map<String, Map<String, Standing>> all = new HashMap<>();
-    byId.values()
-        .forEach(
-            standing ->
-                standing.substitution().shortage().ifPresent(ref -> link(all, ref.id(), standing)));
-    ledger
-        .shortages()
-        .forEach(
-            shortage ->
-                shortage.options().stream()
-                    .flatMap(option -> option.substitution().stream())
-                    .map(ref -> Optional.ofNullable(byId.get(ref.id())))
-                    .flatMap(Optional::stream)
-                    .filter(standing -> standing.substitution().shortage().isEmpty())
-                    .forEach(standing -> link(all, shortage.id(), standing)));
-    Map<String, List<Standing>> lists = new HashMap<>();
-    all.forEach((id, set) -> lists.put(id, List.copyOf(set.values())));
-    return lists;
+  /**
+   * By the task that it holds, and by the shortage that it answers: it says which, or an option of
+   * the shortage names it.
+   */
+  private void link(Ledger ledger) {
+    for (Substitution each : there.values()) {
+      each.hold()
+          .ifPresent(task -> holding.computeIfAbsent(task.id(), id -> new ArrayList<>()).add(each));
+      each.shortage().ifPresent(shortage -> link(shortage.id(), each));
+    }
+    for (Shortage shortage : ledger.shortages()) {
+      for (Shortage.Option option : shortage.options()) {
+        option
+            .substitution()
+            .map(ref -> there.get(ref.id()))
+            .filter(named -> named.shortage().isEmpty())
+            .ifPresent(named -> link(shortage.id(), named));
+      }
+    }
   }
 
-  private static void link(
-      Map<String, Map<String, Standing>> all, String shortage, Standing standing) {
-    all.computeIfAbsent(shortage, id -> new LinkedHashMap<>())
-        .putIfAbsent(standing.substitution().id(), standing);
+  private void link(String shortage, Substitution substitution) {
+    answering.computeIfAbsent(shortage, id -> new LinkedHashSet<>()).add(substitution.id());
+  }
+
+  private Standing judged(Substitution substitution) {
+    Standing known = judged.get(substitution.id());
+    if (known == null) {
+      known = judge.standing(substitution);
+      judged.put(substitution.id(), known);
+    }
+    return known;
   }
 
   /** Every substitution, in the ledger's order. */
   public List<Standing> all() {
-    return all;
+    return where(any -> true);
+  }
+
+  /** Those whose records are asked for, in the ledger's order; no other is judged. */
+  public List<Standing> where(Predicate<Substitution> asked) {
+    return there.values().stream().filter(asked).map(this::judged).toList();
   }
 
   public Optional<Standing> of(Ref substitution) {
-    return Optional.ofNullable(byId.get(substitution.id()));
+    return Optional.ofNullable(there.get(substitution.id())).map(this::judged);
   }
 
   /** Whether a sign-off counts on that day. */
   public boolean counts(SignOff signOff) {
-    return all.stream()
+    return where(each -> each.signOffs().contains(signOff)).stream()
         .flatMap(standing -> standing.signatures().stream())
         .anyMatch(signature -> signature.signOff().equals(signOff) && signature.counts());
   }
 
+  /** The substitutions that hold a task until they may be built, in the ledger's order. */
+  public List<Standing> holding(String task) {
+    return holding.getOrDefault(task, List.of()).stream().map(this::judged).toList();
+  }
+
   /** The substitutions that answer a shortage, withdrawn ones among them. */
   public List<Standing> answering(String shortage) {
-    return byShortage.getOrDefault(shortage, List.of());
+    return answering.getOrDefault(shortage, Set.of()).stream()
+        .flatMap(id -> Optional.ofNullable(there.get(id)).stream())
+        .map(this::judged)
+        .toList();
   }
 }

@@ -86,6 +86,27 @@ class LoadingTest {
   }
 
   @Test
+  void theLetterOfAClaimIsToldByItsOwnDayAndItsOwnItems() throws IOException, InterruptedException {
+    for (String claim : List.of("claim-2026-01-26", "claim-2026-01-30")) {
+      List<String> loaded =
+          loaded(
+              "claim",
+              claim,
+              "--ledger",
+              Path.of("ledger").toAbsolutePath().toString(),
+              "--today",
+              "2026-03-29");
+      assertThat(loaded).contains("kitwright.report.claim.ClaimLetter");
+      assertThat(loaded)
+          .as("what was proposed later, and what answers other shortages, is not assessed")
+          .noneMatch(
+              each ->
+                  each.startsWith("kitwright.mechanics.")
+                      || each.startsWith("kitwright.assessment.Examiner"));
+    }
+  }
+
+  @Test
   void theVersionReadsNoRecordAndLoadsNoRoomOfTheMatter() throws IOException, InterruptedException {
     assertThat(loaded("--version"))
         .filteredOn(each -> each.startsWith("kitwright."))
