@@ -498,14 +498,17 @@ final class Examiner {
         .ifPresent(
             first ->
                 failing.add(
-                    "it breaks first "
-                        + Print.with(first.at() * 1000, "mm")
-                        + " from the support, in "
-                        + first.part()
+                    first.part()
+                        + " breaks first, "
+                        + (first.at() == 0
+                            ? "at the support"
+                            : Print.with(first.at() * 1000, "mm") + " from the support")
                         + " ("
                         + first.mode()
-                        + "), not in "
-                        + link.sacrificial()));
+                        + "); "
+                        + (first.part().equals(link.sacrificial().id())
+                            ? "it was meant to break " + Print.with(meant * 1000, "mm") + " from it"
+                            : link.sacrificial() + " was meant to")));
     return worked;
   }
 

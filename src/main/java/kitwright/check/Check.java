@@ -52,7 +52,7 @@ import kitwright.network.LinkToWithdrawn;
 import kitwright.network.ProgressDiffers;
 import kitwright.network.ProgressImpossible;
 import kitwright.network.ProgressWithoutDay;
-import kitwright.network.TaskBeforeForerunner;
+import kitwright.network.TaskBeforePredecessor;
 import kitwright.network.TaskCycle;
 import kitwright.network.TaskWaitsForItself;
 import kitwright.openmatter.HoldPointNear;
@@ -101,7 +101,7 @@ public final class Check {
           new TaskCycle(),
           new TaskWaitsForItself(),
           new LinkToWithdrawn(),
-          new TaskBeforeForerunner(),
+          new TaskBeforePredecessor(),
           new BegunEarly(),
           new ProgressImpossible(),
           new ProgressWithoutDay(),

@@ -35,7 +35,7 @@ final class AheadCommand implements Command {
   @Option(
       names = "--weeks",
       paramLabel = "N",
-      description = "How many weeks to look ahead; else the build's horizon.")
+      description = "How many weeks to look ahead; else the build’s horizon.")
   private int weeks = -1;
 
   @Option(

@@ -46,7 +46,8 @@ public final class CutUnfit implements Rule {
     // How many are wanting is said only where no longer search can find fewer.
     String wanting =
         missing.entrySet().stream()
-            .map(each -> (proved ? each.getValue() : "all") + " of " + each.getKey())
+            .map(
+                each -> (proved ? each.getValue() : "all") + " of the part “" + each.getKey() + "”")
             .collect(Collectors.joining(", "));
     String held =
         plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
@@ -54,9 +55,9 @@ public final class CutUnfit implements Rule {
         name(),
         Severity.WARN,
         cut.at().record(),
-        "The stock of the cut "
+        (proved ? "The stock of the cut " : "No plan was found by which the stock of the cut ")
             + cut.id()
-            + (proved ? " does not yield " : " was not found to yield ")
+            + (proved ? " does not yield " : " yields ")
             + wanting
             + (proved && !plan.pieces().isEmpty() ? ", " + plan.manner().words() : "")
             + "."

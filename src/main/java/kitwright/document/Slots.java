@@ -123,7 +123,7 @@ public final class Slots {
 
   private Slots with(String name, Slot slot) {
     if (!Template.isName(name)) {
-      throw new IllegalArgumentException("a slot's name is kebab-case: " + name);
+      throw new IllegalArgumentException("a slot’s name is kebab-case: " + name);
     }
     Map<String, Slot> more = new LinkedHashMap<>(slots);
     more.put(name, slot);

@@ -30,7 +30,7 @@ public final class Templates {
   /** The template {@code name} with {@code slots} filled in. */
   public Filled fill(String name, Slots slots) {
     if (!Template.isName(name)) {
-      throw new IllegalArgumentException("a template's name is kebab-case: " + name);
+      throw new IllegalArgumentException("a template’s name is kebab-case: " + name);
     }
     String path = "templates/" + name + ".md";
     return own.apply(name)

@@ -52,7 +52,7 @@ public final class SarifFindings {
     json.writeStringField("columnKind", "unicodeCodePoints");
     json.writeObjectFieldStart("originalUriBaseIds");
     json.writeObjectFieldStart(BASE);
-    text(json, "description", "The ledger's root folder.");
+    text(json, "description", "The ledger’s root folder.");
     json.writeEndObject();
     json.writeEndObject();
     results(json, rules, findings);

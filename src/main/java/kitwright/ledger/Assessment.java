@@ -263,7 +263,7 @@ public record Assessment(
               .maybeMeasure(Unit.ONE, Dimension.MOMENT),
           k.key(
                   "self-weight",
-                  "whether each section's own weight, its mass times 9.80665 m/s², is added as if"
+                  "whether each section’s own weight, its mass times 9.80665 m/s², is added as if"
                       + " it lay level",
                   "yes")
               .flag(),

@@ -141,7 +141,7 @@ public record Build(
       return new Climate(
           month,
           fit.min(BigDecimal.ONE),
-          k.key("source", "who says so", "the harbour's table of ten years").text(),
+          k.key("source", "who says so", "the harbour’s table of ten years").text(),
           k.at());
     }
   }

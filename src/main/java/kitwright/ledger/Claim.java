@@ -132,7 +132,7 @@ public record Claim(
                   "how much of it; all that no other line of the claim names where nothing is said",
                   "2 each")
               .maybeQuantity(Unit.EACH),
-          k.key("remedy", "what is asked, where it differs from the claim's", "cost")
+          k.key("remedy", "what is asked, where it differs from the claim’s", "cost")
               .maybeChoice(Remedy.class),
           k.key(
                   "costs",

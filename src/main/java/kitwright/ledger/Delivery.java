@@ -93,7 +93,7 @@ public record Delivery(
           k.key("item", "the item of the kit", "plank").ref(Kind.KIT),
           k.key("qty", "how much of it", "1 each").quantity(Unit.EACH),
           k.key("by", "how it was sent", "carrier").maybeText(),
-          k.key("remark", "what else there is to say", "with the carrier's slip").maybeText(),
+          k.key("remark", "what else there is to say", "with the carrier’s slip").maybeText(),
           k.key("evidence", "files that show it", "[evidence/slip.jpg]")
               .each("file", Evidence::read),
           k.at());

@@ -53,7 +53,7 @@ public record Evidence(
 
   static Evidence read(Keys k) {
     return new Evidence(
-        k.key("file", "where it lies, from the ledger's folder", "evidence/crate-1.jpg")
+        k.key("file", "where it lies, from the ledger’s folder", "evidence/crate-1.jpg")
             .need(Sorts.FILE, ""),
         k.key("sha256", "what “kitwright hash FILE” printed when it was recorded", EXAMPLE_DIGEST)
             .maybe(Sorts.SHA256),

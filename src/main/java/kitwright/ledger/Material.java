@@ -204,7 +204,7 @@ public record Material(
         k.key(
                 "source",
                 "where the values come from; without one nothing structural may lean on them",
-                "the maker's data sheet")
+                "the maker’s data sheet")
             .maybeText(),
         k.key("basis", "what the values are", "mean").maybeChoice(Basis.class),
         k.key("price", "what it costs", "12.50 EUR/m").maybePrice(),

@@ -23,7 +23,7 @@ public enum MaterialProperty {
       "shear modulus through the thickness across the grain: rolling shear of wood, the second way"
           + " of a honeycomb",
       "70 MPa"),
-  POISSON("poisson", Dimension.RATIO, "Poisson's ratio", "0.3"),
+  POISSON("poisson", Dimension.RATIO, "Poisson’s ratio", "0.3"),
   TENSILE_STRENGTH("tensile-strength", Dimension.STRESS, "tensile strength along", "80 MPa"),
   TENSILE_STRENGTH_ACROSS(
       "tensile-strength-across", Dimension.STRESS, "tensile strength across", "2 MPa"),

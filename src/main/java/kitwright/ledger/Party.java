@@ -78,7 +78,7 @@ public record Party(
   static Party read(Keys k) {
     return new Party(
         k.id("kit-maker"),
-        k.key("name", "the name as it stands in a letter", "Your kit's maker").ofPeople().text(),
+        k.key("name", "the name as it stands in a letter", "Your kit’s maker").ofPeople().text(),
         k.key("role", "what this party does for the build", "supplier")
             .begins("helper")
             .choice(Role.class, Role.HELPER),

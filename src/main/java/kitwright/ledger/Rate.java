@@ -24,7 +24,7 @@ public record Rate(
         k.key(
                 "source",
                 "who published it; best what the bank really gave you",
-                "the bank's statement")
+                "the bank’s statement")
             .maybeText(),
         k.at());
   }

@@ -93,7 +93,7 @@ public record Section(
           k.key("plies", "so many plies of a cloth", "2").maybeNumber(),
           k.key("grain", "how its grain runs, against the length of the part", "along")
               .maybeChoice(Grain.class),
-          k.key("angle", "from the length of the part to a cloth's first fibre direction", "45 deg")
+          k.key("angle", "from the length of the part to a cloth’s first fibre direction", "45 deg")
               .maybe(ANGLE),
           k.key("strips", "strips side by side, where it is not one material over the whole width")
               .each(Strip::read),

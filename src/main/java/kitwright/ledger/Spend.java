@@ -145,7 +145,7 @@ public record Spend(
         k.key("duty", "of the amount, customs duty", "0.50 EUR").maybeMoney(),
         k.key(
                 "rate",
-                "units of the build's currency for one of the amount's, as the bank reckoned",
+                "units of the build’s currency for one of the amount’s, as the bank reckoned",
                 "0.54")
             .maybeNumber(),
         k.key("pays", "the order that this payment pays", "spend-2026-02-01-order")

@@ -113,10 +113,10 @@ public record Substitution(
               .each("file", Evidence::read),
           k.key(
                   "signature",
-                  "a file that the signer's own key made over that text",
+                  "a file that the signer’s own key made over that text",
                   "[evidence/statement.txt.sig]")
               .each("file", Evidence::read),
-          k.key("evidence", "the signer's letter", "[evidence/letter.txt]")
+          k.key("evidence", "the signer’s letter", "[evidence/letter.txt]")
               .each("file", Evidence::read),
           k.at());
     }

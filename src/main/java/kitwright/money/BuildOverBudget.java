@@ -33,15 +33,15 @@ public final class BuildOverBudget implements Rule {
         within ? Severity.WARN : Severity.STOP,
         ledger.build().at().of(within ? "contingency" : "currency"),
         "Spent and ordered are "
-            + whole.committed()
+            + whole.committed().told()
             + " in all, "
-            + over
+            + over.told()
             + " over the budget of "
-            + whole.budget()
+            + whole.budget().told()
             + ".",
         within
-            ? "It eats " + over + " of the contingency of " + kept + "."
-            : "The contingency of " + kept + " does not cover it.",
+            ? "It eats " + over.told() + " of the contingency of " + kept.told() + "."
+            : "The contingency of " + kept.told() + " does not cover it.",
         "Stop what can be stopped, claim what is owed, and find the money before the next order.",
         List.of(ledger.build().named()));
   }

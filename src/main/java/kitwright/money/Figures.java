@@ -49,23 +49,23 @@ public final class Figures {
     add(
         "budget at completion",
         "BAC",
-        ev.atCompletion().toString(),
-        "All the work was to cost " + ev.atCompletion() + ".");
+        ev.atCompletion().told(),
+        "All the work was to cost " + ev.atCompletion().told() + ".");
     add(
         "planned value",
         "PV",
-        ev.plannedValue().toString(),
-        "By this day work worth " + ev.plannedValue() + " of the budget was to be done.");
+        ev.plannedValue().told(),
+        "By this day work worth " + ev.plannedValue().told() + " of the budget was to be done.");
     add(
         "earned value",
         "EV",
-        ev.earnedValue().toString(),
-        "The work that is done was to cost " + ev.earnedValue() + ".");
+        ev.earnedValue().told(),
+        "The work that is done was to cost " + ev.earnedValue().told() + ".");
     add(
         "actual cost",
         "AC",
-        ev.actualCost().toString(),
-        "It has cost " + ev.actualCost() + " so far.");
+        ev.actualCost().told(),
+        "It has cost " + ev.actualCost().told() + " so far.");
   }
 
   private void variances() {
@@ -73,22 +73,22 @@ public final class Figures {
     add(
         "cost variance, EV − AC",
         "CV",
-        cost.toString(),
+        cost.told(),
         cost.signum() == 0
             ? "The work done has cost what it was to cost."
             : "The work done has cost "
-                + unsigned(cost)
+                + unsigned(cost).told()
                 + (cost.signum() < 0 ? " more" : " less")
                 + " than it was to cost; material bought ahead of the work counts as cost.");
     Money schedule = ev.scheduleVariance();
     add(
         "schedule variance, EV − PV",
         "SV",
-        schedule.toString(),
+        schedule.told(),
         schedule.signum() == 0
             ? "As much is done as was planned."
             : "Work worth "
-                + unsigned(schedule)
+                + unsigned(schedule).told()
                 + (schedule.signum() < 0 ? " less" : " more")
                 + " than planned is done.");
   }
@@ -142,8 +142,9 @@ public final class Figures {
     add(
         name,
         "EAC",
-        end.map(Money::toString).orElse("not yet"),
-        end.map(money -> says + money + ".").orElse("Too little is done yet to tell it this way."));
+        end.map(Money::told).orElse("not yet"),
+        end.map(money -> says + money.told() + ".")
+            .orElse("Too little is done yet to tell it this way."));
   }
 
   private void toCome() {
@@ -151,17 +152,17 @@ public final class Figures {
     add(
         "estimate to complete, from the records, EAC − AC",
         "ETC",
-        left.toString(),
+        left.told(),
         left + " are still to be spent.");
     Money variance = ev.varianceAtCompletion(forecast);
     add(
         "variance at completion, from the records, BAC − EAC",
         "VAC",
-        variance.toString(),
+        variance.told(),
         variance.signum() == 0
             ? "It ends on its budget."
             : "It ends "
-                + unsigned(variance)
+                + unsigned(variance).told()
                 + (variance.signum() < 0 ? " over" : " under")
                 + " its budget.");
     Optional<BigDecimal> index = ev.toCompleteIndex(ev.atCompletion());

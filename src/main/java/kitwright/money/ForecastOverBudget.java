@@ -39,13 +39,17 @@ public final class ForecastOverBudget implements Rule {
         "“"
             + line.title()
             + "” is forecast to end at "
-            + state.forecast()
+            + state.forecast().told()
             + ", "
-            + state.over()
+            + state.over().told()
             + " over its budget of "
-            + state.budget()
+            + state.budget().told()
             + ".",
-        "Spent and ordered are " + state.committed() + "; " + state.toCome() + " are to come.",
+        "Spent and ordered are "
+            + state.committed().told()
+            + "; "
+            + state.toCome().told()
+            + " are to come.",
         guessed
             ? "What is to come is guessed from the work left; if its material is bought already,"
                 + " say so with “remaining: …”."
@@ -67,19 +71,19 @@ public final class ForecastOverBudget implements Rule {
             beyond ? Severity.WARN : Severity.NOTE,
             ledger.build().at().of("currency"),
             "The build is forecast to end at "
-                + whole.forecast()
+                + whole.forecast().told()
                 + ", "
-                + whole.over()
+                + whole.over().told()
                 + " over the budget of "
-                + whole.budget()
+                + whole.budget().told()
                 + ".",
             beyond
                 ? "That is "
-                    + whole.forecast().minus(means)
+                    + whole.forecast().minus(means).told()
                     + " more than the budget and the contingency of "
-                    + kept
+                    + kept.told()
                     + " together."
-                : "The contingency of " + kept + " would pay for it.",
+                : "The contingency of " + kept.told() + " would pay for it.",
             "See with “kitwright budget” which lines bring it about, and decide before ordering.",
             List.of(ledger.build().named())));
   }

@@ -33,18 +33,18 @@ public final class LineOverBudget implements Rule {
         "“"
             + line.title()
             + "” stands at "
-            + state.committed()
+            + state.committed().told()
             + " spent and ordered, "
-            + state.committed().minus(state.budget())
+            + state.committed().minus(state.budget()).told()
             + " over its budget of "
-            + state.budget()
+            + state.budget().told()
             + ".",
         "It is forecast to end at "
-            + state.forecast()
+            + state.forecast().told()
             + "; the difference comes out of other lines or the contingency.",
         "Look up why with “kitwright budget --line "
             + line.line()
-            + "”, claim what the supplier owes, and set the line's “amount” anew only together"
+            + "”, claim what the supplier owes, and set the line’s “amount” anew only together"
             + " with the line that pays for it.",
         List.of(line.named()));
   }

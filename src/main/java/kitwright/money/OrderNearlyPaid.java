@@ -48,7 +48,13 @@ public final class OrderNearlyPaid implements Rule {
         name(),
         Severity.NOTE,
         payment.at().of("amount"),
-        "Of the order " + order.id() + " (" + order.amount() + ") " + open + " stay open.",
+        "Of the order "
+            + order.id()
+            + " ("
+            + order.amount().told()
+            + ") "
+            + open.told()
+            + " stay open.",
         "They stand as ordered, and in the forecast, until somebody pays them.",
         "If nothing more is owed, write “in-full: yes” on the "
             + payment.named()

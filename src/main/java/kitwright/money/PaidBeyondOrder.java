@@ -50,11 +50,11 @@ public final class PaidBeyondOrder implements Rule {
         "With the "
             + payment.named()
             + " "
-            + sum
+            + sum.told()
             + " are paid for "
             + order.id()
             + ", of which "
-            + order.amount()
+            + order.amount().told()
             + " were ordered.",
         "Either it was dearer than ordered, or something was paid twice.",
         "Compare the invoice; if it was dearer, write “cause: price” on the payment.",

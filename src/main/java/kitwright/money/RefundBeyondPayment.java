@@ -33,13 +33,13 @@ public final class RefundBeyondPayment implements Rule {
         "The refund "
             + each.refund().id()
             + " gives back "
-            + each.asked()
+            + each.asked().told()
             + ", but of "
             + purchase.named()
             + " only "
-            + each.left()
+            + each.left().told()
             + " were paid and not yet refunded.",
-        "Only " + each.left() + " count as come back; a refund never makes money.",
+        "Only " + each.left().told() + " count as come back; a refund never makes money.",
         "Correct the amount, or name in “refunds” the payment that it really gives back.",
         List.of(each.refund().named(), purchase.named()));
   }
@@ -52,13 +52,13 @@ public final class RefundBeyondPayment implements Rule {
         "The refund "
             + each.refund().id()
             + " gives back "
-            + each.asked()
+            + each.asked().told()
             + ", but only "
-            + each.left()
+            + each.left().told()
             + " were paid on the line "
             + each.refund().line()
             + " and not yet refunded.",
-        "Only " + each.left() + " count as come back; a refund never makes money.",
+        "Only " + each.left().told() + " count as come back; a refund never makes money.",
         "Name in “refunds” the payment that it gives back, or correct the amount.",
         List.of(each.refund().named()));
   }

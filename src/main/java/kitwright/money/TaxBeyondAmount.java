@@ -47,11 +47,11 @@ public final class TaxBeyondAmount implements Rule {
         "Tax and duty of the "
             + spend.named()
             + " ("
-            + spend.tax().map(Money::toString).orElse("no tax")
+            + spend.tax().map(Money::told).orElse("no tax")
             + ", "
-            + spend.duty().map(Money::toString).orElse("no duty")
+            + spend.duty().map(Money::told).orElse("no duty")
             + ") are more than its amount of "
-            + spend.amount()
+            + spend.amount().told()
             + ".",
         "The shares of tax, duty and goods are false.",
         "“amount” holds everything that was paid, tax and duty within it; correct it or the tax.",

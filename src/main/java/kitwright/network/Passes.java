@@ -7,7 +7,7 @@ import java.util.List;
  * Forward and backward pass over a network in worked minutes, for any set of durations.
  *
  * <p>A finished task keeps its days and does not move. A begun one goes on today; what is left of
- * it waits for its forerunners all the same. A cure runs on the clock, so that a night or a Sunday
+ * it waits for its predecessors all the same. A cure runs on the clock, so that a night or a Sunday
  * can swallow it. Both passes take time in proportion to tasks and links.
  *
  * @see "Kelley and Walker, Critical-path planning and scheduling, Proceedings of the Eastern Joint

@@ -53,15 +53,15 @@ public final class Schedule {
     return clocks;
   }
 
-  /** When a forerunner lets go: by the clock, or after its lag at the end of some work. */
-  private long ended(int forerunner, long lag, long worked, long[] clocks) {
+  /** When a predecessor lets go: by the clock, or after its lag at the end of some work. */
+  private long ended(int predecessor, long lag, long worked, long[] clocks) {
     if (lag > 0) {
       return passes.calendar.endAt(worked);
     }
-    if (!passes.network.activities().get(forerunner).cure().isZero()) {
-      return passes.readyClock(forerunner, early.finish[forerunner], work[forerunner]);
+    if (!passes.network.activities().get(predecessor).cure().isZero()) {
+      return passes.readyClock(predecessor, early.finish[predecessor], work[predecessor]);
     }
-    return work[forerunner] == 0 ? clocks[forerunner] : passes.calendar.endAt(worked);
+    return work[predecessor] == 0 ? clocks[predecessor] : passes.calendar.endAt(worked);
   }
 
   /**

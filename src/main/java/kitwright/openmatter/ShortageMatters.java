@@ -325,7 +325,7 @@ final class ShortageMatters {
         OpenMatter.Sort.LACK,
         thing.record(),
         thing.so(missing)
-            + ": nobody has it, nobody sends it"
+            + ": none left, none on order"
             + (LookAhead.on(now).dayless(thing).isEmpty() ? "" : " for a day that holds"),
         stop,
         "you",

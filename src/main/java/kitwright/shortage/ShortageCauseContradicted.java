@@ -72,7 +72,7 @@ public final class ShortageCauseContradicted implements Rule {
             + " wrong"
             + (then.undersize().isNone() ? "" : ", " + then.undersize().told() + " undersize")
             + ".",
-        "The letter gives the supplier a reason that his own papers contradict.",
+        "The letter gives the supplier a reason that their own papers contradict.",
         "Record one shortage a cause, each with its own number; or correct the count.",
         List.of(shortage.named(), balance.position().item().named()));
   }

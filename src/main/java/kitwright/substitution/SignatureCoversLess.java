@@ -44,7 +44,7 @@ public final class SignatureCoversLess implements Rule {
                 .orElse(signature.signOff().by().id())
             + " under "
             + id
-            + " is of the first form.",
+            + " is of an older form, which covers less.",
         "It counts, but covers neither the words and sizes of what is replaced and used, nor its"
             + " own conditions and signer: a change of these goes unnoticed.",
         "When you next write to the signer, have the statement signed that “kitwright fingerprint "

@@ -139,6 +139,11 @@ public record Money(BigDecimal amount, Currency currency) {
     }
   }
 
+  /** As a sentence tells it: {@code 31 763.86 EUR}, which no line breaks in two. */
+  public String told() {
+    return Decimal.grouped(amount) + "\u00a0" + currency.getCurrencyCode();
+  }
+
   /** As a ledger writes it: {@code 46.20 EUR}. */
   @Override
   public String toString() {

@@ -179,9 +179,9 @@ public record Quantity(BigDecimal amount, Unit unit) {
     return unit == Unit.EACH ? Decimal.print(amount) : toString();
   }
 
-  /** As a sentence tells it of a thing: {@code 26 m of stave-s}, {@code 4 cleat}. */
+  /** As a sentence tells it of a thing: {@code 26 m of stave-s}, {@code 4 × cleat}. */
   public String told(String thing) {
-    return unit == Unit.EACH ? told() + " " + thing : told() + " of " + thing;
+    return unit == Unit.EACH ? told() + " × " + thing : told() + " of " + thing;
   }
 
   /** As a ledger writes it: {@code 26 m}. */

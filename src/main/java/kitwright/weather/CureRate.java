@@ -11,7 +11,7 @@ public final class CureRate {
   /** What every sheet that shows a scaled time must say. */
   public static final String CAUTION =
       "Scaled by the rule that cure and pot life halve for each 10 K more and double for each 10 K"
-          + " less. The product's own data sheet rules.";
+          + " less. The product’s own data sheet rules.";
 
   /** Below this many epoxies slow strongly or stop. */
   public static final double STOPS_BELOW = 5;

@@ -199,7 +199,7 @@ class ChancesTest {
     assertThat(row(result, Measure.LINK)).isCloseTo(3888.889 / mean, within(1e-4));
     assertThat(result.breaks().get(0).part()).isEqualTo("pin");
     assertThat(result.verdict().because())
-        .contains("protected over sacrificial part, by their means is 1.009, not at least 1.1");
+        .contains("part meant to break, by their means is 1.009, where at least 1.1 is required");
   }
 
   private static double row(Result result, Measure measure) {

@@ -40,25 +40,27 @@ class UnlikeTest {
     assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
     assertThat(verdict.reasons())
         .containsExactly(
-            "moment at first failure, tension below is 1.296 of the designed with the solid part"
-                + " judged by its modulus of rupture, and 0.864 with both judged by tension and"
-                + " compression: whether it is at least 1 hangs on the way of judging",
-            "moment at first failure, tension above is 1.296 of the designed with the solid part"
-                + " judged by its modulus of rupture, and 0.864 with both judged by tension and"
-                + " compression: whether it is at least 1 hangs on the way of judging");
+            "moment at first failure, tension below is 1.296 of the design value with the solid"
+                + " part judged by its modulus of rupture, and 0.864 with both judged by tension"
+                + " and compression: whether it is at least 1 depends on the way of judging",
+            "moment at first failure, tension above is 1.296 of the design value with the solid"
+                + " part judged by its modulus of rupture, and 0.864 with both judged by tension"
+                + " and compression: whether it is at least 1 depends on the way of judging");
     assertThat(verdict("designed: hollow, built: solid, require: {moment: 0.86}").passes())
         .isTrue();
     assertThat(verdict("designed: hollow, built: solid, require: {moment: 1.3}").fails()).isTrue();
   }
 
-  /** Told the same way round: 0.771 and 1.157 of the designed. */
+  /** Told the same way round: 0.771 and 1.157 of the design value. */
   @Test
   void aHollowPartForASolidOneIsNotFailedByAnotherWayOfJudging() {
     assertThat(verdict("designed: solid, built: hollow, require: {moment: 0.77}").passes())
         .isTrue();
     Verdict verdict = verdict("designed: solid, built: hollow, require: {moment: 1.0}");
     assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
-    assertThat(verdict.because()).contains("0.771 of the designed").contains("and 1.157 with both");
+    assertThat(verdict.because())
+        .contains("0.771 of the design value")
+        .contains("and 1.157 with both");
     assertThat(verdict("designed: solid, built: hollow, require: {moment: 1.16}").fails()).isTrue();
   }
 
@@ -79,9 +81,10 @@ class UnlikeTest {
             + " source: test}, weak-link: {sacrificial: hollow, protected: %s, margin: %s}";
     assertThat(verdict(asked.formatted("solid", "1.1")).reasons())
         .containsExactly(
-            "protected over sacrificial part, by their means is 1.296 with the solid part judged by"
-                + " its modulus of rupture, and 0.864 with both judged by tension and compression:"
-                + " whether it is at least 1.1 hangs on the way of judging");
+            "strength of protected part ÷ part meant to break, by their means is 1.296 with"
+                + " the solid part judged by its modulus of rupture, and 0.864 with both judged by"
+                + " tension and compression: whether it is at least 1.1 depends on the way of"
+                + " judging");
     assertThat(verdict(asked.formatted("solid", "0.86")).reasons())
         .containsExactly(
             "the margin of its weak link is 0.86, and it is at least 1: below it the protected part"

@@ -90,7 +90,7 @@ class ClaimRulesTest {
                     SHORT.formatted("2026-02-11", "b", replaced),
                     "2026-03-08")
                 .what())
-        .isEqualTo("The claim c is settled as replaced, but no count since shows 6 bolt.");
+        .isEqualTo("The claim c is settled as replaced, but no count since shows 6 × bolt.");
     String came =
         SHORT
             .replace(

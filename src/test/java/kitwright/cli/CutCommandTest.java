@@ -42,7 +42,7 @@ class CutCommandTest {
     assertThat(Files.readString(folder.resolve("stock/left-of-c.yaml")))
         .contains("id: ply-c-1", "worth: ");
     Run told = run("cut", "c");
-    assertThat(told.out()).contains("Done on Monday 2 March 2026", "Took 1 of ply.", "ply-c-1");
+    assertThat(told.out()).contains("Done on Mon 2 March 2026", "Took 1 of ply.", "ply-c-1");
     assertThat(run("cut", "c", "--done").code()).as("not twice").isEqualTo(2);
     assertThat(run("check", "--all").out()).doesNotContain("cut-");
   }

@@ -38,7 +38,7 @@ class FirstClaimIT {
             "kit/keel-bolts.yaml",
             "count-sheet.md",
             "counted-short-unrecorded",
-            "The kit promised 12 keel-bolts, 8 came",
+            "The kit promised 12 × keel-bolts, 8 came",
             "short-keel-bolts.yaml",
             "claim-keel-bolts.yaml",
             "keel bolt M12 x 140",

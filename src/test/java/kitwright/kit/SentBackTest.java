@@ -59,6 +59,6 @@ class SentBackTest {
         .extracting(Finding::what)
         .singleElement()
         .asString()
-        .startsWith("With this, 5 bolt are said to have gone back, but only 4");
+        .startsWith("With this, 5 × bolt are said to have gone back, but only 4");
   }
 }

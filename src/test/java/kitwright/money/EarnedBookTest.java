@@ -72,7 +72,7 @@ class EarnedBookTest {
     assertThat(figures)
         .extracting(Figure::says)
         .contains(
-            "The work done has cost 300.00 EUR more than it was to cost; material bought ahead of"
+            "The work done has cost 300.00 EUR more than it was to cost; material bought ahead of"
                 + " the work counts as cost.",
             "Each EUR spent has bought work worth 0.893.",
             "To end on budget, each EUR left must buy work worth 1.250.");

@@ -85,7 +85,7 @@ class ScheduleTest {
   }
 
   @Test
-  void theRestOfATaskBegunOutOfTurnWaitsForItsForerunner() {
+  void theRestOfATaskBegunOutOfTurnWaitsForItsPredecessor() {
     Activity begun = task("b", 2).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.5));
     Schedule schedule = schedule(List.of(task("a", 1), begun), Link.of("a", "b"));
     assertThat(schedule.of("b").earliestFinish()).isEqualTo("2026-01-06T14:00");
@@ -105,7 +105,7 @@ class ScheduleTest {
   }
 
   @Test
-  void aTaskWithoutWorkHappensWhenItsForerunnerEnds() {
+  void aTaskWithoutWorkHappensWhenItsPredecessorEnds() {
     Schedule schedule =
         schedule(List.of(task("a", 1), task("launched", 0)), Link.of("a", "launched"));
     assertThat(schedule.of("launched").earliestStart()).isEqualTo("2026-01-05T14:00");

@@ -123,7 +123,8 @@ public record WeakLinks(
     return Unlike.words(solid, safe ? sacrificial : protectedPart)
         + (Unlike.share(solid).isEmpty()
             ? ": their order of breaking is not of one kind"
-            : "; judged alike, protected over sacrificial part is " + Print.ratio(margin));
+            : "; judged alike, the strength of protected part ÷ part meant to break is "
+                + Print.ratio(margin));
   }
 
   /** The weaker way of bending, since nobody knows from which side she takes the ground. */

@@ -154,11 +154,12 @@ public final class Judgement {
     return row.measure().words()
         + " is "
         + (least ? Print.ratio(number) : Print.ratioUp(number))
-        + (row.measure().absolute() ? "" : " of the designed")
-        + ", not "
+        + (row.measure().absolute() ? "" : " of the design value")
+        + row.built().flatMap(Figure::governing).map(how -> " (" + how + ")").orElse("")
+        + ", where "
         + limit.side().words()
         + " "
         + Print.number(limit.value())
-        + row.built().flatMap(Figure::governing).map(how -> " (" + how + ")").orElse("");
+        + " is required";
   }
 }

@@ -49,7 +49,11 @@ public enum Measure {
   HEAD("strength", "pull at which the head sinks into the wood", "kN", Lean.ALL),
   FIRST_FAILURE("strength", "load at first failure over the design load", "", Lean.ALL),
   RESERVE("reserve", "reserve factor against the load", "", Lean.ALL),
-  LINK("weak-link", "protected over sacrificial part, by their means", "", Lean.ALL),
+  LINK(
+      "weak-link",
+      "strength of protected part ÷ part meant to break, by their means",
+      "",
+      Lean.ALL),
   LINK_CHANCE("weak-link-chance", "chance that the protected part breaks first", "%", Lean.ALL),
   DEFLECTION("deflection", "deflection under the load, no safety factor", "mm", Lean.SHEAR_STIFF),
   MASS("mass", "mass", "kg/m", Lean.HEAVY),

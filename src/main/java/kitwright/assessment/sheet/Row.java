@@ -74,14 +74,14 @@ public record Row(
         measure.words()
             + " is "
             + Print.ratio(number.getAsDouble())
-            + (measure.absolute() ? "" : " of the designed")
+            + (measure.absolute() ? "" : " of the design value")
             + " with the solid part judged by its modulus of rupture, and "
             + Print.ratio(alike.getAsDouble())
             + " with both judged by tension and compression: whether it is "
             + limit.get().side().words()
             + " "
             + Print.number(limit.get().value())
-            + " hangs on the way of judging");
+            + " depends on the way of judging");
   }
 
   /** Whether something is asked and not met. */

@@ -17,7 +17,7 @@ public record PanelTask(
     parts = List.copyOf(parts);
     stock = List.copyOf(stock);
     if (remnantLong < remnantShort || remnantShort < 0) {
-      throw new IllegalArgumentException("a left-over's longer side comes first");
+      throw new IllegalArgumentException("a left-over’s longer side comes first");
     }
     if (parts.stream().map(PanelPart::mark).distinct().count() < parts.size()
         || stock.stream().map(Panel::id).distinct().count() < stock.size()) {

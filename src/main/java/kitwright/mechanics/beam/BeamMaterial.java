@@ -81,7 +81,7 @@ public record BeamMaterial(
     }
 
     public Elastic {
-      Refuse.unlessPositive("Young's modulus", axial);
+      Refuse.unlessPositive("Young’s modulus", axial);
       Refuse.unlessPositive("shear modulus", shear);
       through.ifPresent(e -> Refuse.unlessPositive("through-thickness modulus", e));
     }

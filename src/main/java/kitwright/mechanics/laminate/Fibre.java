@@ -19,7 +19,7 @@ public record Fibre(
     Refuse.unlessPositive("fibre modulus", axial);
     Refuse.unlessPositive("fibre modulus across", across);
     Refuse.unlessPositive("fibre shear modulus", shear);
-    Refuse.outside("Poisson's ratio", -1, 0.5, poisson);
+    Refuse.outside("Poisson’s ratio", -1, 0.5, poisson);
   }
 
   /** A fibre that is as stiff across as along, such as glass: G = E/(2(1 + ν)). */

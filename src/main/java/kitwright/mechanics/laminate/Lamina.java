@@ -28,7 +28,8 @@ public record Lamina(
     Refuse.unlessPositive("G12", g12);
     Refuse.unlessPositive("density", density);
     Refuse.unless(
-        nu12 * nu12 < e1 / e2, () -> "ν12 " + nu12 + " is beyond √(E1/E2): such stuff cannot be");
+        nu12 * nu12 < e1 / e2,
+        () -> "ν12 " + nu12 + " is beyond √(E1/E2): there is no such material");
   }
 
   public Lamina with(LaminaStrength known) {

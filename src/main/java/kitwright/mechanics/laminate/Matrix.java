@@ -16,7 +16,7 @@ public record Matrix(String name, double density, double modulus, double shear, 
     Refuse.unlessPositive("resin density", density);
     Refuse.unlessPositive("resin modulus", modulus);
     Refuse.unlessPositive("resin shear modulus", shear);
-    Refuse.outside("Poisson's ratio", -1, 0.5, poisson);
+    Refuse.outside("Poisson’s ratio", -1, 0.5, poisson);
   }
 
   /** An isotropic resin, G = E/(2(1 + ν)). */

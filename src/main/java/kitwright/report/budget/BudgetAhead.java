@@ -175,9 +175,7 @@ public final class BudgetAhead {
       CostRange.Quantile each = range.within(share);
       rows.add(
           Row.row(
-              Cell.number(
-                  Math.round(share * 100) + " of 100 builds",
-                  BigDecimal.valueOf(Math.round(share * 100))),
+              Cell.number(chances(share), BigDecimal.valueOf(Math.round(share * 100))),
               Cells.amount(each.money(now.ledger().build().currency())),
               Cells.signed(
                   each.money(now.ledger().build().currency()).minus(account.whole().budget())),
@@ -186,11 +184,17 @@ public final class BudgetAhead {
     return new Table(
         "Where it may end",
         Column.columns(
-            Column.head("So many").named("percent"),
-            Column.right("End within"),
+            Column.head("Chance").named("percent"),
+            Column.right("To end below").named("end-within"),
             Column.right("Over"),
             Column.right("Give or take, 19 times in 20").named("give-or-take")),
         rows);
+  }
+
+  /** {@code 1 chance in 10}. */
+  private static String chances(double share) {
+    long tenths = Math.round(share * 10);
+    return tenths == 5 ? "1 chance in 2" : Say.count(tenths, "chance", "chances") + " in 10";
   }
 
   private Money money(double amount) {

@@ -115,7 +115,7 @@ public final class Overruns {
       case SUBSTITUTION ->
           part.of().map(id -> "substitution: " + substitution(id)).orElse("a substitution");
       case REPAIR -> "making good: " + part.of().map(this::tool).orElse("a borrowed tool");
-      case FORGOTTEN -> "not thought of" + spends(part, Spend.Cause.FORGOTTEN);
+      case FORGOTTEN -> "not planned" + spends(part, Spend.Cause.FORGOTTEN);
       case PRICE -> "dearer than planned" + spends(part, Spend.Cause.PRICE);
       case QUANTITY -> "more than planned" + spends(part, Spend.Cause.QUANTITY);
       case CURRENCY -> "the rate since the budget was made";

@@ -32,7 +32,7 @@ public final class ClaimItems {
                 Column.left("Item"),
                 Column.right("Promised"),
                 Column.right("Received"),
-                Column.right("Of these no good"),
+                Column.right("Unusable").named("of-these-no-good"),
                 Column.right("Short"),
                 Column.left("Why")));
     if (some) {

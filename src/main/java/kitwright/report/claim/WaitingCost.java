@@ -52,7 +52,7 @@ public final class WaitingCost {
                     Say.capital(what(line))
                         + " must be here by "
                         + Say.day(day)
-                        + ", or the boat is ready for launching later."));
+                        + ", or the launch will be late."));
     return sentences;
   }
 
@@ -73,7 +73,7 @@ public final class WaitingCost {
         way.timing()
             .launch()
             .filter(day -> day.later() > 0)
-            .map(day -> "the boat is ready for launching " + Days.told(day.later()) + " later")
+            .map(day -> "the launch is " + Days.told(day.later()) + " late")
             .orElse("");
     if (held.isEmpty() && launch.isEmpty()) {
       return Optional.empty();

@@ -46,19 +46,17 @@ public final class WaysTold {
   /** What is compared, side by side. */
   public List<Line> lines() {
     return List.of(
-        line("cash now", way -> way.outlay().now().map(Money::toString).orElse("not said")),
+        line("cash now", way -> way.outlay().now().map(Say::money).orElse("not said")),
         line("cost in all", way -> way.outlay().cost().map(WaysTold::range).orElse("not said")),
-        line(
-            "build ends at",
-            way -> way.outlay().forecast().map(Money::toString).orElse("not known")),
+        line("total forecast", way -> way.outlay().forecast().map(Say::money).orElse("not known")),
         line("may be claimed", way -> unlessNone(way.outlay().claimable())),
         line("own hours", way -> hours(way)),
         line(
-            "worth of them",
+            "own hours valued at",
             way ->
                 way.outlay().hoursWorth().map(WaysTold::unlessNone).orElse("no value of an hour")),
-        line("here on", way -> way.timing().arrives().map(Object::toString).orElse("not known")),
-        line("holds the work by", way -> timed(way, held -> Say.days(held.days()))),
+        line("arrives", way -> way.timing().arrives().map(Object::toString).orElse("not known")),
+        line("delays the work by", way -> timed(way, held -> Say.days(held.days()))),
         line("float used", way -> timed(way, held -> days(held.floatUsed()))),
         line(
             "launch",
@@ -77,12 +75,12 @@ public final class WaysTold {
 
   private static String range(ThreePoint<Money> cost) {
     return cost.isFixed()
-        ? cost.likely().toString()
-        : cost.low().amount().toPlainString() + "–" + cost.high();
+        ? Say.money(cost.likely())
+        : Say.amount(cost.low()) + "–" + Say.money(cost.high());
   }
 
   private static String unlessNone(Money money) {
-    return money.signum() == 0 ? Cells.NONE : money.toString();
+    return money.signum() == 0 ? Cells.NONE : Say.money(money);
   }
 
   private static String hours(WayOut way) {
@@ -155,7 +153,7 @@ public final class WaysTold {
   }
 
   private static String held(Timing.Held held) {
-    return "holds “"
+    return "delays “"
         + held.what()
         + "” by "
         + Say.days(held.days())
@@ -207,7 +205,9 @@ public final class WaysTold {
     choice
         .neededBy()
         .ifPresent(
-            day -> sentences.add("What comes by " + day + " does not move the launch by itself."));
+            day ->
+                sentences.add(
+                    "What comes by " + Say.day(day) + " does not move the launch by itself."));
     choice.turning().stream()
         .filter(each -> !ifs(each).isEmpty())
         .forEach(each -> sentences.add(turning(each)));
@@ -215,26 +215,30 @@ public final class WaysTold {
     if (!never.isEmpty()) {
       sentences.add(
           Say.list(never.stream().map(Turning::way).toList())
-              + " would not be ahead of "
+              + " would not beat "
               + never.get(0).against()
-              + " in money and own hours, whatever the price.");
+              + " even as a gift, in money and own hours.");
     }
     return sentences;
   }
 
   private static List<String> ifs(Turning each) {
     List<String> ifs = new ArrayList<>();
-    each.lessCost().ifPresent(money -> ifs.add("it were more than " + money + " cheaper"));
-    each.belowHour().ifPresent(money -> ifs.add("an hour of yours were worth less than " + money));
-    each.aboveHour().ifPresent(money -> ifs.add("an hour of yours were worth more than " + money));
+    each.lessCost()
+        .ifPresent(money -> ifs.add("it were more than " + Say.money(money) + " cheaper"));
+    each.belowHour()
+        .ifPresent(money -> ifs.add("an hour of yours were worth less than " + Say.money(money)));
+    each.aboveHour()
+        .ifPresent(money -> ifs.add("an hour of yours were worth more than " + Say.money(money)));
     each.dayWorth()
-        .ifPresent(money -> ifs.add("a day sooner in the water were worth more than " + money));
+        .ifPresent(
+            money -> ifs.add("a day sooner in the water were worth more than " + Say.money(money)));
     return ifs;
   }
 
   private static String turning(Turning each) {
     return each.way()
-        + " would be ahead of "
+        + " would beat "
         + each.against()
         + " if "
         + String.join(", or if ", ifs(each))
@@ -253,7 +257,7 @@ public final class WaysTold {
         .map(
             made ->
                 "Decided on "
-                    + made.on()
+                    + Say.day(made.on())
                     + " by "
                     + made.by().id()
                     + ": "

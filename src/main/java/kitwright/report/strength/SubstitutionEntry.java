@@ -119,7 +119,7 @@ public final class SubstitutionEntry {
     String covers = signed.signOff().covers().map(digits -> ", covers " + brief(digits)).orElse("");
     String counts =
         signed.counts()
-            ? "counts" + (signed.earlierForm() ? ", by the first form, which covers less" : "")
+            ? "counts" + (signed.earlierForm() ? ", by an older form, which covers less" : "")
             : "does not count: " + Say.list(signed.lacks().stream().map(Lack::words).toList());
     return by(signed.signOff().by(), signed.signOff().on(), ledger)
         + covers

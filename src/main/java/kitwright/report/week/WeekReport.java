@@ -23,7 +23,7 @@ public final class WeekReport {
     };
   }
 
-  /** {@code Monday 23 to Sunday 29 March 2026}. */
+  /** {@code Mon 23 to Sun 29 March 2026}. */
   public static String span(Week week) {
     String first =
         week.first().getMonth() == week.last().getMonth()

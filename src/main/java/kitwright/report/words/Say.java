@@ -14,18 +14,18 @@ import kitwright.value.Unit;
 
 /** Values as words and figures in a document. */
 public final class Say {
-  private static final String THIN = "\u00a0";
+  private static final String JOINED = "\u00a0";
 
   private Say() {}
 
-  /** {@code 1 234.50 EUR}: digits in groups of three from five on (ISO 80000-1:2022, 7.3.2). */
+  /** {@code 12 234.50 EUR}. */
   public static String money(Money money) {
-    return amount(money) + THIN + money.currency().getCurrencyCode();
+    return money.told();
   }
 
   /** The same without the currency, for a column whose head names it. */
   public static String amount(Money money) {
-    return grouped(money.amount());
+    return Decimal.grouped(money.amount());
   }
 
   /** With its sign, for what is above or below something. */
@@ -35,15 +35,7 @@ public final class Say {
 
   /** {@code 10 000}. */
   public static String grouped(long number) {
-    return grouped(BigDecimal.valueOf(number));
-  }
-
-  private static String grouped(BigDecimal number) {
-    String plain = number.abs().toPlainString();
-    int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
-    String whole = plain.substring(0, point);
-    String groups = whole.length() < 5 ? whole : whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", THIN);
-    return (number.signum() < 0 ? "−" : "") + groups + plain.substring(point);
+    return Decimal.grouped(BigDecimal.valueOf(number));
   }
 
   /** {@code 26 m}, {@code 3 sheets}; single things as a bare number. */
@@ -56,12 +48,12 @@ public final class Say {
     String symbol =
         quantity.unit().symbol().replaceFirst("(?<=m)2$", "²").replaceFirst("(?<=m)3$", "³");
     boolean plural = quantity.unit().dimension() == Dimension.PACKAGE && !one;
-    return (number + THIN + symbol + (plural ? symbol.endsWith("x") ? "es" : "s" : "")).strip();
+    return (number + JOINED + symbol + (plural ? symbol.endsWith("x") ? "es" : "s" : "")).strip();
   }
 
   /** {@code 2 sheets of plywood}, {@code 3 × mast hoop}. */
   public static String so(Quantity quantity, String what) {
-    return qty(quantity) + (quantity.unit() == Unit.EACH ? THIN + "× " : " of ") + what;
+    return qty(quantity) + (quantity.unit() == Unit.EACH ? JOINED + "× " : " of ") + what;
   }
 
   /** Hours to a tenth. */
@@ -77,7 +69,7 @@ public final class Say {
 
   /** A share of 1 as {@code 40 %}. */
   public static String percent(BigDecimal share) {
-    return Decimal.print(share.movePointRight(2).setScale(0, RoundingMode.HALF_UP)) + THIN + "%";
+    return Decimal.print(share.movePointRight(2).setScale(0, RoundingMode.HALF_UP)) + JOINED + "%";
   }
 
   /** {@code 1 day}, {@code 12 days}. */
@@ -89,20 +81,20 @@ public final class Say {
     return count + " " + (count == 1 ? one : many);
   }
 
-  /** {@code Sunday 29 March 2026}. */
+  /** {@code Sun 29 March 2026}, which no line breaks in two. */
   public static String day(LocalDate day) {
-    return weekday(day) + " " + dayAndMonth(day) + " " + day.getYear();
+    return weekday(day) + JOINED + dayAndMonth(day) + JOINED + day.getYear();
   }
 
-  /** {@code Sunday}. */
+  /** {@code Sun}. */
   public static String weekday(LocalDate day) {
-    return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return day.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
   }
 
   /** {@code 29 March}. */
   public static String dayAndMonth(LocalDate day) {
     return day.getDayOfMonth()
-        + " "
+        + JOINED
         + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
   }
 

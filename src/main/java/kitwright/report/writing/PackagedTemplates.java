@@ -17,7 +17,7 @@ public final class PackagedTemplates {
         PackagedTemplates.class.getResourceAsStream("/kitwright/templates/" + name + ".md")) {
       return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), UTF_8));
     } catch (IOException e) {
-      throw new UncheckedIOException("the program's own file cannot be read: " + name, e);
+      throw new UncheckedIOException("the program’s own file cannot be read: " + name, e);
     }
   }
 }

@@ -63,7 +63,7 @@ class BudgetAheadTest {
 
   @Test
   void theQuantilesRiseAndLieWithinTheirInterval() {
-    List<List<String>> rows = table("End within");
+    List<List<String>> rows = table("To end below");
     assertThat(rows).hasSize(5);
     BigDecimal before = BigDecimal.ZERO;
     for (List<String> row : rows.subList(1, 5)) {

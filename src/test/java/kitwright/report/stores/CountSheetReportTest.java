@@ -43,7 +43,7 @@ class CountSheetReportTest {
     assertThat(Told.tables(Told.markdown(sheets.get(0))).get(0).get(1))
         .containsExactly("☑", "pin", "b", "9", "8", "1", "", "");
     assertThat(Told.words(Told.markdown(sheets.get(1))))
-        .contains("From Redshank Kit Boats, expected on Wednesday 1 April 2026.")
+        .contains("From Redshank Kit Boats, expected on Wed 1 April 2026.")
         .contains("all of the kit that is still to come");
   }
 }

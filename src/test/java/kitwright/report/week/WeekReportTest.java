@@ -105,23 +105,23 @@ class WeekReportTest {
   void tellsTheCrewAllThatHappened() {
     assertThat(words(Audience.CREW))
         .contains(
-            "Monday 23 February to Sunday 1 March 2026.",
+            "Mon 23 February to Sun 1 March 2026.",
             "11 hours of work on 2 days.",
             "1 delivery came and 1 thing was found missing.",
             "Paid 25.00 EUR and ordered 40.00 EUR.",
             "Hours by phase: hull 11. By person: Nora 9 and Pell 2.",
             "Used: 2 × larch board.",
             "Swore all day.",
-            "Monday, from Redshank Kit Boats, note PL 9: 1 line counted.",
+            "Mon, from Redshank Kit Boats, note PL 9: 1 line counted.",
             "2 × spruce stave, not packed s1",
             "Nora chose for spruce stave: wait, since no hurry.",
             "Nora proposed u1: larch for spruce.",
             "c1: acknowledged, will look.",
             "In all: spent 55.00 EUR, ordered 40.00 EUR;",
-            "Overdue since Friday 27 February 2026: bandsaw, to Pell.",
+            "Overdue since Fri 27 February 2026: bandsaw, to Pell.",
             "b.png, the mess",
             "In progress: “Plank the hull”.",
-            "Expected on Wednesday 4 March 2026: sail.");
+            "Expected on Wed 4 March 2026: sail.");
   }
 
   @Test
@@ -163,7 +163,7 @@ class WeekReportTest {
   void standsAsItDidOnTheWeeksLastEvening() {
     Sheet early = WeekReport.of(LEDGER, Week.ending(LocalDate.of(2026, 2, 24)), Audience.CREW);
     assertThat(Told.words(Told.markdown(early)))
-        .contains("Monday 23 to Tuesday 24 February 2026.")
+        .contains("Mon 23 to Tue 24 February 2026.")
         .doesNotContain("Nora chose", "acknowledged", "late");
   }
 

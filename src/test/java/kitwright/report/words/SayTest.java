@@ -48,7 +48,7 @@ class SayTest {
     assertThat(Say.list(List.of())).isEmpty();
     assertThat(Say.list(List.of("a"))).isEqualTo("a");
     assertThat(Say.list(List.of("a", "b", "c"))).isEqualTo("a, b and c");
-    assertThat(Say.day(LocalDate.of(2026, 3, 29))).isEqualTo("Sunday 29 March 2026");
+    assertThat(Say.day(LocalDate.of(2026, 3, 29))).isEqualTo("Sun 29 March 2026");
     assertThat(Say.days(1)).isEqualTo("1 day");
   }
 }

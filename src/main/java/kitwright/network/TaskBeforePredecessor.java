@@ -9,10 +9,10 @@ import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 
 /** Fires where a task is finished though something that it waits for is not. */
-public final class TaskBeforeForerunner implements Rule {
+public final class TaskBeforePredecessor implements Rule {
   @Override
   public String name() {
-    return "task-before-forerunner";
+    return "task-before-predecessor";
   }
 
   @Override
