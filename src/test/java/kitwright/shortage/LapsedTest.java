@@ -64,7 +64,7 @@ class LapsedTest {
         .hasToString("0 each");
     assertThat(told(promise, "2026-03-02")).isEmpty();
     assertThat(told(promise, "2026-03-03"))
-        .containsExactly("Promised for 2026-03-02, 1 day ago, and still missing: 6 cleat.");
+        .containsExactly("Promised for 2026-03-02, 1 day ago, and still missing: 6 × cleat.");
   }
 
   @Test
@@ -72,7 +72,7 @@ class LapsedTest {
     String promise =
         CLAIM.formatted("{on: 2026-02-01, what: promised, qty: 2, expect: 2026-02-20}");
     assertThat(told(promise, "2026-03-02"))
-        .containsExactly("Promised for 2026-02-20, 10 days ago, and still missing: 2 cleat.");
+        .containsExactly("Promised for 2026-02-20, 10 days ago, and still missing: 2 × cleat.");
   }
 
   @Test

@@ -42,7 +42,7 @@ class PackedNotCountedTest {
       assertThat(told(ONE_CAME + claim(end)))
           .as(end)
           .extracting(Finding::what)
-          .containsExactly("The note of delivery d2 says 2 cleat, 1 came.");
+          .containsExactly("The note of delivery d2 says 2 × cleat, 1 came.");
     }
   }
 
