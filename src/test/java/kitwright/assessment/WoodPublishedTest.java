@@ -47,7 +47,7 @@ class WoodPublishedTest {
 
   /**
    * GA 7.3·10⁶ and 22·10⁶ N by its rule a²·b/Σ(t/G), which lets no face bear shear by its own
-   * bending; by the energy of the shear flow 8.65 and 22.26 here. {@code CrossedIT} finds which of
+   * bending; by the energy of the shear flow 8.65 and 22.26 here. {@code CalculixIT} finds which of
    * them three boards of solids give by.
    */
   @Test

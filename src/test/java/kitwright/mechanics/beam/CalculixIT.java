@@ -3,17 +3,10 @@ package kitwright.mechanics.beam;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.TimeUnit;
-import kitwright.OutsideProgram;
+import kitwright.mechanics.Ccx;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
@@ -40,6 +33,11 @@ class CalculixIT {
   private static final BeamMaterial STEEL =
       stuff("steel", Kind.METAL, 200 * GPA, 77 * GPA, 200 * GPA);
 
+  private static final BeamMaterial BOARD =
+      stuff("board", Kind.TIMBER, 11.7 * GPA, 0.731 * GPA, 0.39 * GPA);
+  private static final BeamMaterial ROLLING =
+      stuff("board across", Kind.TIMBER, 0.3 * GPA, 0.731 / 13 * GPA, 0.3 * GPA);
+
   @TempDir Path folder;
 
   private static BeamMaterial stuff(String name, Kind kind, double e, double g, double through) {
@@ -49,7 +47,7 @@ class CalculixIT {
 
   @BeforeEach
   void theSolverIsThere() {
-    OutsideProgram.needed("ccx", "calculix-ccx");
+    Ccx.needed();
   }
 
   @Test
@@ -94,25 +92,56 @@ class CalculixIT {
         2);
   }
 
+  /**
+   * Three boards of 35 mm, the middle one across: what it gives in rolling shear is what the solids
+   * give, so the shear flow's 8.65·10⁶ N a metre of {@code WoodPublishedTest} holds, not the code's
+   * 7.31. A board half as long, held by its root, gives 3 % less than told.
+   */
+  @Test
+  void threeCrossedBoards() throws Exception {
+    agree(
+        LayeredSection.ofWidth(100 * MM)
+            .layer(BOARD, 35 * MM)
+            .layer(ROLLING, 35 * MM)
+            .layer(BOARD, 35 * MM)
+            .section(),
+        2.2,
+        44,
+        2);
+  }
+
+  @Test
+  void glassOnACoreOfCedarAcrossItsGrain() throws Exception {
+    agree(
+        LayeredSection.ofWidth(40 * MM)
+            .layer(GLASS, 2 * MM)
+            .layer(stuff("cedar", Kind.CORE, 0.5 * GPA, 0.065 * GPA, 0.5 * GPA), 20 * MM)
+            .layer(GLASS, 2 * MM)
+            .section(),
+        0.6,
+        60,
+        2);
+  }
+
   private void agree(Section section, double length, int alongX, int pieces) throws Exception {
     double load = 100;
     double width = section.bounds().width();
     var mesh = new SolidMesh(section, length, alongX, pieces, pieces);
-    var moved = solve(mesh.deck(load / (width * length)));
+    var moved = Ccx.solve(folder, mesh.deck(load / (width * length))).moved();
 
     var bending = Bending.of(section);
     double theory =
         BeamCase.CANTILEVER_EVEN
             .deflection(load, length, bending.stiffness(), bending.shearStiffness())
             .total();
-    double solids = -moved(moved, mesh.topNode(mesh.steps()))[2];
+    double solids = -Ccx.of(moved, mesh.topNode(mesh.steps()))[2];
     assertThat(theory / solids).as("deflection, theory over solids").isCloseTo(1, within(0.02));
 
     // Stress at the top a quarter of the way along, from the stretch between two nodes.
     int at = mesh.steps() / 4;
     double x = mesh.at(at);
     double stretch =
-        (moved(moved, mesh.topNode(at + 2))[0] - moved(moved, mesh.topNode(at - 2))[0])
+        (Ccx.of(moved, mesh.topNode(at + 2))[0] - Ccx.of(moved, mesh.topNode(at - 2))[0])
             / (mesh.at(at + 2) - mesh.at(at - 2));
     double moment = -load / length * (length - x) * (length - x) / 2;
     var stresses = bending.stresses(moment);
@@ -121,33 +150,5 @@ class CalculixIT {
     assertThat(outer.atUpper() / (modulus * stretch))
         .as("stress, theory over solids")
         .isCloseTo(1, within(0.03));
-  }
-
-  private static double[] moved(Map<Integer, double[]> all, int node) {
-    return Optional.ofNullable(all.get(node)).orElseThrow();
-  }
-
-  private Map<Integer, double[]> solve(String deck) throws IOException, InterruptedException {
-    Files.writeString(folder.resolve("beam.inp"), deck, StandardCharsets.US_ASCII);
-    var builder = new ProcessBuilder("ccx", "-i", "beam").directory(folder.toFile());
-    builder.environment().put("OMP_NUM_THREADS", "1");
-    builder.redirectErrorStream(true).redirectOutput(folder.resolve("log.txt").toFile());
-    var process = builder.start();
-    assertThat(process.waitFor(5, TimeUnit.MINUTES)).as("ccx ends").isTrue();
-    assertThat(process.exitValue()).as(Files.readString(folder.resolve("log.txt"))).isZero();
-    var moved = new HashMap<Integer, double[]>();
-    for (var line : Files.readAllLines(folder.resolve("beam.dat"))) {
-      var words = line.strip().split("\\s+");
-      if (words.length == 4 && words[0].matches("\\d+")) {
-        moved.put(
-            Integer.valueOf(words[0]),
-            new double[] {
-              Double.parseDouble(words[1]),
-              Double.parseDouble(words[2]),
-              Double.parseDouble(words[3])
-            });
-      }
-    }
-    return moved;
   }
 }

@@ -3,13 +3,10 @@ package kitwright.mechanics.beam;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.concurrent.TimeUnit;
-import kitwright.OutsideProgram;
+import kitwright.mechanics.Ccx;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Strength;
@@ -34,7 +31,7 @@ class ColumnIT {
 
   @BeforeEach
   void theSolverIsThere() {
-    OutsideProgram.needed("ccx", "calculix-ccx");
+    Ccx.needed();
   }
 
   @Test
@@ -75,9 +72,7 @@ class ColumnIT {
     var bounds = section.bounds();
     var mesh = new SolidMesh(section, length, alongX, 2, 2);
     double area = section.regions().stream().mapToDouble(r -> r.moments().area()).sum();
-    Files.writeString(
-        folder.resolve("column.inp"), mesh.buckling(1000 / area), StandardCharsets.US_ASCII);
-    double solids = 1000 * firstFactor();
+    double solids = 1000 * Ccx.solve(folder, mesh.buckling(1000 / area)).factor();
     var upright = Bending.of(section);
     var aside = Bending.of(section.turned());
     var weak = upright.stiffness() < aside.stiffness() ? upright : aside;
@@ -91,21 +86,5 @@ class ColumnIT {
     assertThat(column.capacity() / solids)
         .as("theory over solids, " + bounds.width())
         .isCloseTo(1, within(0.05));
-  }
-
-  private double firstFactor() throws Exception {
-    var builder = new ProcessBuilder("ccx", "-i", "column").directory(folder.toFile());
-    builder.environment().put("OMP_NUM_THREADS", "1");
-    builder.redirectErrorStream(true).redirectOutput(folder.resolve("log.txt").toFile());
-    var process = builder.start();
-    assertThat(process.waitFor(5, TimeUnit.MINUTES)).as("ccx ends").isTrue();
-    assertThat(process.exitValue()).as(Files.readString(folder.resolve("log.txt"))).isZero();
-    for (var line : Files.readAllLines(folder.resolve("column.dat"))) {
-      var words = line.strip().split("\\s+");
-      if (words.length == 2 && words[0].equals("1")) {
-        return Double.parseDouble(words[1]);
-      }
-    }
-    throw new AssertionError("no factor in column.dat");
   }
 }
