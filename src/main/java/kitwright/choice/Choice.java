@@ -138,16 +138,6 @@ public record Choice(
         : standing.lacks().stream().map(Lack::words).toList();
   }
 
-  /** The way that the builder has decided on, where it is one of these. */
-  public Optional<WayOut> chosen() {
-    return standing
-        .shortage()
-        .decided()
-        .flatMap(
-            decided ->
-                ways.stream().filter(way -> way.name().equals(decided.option())).findFirst());
-  }
-
   /** Hours of an option. */
   static BigDecimal hours(Shortage.Option option) {
     return option.hours().map(hours -> hours.in(Unit.HOUR).amount()).orElse(BigDecimal.ZERO);

@@ -63,11 +63,6 @@ public record Standing(
     return state == State.DRAFT;
   }
 
-  /** Whether an answer is still owed. */
-  public boolean awaitsAnswer() {
-    return state == State.SENT || state == State.ACKNOWLEDGED;
-  }
-
   /** Whether the answer is late. */
   public boolean isOverdue() {
     return daysLeft.filter(days -> days < 0).isPresent();
@@ -131,10 +126,5 @@ public record Standing(
                             (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
                 costs.stream().map(Spend::amount)));
     return Sums.less(due, paid());
-  }
-
-  /** All that is claimed, goods at the kit’s prices, one sum a currency, by its code. */
-  public List<Money> total() {
-    return Sums.of(Stream.concat(goods().stream(), asked().stream()));
   }
 }

@@ -229,10 +229,6 @@ public final class Standings {
     return there.values().stream().map(this::judged).toList();
   }
 
-  public Optional<Standing> of(Ref claim) {
-    return of(claim.id());
-  }
-
   /**
    * The claim with an id as its letter tells it: as it stood on the day it was sent, a draft as of
    * today.

@@ -9,7 +9,6 @@ import java.util.Optional;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Task;
-import kitwright.value.Ref;
 
 /**
  * Hours of work, in hours. A day's hours are shared equally among the tasks that the day names, and
@@ -70,10 +69,5 @@ public record Hours(Map<String, BigDecimal> byPerson, Map<String, BigDecimal> by
   /** All of them. */
   public BigDecimal total() {
     return sum(byPerson);
-  }
-
-  /** The hours of one party. */
-  public BigDecimal of(Ref party) {
-    return byPerson.getOrDefault(party.id(), BigDecimal.ZERO);
   }
 }

@@ -49,11 +49,6 @@ public record WeekLog(
             .toList());
   }
 
-  /** Tasks on which work began. */
-  public List<Progress> begun() {
-    return progress.stream().filter(Progress::begun).toList();
-  }
-
   /** Tasks that were finished. */
   public List<Progress> finished() {
     return progress.stream().filter(Progress::finished).toList();

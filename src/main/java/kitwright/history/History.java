@@ -14,12 +14,10 @@ import java.util.Set;
 /** The past of a ledger's folder, as Git keeps it. */
 public final class History {
   private final Git git;
-  private final Path folder;
   private final boolean shallow;
 
-  private History(Git git, Path folder, boolean shallow) {
+  private History(Git git, boolean shallow) {
     this.git = git;
-    this.folder = folder;
     this.shallow = shallow;
   }
 
@@ -44,7 +42,7 @@ public final class History {
       throw new NoHistory(
           "Nothing was committed yet.", "Commit the ledger: git add --all && git commit.");
     }
-    return new History(git, folder, inside.lines().get(1).equals("true"));
+    return new History(git, inside.lines().get(1).equals("true"));
   }
 
   private static NoHistory outside(Path folder, String err) {
@@ -55,11 +53,6 @@ public final class History {
         : new NoHistory(
             "“" + folder + "” lies in no Git repository.",
             "Keep the ledger in Git: git init, git add --all, git commit.");
-  }
-
-  /** The folder. */
-  public Path folder() {
-    return folder;
   }
 
   /**
@@ -107,11 +100,6 @@ public final class History {
 
   private String cut() {
     return shallow ? " This clone holds only a part of the past (git fetch --unshallow)." : "";
-  }
-
-  /** Whether older commits were left out when the repository was cloned. */
-  public boolean isShallow() {
-    return shallow;
   }
 
   private Optional<Commit> one(String... words) throws NoHistory {

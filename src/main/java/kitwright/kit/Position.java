@@ -91,11 +91,6 @@ public record Position(
     return promised().less(good());
   }
 
-  /** Counted good beyond the promise. */
-  public Quantity surplus() {
-    return good().less(promised());
-  }
-
   public Quantity used() {
     return sum(uses, Use::qty);
   }

@@ -141,11 +141,6 @@ public record Task(
     public Optional<Quantity> gross() {
       return qty.map(net -> net.times(BigDecimal.ONE.add(waste.orElse(BigDecimal.ZERO))));
     }
-
-    /** What is used, by name, if it is not a section. */
-    public Optional<Ref> thing() {
-      return item.or(() -> stock).or(() -> material);
-    }
   }
 
   /**

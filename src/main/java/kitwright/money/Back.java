@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import kitwright.claim.Asking;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Shortage;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 
@@ -206,15 +205,5 @@ public record Back(
                     .flatMap(worth -> exchange.home(worth, asOf).money())
                     .ifPresent(worth -> goods.merge(part.shortage().id(), worth, Money::plus)));
     return goods;
-  }
-
-  /** What a shortage's goods cost at the kit's price, if that is known and convertible. */
-  static Optional<Money> worth(
-      Shortage shortage, Ledger ledger, Exchange exchange, LocalDate asOf) {
-    return ledger
-        .kitItem(shortage.item())
-        .flatMap(item -> item.price())
-        .filter(price -> price.prices(shortage.qty()))
-        .flatMap(price -> exchange.home(price.of(shortage.qty()), asOf).money());
   }
 }

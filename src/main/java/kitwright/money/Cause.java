@@ -3,30 +3,19 @@ package kitwright.money;
 /** Why a line ends elsewhere than planned. */
 public enum Cause {
   /** Spent, ordered or still to be spent because something was missing, less what came back. */
-  SHORTAGE("shortage"),
+  SHORTAGE,
   /** Spent on building something otherwise than drawn. */
-  SUBSTITUTION("substitution"),
+  SUBSTITUTION,
   /** Spent, or still to be spent, on making a borrowed tool good. */
-  REPAIR("repair of a borrowed tool"),
+  REPAIR,
   /** Nobody had thought of it. */
-  FORGOTTEN("forgotten"),
+  FORGOTTEN,
   /** Dearer, or cheaper, than the kit's price. */
-  PRICE("price"),
+  PRICE,
   /** More of it than planned. */
-  QUANTITY("quantity"),
+  QUANTITY,
   /** The rate has moved since the budget was made. */
-  CURRENCY("currency"),
+  CURRENCY,
   /** What is left: planned purchases and what is still to come, against the budget. */
-  REST("planned purchases against the budget");
-
-  private final String word;
-
-  Cause(String word) {
-    this.word = word;
-  }
-
-  /** The words a person reads. */
-  public String word() {
-    return word;
-  }
+  REST
 }

@@ -39,11 +39,6 @@ public record CostItem(String what, String line, List<ThreePoint<Money>> outcome
     return mean().minus(counted());
   }
 
-  /** Whether it is not yet known which way it goes. */
-  public boolean isOpen() {
-    return outcomes.size() > 1;
-  }
-
   /** Whether there is nothing uncertain in it. */
   boolean isFixed() {
     return outcomes.stream()

@@ -99,21 +99,6 @@ public record EarnedValue(
     return money.signum() <= 0 ? Optional.empty() : ratio(left(), money);
   }
 
-  /** PV / BAC. */
-  public Optional<BigDecimal> shareScheduled() {
-    return ratio(planned, budget);
-  }
-
-  /** EV / BAC. */
-  public Optional<BigDecimal> shareComplete() {
-    return ratio(earned, budget);
-  }
-
-  /** AC / BAC. */
-  public Optional<BigDecimal> shareSpent() {
-    return ratio(actual, budget);
-  }
-
   /** The budget as money. */
   public Money atCompletion() {
     return money(budget);

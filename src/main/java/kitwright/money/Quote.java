@@ -40,9 +40,6 @@ public record Quote(
     CROSS
   }
 
-  /** Decimals to which a rate is shown; never used to convert. */
-  private static final int SHOWN = 6;
-
   public Quote {
     if (times.signum() <= 0 || over.signum() <= 0) {
       throw new IllegalArgumentException("a rate is above zero: " + times + "/" + over);
@@ -113,10 +110,5 @@ public record Quote(
     int digits = Math.max(0, to.getDefaultFractionDigits());
     return new Money(
         amount.amount().multiply(times).divide(over, digits, RoundingMode.HALF_UP), to);
-  }
-
-  /** One of {@link #from} in {@link #to}, to six decimals, for a person to read. */
-  public BigDecimal shown() {
-    return times.divide(over, SHOWN, RoundingMode.HALF_UP);
   }
 }

@@ -1,7 +1,6 @@
 package kitwright.money;
 
 import java.util.List;
-import java.util.Locale;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 
@@ -26,11 +25,6 @@ public record Remaining(ThreePoint<Money> range, Basis basis, List<String> unpri
     BUDGET,
     /** Of the whole: the sum of the lines, each by its own basis. */
     SUM;
-
-    /** The word a person reads. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   public Remaining {

@@ -24,10 +24,6 @@ record Triangle(double low, double likely, double high) {
         range.high().amount().doubleValue());
   }
 
-  boolean isFixed() {
-    return low == high;
-  }
-
   /** (low + likely + high) / 3. */
   double mean() {
     return (low + likely + high) / 3;

@@ -48,11 +48,6 @@ public record Cover(Need need, List<Draw> draws, BigDecimal missing, Optional<Lo
         : ordered.map(day -> day.isAfter(lastArrival()) ? day : lastArrival());
   }
 
-  /** Whether it leans on a supply that nobody has counted. */
-  public boolean leansOnUncounted() {
-    return draws.stream().anyMatch(draw -> draw.supply().sureness() == Supply.Sureness.UNCOUNTED);
-  }
-
   private LocalDate lastArrival() {
     return draws.stream()
         .flatMap(draw -> draw.supply().arrives().stream())

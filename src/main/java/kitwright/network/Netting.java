@@ -2,7 +2,6 @@ package kitwright.network;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -64,14 +63,6 @@ public final class Netting {
     return items.values().stream().flatMap(each -> each.covers().stream()).toList();
   }
 
-  /** The needs of which something is not there on the day, by day. */
-  public List<Cover> shortages() {
-    return covers().stream()
-        .filter(cover -> cover.shortOnTheDay().signum() > 0)
-        .sorted(Comparator.comparing(cover -> cover.need().on()))
-        .toList();
-  }
-
   /** Orders that would cover what is missing, by the last day to order. */
   public List<PlannedOrder> orders() {
     return items.values().stream()
@@ -118,49 +109,4 @@ public final class Netting {
    */
   public record Level(
       LocalDate day, BigDecimal used, BigDecimal comes, BigDecimal ordered, BigDecimal left) {}
-
-  /** The item's balance on each day on which something happens to it, kept stock included. */
-  public List<Level> levels(String item) {
-    TreeMap<LocalDate, Level> changes = new TreeMap<>();
-    BigDecimal left = BigDecimal.ZERO;
-    for (Supply each : supplies.getOrDefault(item, List.of())) {
-      if (each.arrives().isEmpty()) {
-        left = left.add(each.amount());
-      } else {
-        note(changes, each.arrives().get(), BigDecimal.ZERO, each.amount(), BigDecimal.ZERO);
-      }
-    }
-    if (items.containsKey(item)) {
-      for (Cover cover : items.get(item).covers()) {
-        note(changes, cover.need().on(), cover.need().amount(), BigDecimal.ZERO, BigDecimal.ZERO);
-      }
-      for (PlannedOrder order : items.get(item).orders()) {
-        note(changes, order.arrives(), BigDecimal.ZERO, BigDecimal.ZERO, order.amount());
-      }
-    }
-    List<Level> levels = new ArrayList<>();
-    for (Level each : changes.values()) {
-      left = left.add(each.comes()).add(each.ordered()).subtract(each.used());
-      levels.add(new Level(each.day(), each.used(), each.comes(), each.ordered(), left));
-    }
-    return levels;
-  }
-
-  private static void note(
-      Map<LocalDate, Level> changes,
-      LocalDate day,
-      BigDecimal used,
-      BigDecimal comes,
-      BigDecimal ordered) {
-    changes.merge(
-        day,
-        new Level(day, used, comes, ordered, BigDecimal.ZERO),
-        (a, b) ->
-            new Level(
-                day,
-                a.used().add(b.used()),
-                a.comes().add(b.comes()),
-                a.ordered().add(b.ordered()),
-                BigDecimal.ZERO));
-  }
 }

@@ -185,11 +185,6 @@ public final class Plan {
     return tasks.containsKey(id) ? Optional.of(schedule.of(id)) : Optional.empty();
   }
 
-  /** The same. */
-  public Optional<Planned> planned(Ref task) {
-    return planned(task.id());
-  }
-
   /** The first day on which an open task can be worked at: a working day, today or later. */
   public LocalDate workableOn(String id) {
     LocalDate day = schedule.of(id).goesOn().toLocalDate();

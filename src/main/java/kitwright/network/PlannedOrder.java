@@ -19,9 +19,4 @@ public record PlannedOrder(
     BigDecimal amount,
     LocalDate needed,
     LocalDate orderBy,
-    LocalDate arrives) {
-  /** Whether even an order today comes too late. */
-  public boolean isPastDue() {
-    return arrives.isAfter(needed);
-  }
-}
+    LocalDate arrives) {}

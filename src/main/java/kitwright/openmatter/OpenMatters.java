@@ -2,7 +2,6 @@ package kitwright.openmatter;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 
@@ -49,11 +48,6 @@ public record OpenMatters(List<OpenMatter> all) {
             .flatMap(matters -> matters)
             .sorted(OpenMatter.MOST_PRESSING)
             .toList());
-  }
-
-  /** The matter of a record, as {@code shortage short-2026-01-22-stave-s}. */
-  public Optional<OpenMatter> of(String record) {
-    return all.stream().filter(matter -> matter.record().equals(record)).findFirst();
   }
 
   /** Those in which one must act on a day or before, most pressing first. */

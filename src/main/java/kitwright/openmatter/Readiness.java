@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
@@ -189,10 +188,5 @@ public record Readiness(
           .filter(any -> !bound.from().isAfter(Plan.on(now).nextWorkingDay()));
     }
     return Optional.of("weather: none that fits in the forecast");
-  }
-
-  /** The lacks as one clause. */
-  public String because() {
-    return lacks.stream().map(Lack::words).collect(Collectors.joining("; "));
   }
 }

@@ -71,11 +71,6 @@ public record Balance(
     return spare.stream().map(Cover::qty).reduce(dealt, Quantity::plus);
   }
 
-  /** Covered in one way. */
-  public Quantity covered(Cover.How how) {
-    return sum(standing -> standing.covered(how));
-  }
-
   /** On its way by delivery notes, orders, standing promises and decisions, each once. */
   public Quantity coming() {
     Quantity others =

@@ -333,31 +333,12 @@ public final class LookAhead {
         .orElse(Quantity.none(item.qty().unit()));
   }
 
-  /** What the open tasks still want of an item. */
-  public Quantity wantedOf(KitItem item) {
-    List<Wanted> all = ofItem(new Ref(item.id(), item.at().record()));
-    return all.stream()
-        .map(Wanted::qty)
-        .reduce((one, two) -> one.plus(two))
-        .orElse(Quantity.none(item.qty().unit()));
-  }
-
   /** What must be ordered of an item, by the last day to order. */
   public List<ToOrder> ordersOf(KitItem item) {
     Optional<String> key = things.of(item, item.qty()).map(amount -> amount.thing().key());
     return orders().stream()
         .filter(order -> key.filter(order.thing().key()::equals).isPresent())
         .toList();
-  }
-
-  /** Whether all that a task needs is counted and at hand. */
-  public boolean isSupplied(String task) {
-    return ofTask(task).stream()
-        .allMatch(
-            wanted ->
-                wanted.missing().isNone()
-                    && wanted.toCome().isEmpty()
-                    && wanted.uncounted().isNone());
   }
 
   /**

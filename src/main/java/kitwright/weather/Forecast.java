@@ -23,17 +23,6 @@ public final class Forecast {
     return new Forecast(days);
   }
 
-  /** Days missing between the first and the last row. */
-  public List<LocalDate> gaps() {
-    if (days.isEmpty()) {
-      return List.of();
-    }
-    return days.firstKey()
-        .datesUntil(days.lastKey())
-        .filter(day -> !days.containsKey(day))
-        .toList();
-  }
-
   /** The last day that is foretold. */
   public Optional<LocalDate> lastDay() {
     return days.isEmpty() ? Optional.empty() : Optional.of(days.lastKey());

@@ -110,7 +110,12 @@ class CarriedOutProperties {
           Facts here = day(of.yaml("", decided, "", paid), arrives);
           assertThat(Account.on(here).whole().forecast())
               .isEqualTo(way.outlay().forecast().orElseThrow());
-          assertThat(LookAhead.on(here).isSupplied("plane")).isTrue();
+          assertThat(LookAhead.on(here).ofTask("plane"))
+              .allMatch(
+                  wanted ->
+                      wanted.missing().isNone()
+                          && wanted.toCome().isEmpty()
+                          && wanted.uncounted().isNone());
         }
         default -> {
           String signed = "sign-offs: [{by: nora, on: 2026-03-02}]";

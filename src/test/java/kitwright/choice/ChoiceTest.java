@@ -212,11 +212,8 @@ class ChoiceTest {
   }
 
   @Test
-  void theDecisionIsFound() {
+  void theForecastOfAWayDoesNotDependOnTheDecision() {
     Choice choice = choice(Spars.decided(Spars.LEDGER));
-    assertThat(choice.chosen().orElseThrow().name()).isEqualTo("buy");
-    assertThat(way(choice, "wait").outlay().forecast().orElseThrow())
-        .as("the forecast of a way does not depend on the decision")
-        .hasToString("200.00 EUR");
+    assertThat(way(choice, "wait").outlay().forecast().orElseThrow()).hasToString("200.00 EUR");
   }
 }

@@ -82,7 +82,7 @@ class ExchangeTest {
 
   @Test
   void theBudgetsRateIsThatOfTheStartOrTheFirstAfterIt() {
-    assertThat(EXCHANGE.planned(money("1 NZD").currency()).get().shown())
-        .isEqualByComparingTo("0.54321");
+    assertThat(EXCHANGE.planned(money("1 NZD").currency()).get().of(money("100000 NZD")))
+        .hasToString("54321.00 EUR");
   }
 }

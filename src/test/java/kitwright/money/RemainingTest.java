@@ -2,6 +2,7 @@ package kitwright.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import java.util.Set;
 import kitwright.Sample;
 import org.junit.jupiter.api.Test;
@@ -14,7 +15,7 @@ class RemainingTest {
 
   private static String remaining(String yaml) {
     Remaining remaining = line(yaml).remaining();
-    return remaining.likely() + " " + remaining.basis().word();
+    return remaining.likely() + " " + remaining.basis().name().toLowerCase(Locale.ROOT);
   }
 
   @Test

@@ -3,6 +3,7 @@ package kitwright.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
@@ -15,7 +16,7 @@ class WhyTest {
     return Why.of(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())).stream()
         .map(
             part ->
-                part.cause().word()
+                part.cause().name().toLowerCase(Locale.ROOT)
                     + part.of().map(id -> " " + id).orElse("")
                     + " "
                     + part.amount()
@@ -59,7 +60,7 @@ class WhyTest {
             "forgotten 3.30 EUR",
             "price 2.00 EUR",
             "currency 2.40 EUR",
-            "planned purchases against the budget -10.00 EUR");
+            "rest -10.00 EUR");
   }
 
   @Test
@@ -167,7 +168,7 @@ class WhyTest {
                     + """
                       - {id: a, on: 2026-02-02, line: spars, what: staves, amount: 150, state: paid, item: stave, qty: 12 m}
                     """))
-        .containsExactly("price 30.00 EUR", "planned purchases against the budget -20.00 EUR");
+        .containsExactly("price 30.00 EUR", "rest -20.00 EUR");
   }
 
   @Test

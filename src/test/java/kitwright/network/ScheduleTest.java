@@ -126,28 +126,6 @@ class ScheduleTest {
     assertThat(schedule(List.of()).criticalChain()).isEmpty();
   }
 
-  @Test
-  void whatIfShowsHowFarTheEndAndTheFloatsMove() {
-    Network network =
-        Network.of(
-            List.of(task("a", 3), task("b", 1), task("c", 1)),
-            List.of(Link.of("a", "c"), Link.of("b", "c")));
-    WhatIf whatIf =
-        WhatIf.late(network, barn, Calendars.MONDAY, List.of(new Lateness("b", 3 * DAY)));
-    assertThat(whatIf.daysLater()).isEqualTo(2); // Saturday becomes Monday
-    assertThat(whatIf.shifts())
-        .extracting(shift -> shift.with().id() + " " + shift.with().total().days())
-        .containsExactly("a 1.0", "b 0.0", "c 0.0");
-  }
-
-  @Test
-  void aDelayOfABegunTaskIsNotShrunkByItsProgress() {
-    Activity begun = task("a", 4).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.75));
-    Network network = Network.of(List.of(begun), List.of());
-    WhatIf whatIf = WhatIf.late(network, barn, Calendars.MONDAY, List.of(new Lateness("a", DAY)));
-    assertThat(whatIf.with().length().toMinutes()).isEqualTo(2 * DAY);
-  }
-
   private Schedule schedule(List<Activity> tasks, Link... links) {
     return Schedule.of(Network.of(tasks, List.of(links)), barn, Calendars.MONDAY);
   }

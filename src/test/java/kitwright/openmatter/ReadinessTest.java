@@ -32,7 +32,9 @@ class ReadinessTest {
   @Test
   void aTaskWaitsForTheCrateThatItUnpacks() {
     Readiness expected = of("unpack", CRATE.formatted("expected: 2026-03-12"), Sample.TODAY);
-    assertThat(expected.because()).isEqualTo("delivery d-1 not here, expected on 2026-03-12");
+    assertThat(expected.lacks())
+        .extracting(Readiness.Lack::words)
+        .containsExactly("delivery d-1 not here, expected on 2026-03-12");
     assertThat(expected.lacksOnly(Readiness.Kind.CRATE)).isTrue();
     assertThat(expected.from()).isEqualTo("2026-03-12");
     assertThat(lacks("unpack", CRATE.formatted("received: 2026-03-02"))).isEmpty();
@@ -156,7 +158,9 @@ class ReadinessTest {
               - {id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: close}
             """,
             Sample.TODAY);
-    assertThat(held.because()).isEqualTo("signature for thin");
+    assertThat(held.lacks())
+        .extracting(Readiness.Lack::words)
+        .containsExactly("signature for thin");
     assertThat(held.lacksOnly(Readiness.Kind.SIGNATURE)).isTrue();
     assertThat(held.lacksOnly(Readiness.Kind.TOOL)).isFalse();
   }
@@ -177,7 +181,9 @@ class ReadinessTest {
   @Test
   void aTaskWaitsForWhoeverIsAway() {
     Readiness lift = of("lift", AWAY, Sample.TODAY);
-    assertThat(lift.because()).isEqualTo("Ivo is away until 2026-03-03");
+    assertThat(lift.lacks())
+        .extracting(Readiness.Lack::words)
+        .containsExactly("Ivo is away until 2026-03-03");
     assertThat(lift.lacksOnly(Readiness.Kind.PERSON)).isTrue();
     assertThat(lift.from()).isEqualTo("2026-03-05");
     assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 5)).isReady()).isTrue();

@@ -41,7 +41,7 @@ class LookAheadTest {
   void theFirstNeedIsServedFirst() {
     LookAhead ahead = ahead(TWO_TASKS + COUNTED + "]\n");
     assertThat(short_(ahead)).containsExactly(Tuple.tuple("second", "4 m", "4 m"));
-    assertThat(ahead.isSupplied("first")).isTrue();
+    assertThat(ahead.ofTask("first")).allMatch(wanted -> wanted.missing().isNone());
     assertThat(ahead.stopped()).containsExactly("second");
   }
 

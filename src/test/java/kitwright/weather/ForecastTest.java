@@ -65,7 +65,6 @@ class ForecastTest {
   @Test
   void aGapInTheForecastDoesNotPassForAFineDay() {
     Forecast forecast = forecast(fair(0), fair(2), fair(3));
-    assertThat(forecast.gaps()).containsExactly(FIRST.plusDays(1));
     Window window = forecast.firstWindow(dry(3), daily(6));
     assertThat(window.fits()).isFalse();
     assertThat(window.obstacles()).extracting(Obstacle::words).containsExactly("no forecast");

@@ -226,7 +226,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
 
   private static Optional<Double> scarf(KnockDown stated) {
     return stated.on() == KnockDown.For.SCARF
-        ? stated.slope().map(slope -> TimberFactors.scarf(slope.doubleValue()).value())
+        ? stated.slope().map(slope -> TimberFactors.scarf(slope.doubleValue()))
         : Optional.empty();
   }
 

@@ -263,7 +263,7 @@ public record BeamLoad(
       return on(stated, span, force, tip, weighing, arm.get().with(weights));
     }
     List<Held> all = new ArrayList<>(held);
-    weighing.forEach(part -> all.add(new Held(even(stated), part.weight(span).total())));
+    weighing.forEach(part -> all.add(new Held(even(stated), part.weight(span).force())));
     return between(stated, span, force, tip, weighing, all);
   }
 

@@ -23,11 +23,6 @@ public record Effort(long steps, BooleanSupplier enough) {
     return steps(USUAL);
   }
 
-  /** Enough for the panels a build has: some seconds; they gain more from a longer search. */
-  public static Effort usualForPanels() {
-    return steps(USUAL_FOR_PANELS);
-  }
-
   /** So many steps and no clock. */
   public static Effort steps(long steps) {
     return new Effort(steps, () -> false);

@@ -84,10 +84,6 @@ final class Node<L> {
     return false;
   }
 
-  boolean hasBans() {
-    return bans != null;
-  }
-
   boolean isDone() {
     for (int n : left) {
       if (n > 0) {

@@ -89,10 +89,6 @@ final class PanelModel {
     return orders.get(type);
   }
 
-  List<PanelType> types() {
-    return types;
-  }
-
   int[] counts() {
     long all = pieces(demand);
     return kinds.stream().mapToInt(k -> (int) Math.min(k.count(), all)).toArray();

@@ -10,10 +10,6 @@ public record Bounds(double minY, double maxY, double minZ, double maxZ) {
     return maxZ - minZ;
   }
 
-  Bounds turned() {
-    return new Bounds(minZ, maxZ, minY, maxY);
-  }
-
   Bounds with(Bounds other) {
     return new Bounds(
         Math.min(minY, other.minY),

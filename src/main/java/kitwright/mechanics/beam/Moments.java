@@ -28,8 +28,4 @@ public record Moments(double area, double y, double z, double yy, double zz, dou
         zz + weight * o.zz,
         yz + weight * o.yz);
   }
-
-  Moments turned() {
-    return new Moments(area, z, y, zz, yy, yz);
-  }
 }

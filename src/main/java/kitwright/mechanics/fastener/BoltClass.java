@@ -53,11 +53,6 @@ public enum BoltClass {
     return this == STEEL_8_8 && diameter > LARGE + 1e-9 ? 830 * MPA : tensile * MPA;
   }
 
-  /** Stress under proof load, Pa; for stainless steel the 0.2 % proof stress. */
-  public double proofStress(double diameter) {
-    return this == STEEL_8_8 && diameter > LARGE + 1e-9 ? 600 * MPA : proof * MPA;
-  }
-
   /** Shear strength through the thread over Rm: EN 1993-1-8:2005 table 3.4, EN 1993-1-4. */
   public double shearFactor() {
     return shearFactor;

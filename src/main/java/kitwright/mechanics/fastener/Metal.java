@@ -46,11 +46,6 @@ public enum Metal {
     return (from + to) / 2;
   }
 
-  /** Greatest distance of the two ranges, V. */
-  public double apart(Metal other) {
-    return Math.max(Math.abs(to - other.from), Math.abs(other.to - from));
-  }
-
   /**
    * Whether the pair wants insulation or a barrier where wet: more than the limit between the
    * middles of their ranges.

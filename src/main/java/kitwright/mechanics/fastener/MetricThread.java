@@ -41,9 +41,4 @@ public record MetricThread(double diameter, double pitch) {
     double mean = (pitchDiameter + rootDiameter) / 2;
     return Math.PI / 4 * mean * mean;
   }
-
-  /** Area of the plain shank, m². */
-  public double shankArea() {
-    return Math.PI / 4 * diameter * diameter;
-  }
 }

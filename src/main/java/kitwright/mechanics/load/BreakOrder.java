@@ -55,19 +55,4 @@ public record BreakOrder(List<Break> breaks) {
     return firstOf(protectedPart)
         .flatMap(p -> firstOf(sacrificialPart).map(s -> p.factor() / s.factor()));
   }
-
-  /**
-   * How much more load the next place bears than the intended one: the least factor outside a
-   * length of the sacrificial part over the least factor inside it. Above 1 it breaks there and
-   * nowhere else; empty where nothing is loaded inside or outside.
-   */
-  public Optional<Double> clearance(String sacrificialPart, double from, double to) {
-    var inside = breaks.stream().filter(b -> at(b, sacrificialPart, from, to)).findFirst();
-    var outside = breaks.stream().filter(b -> !at(b, sacrificialPart, from, to)).findFirst();
-    return inside.flatMap(i -> outside.map(o -> o.factor() / i.factor()));
-  }
-
-  private static boolean at(Break b, String part, double from, double to) {
-    return b.part().equals(part) && b.at() >= from - 1e-9 && b.at() <= to + 1e-9;
-  }
 }

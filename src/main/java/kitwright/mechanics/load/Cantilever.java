@@ -1,7 +1,6 @@
 package kitwright.mechanics.load;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import kitwright.mechanics.Refuse;
 
 /**
@@ -33,17 +32,6 @@ public record Cantilever(double length, List<SpanLoad> loads) {
       moment += load.moment(x);
     }
     return new Demand(x, shear, moment);
-  }
-
-  /** What is asked at evenly spaced stations, root and tip among them. */
-  public List<Demand> stations(int count) {
-    Refuse.unless(count >= 2, "two stations or more");
-    return IntStream.range(0, count).mapToObj(i -> at(length * i / (count - 1))).toList();
-  }
-
-  /** The same cantilever, all loads times a factor. */
-  public Cantilever times(double factor) {
-    return new Cantilever(length, loads.stream().map(l -> l.times(factor)).toList());
   }
 
   /**

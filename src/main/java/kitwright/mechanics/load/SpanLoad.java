@@ -13,14 +13,8 @@ public sealed interface SpanLoad {
   /** Bending moment at x, N·m, of what acts beyond it. */
   double moment(double x);
 
-  /** N, all of it. */
-  double total();
-
   /** How far from the root it reaches, m. */
   double reach();
-
-  /** The same load times a factor. */
-  SpanLoad times(double factor);
 
   /** A force at one place. */
   record Point(double at, double force) implements SpanLoad {
@@ -40,18 +34,8 @@ public sealed interface SpanLoad {
     }
 
     @Override
-    public double total() {
-      return force;
-    }
-
-    @Override
     public double reach() {
       return at;
-    }
-
-    @Override
-    public SpanLoad times(double factor) {
-      return new Point(at, force * factor);
     }
   }
 
@@ -85,18 +69,8 @@ public sealed interface SpanLoad {
     }
 
     @Override
-    public double total() {
-      return force;
-    }
-
-    @Override
     public double reach() {
       return to;
-    }
-
-    @Override
-    public SpanLoad times(double factor) {
-      return new Even(from, to, force * factor);
     }
   }
 
@@ -124,18 +98,8 @@ public sealed interface SpanLoad {
     }
 
     @Override
-    public double total() {
-      return force;
-    }
-
-    @Override
     public double reach() {
       return span;
-    }
-
-    @Override
-    public SpanLoad times(double factor) {
-      return new Triangular(span, force * factor);
     }
   }
 
@@ -164,18 +128,8 @@ public sealed interface SpanLoad {
     }
 
     @Override
-    public double total() {
-      return force;
-    }
-
-    @Override
     public double reach() {
       return span;
-    }
-
-    @Override
-    public SpanLoad times(double factor) {
-      return new Elliptic(span, force * factor);
     }
   }
 }

@@ -29,9 +29,4 @@ public record Replacement(
   public double depthForStrength() {
     return Math.sqrt(oldStrength / newStrength);
   }
-
-  /** The larger of both. */
-  public double depth() {
-    return Math.max(depthForStiffness(), depthForStrength());
-  }
 }

@@ -1,7 +1,6 @@
 /**
- * Timber: what moisture, duration, grade, slope of grain and a scarf leave of the clear-wood value,
- * each a named factor. Uses {@code kitwright.mechanics}. Start with {@link
- * kitwright.mechanics.timber.TimberFactors}.
+ * Timber: what a scarf leaves of its strength, and how deep another wood must be. Uses {@code
+ * kitwright.mechanics}. Start with {@link kitwright.mechanics.timber.Replacement}.
  */
 @NullMarked
 package kitwright.mechanics.timber;

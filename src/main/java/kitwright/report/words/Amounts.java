@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import kitwright.document.Cell;
 import kitwright.document.Column;
-import kitwright.document.Value;
 import kitwright.value.Money;
 
 /**
@@ -30,10 +28,6 @@ public record Amounts(List<Money> all, Optional<Currency> only) {
 
   public String cell(Optional<Money> amount) {
     return amount.map(a -> only.isPresent() ? Say.amount(a) : Say.money(a)).orElse("–");
-  }
-
-  Cell typed(Optional<Money> amount) {
-    return Cell.of(cell(amount), amount.<Value>map(Value.Cash::new).orElseGet(Value.Nothing::new));
   }
 
   /** One sum a currency, by its code. */

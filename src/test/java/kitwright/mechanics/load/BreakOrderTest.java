@@ -29,7 +29,6 @@ class BreakOrderTest {
     assertThat(first.mode()).isEqualTo("bending");
     assertThat(first.factor()).isCloseTo(300 / 60.0, within(1e-12));
     assertThat(order.margin("case", "blade").orElseThrow()).isCloseTo(9 / 5.0, within(1e-12));
-    assertThat(order.clearance("blade", 0.4, 0.4).orElseThrow()).isCloseTo(1.8, within(1e-12));
   }
 
   @Test

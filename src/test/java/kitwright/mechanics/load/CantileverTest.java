@@ -50,7 +50,7 @@ class CantileverTest {
   @Test
   void selfWeightBendsLikeAnEvenLoad() {
     var weight = SpanLoad.Even.weight(0.5, 1.5, 2);
-    assertThat(weight.total()).isCloseTo(2 * 9.80665, within(1e-12));
+    assertThat(weight.force()).isCloseTo(2 * 9.80665, within(1e-12));
     assertThat(weight.moment(0)).isCloseTo(2 * 9.80665, within(1e-12));
     assertThat(weight.moment(1)).isCloseTo(9.80665 * 0.25, within(1e-12));
   }
