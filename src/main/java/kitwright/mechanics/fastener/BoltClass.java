@@ -9,27 +9,25 @@ import java.util.Optional;
  * @see "ISO 898-1:2013, tables 3, 5 and 7; ISO 3506-1 for the stainless classes (A2, A4)"
  */
 public enum BoltClass {
-  STEEL_4_6("4.6", 400, 225, 0.6),
-  STEEL_5_8("5.8", 520, 380, 0.5),
-  STEEL_8_8("8.8", 800, 580, 0.6),
-  STEEL_10_9("10.9", 1040, 830, 0.5),
-  STEEL_12_9("12.9", 1220, 970, 0.5),
-  STAINLESS_50("50", 500, 210, 0.5),
-  STAINLESS_70("70", 700, 450, 0.5),
-  STAINLESS_80("80", 800, 600, 0.5);
+  STEEL_4_6("4.6", 400, 0.6),
+  STEEL_5_8("5.8", 520, 0.5),
+  STEEL_8_8("8.8", 800, 0.6),
+  STEEL_10_9("10.9", 1040, 0.5),
+  STEEL_12_9("12.9", 1220, 0.5),
+  STAINLESS_50("50", 500, 0.5),
+  STAINLESS_70("70", 700, 0.5),
+  STAINLESS_80("80", 800, 0.5);
 
   private static final double MPA = 1e6;
   private static final double LARGE = 0.016;
 
   private final String mark;
   private final double tensile;
-  private final double proof;
   private final double shearFactor;
 
-  BoltClass(String mark, double tensile, double proof, double shearFactor) {
+  BoltClass(String mark, double tensile, double shearFactor) {
     this.mark = mark;
     this.tensile = tensile;
-    this.proof = proof;
     this.shearFactor = shearFactor;
   }
 

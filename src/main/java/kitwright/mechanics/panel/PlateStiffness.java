@@ -14,7 +14,6 @@ import kitwright.mechanics.Refuse;
  */
 public record PlateStiffness(
     double d11, double d12, double d22, double d66, double shearX, double shearY) {
-  private static final double RECTANGLE = 5 / 6.0;
 
   public PlateStiffness {
     Refuse.unlessPositive("D11", d11);
