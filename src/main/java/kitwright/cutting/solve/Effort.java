@@ -10,7 +10,6 @@ import java.util.function.BooleanSupplier;
  */
 public record Effort(long steps, BooleanSupplier enough) {
   private static final long USUAL = 1_000_000_000L;
-  private static final long USUAL_FOR_PANELS = 2_000_000_000L;
 
   public Effort {
     if (steps < 0) {
