@@ -55,7 +55,7 @@ public record Section(
 
     /** Whether it holds parts together and is no part itself. */
     public boolean isFastening() {
-      return ordinal() >= BOLT.ordinal();
+      return compareTo(BOLT) >= 0;
     }
   }
 

@@ -18,7 +18,7 @@ class ScatterTest {
   void samplesAgreeWithTheClosedForm(Shape shape) {
     var built = new Scattered(100, 0.15, shape);
     var designed = new Scattered(85, 0.10, shape);
-    double exact = below(built, designed);
+    double exact = StressStrength.below(built, designed);
     var chance = new Scatter(List.of(built, designed), 100_000, 7).chance(v -> v[0] < v[1]);
     assertThat(chance.probability()).isCloseTo(exact, within(4 * chance.standardError()));
     assertThat(chance.standardError()).isBetween(0.0005, 0.002);
@@ -69,7 +69,7 @@ class ScatterTest {
   void theErrorIsHonest() {
     var built = new Scattered(1, 0.16, Shape.LOGNORMAL);
     var designed = new Scattered(0.83, 0.16, Shape.LOGNORMAL);
-    double exact = below(built, designed);
+    double exact = StressStrength.below(built, designed);
     double squares = 0;
     double sum = 0;
     for (int run = 0; run < 200; run++) {
@@ -93,20 +93,5 @@ class ScatterTest {
     assertThat(new Chance(0.1432, 0.0011, 100_000).words()).isEqualTo("14.3 % ± 0.2 %");
     assertThat(new Chance(0.00012, 0.00003, 100_000).words()).isEqualTo("0.012 % ± 0.003 %");
     assertThat(new Chance(0.00012, 0.00003, 100_000).most()).isCloseTo(0.00018, within(1e-9));
-  }
-
-  /**
-   * P(first &lt; second) for two normal or two lognormal properties (K. C. Kapur, L. R. Lamberson,
-   * Reliability in Engineering Design, 1977, chapter 6).
-   */
-  private static double below(Scattered first, Scattered second) {
-    boolean normal = first.shape() == Shape.NORMAL;
-    double one = normal ? first.mean() * first.variation() : first.sigma();
-    double other = normal ? second.mean() * second.variation() : second.sigma();
-    double apart =
-        normal
-            ? second.mean() - first.mean()
-            : Math.log(second.mean() / first.mean()) - (other * other - one * one) / 2;
-    return NormalDistribution.of(0, Math.hypot(one, other)).cumulativeProbability(apart);
   }
 }
