@@ -348,13 +348,17 @@ final class Sorts {
     private final Optional<Dimension> dimension;
 
     Measure(Unit fallback, Optional<Dimension> dimension) {
-      super(dimension.map(Dimension::word).orElse("quantity"), pattern(dimension));
+      super(dimension.map(Dimension::word).orElse("quantity"), "");
       this.fallback = fallback;
       this.dimension = dimension;
     }
 
-    /** Fractions of an inch and feet with inches are lengths of several figures. */
-    private static String pattern(Optional<Dimension> dimension) {
+    /**
+     * Fractions of an inch and feet with inches are lengths of several figures. Put together only
+     * for the schema: a sort is made for each quantity that is a part of another.
+     */
+    @Override
+    public String pattern() {
       String symbols =
           Arrays.stream(Unit.values())
               .filter(unit -> dimension.isEmpty() || unit.dimension() == dimension.get())
@@ -365,6 +369,11 @@ final class Sorts {
       String figure = "\\+?[0-9][0-9./eE+ \\-]*|\\+?\\.[0-9]+([eE][+-]?[0-9]+)?";
       String one = "(" + figure + ")\\s*(" + symbols + ")?";
       return "^\\s*" + one + "(\\s*" + one + ")?\\s*$";
+    }
+
+    @Override
+    public boolean mayLookLikeNumber() {
+      return bare().isPresent();
     }
 
     @Override
