@@ -17,7 +17,15 @@ abstract class KeyRule implements RecordRule<Entry> {
 
   @Override
   public final void examine(Entry entry, Facts day, Findings out) {
-    entry.at().each((within, key, value) -> examine(new Seen(entry, within, key, value), day, out));
+    entry.at().each(new Look(this, entry, day, out));
+  }
+
+  /** A class, not a lambda: one is made for every record and rule. */
+  private record Look(KeyRule rule, Entry entry, Facts day, Findings out) implements At.Visitor {
+    @Override
+    public void see(List<At> within, Key key, Object value) {
+      rule.examine(new Seen(entry, within, key, value), day, out);
+    }
   }
 
   /** Adds a finding where a value is not as it must be. */

@@ -31,9 +31,15 @@ public final class Standings {
   private final Facts day;
   private final Map<String, Claim> there = new LinkedHashMap<>();
   private final Map<String, Standing> judged = new HashMap<>();
+  private final List<Spend> refunds;
 
   private Standings(Facts day) {
     this.day = day;
+    refunds =
+        day.ledger().spending().stream()
+            .filter(spend -> spend.state() == Spend.State.REFUNDED)
+            .filter(spend -> !spend.on().isAfter(day.day()))
+            .toList();
     for (Claim claim : day.ledger().claims()) {
       if (!isOfLater(claim, day)) {
         there.putIfAbsent(claim.id(), claim);
@@ -70,7 +76,7 @@ public final class Standings {
         && written.stream().allMatch(shortage -> shortage.found().isAfter(day.day()));
   }
 
-  private static Standing standing(
+  private Standing standing(
       Claim claim, Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
     Optional<LocalDate> sent = claim.sent().filter(day -> !day.isAfter(today));
     List<Claim.Event> events =
@@ -91,7 +97,7 @@ public final class Standings {
         Asking.besides(claim, ledger, today),
         events,
         settled,
-        cameBack(claim, lines, ledger, today),
+        cameBack(claim, lines),
         promised(events, settled).filter(day -> !day.isBefore(today)),
         promised(events, settled).filter(today::isAfter),
         sent.map(day -> ChronoUnit.DAYS.between(day, today)),
@@ -193,13 +199,11 @@ public final class Standings {
         .reduce((earlier, later) -> later);
   }
 
-  private static List<Spend> cameBack(
-      Claim claim, List<Line> lines, Ledger ledger, LocalDate today) {
+  private List<Spend> cameBack(Claim claim, List<Line> lines) {
     Set<String> shortages = ids(claim.shortages());
     Set<String> costs = ids(claim.costs());
     lines.forEach(line -> line.asking().costs().forEach(spend -> costs.add(spend.id())));
-    return ledger.spending().stream()
-        .filter(spend -> spend.state() == Spend.State.REFUNDED && !spend.on().isAfter(today))
+    return refunds.stream()
         .filter(
             spend ->
                 spend.because().filter(ref -> shortages.contains(ref.id())).isPresent()
