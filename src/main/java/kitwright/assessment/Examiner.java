@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.assessment.joint.BoltMethod;
+import kitwright.assessment.joint.CoreUnderFittings;
 import kitwright.assessment.joint.DrivenMethod;
 import kitwright.assessment.joint.ForceLink;
 import kitwright.assessment.joint.Galvanic;
@@ -246,6 +247,11 @@ final class Examiner {
   private Compared compared() {
     Outcome designed = drawn.orElseGet(() -> side(assessment.designed(), Side.DESIGNED));
     Outcome built = side(assessment.built(), Side.BUILT);
+    if (assessment.method() == Method.BOLT) {
+      lacking.addAll(
+          CoreUnderFittings.thinner(
+              assessment.designed().flatMap(sections), assessment.built().flatMap(sections)));
+    }
     if (assessment.built().isEmpty()) {
       lacking.add("it does not name the section as built (“built”)");
     }

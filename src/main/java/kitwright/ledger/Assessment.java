@@ -95,7 +95,8 @@ public record Assessment(
   public enum Support {
     CANTILEVER,
     SIMPLE,
-    CLAMPED
+    CLAMPED,
+    OVERHANG
   }
 
   /**
@@ -188,6 +189,7 @@ public record Assessment(
   /**
    * What the part carries. A force given, or worked out from speed, area and lift coefficient.
    *
+   * @param overhang how far the part reaches beyond its second support
    * @param selfWeight whether the section's own weight is added, taken as level: each section its
    *     own
    * @param thrust a push along the part, which may buckle
@@ -202,6 +204,7 @@ public record Assessment(
       Optional<Quantity> tipForce,
       Optional<Quantity> pressure,
       Optional<Quantity> span,
+      Optional<Quantity> overhang,
       Optional<Quantity> breadth,
       Optional<Quantity> speed,
       Optional<Quantity> area,
@@ -228,6 +231,9 @@ public record Assessment(
               .between("0 Pa", "10 MPa")
               .maybeMeasure(Unit.ONE, Dimension.STRESS),
           k.key("span", "from the support to the end, or from support to support", "1.15 m")
+              .between("1 mm", "50 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("overhang", "how far it reaches beyond the second of two supports", "600 mm")
               .between("1 mm", "50 m")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
           k.key(

@@ -179,6 +179,7 @@ final class Grounds {
                 .quantity("tip force", load.tipForce())
                 .quantity("pressure", load.pressure())
                 .quantity("span", load.span())
+                .quantity("overhang", load.overhang())
                 .quantity("breadth", load.breadth())
                 .quantity("speed", load.speed())
                 .quantity("area", load.area())

@@ -173,6 +173,7 @@ class StatementFieldsTest {
       Load.tipForce | tip-force: 900 N | tip-force: 800 N
       Load.pressure | pressure: 5 kPa | pressure: 4 kPa
       Load.span | span: 1.1 m | span: 1.0 m
+      Load.overhang | breadth: 480 mm | overhang: 470 mm, breadth: 480 mm
       Load.breadth | breadth: 480 mm | breadth: 470 mm
       Load.speed | speed: 6 kn | speed: 5 kn
       Load.area | area: 0.2 m2 | area: 0.1 m2

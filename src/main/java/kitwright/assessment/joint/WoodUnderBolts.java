@@ -60,6 +60,9 @@ public final class WoodUnderBolts {
     if (section.layers().isEmpty()) {
       return List.of();
     }
+    if (CoreUnderFittings.isSandwich(section, materials)) {
+      return CoreUnderFittings.put(section, materials, factors, diameter, count, figures);
+    }
     WoodUnderBolts wood = new WoodUnderBolts(section, materials.inputs(), factors, diameter);
     List<Step> steps = new ArrayList<>();
     wood.bearing(materials, bolt, count, figures, steps);

@@ -12,6 +12,7 @@ import kitwright.ledger.Assessment.Support;
 import kitwright.mechanics.load.BeamCase;
 import kitwright.mechanics.load.Cantilever;
 import kitwright.mechanics.load.Deflection;
+import kitwright.mechanics.load.Overhang;
 import kitwright.mechanics.load.SideForce;
 import kitwright.mechanics.load.SpanLoad;
 import kitwright.mechanics.load.Stretch;
@@ -29,6 +30,7 @@ import kitwright.value.Quantity;
  * @param shear the greatest, N
  * @param arm where it is a cantilever
  * @param held loads of a beam held at both ends; all bend it most at the same place
+ * @param beyond where it reaches beyond its second support
  */
 public record BeamLoad(
     Load stated,
@@ -39,7 +41,8 @@ public record BeamLoad(
     double moment,
     double shear,
     Optional<Arm> arm,
-    List<Held> held) {
+    List<Held> held,
+    Optional<Overhang> beyond) {
   private static final double SEA_WATER = 1025;
 
   /**
@@ -145,9 +148,11 @@ public record BeamLoad(
     double shaped = shaped(load);
     double pressed = isPressed(load) ? pressed(load) : 0;
     double tip = load.tipForce().map(Quantity::base).orElse(0.0);
-    return load.support().orElse(Support.CANTILEVER) == Support.CANTILEVER
-        ? Optional.of(cantilever(load, span, shaped, pressed, tip))
-        : held(load, span, shaped, pressed, lacking);
+    return switch (load.support().orElse(Support.CANTILEVER)) {
+      case CANTILEVER -> Optional.of(cantilever(load, span, shaped, pressed, tip));
+      case OVERHANG -> Optional.of(beyond(load, span, shaped, pressed, tip));
+      case SIMPLE, CLAMPED -> held(load, span, shaped, pressed, lacking);
+    };
   }
 
   /** What lies along the part as its shape says: a force given, or that of a stream; N. */
@@ -176,10 +181,31 @@ public record BeamLoad(
     return load.pressure().isPresent() && load.breadth().isPresent() && load.span().isPresent();
   }
 
+  /** On all of its length, an overhang too. */
   private static double pressed(Load load) {
     return load.pressure().orElseThrow().base()
         * load.breadth().orElseThrow().base()
-        * load.span().orElseThrow().base();
+        * (load.span().orElseThrow().base() + load.overhang().map(Quantity::base).orElse(0.0));
+  }
+
+  private static BeamLoad beyond(
+      Load load, double span, double shaped, double pressed, double tip) {
+    double reach = load.overhang().map(Quantity::base).orElseThrow();
+    return beyond(load, new Overhang(span, reach, tip, shaped + pressed), List.of());
+  }
+
+  private static BeamLoad beyond(Load load, Overhang beam, List<Own> own) {
+    return new BeamLoad(
+        load,
+        beam.span(),
+        beam.spread(),
+        beam.tip(),
+        own,
+        beam.greatestMoment(),
+        beam.greatestShear(),
+        Optional.empty(),
+        List.of(),
+        Optional.of(beam));
   }
 
   private static BeamLoad cantilever(
@@ -207,7 +233,16 @@ public record BeamLoad(
       Load load, double span, double force, double tip, List<Own> own, Arm arm) {
     var root = arm.beam().at(0);
     return new BeamLoad(
-        load, span, force, tip, own, root.moment(), root.shear(), Optional.of(arm), List.of());
+        load,
+        span,
+        force,
+        tip,
+        own,
+        root.moment(),
+        root.shear(),
+        Optional.of(arm),
+        List.of(),
+        Optional.empty());
   }
 
   private static Optional<BeamLoad> held(
@@ -239,7 +274,8 @@ public record BeamLoad(
       Load load, double span, double force, double tip, List<Own> own, List<Held> held) {
     double moment = held.stream().mapToDouble(one -> one.beam().moment(one.force(), span)).sum();
     double shear = held.stream().mapToDouble(one -> one.beam().shear(one.force())).sum();
-    return new BeamLoad(load, span, force, tip, own, moment, shear, Optional.empty(), held);
+    return new BeamLoad(
+        load, span, force, tip, own, moment, shear, Optional.empty(), held, Optional.empty());
   }
 
   private static boolean isSimple(Load load) {
@@ -254,6 +290,11 @@ public record BeamLoad(
   public BeamLoad with(List<Own> parts) {
     if (!stated.selfWeight()) {
       return this;
+    }
+    if (beyond.isPresent()) {
+      double length = span + beyond.get().beyond();
+      double weight = parts.stream().mapToDouble(part -> part.weight(length).total()).sum();
+      return beyond(stated, beyond.get().with(weight), parts);
     }
     List<Own> weighing =
         parts.stream().filter(part -> part.from() < Math.min(part.to(), span)).toList();
@@ -295,7 +336,11 @@ public record BeamLoad(
         own.isEmpty()
             ? ""
             : String.join(" and ", own.stream().map(one -> one.part().id()).toList()) + ": ";
-    how.add(weighing + (arm.isPresent() ? howHanging() : howHeld()));
+    how.add(
+        weighing
+            + (arm.isPresent()
+                ? howHanging()
+                : beyond.map(this::howBeyond).orElseGet(this::howHeld)));
     return how;
   }
 
@@ -323,6 +368,7 @@ public record BeamLoad(
               + stated.breadth().get()
               + " · "
               + stated.span().get()
+              + stated.overhang().map(more -> " and " + more).orElse("")
               + " = "
               + Print.with(pressed(stated), "N")
               + ", spread evenly");
@@ -339,6 +385,21 @@ public record BeamLoad(
         + " and V = "
         + Print.with(shear, "N")
         + " at the support";
+  }
+
+  private String howBeyond(Overhang beam) {
+    return "two supports "
+        + Print.with(span, "m")
+        + " apart, "
+        + Print.with(beam.beyond(), "m")
+        + " beyond the second: R₁ = "
+        + Print.with(beam.reaction(), "N")
+        + ", M = "
+        + Print.with(Math.abs(beam.moment(beam.span())), "N·m")
+        + " over the second, greatest M = "
+        + Print.with(moment, "N·m")
+        + ", V = "
+        + Print.with(shear, "N");
   }
 
   private static String shape(Load load) {
@@ -373,6 +434,9 @@ public record BeamLoad(
   public Deflection deflection(double bending, double shearing) {
     if (arm.isPresent()) {
       return arm.get().deflection(bending, shearing);
+    }
+    if (beyond.isPresent()) {
+      return beyond.get().deflection(bending, shearing);
     }
     double bent = 0;
     double sheared = 0;

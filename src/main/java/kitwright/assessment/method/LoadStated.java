@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
 import kitwright.value.Quantity;
 
@@ -30,7 +31,9 @@ public final class LoadStated {
               + " meant, or write the other as tip-force");
     }
     boolean hangs = load.support().orElse(Support.CANTILEVER) == Support.CANTILEVER;
-    if (load.tipForce().isPresent() && !hangs) {
+    boolean beyond = load.support().filter(Support.OVERHANG::equals).isPresent();
+    overhang(load, beyond, faults);
+    if (load.tipForce().isPresent() && !hangs && !beyond) {
       faults.add(
           "the load states a tip-force on a beam that is held at both ends and has no tip: write"
               + " force with shape: point for one at the middle");
@@ -47,6 +50,24 @@ public final class LoadStated {
     }
     lacking.addAll(faults);
     return faults.isEmpty();
+  }
+
+  private static void overhang(Load load, boolean beyond, List<String> faults) {
+    if (beyond != load.overhang().filter(one -> !one.isNone()).isPresent()) {
+      faults.add(
+          beyond
+              ? "the load states no overhang: how far it reaches beyond the second support"
+              : "the load states an overhang: write support: overhang for two supports and a free"
+                  + " end");
+    }
+    if (beyond && load.shape().filter(shape -> shape != Shape.UNIFORM).isPresent()) {
+      faults.add(
+          "on an overhang a force is spread evenly over all of it, or stands at its end"
+              + " (tip-force)");
+    }
+    if (beyond && load.thrust().isPresent()) {
+      faults.add("a thrust along a part with an overhang is not worked out");
+    }
   }
 
   /** A safety factor is at least 1: one below it takes from the load. */

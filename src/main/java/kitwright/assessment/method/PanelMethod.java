@@ -71,7 +71,7 @@ public final class PanelMethod {
         return Optional.empty();
       }
       Support support = load.support().orElse(Support.SIMPLE);
-      if (support == Support.CANTILEVER) {
+      if (support != Support.SIMPLE && support != Support.CLAMPED) {
         lacking.add("a panel is held at all four sides: support: simple or clamped");
         return Optional.empty();
       }
@@ -95,6 +95,7 @@ public final class PanelMethod {
       load.density().ifPresent(any -> others.add("a density"));
       load.thrust().ifPresent(any -> others.add("a thrust"));
       load.torque().ifPresent(any -> others.add("a torque"));
+      load.overhang().ifPresent(any -> others.add("an overhang"));
       load.shape()
           .filter(shape -> shape != Shape.UNIFORM)
           .ifPresent(shape -> others.add("a shape that is not uniform"));

@@ -47,7 +47,13 @@ public final class SectionMethod {
           part.id() + " bends sideways under its load, and its shear is not worked out here";
       figures.lacks(Measure.SHEAR, how).lacks(Measure.SHEAR_STIFFNESS, how);
     }
-    if (sideways) {
+    if (sideways && part.beam().parted()) {
+      String how = part.id() + " is of parts side by side, which bend sideways each on its own";
+      figures
+          .lacks(Measure.STIFFNESS_ACROSS, how)
+          .lacks(Measure.MOMENT_ACROSS, how)
+          .lacks(Measure.SHEAR_ACROSS, how);
+    } else if (sideways) {
       across(figures, Bending.of(part.beam().turned()));
     }
     figures.put(Measure.MASS, part.beam().massPerLength());

@@ -88,6 +88,9 @@ public final class ThrustAndTorque {
     double length = load.span() * Ends.valueOf(load.stated().ends().get().name()).factor();
     boolean metal = kinds(Kind.METAL);
     boolean wood = kinds(Kind.TIMBER);
+    if (part.beam().parted()) {
+      lacking.add(part.id() + " is of parts side by side, of which no column is worked out");
+    }
     if (bending.isSkew()) {
       lacking.add(
           part.id()

@@ -35,6 +35,9 @@ public final class ShapedPart {
           Shape.FOIL, Set.of("chord", "thickness-ratio"),
           Shape.POLYGON, Set.of());
 
+  /** A polygon may have a wall of one thickness round a hollow. */
+  private static final Set<String> WALL = Set.of("wall");
+
   private static final double THICKEST = 0.3;
 
   /** m; more is a slip of the unit. */
@@ -77,7 +80,10 @@ public final class ShapedPart {
       case ROUND -> Shapes.round(stuff, at("diameter"));
       case TUBE -> Shapes.tube(stuff, at("diameter"), at("wall"));
       case I -> Shapes.iBeam(stuff, at("width"), at("height"), at("web"), at("flange"));
-      case POLYGON -> Shapes.polygon(stuff, outline());
+      case POLYGON ->
+          dimension("wall").isPresent()
+              ? Shapes.staves(stuff, outline(), at("wall"))
+              : Shapes.polygon(stuff, outline());
       case FOIL, BOLT, NAIL, RINGED_NAIL, SCREW, LAG_SCREW ->
           throw new IllegalArgumentException("no plain shape: " + shape);
     };
@@ -99,7 +105,7 @@ public final class ShapedPart {
 
   /** What a thin wall or flange is across decides when it buckles. */
   private void walls(Shape shape) {
-    if (shape == Shape.TUBE || shape == Shape.I || shape == Shape.FOIL) {
+    if (shape == Shape.TUBE || shape == Shape.I || shape == Shape.FOIL || shape == Shape.POLYGON) {
       section.material().ifPresent(materials::plate);
       section.skins().forEach(skin -> skin.material().ifPresent(materials::plate));
     }
@@ -120,8 +126,9 @@ public final class ShapedPart {
   /** Whether every dimension is there, is one the shape knows, and is more than nothing. */
   private boolean measured(Shape shape) {
     Set<String> needs = NEEDS.getOrDefault(shape, Set.of());
+    Set<String> known = shape == Shape.POLYGON && section.skins().isEmpty() ? WALL : needs;
     for (Map.Entry<Ref, Quantity> one : section.dimensions().entrySet()) {
-      check(one.getKey(), one.getValue(), needs);
+      check(one.getKey(), one.getValue(), known);
     }
     for (String need : needs.stream().sorted().toList()) {
       if (dimension(need).isEmpty()) {

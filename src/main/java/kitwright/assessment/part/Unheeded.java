@@ -47,7 +47,9 @@ public final class Unheeded {
               : EnumSet.of(Key.MATERIAL, Key.DIMENSIONS));
     }
     all.put(Shape.FOIL, EnumSet.of(Key.MATERIAL, Key.DIMENSIONS, Key.SKINS, Key.MEMBERS));
-    all.put(Shape.POLYGON, EnumSet.of(Key.MATERIAL, Key.OUTLINE, Key.SKINS, Key.MEMBERS));
+    all.put(
+        Shape.POLYGON,
+        EnumSet.of(Key.MATERIAL, Key.DIMENSIONS, Key.OUTLINE, Key.SKINS, Key.MEMBERS));
     return all;
   }
 

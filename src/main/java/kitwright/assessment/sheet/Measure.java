@@ -45,6 +45,7 @@ public enum Measure {
   BOLT_SHEAR("shear", "breaking load in shear through the thread", "kN", Lean.ALL),
   BOLT_BEARING("bearing", "load at which wood or bolt yields, in shear", "kN", Lean.ALL),
   BOLT_WASHER("washer", "pull at which the washer sinks into the wood", "kN", Lean.ALL),
+  CRUSHING("crushing", "pull at which the core is crushed under the washer", "kN", Lean.ALL),
   WITHDRAWAL("strength", "pull at which it comes out of the wood", "kN", Lean.DRIVEN),
   HEAD("strength", "pull at which the head sinks into the wood", "kN", Lean.ALL),
   FIRST_FAILURE("strength", "load at first failure over the design load", "", Lean.ALL),

@@ -61,6 +61,43 @@ record Grid(List<List<Cell>> rows) {
     return reachedFromTheFirst(parts) == parts.size();
   }
 
+  /**
+   * Whether parts that do not touch stand side by side and are built alike from bottom to top, as
+   * the wood left and right of an upright bolt hole: they bend alike, each on its own or joined.
+   */
+  boolean abreast() {
+    var first = rows.get(0);
+    for (var row : rows) {
+      if (row.size() != first.size()) {
+        return false;
+      }
+      Optional<BeamMaterial> material = Optional.empty();
+      for (int i = 0; i < row.size(); i++) {
+        var cell = row.get(i);
+        boolean fits =
+            (cell.index() < 0) == (first.get(i).index() < 0)
+                && Math.abs(cell.box().width() - first.get(i).box().width()) < TOUCH;
+        boolean alike = cell.index() < 0 || material.isEmpty() || material.equals(cell.material());
+        if (!fits || !alike) {
+          return false;
+        }
+        material = cell.index() < 0 ? material : cell.material();
+      }
+    }
+    return true;
+  }
+
+  /** Whether these regions are rectangles that do not all hang together. */
+  static boolean parted(List<Region> regions) {
+    var boxes = new ArrayList<Rectangle>();
+    for (var region : regions) {
+      if (region instanceof Rectangle box) {
+        boxes.add(box);
+      }
+    }
+    return boxes.size() == regions.size() && reachedFromTheFirst(boxes) < boxes.size();
+  }
+
   /** How many parts hang together with the first, itself counted. */
   private static int reachedFromTheFirst(List<Rectangle> parts) {
     boolean[] reached = new boolean[parts.size()];

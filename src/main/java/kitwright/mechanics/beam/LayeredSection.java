@@ -70,8 +70,12 @@ public final class LayeredSection {
   public Section section() {
     Refuse.unless(!layers.isEmpty(), "a section has a layer");
     var grid = Grid.of(layers);
-    Refuse.unless(grid.joined(), "the parts of a section touch each other: a strip stands alone");
-    var torsion = GridTorsion.of(layers);
+    boolean joined = grid.joined();
+    Refuse.unless(
+        joined || grid.abreast(),
+        "the parts of a section touch each other, or stand side by side and are built alike: a"
+            + " strip stands alone");
+    var torsion = joined ? GridTorsion.of(layers) : GridTorsion.Known.nothing();
     return new Section(
         grid.regions(),
         grid.bonds(glue),

@@ -81,6 +81,11 @@ public record Section(
     return new Capacity(limits, missing);
   }
 
+  /** Whether it is of parts side by side that do not touch: across they do not bend as one. */
+  public boolean parted() {
+    return Grid.parted(regions);
+  }
+
   /** The box round it. */
   public Bounds bounds() {
     var box = regions.get(0).bounds();
@@ -137,6 +142,9 @@ public record Section(
       return true;
     }
     var box = bounds();
+    if (regions.stream().allMatch(r -> r.bounds().height() >= (1 - 1e-9) * box.height())) {
+      return true; // side by side, each as deep as all
+    }
     double area = regions.stream().mapToDouble(r -> r.moments().area()).sum();
     return area > (1 - 1e-9) * box.width() * box.height();
   }

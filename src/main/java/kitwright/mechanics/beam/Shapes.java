@@ -7,6 +7,9 @@ import kitwright.mechanics.Refuse;
 
 /** Sections of one material by their dimensions in m, the origin at the bottom left corner. */
 public final class Shapes {
+  /** What Bredt's formula may miss of the stiffness of a thick wall. */
+  private static final double BREDT = 0.03;
+
   private Shapes() {}
 
   public static Section rectangle(BeamMaterial material, double width, double height) {
@@ -87,5 +90,51 @@ public final class Shapes {
   /** Any polygon of one material. */
   public static Section polygon(BeamMaterial material, Loop outline) {
     return Section.of(List.of(new Outline("polygon", material, outline, List.of())));
+  }
+
+  /**
+   * A hollow polygon of staves of one thickness, such as a mast. Its torsion is Bredt's along the
+   * middle of the wall, as long as that is within 3 %: (t/2ρ)² of a round tube, ρ the middle
+   * radius.
+   *
+   * @throws IllegalArgumentException if the outline is not convex or no hollow is left
+   */
+  public static Section staves(BeamMaterial material, Loop outline, double wall) {
+    Refuse.unlessPositive("wall", wall);
+    Refuse.unless(outline.convex(), "a hollow polygon turns one way all round");
+    var hole =
+        Inset.of(outline, wall)
+            .orElseThrow(() -> new IllegalArgumentException("the walls leave no hollow"));
+    var middle = Inset.of(outline, wall / 2).orElseThrow();
+    var region = new Outline("wall", material, outline, List.of(hole));
+    double slender = wall * middle.perimeter() / (4 * middle.area());
+    if (slender * slender > BREDT) {
+      return new Section(
+          List.of(region),
+          List.of(),
+          flats(material, hole, wall),
+          OptionalDouble.empty(),
+          Optional.empty());
+    }
+    double stiff = Torsion.closed(middle.area(), middle.perimeter(), wall, material.shearModulus());
+    return new Section(
+        List.of(region),
+        List.of(),
+        flats(material, hole, wall),
+        OptionalDouble.of(stiff),
+        List.of(new Twisted("wall", material, 1 / (2 * middle.area() * wall))),
+        Optional.empty());
+  }
+
+  /** Each flat side may buckle between its neighbours; the widest goes first. */
+  private static List<Skin> flats(BeamMaterial material, Loop hole, double wall) {
+    double widest = 0;
+    var a = hole.points().get(hole.points().size() - 1);
+    for (var b : hole.points()) {
+      widest = Math.max(widest, Math.hypot(b.y() - a.y(), b.z() - a.z()));
+      a = b;
+    }
+    return List.of(
+        Skin.of(List.of(0), List.of(new Skin.Leaf(material, wall)), new Support.OverGap(widest)));
   }
 }

@@ -98,6 +98,11 @@ public record BoltInWood(
 
   /** Pull at which a washer sinks in, 3·f_c90·π/4·(D² − d²), N: EN 1995-1-1:2004, 8.5.2(2). */
   public static double washer(double across, double washer, double hole) {
-    return 3 * across * Math.PI / 4 * (washer * washer - hole * hole);
+    return 3 * across * ring(washer, hole);
+  }
+
+  /** What a washer bears on, m². */
+  public static double ring(double washer, double hole) {
+    return Math.PI / 4 * (washer * washer - hole * hole);
   }
 }
