@@ -54,7 +54,7 @@ class CoreUnderFittingsTest {
   void foamForBalsaAsksForWiderWashers() {
     Result same = result("24 mm", "3 mm", "");
     assertThat(built(same)).isCloseTo(4 * 1.31 * Math.PI / 4 * 512 / 1000, within(1e-9));
-    assertThat(same.verdict().because()).contains("is 0.127 of the designed");
+    assertThat(same.verdict().because()).contains("is 0.127 of the design");
     Result wide = result("66 mm", "3 mm", "");
     assertThat(built(wide)).isCloseTo(4 * 1.31 * Math.PI / 4 * (66 * 66 - 64) / 1000, within(1e-9));
     assertThat(wide.verdict().passes()).as(wide.verdict().because()).isTrue();

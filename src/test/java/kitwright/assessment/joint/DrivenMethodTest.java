@@ -52,7 +52,7 @@ class DrivenMethodTest {
   void aLighterWoodLetsGoEarlier() {
     Result result = result("cedar", "");
     assertThat(result.verdict().because())
-        .contains("pull at which it comes out of the wood is 0.222 of the designed");
+        .contains("pull at which it comes out of the wood is 0.222 of the design");
   }
 
   /** 3·3.2 MPa·π/4·(8² − 4.17²) mm² of two. */
