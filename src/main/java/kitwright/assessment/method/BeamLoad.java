@@ -293,7 +293,8 @@ public record BeamLoad(
     }
     if (beyond.isPresent()) {
       double length = span + beyond.get().beyond();
-      double weight = parts.stream().mapToDouble(part -> part.weight(length).total()).sum();
+      double weight =
+          parts.stream().mapToDouble(Own::mass).sum() * length * SpanLoad.STANDARD_GRAVITY;
       return beyond(stated, beyond.get().with(weight), parts);
     }
     List<Own> weighing =
