@@ -26,7 +26,8 @@ class NettingPublishedTest {
     "R2-seat, 60, 2, 0",
     "R2-back, 40, 2, 0",
     "R2-legs, 80, 2, 0",
-    "R3, 0, 3, 500"
+    "R3, 0, 3, 500",
+    "R4, 23, 1, 0"
   })
   void aWorkedTableComesOutAsPrinted(String name, int onHand, int leadWeeks, int minimum) {
     OrderRule rule = new OrderRule(leadWeeks * 7, BigDecimal.valueOf(minimum), ZERO);
@@ -37,6 +38,40 @@ class NettingPublishedTest {
     assertThat(netting.orders())
         .isNotEmpty()
         .noneMatch(order -> order.arrives().isAfter(order.needed()));
+  }
+
+  /** The same table where nothing is ordered: what is left goes below zero by what is lacking. */
+  @Test
+  void withoutOrdersTheBalanceFallsBelowZeroAsPrinted() {
+    compare("R4", "negative", onHand(net("R4", 23, Map.of()), 23));
+    assertThat(net("R4", 23, Map.of()).orders()).isEmpty();
+  }
+
+  /**
+   * Orlicky's Material Requirements Planning, 3rd ed., pp. 104-105: a hundred trucks, each with a
+   * transmission with a gearbox with a gear from a forging; 2, 15, 7 and 46 of them at hand. The
+   * net of one is the gross of the next: 98, 83, 76 and 30, not 98, 85, 93 and 54.
+   */
+  @Test
+  void theNetOfTheWholeIsTheGrossOfItsPart() {
+    BigDecimal gross = BigDecimal.valueOf(100);
+    List<BigDecimal> nets = new ArrayList<>();
+    for (int atHand : new int[] {2, 15, 7, 46}) {
+      Netting netting =
+          Netting.of(
+              List.of(new Need("t", ITEM, gross, week(4))),
+              List.of(Supply.atHand("s", ITEM, BigDecimal.valueOf(atHand))),
+              Map.of(ITEM, OrderRule.lotForLot(7)),
+              Calendars.MONDAY);
+      gross = netting.orders().get(0).net();
+      nets.add(gross);
+    }
+    assertThat(nets)
+        .containsExactly(
+            BigDecimal.valueOf(98),
+            BigDecimal.valueOf(83),
+            BigDecimal.valueOf(76),
+            BigDecimal.valueOf(30));
   }
 
   @Test
@@ -52,6 +87,10 @@ class NettingPublishedTest {
   }
 
   private static Netting net(String name, int onHand, OrderRule rule) {
+    return net(name, onHand, Map.of(ITEM, rule));
+  }
+
+  private static Netting net(String name, int onHand, Map<String, OrderRule> rules) {
     List<Need> needs = new ArrayList<>();
     List<Supply> supplies = new ArrayList<>();
     supplies.add(Supply.atHand("stock", ITEM, BigDecimal.valueOf(onHand)));
@@ -64,7 +103,7 @@ class NettingPublishedTest {
         supplies.add(Supply.due("r" + i, ITEM, weeks(name, "receipt").get(i), week(i)));
       }
     }
-    return Netting.of(needs, supplies, Map.of(ITEM, rule), Calendars.MONDAY);
+    return Netting.of(needs, supplies, rules, Calendars.MONDAY);
   }
 
   private static void compare(String name, String row, List<BigDecimal> found) {
