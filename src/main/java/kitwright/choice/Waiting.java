@@ -78,11 +78,12 @@ final class Waiting {
   Timing timing(Shortage.Option option, Optional<Substitution> substitution, long ownMinutes) {
     Optional<LocalDate> arrives = arrives(option);
     List<String> tasks = tasks(substitution);
-    if (arrives.isEmpty()) {
+    boolean nothingComes = option.way() == Shortage.Way.DO_WITHOUT;
+    if (arrives.isEmpty() && !nothingComes) {
       return new Timing(arrives, Optional.empty(), Optional.empty());
     }
     Map<String, LocalDate> held = new HashMap<>(others);
-    tasks.forEach(task -> held.merge(task, arrives.get(), Waiting::later));
+    arrives.ifPresent(day -> tasks.forEach(task -> held.merge(task, day, Waiting::later)));
     Map<String, Long> longer = new HashMap<>(otherWork);
     first(tasks).ifPresent(task -> longer.merge(task, ownMinutes, Long::sum));
     Schedule with = plan.scheduled(plan.network().heldUntil(held).longerBy(longer));

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Headways;
 import kitwright.shortage.Coming;
@@ -76,8 +77,42 @@ public final class Spent {
         asOf,
         shortages.all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
+            .filter(standing -> !isStillBuilt(standing, ledger, asOf))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet()));
+  }
+
+  /**
+   * Whether a way out that builds otherwise, or does without, is chosen and its work not finished:
+   * what it was said to cost and nobody has paid or ordered is still to come.
+   */
+  private static boolean isStillBuilt(Standing standing, Ledger ledger, LocalDate asOf) {
+    return standing
+        .chosen()
+        .filter(
+            option ->
+                switch (option.way()) {
+                  case SUBSTITUTE ->
+                      option
+                          .substitution()
+                          .flatMap(ledger::substitution)
+                          .flatMap(Substitution::hold)
+                          .flatMap(ledger::task)
+                          .filter(task -> !isFinished(task, asOf))
+                          .isPresent();
+                  case DO_WITHOUT ->
+                      ledger.tasks().stream()
+                          .filter(task -> !isFinished(task, asOf))
+                          .flatMap(task -> task.uses().stream())
+                          .flatMap(use -> use.item().stream())
+                          .anyMatch(item -> item.id().equals(standing.shortage().item().id()));
+                  case WAIT, BUY -> false;
+                })
+        .isPresent();
+  }
+
+  private static boolean isFinished(Task task, LocalDate asOf) {
+    return task.finished().or(task::withdrawn).filter(day -> !day.isAfter(asOf)).isPresent();
   }
 
   /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */

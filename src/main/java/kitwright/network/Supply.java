@@ -29,7 +29,9 @@ public record Supply(
     /** Said to be there, and nobody has counted it. */
     UNCOUNTED,
     /** Said to come. */
-    EXPECTED
+    EXPECTED,
+    /** Not there: decided that the work goes on without it. Taken when all that is there is. */
+    WAIVED
   }
 
   public Supply {

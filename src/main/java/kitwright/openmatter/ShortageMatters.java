@@ -241,21 +241,30 @@ final class ShortageMatters {
       return "choose a way out: "
           + standing.shortage().options().stream()
               .map(Shortage.Option::name)
-              .collect(Collectors.joining(", "));
+              .collect(Collectors.joining(", "))
+          + bought(standing);
     }
     return switch (standing.state()) {
       case FOUND ->
-          standing.claims().isEmpty() ? "claim it from the supplier" : "send the drafted claim";
-      case CLAIMED -> "press for an answer to " + claims(standing);
+          (standing.claims().isEmpty() ? "claim it from the supplier" : "send the drafted claim")
+              + bought(standing);
+      case CLAIMED -> "press for an answer to " + claims(standing) + bought(standing);
       case ANSWERED ->
           brokenPromise(standing)
-              ? "ask again: what was promised did not come; or get it another way"
+              ? "ask again: what was promised did not come" + bought(standing)
               : standing.claims().stream().allMatch(this::isClosed)
-                  ? "get it another way: the claim brings no goods"
-                  : "settle what was answered to " + claims(standing);
+                  ? "get it another way: the claim brings no goods" + bought(standing)
+                  : "settle what was answered to " + claims(standing) + bought(standing);
       case PROMISED -> "see that it comes on " + standing.promisedFor().orElseThrow();
       case COVERED -> "nothing";
     };
+  }
+
+  /** What to record where one has helped oneself, whatever was decided before. */
+  private static String bought(Standing standing) {
+    return "; bought it instead? Record the payment with “replaces: "
+        + standing.shortage().id()
+        + "”";
   }
 
   private static boolean brokenPromise(Standing standing) {

@@ -148,7 +148,7 @@ public final class LookAhead {
   private static Map<String, BigDecimal> hand(List<Supply> supplies) {
     Map<String, BigDecimal> hand = new HashMap<>();
     supplies.stream()
-        .filter(each -> each.arrives().isEmpty())
+        .filter(each -> each.arrives().isEmpty() && each.sureness() != Supply.Sureness.WAIVED)
         .forEach(each -> hand.merge(each.item(), each.amount(), BigDecimal::add));
     return hand;
   }

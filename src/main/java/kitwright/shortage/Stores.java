@@ -251,13 +251,13 @@ final class Stores {
 
   private void here(KitItem item, Cover cover) {
     boolean isCounted = cover.by() instanceof Delivery;
-    if (!isCounted && cover.how() != Cover.How.DONE_WITHOUT) {
+    if (!isCounted) {
       add(
           cover.by().named(),
           things.of(item, stillThere(item, cover)),
           Optional.empty(),
           Set.of(),
-          Supply.Sureness.COUNTED);
+          cover.how() == Cover.How.DONE_WITHOUT ? Supply.Sureness.WAIVED : Supply.Sureness.COUNTED);
     }
   }
 

@@ -42,6 +42,7 @@ class CarriedOutProperties {
             - {kind: wait, arrives: %s, hours: %d}
             - {kind: buy, cost: %d, arrives: %s, hours: %d}
             - {kind: substitute, substitution: sub, cost: %d, hours: %d, arrives: 2026-03-02}
+            - {kind: do-without, cost: %d, hours: %d}
           %s
       substitutions:
         - id: sub
@@ -58,8 +59,8 @@ class CarriedOutProperties {
   private record Case(String remaining, int hull, LocalDate arrives, int cost, int hours) {
     String yaml(String delivery, String decided, String signed, String spending) {
       return LEDGER.formatted(
-          remaining, delivery, hull, arrives, hours, cost, arrives, hours, cost, hours, decided,
-          signed, spending);
+          remaining, delivery, hull, arrives, hours, cost, arrives, hours, cost, hours, cost, hours,
+          decided, signed, spending);
     }
   }
 
@@ -90,6 +91,9 @@ class CarriedOutProperties {
     for (WayOut way : choice.ways()) {
       String decided = "decided: {option: %s, on: 2026-03-02, by: nora}".formatted(way.name());
       assertTold(way, day(of.yaml("", decided, "", ""), Sample.TODAY), "decided");
+      assertThat(LookAhead.on(day(of.yaml("", decided, "", ""), Sample.TODAY)).orders())
+          .as(way.name() + ": nothing more is to be ordered")
+          .isEmpty();
       switch (way.name()) {
         case "wait" -> {
           String sent =
@@ -117,7 +121,18 @@ class CarriedOutProperties {
                           && wanted.toCome().isEmpty()
                           && wanted.uncounted().isNone());
         }
+        case "do-without" -> {
+          String spent =
+              "spending: [{id: o, on: 2026-03-02, line: spars, what: a cover, state: paid, amount: %d, because: short}]"
+                  .formatted(cost);
+          assertTold(way, day(of.yaml("", decided, "", spent), Sample.TODAY), "paid for");
+        }
         default -> {
+          String onlySigned = "sign-offs: [{by: nora, on: 2026-03-02}]";
+          assertTold(
+              way,
+              day(of.yaml("", decided, onlySigned, ""), Sample.TODAY),
+              "signed, nothing bought");
           String signed = "sign-offs: [{by: nora, on: 2026-03-02}]";
           String spent =
               "spending: [{id: o, on: 2026-03-02, line: spars, what: glue, state: paid, amount: %d, substitution: sub}]"

@@ -57,4 +57,33 @@ class TakingsTest {
         .as("100 paid, 200 stated, 210 to come")
         .hasToString("510.00 EUR");
   }
+
+  /** Work of the substitution itself, and work that is over, loses nothing. */
+  @Test
+  void onlyOtherWorkThatIsStillAheadLoses() {
+    String asked =
+        Spars.LEDGER
+            .replace(", keep-for: [lockers]", "")
+            .replace(
+                "Close the bowsprit, takes: 1 d",
+                "Close the bowsprit, takes: 1 d, uses: [{stock: larch-a, qty: 4}]");
+    assertThat(choice(asked).ways().get(2).taken().get(0).losers()).isEmpty();
+    String over =
+        Spars.LEDGER
+            .replace(", keep-for: [lockers]", "")
+            .replace(
+                "Locker fronts, takes: 1 d, after: [hull]",
+                "Locker fronts, takes: 1 d, started: 2026-02-20, finished: 2026-02-21, uses:"
+                    + " [{stock: larch-a, qty: 2}]");
+    assertThat(choice(over).ways().get(2).taken().get(0).losers()).isEmpty();
+  }
+
+  /** All five taken: whoever has a word on it loses it, though nobody says how many. */
+  @Test
+  void whereNothingIsLeftEvenAKeptPieceIsLost() {
+    String all =
+        Spars.LEDGER.replace(
+            "use: [{stock: larch-a, qty: 4 each}]", "use: [{stock: larch-a, qty: 5 each}]");
+    assertThat(choice(all).ways().get(2).taken().get(0).losers()).containsExactly("Locker fronts");
+  }
 }

@@ -105,4 +105,52 @@ class ClaimRulesTest {
                 new ReplacementUncounted(), Sample.ledger(came), LocalDate.of(2026, 3, 8)))
         .isEmpty();
   }
+
+  private static List<Finding> twice(String first, String second) {
+    return Sample.findings(
+        new ClaimAsksTwice(),
+        Sample.ledger(
+            SHORT
+                .formatted("2026-02-11", "b", ", sent: 2026-02-12" + first)
+                .replace(
+                    "claims: [",
+                    "claims: [{id: z, against: works, shortages: ["
+                        + second
+                        + "], remedy: refund}, ")),
+        LocalDate.parse("2026-03-02"));
+  }
+
+  @Test
+  void thePiecesThatMoneyWasGivenForAreNotAskedForAgain() {
+    assertThat(twice("", "b")).hasSize(1);
+    assertThat(twice(", settled: {on: 2026-02-20, how: credited, amount: 9}", "b"))
+        .extracting(Finding::what)
+        .containsExactly("With this, 12 bolt are asked for the shortage b, which lacks 6.");
+    assertThat(twice(", settled: {on: 2026-02-20, how: refunded, amount: 9}", "b")).hasSize(1);
+  }
+
+  @Test
+  void whatNobodyGaveAnythingForMayBeAskedForAnew() {
+    for (String how : List.of("replaced", "refused", "withdrawn")) {
+      assertThat(twice(", settled: {on: 2026-02-20, how: " + how + "}", "b")).as(how).isEmpty();
+    }
+    // An end of a later day is none yet.
+    assertThat(twice(", settled: {on: 2026-03-20, how: withdrawn}", "b")).hasSize(1);
+  }
+
+  @Test
+  void soIsALineThatHasAnEndOfItsOwn() {
+    String line = "{shortage: b, settled: {on: 2026-02-20, how: %s}}";
+    String other =
+        ", {id: y, against: works, sent: 2026-02-12, shortages: [" + line + "], remedy: refund}]\n";
+    for (String how : List.of("refused", "credited")) {
+      String yaml =
+          SHORT.formatted("2026-02-11", "b", "").replaceFirst("]\n$", other.formatted(how));
+      assertThat(
+              Sample.findings(
+                  new ClaimAsksTwice(), Sample.ledger(yaml), LocalDate.parse("2026-03-02")))
+          .as(how)
+          .hasSize(how.equals("refused") ? 0 : 1);
+    }
+  }
 }

@@ -137,4 +137,36 @@ class StandingsTest {
         .singleElement()
         .satisfies(finding -> assertThat(finding.what()).isEqualTo("The claim c1 " + told));
   }
+
+  private static Standing promised(String end, String today) {
+    String yaml =
+        """
+        kit: [{id: bolt, what: bolt, qty: 10}]
+        deliveries: [{id: d, received: 2026-02-01, from: kit-maker, counted: [{item: bolt, qty: 4}]}]
+        shortages: [{id: s, item: bolt, qty: 6, found: 2026-02-01, cause: not-packed}]
+        claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-02-02, remedy: replacement, events: [{on: 2026-02-05, what: promised, expect: 2026-03-01}, {on: 2026-02-09, what: promised, expect: 2026-03-10}]%s}]
+        """
+            .formatted(end);
+    return Standings.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today)))
+        .of("c")
+        .orElseThrow();
+  }
+
+  @Test
+  void theLastPromiseHoldsUntilItsDayAndIsToldAsPassedFromTheNext() {
+    LocalDate day = LocalDate.of(2026, 3, 10);
+    assertThat(promised("", "2026-03-10").promisedFor()).contains(day);
+    assertThat(promised("", "2026-03-10").lapsed()).isEmpty();
+    assertThat(promised("", "2026-03-11").promisedFor()).isEmpty();
+    assertThat(promised("", "2026-03-11").lapsed()).contains(day);
+    assertThat(promised("", "2026-02-08").promisedFor()).contains(LocalDate.of(2026, 3, 1));
+  }
+
+  @Test
+  void anEndOtherThanGoodsEndsThePromiseToo() {
+    assertThat(promised(", settled: {on: 2026-02-20, how: credited}", "2026-02-25").promisedFor())
+        .isEmpty();
+    assertThat(promised(", settled: {on: 2026-02-20, how: replaced}", "2026-02-25").promisedFor())
+        .isPresent();
+  }
 }

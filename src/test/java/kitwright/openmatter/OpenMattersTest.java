@@ -85,7 +85,9 @@ class OpenMattersTest {
             OpenMatter.Sort.SHORTAGE);
     assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
     assertThat(matter.what()).isEqualTo("1 × bronze cleat: not packed");
-    assertThat(matter.next()).isEqualTo("claim it from the supplier");
+    assertThat(matter.next())
+        .isEqualTo(
+            "claim it from the supplier; bought it instead? Record the payment with “replaces: s”");
   }
 
   @Test

@@ -159,4 +159,33 @@ class LapsedTest {
     assertThat(LookAhead.on(day).orders()).isEmpty();
     assertThat(standing(order, "2026-03-02").unsupplied()).hasToString("6 each");
   }
+
+  @Test
+  void partsPromisedOnOneDayStandTogetherAndAWholeTakesTheirPlace() {
+    String parts =
+        CLAIM.formatted(
+            "{on: 2026-02-01, what: promised, qty: 2, expect: 2026-03-05},"
+                + " {on: 2026-02-01, what: promised, qty: 3, expect: 2026-03-10}");
+    assertThat(standing(parts, "2026-03-02").unsupplied()).hasToString("1 each");
+    String whole =
+        CLAIM.formatted(
+            "{on: 2026-02-01, what: promised, qty: 2, expect: 2026-03-05},"
+                + " {on: 2026-02-01, what: promised, expect: 2026-03-10}");
+    assertThat(standing(whole, "2026-03-02").coming())
+        .singleElement()
+        .satisfies(
+            each -> {
+              assertThat(each.qty()).hasToString("6 each");
+              assertThat(each.on()).contains(LocalDate.of(2026, 3, 10));
+            });
+  }
+
+  @Test
+  void anAnswerWithoutADayTakesNothingFromAPromise() {
+    String answered =
+        CLAIM.formatted(
+            "{on: 2026-02-01, what: promised, expect: 2026-03-10},"
+                + " {on: 2026-02-20, what: answered, text: still on it}");
+    assertThat(standing(answered, "2026-03-02").promisedFor()).contains(LocalDate.of(2026, 3, 10));
+  }
 }

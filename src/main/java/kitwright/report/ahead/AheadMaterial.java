@@ -5,9 +5,11 @@ import static kitwright.document.Column.head;
 import static kitwright.document.Column.left;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Cell;
@@ -108,10 +110,10 @@ public record AheadMaterial(Outlook outlook, Facts now) {
   }
 
   private static String comes(Wanted wanted) {
+    Optional<LocalDate> on =
+        wanted.missing().isNone() ? wanted.readyOn() : wanted.cover().ordered();
     String order =
-        wanted
-            .readyOn()
-            .map(day -> (wanted.missing().isNone() ? "by " : "if ordered today, by ") + day)
+        on.map(day -> (wanted.missing().isNone() ? "by " : "if ordered today, by ") + day)
             .orElse("nobody sends it");
     return wanted.toCome().isEmpty() || wanted.missing().isNone()
         ? order

@@ -14,6 +14,7 @@ import kitwright.choice.Taken;
 import kitwright.choice.Timing;
 import kitwright.choice.Turning;
 import kitwright.choice.WayOut;
+import kitwright.ledger.Shortage;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.value.Decimal;
@@ -55,7 +56,7 @@ public final class WaysTold {
             "own hours valued at",
             way ->
                 way.outlay().hoursWorth().map(WaysTold::unlessNone).orElse("no value of an hour")),
-        line("arrives", way -> way.timing().arrives().map(Object::toString).orElse("not known")),
+        line("arrives", WaysTold::here),
         line("delays the work by", way -> timed(way, held -> Say.days(held.days()))),
         line("float used", way -> timed(way, held -> days(held.floatUsed()))),
         line(
@@ -88,9 +89,15 @@ public final class WaysTold {
   }
 
   private static String timed(WayOut way, Function<Timing.Held, String> say) {
-    return way.timing().arrives().isEmpty()
+    return way.timing().launch().isEmpty()
         ? "not known"
         : way.timing().held().map(say).orElse(Cells.NONE);
+  }
+
+  private static String here(WayOut way) {
+    return way.option().way() == Shortage.Way.DO_WITHOUT
+        ? "nothing has to come"
+        : way.timing().arrives().map(Object::toString).orElse("not known");
   }
 
   private static String days(double days) {
