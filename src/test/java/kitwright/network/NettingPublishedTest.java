@@ -40,11 +40,20 @@ class NettingPublishedTest {
         .noneMatch(order -> order.arrives().isAfter(order.needed()));
   }
 
-  /** The same table where nothing is ordered: what is left goes below zero by what is lacking. */
+  /** Figure 7-7: where nothing is ordered, the balance below zero is what is lacking so far. */
   @Test
-  void withoutOrdersTheBalanceFallsBelowZeroAsPrinted() {
-    compare("R4", "negative", onHand(net("R4", 23, Map.of()), 23));
-    assertThat(net("R4", 23, Map.of()).orders()).isEmpty();
+  void withoutOrdersWhatIsLackingAddsUpToThePrintedBalance() {
+    List<Cover> covers = net("R4", 23, Map.of()).covers();
+    List<BigDecimal> printed = weeks("R4", "negative");
+    for (int i = 0; i < 8; i++) {
+      LocalDate until = week(i);
+      BigDecimal lacking =
+          covers.stream()
+              .filter(cover -> !cover.need().on().isAfter(until))
+              .map(Cover::missing)
+              .reduce(ZERO, BigDecimal::add);
+      assertThat(lacking.negate()).as("period " + (i + 1)).isEqualTo(printed.get(i).min(ZERO));
+    }
   }
 
   /**
