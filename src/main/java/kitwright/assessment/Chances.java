@@ -151,6 +151,14 @@ public final class Chances {
   }
 
   private void sections() {
+    boolean plain =
+        Stream.of(assessment.designed(), assessment.built())
+            .flatMap(ref -> section(ref).stream())
+            .allMatch(one -> one.tapersTo().isEmpty() && one.notch().isEmpty());
+    if (!plain) {
+      notes.add("a part that tapers or is notched is not sampled");
+      return;
+    }
     Optional<Part> designed = part(assessment.designed(), Side.DESIGNED);
     Optional<Part> built = part(assessment.built(), Side.BUILT);
     if (designed.isEmpty() || built.isEmpty()) {

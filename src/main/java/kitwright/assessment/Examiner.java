@@ -33,13 +33,16 @@ import kitwright.assessment.method.LaminateMethod;
 import kitwright.assessment.method.LoadStated;
 import kitwright.assessment.method.PanelMethod;
 import kitwright.assessment.method.SectionMethod;
+import kitwright.assessment.method.Taper;
 import kitwright.assessment.method.TimberDepth;
 import kitwright.assessment.method.Unlike;
+import kitwright.assessment.part.Between;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.part.Parts;
 import kitwright.assessment.part.Sketch;
 import kitwright.assessment.sheet.Comparison;
 import kitwright.assessment.sheet.Figure;
+import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Inputs;
 import kitwright.assessment.sheet.Judgement;
 import kitwright.assessment.sheet.Measure;
@@ -360,10 +363,7 @@ final class Examiner {
     return switch (assessment.method()) {
       case SECTION, TIMBER ->
           part(section.get(), side)
-              .map(
-                  part ->
-                      SectionMethod.of(
-                          part, bending(part), sideways, load(List.of(Own.of(part))), factor()))
+              .map(part -> beam(section.get(), part, side))
               .orElseGet(Outcome::nothing);
       case PANEL -> panel(section.get(), side);
       case LAMINATE ->
@@ -371,6 +371,48 @@ final class Examiner {
       case BOLT -> bolt(section.get(), side);
       case EXTERNAL -> Outcome.nothing();
     };
+  }
+
+  private Outcome beam(Section section, Part part, Side side) {
+    boolean simple =
+        assessment
+            .load()
+            .flatMap(Assessment.Load::support)
+            .filter(Assessment.Support.SIMPLE::equals)
+            .isPresent();
+    if (section.notch().isPresent() && !simple) {
+      lacking.add(
+          "a notch is worked out at the supports of a beam that lies on two: a load with support:"
+              + " simple");
+    }
+    if (section.tapersTo().isEmpty()) {
+      return SectionMethod.of(part, bending(part), sideways, load(List.of(Own.of(part))), factor());
+    }
+    Optional<BeamLoad> load = load(List.of(Own.of(part)));
+    Optional<Section> tip = sections.apply(section.tapersTo().get());
+    Optional<String> misfit =
+        tip.isEmpty()
+            ? Optional.of("there is no section “" + section.tapersTo().get() + "”")
+            : Between.misfit(section, tip.get());
+    misfit.ifPresent(lacking::add);
+    if (section.notch().isPresent()) {
+      lacking.add("a notch in a part that tapers is not worked out");
+    }
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; misfit.isEmpty() && i < Taper.PLACES; i++) {
+      Section there = Between.at(section, tip.orElseThrow(), (double) i / (Taper.PLACES - 1));
+      new Parts(materials, new OnSide(factors, side), new Findings())
+          .of(there)
+          .ifPresent(parts::add);
+    }
+    if (parts.size() < Taper.PLACES || load.flatMap(BeamLoad::cantilever).isEmpty()) {
+      return Taper.without(part, new Figures());
+    }
+    if (load.get().stated().selfWeight()
+        && parts.get(Taper.PLACES - 1).beam().massPerLength() > part.beam().massPerLength()) {
+      lacking.add(section.named() + " grows heavier outwards, and weighs as at its support here");
+    }
+    return Taper.of(parts, load.get(), factor());
   }
 
   private Optional<Working> depth() {
@@ -444,6 +486,9 @@ final class Examiner {
                     section.named()
                         + " is no stack of layers over its whole width, which a panel or laminate"
                         + " needs: list its layers"));
+    if (section.tapersTo().isPresent() || section.notch().isPresent()) {
+      lacking.add(section.named() + " tapers or is notched, which is of beams");
+    }
     boolean flat = true;
     for (Section.Layer layer : section.layers()) {
       flat &= layer.material().flatMap(materials::flat).isPresent();
@@ -462,6 +507,9 @@ final class Examiner {
 
   /** A part of a weak link, as built and by the means of its strengths. */
   private Optional<Part> linked(Section section) {
+    if (section.tapersTo().isPresent() || section.notch().isPresent()) {
+      lacking.add("a weak link of a part that tapers or is notched is not worked out");
+    }
     String key =
         linked.equals(factors) && factors.alike() ? section.id() : "linked " + section.id();
     return part(section, key, linked, Side.BUILT);

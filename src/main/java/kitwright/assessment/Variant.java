@@ -118,6 +118,8 @@ final class Variant {
         section.outline(),
         section.glue(),
         section.grade(),
+        section.tapersTo(),
+        section.notch(),
         section.at());
   }
 
@@ -160,6 +162,8 @@ final class Variant {
         section.outline(),
         section.glue(),
         section.grade(),
+        section.tapersTo(),
+        section.notch(),
         section.at());
   }
 }

@@ -23,6 +23,8 @@ import kitwright.value.Unit;
  * @param outline corners of a polygon, in order round it
  * @param glue between its parts, a material with a bond or shear strength
  * @param grade how much hangs on the part that has this section
+ * @param tapersTo the section that it is at the far end of the span
+ * @param notch at a support
  */
 public record Section(
     String id,
@@ -37,8 +39,39 @@ public record Section(
     List<Corner> outline,
     Optional<Ref> glue,
     Optional<Grade> grade,
+    Optional<Ref> tapersTo,
+    Optional<Notch> notch,
     Written at)
     implements Entry {
+  /**
+   * A notch over a support.
+   *
+   * @param depth that is cut away
+   * @param corner from the line of the support's force to the corner of the notch
+   * @param slope run of the notch along the beam over its depth; square where it is not said
+   * @param opposite whether it is cut on the side away from the support
+   */
+  public record Notch(
+      Quantity depth,
+      Optional<Quantity> corner,
+      Optional<BigDecimal> slope,
+      boolean opposite,
+      At at) {
+    static Notch read(Keys k) {
+      return new Notch(
+          k.key("depth", "how deep it is cut", "15 mm")
+              .between("0.1 mm", "1 m")
+              .measure(Unit.ONE, Dimension.LENGTH),
+          k.key("corner", "from the line of the support's force to its corner", "40 mm")
+              .between("0 mm", "1 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key("slope", "its run along the beam over its depth; square where not said", "4")
+              .maybeNumber(),
+          k.key("opposite", "whether it is cut on the side away from the support", "yes").flag(),
+          k.at());
+    }
+  }
+
   /** The outline of a section. */
   public enum Shape {
     RECTANGLE,
@@ -240,6 +273,9 @@ public record Section(
             .maybeRef(Kind.MATERIALS),
         k.key("grade", "how much hangs on the part that has this section", "structural")
             .maybeChoice(Grade.class),
+        k.key("tapers-to", "the section that it is at the far end of the span", "mast-head")
+            .maybeRef(Kind.SECTIONS),
+        k.key("notch", "a notch over a support").maybeGroup(Notch::read),
         k.written());
   }
 

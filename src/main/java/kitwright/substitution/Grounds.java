@@ -60,6 +60,7 @@ final class Grounds {
   private void section(Ref ref) {
     if (sections.putIfAbsent(ref.id(), ref) == null) {
       ledger.section(ref).ifPresent(this::materialsOf);
+      ledger.section(ref).flatMap(Section::tapersTo).ifPresent(this::section);
     }
   }
 
@@ -157,6 +158,18 @@ final class Grounds {
     link.parts().forEach(this::section);
   }
 
+  private void notch(Section.Notch notch) {
+    lines.within(
+        "notch at a support",
+        () ->
+            lines
+                .quantity("depth", Optional.of(notch.depth()))
+                .quantity("corner", notch.corner())
+                .number("slope", notch.slope())
+                .line(
+                    "on the side", notch.opposite() ? "away from the support" : "of the support"));
+  }
+
   private void rating(Assessment.WeakLink.Rating rating) {
     lines.within(
         "known load",
@@ -206,7 +219,9 @@ final class Grounds {
         .quantity("width", section.width())
         .name("material", section.material())
         .each("measure", section.dimensions(), Plain::quantity)
-        .name("glue", section.glue());
+        .name("glue", section.glue())
+        .name("tapers to", section.tapersTo());
+    section.notch().ifPresent(this::notch);
     section.layers().forEach(layer -> layer("layer", layer));
     section.skins().forEach(layer -> layer("skin", layer));
     section.members().forEach(this::member);

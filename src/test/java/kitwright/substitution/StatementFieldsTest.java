@@ -223,6 +223,11 @@ class StatementFieldsTest {
       Corner.z | z: 10 mm | z: 11 mm
       Section.glue | glue: glue | glue: epoxy
       Section.grade | 96 mm, grade: systems | 96 mm, grade: finish
+      Section.tapersTo | 96 mm, grade: systems | 96 mm, tapers-to: pin, grade: systems
+      Section.notch Notch.depth | 96 mm, grade: systems | 96 mm, notch: {depth: 9 mm}, grade: systems
+      Notch.corner | 96 mm, grade: systems | 96 mm, notch: {depth: 9 mm, corner: 9 mm}, grade: systems
+      Notch.slope | 96 mm, grade: systems | 96 mm, notch: {depth: 9 mm, slope: 4}, grade: systems
+      Notch.opposite | 96 mm, grade: systems | 96 mm, notch: {depth: 9 mm, opposite: yes}, grade: systems
       Material.id | id: larch, | id: larix,
       Material.what | what: larch, kind | what: pine, kind
       Material.sort | what: larch, kind: timber | what: larch, kind: other
@@ -318,6 +323,7 @@ class StatementFieldsTest {
           Assessment.KnockDown.class,
           Section.class,
           Section.Layer.class,
+          Section.Notch.class,
           Section.Strip.class,
           Section.Member.class,
           Section.Corner.class,

@@ -144,6 +144,9 @@ public final class ForceLink {
   private List<Way> pieces(Section section, boolean breaks) {
     Optional<Part> part =
         new Parts(materials, new Factors.OnSide(factors, BUILT), new Findings()).of(section);
+    if (section.tapersTo().isPresent() || section.notch().isPresent()) {
+      lacking.add("a weak link of a part that tapers or is notched is not worked out");
+    }
     if (part.isEmpty()) {
       lacking.add(section.named() + " cannot be worked out");
       return List.of();

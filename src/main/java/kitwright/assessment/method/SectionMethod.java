@@ -42,6 +42,7 @@ public final class SectionMethod {
     figures.put(Measure.MOMENT_SAGGING, sagging, 1);
     figures.put(Measure.MOMENT_HOGGING, hogging, 1);
     figures.put(Measure.SHEAR, shear, 1);
+    Optional<Step> notched = NotchedEnd.put(part, figures);
     if (bending.isSkew()) {
       String how =
           part.id() + " bends sideways under its load, and its shear is not worked out here";
@@ -69,7 +70,9 @@ public final class SectionMethod {
                     shear,
                     sagging,
                     hogging,
-                    loaded.map(Loaded::steps).orElse(List.of()))));
+                    Stream.concat(
+                            notched.stream(), loaded.map(Loaded::steps).orElse(List.of()).stream())
+                        .toList())));
   }
 
   private static void across(Figures figures, Bending across) {

@@ -249,6 +249,8 @@ public final class ShapedPart {
             List.of(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             section.at());
     return new LayeredPart(alone, materials, factors, faults)
         .part()

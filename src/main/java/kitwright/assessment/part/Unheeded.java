@@ -70,6 +70,10 @@ public final class Unheeded {
                 + ".");
       }
     }
+    if (section.shape().filter(Shape::isFastening).isPresent()) {
+      section.tapersTo().ifPresent(any -> none("tapers-to", faults));
+      section.notch().ifPresent(any -> none("notch", faults));
+    }
     section.layers().forEach(layer -> layer(layer, faults));
     section.skins().forEach(layer -> layer(layer, faults));
     section.members().stream()
@@ -82,6 +86,10 @@ public final class Unheeded {
                         + member.what()
                         + " states a height, and members reach from skin to skin",
                     "Leave the height out where it does; a lower one is not worked out here."));
+  }
+
+  private static void none(String key, Faults faults) {
+    faults.add(key, "A fastening states “" + key + "”, which is of beams", "Take it out.");
   }
 
   private static Set<Key> stated(Section section) {

@@ -2,11 +2,11 @@ package kitwright.mechanics.beam;
 
 /** A box in the plane of the section, metres. */
 public record Bounds(double minY, double maxY, double minZ, double maxZ) {
-  double width() {
+  public double width() {
     return maxY - minY;
   }
 
-  double height() {
+  public double height() {
     return maxZ - minZ;
   }
 
