@@ -30,7 +30,11 @@ public final class Bricks {
    * @param name letters
    * @param constants E1, E2, E3, ν12, ν13, ν23, G12, G13, G23 along x, y, z
    */
-  public record Stuff(String name, double... constants) {
+  public record Stuff(String name, List<Double> constants) {
+    public Stuff(String name, double... constants) {
+      this(name, Arrays.stream(constants).boxed().toList());
+    }
+
     public static Stuff isotropic(double e, double nu) {
       double g = e / 2 / (1 + nu);
       return new Stuff("ISO", e, e, e, nu, nu, nu, g, g, g);
@@ -122,10 +126,10 @@ public final class Bricks {
     int n = 0;
     for (Map.Entry<Stuff, List<Integer>> one : of.entrySet()) {
       set("ELSET", "S" + ++n, one.getValue());
-      double[] c = one.getKey().constants();
+      List<Double> c = one.getKey().constants();
       deck.append("*MATERIAL, NAME=M").append(n).append("\n*ELASTIC, TYPE=ENGINEERING CONSTANTS\n");
-      for (int i = 0; i < c.length; i++) {
-        deck.append(String.format(Locale.ROOT, "%e%s", c[i], i == 7 ? ",\n" : ", "));
+      for (int i = 0; i < c.size(); i++) {
+        deck.append(String.format(Locale.ROOT, "%e%s", c.get(i), i == 7 ? ",\n" : ", "));
       }
       deck.append("293.\n*SOLID SECTION, ELSET=S" + n + ", MATERIAL=M" + n + "\n");
     }
