@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import kitwright.mechanics.Bricks;
 import kitwright.mechanics.Bricks.Stuff;
@@ -51,8 +50,8 @@ class LimitsIT {
     Ccx.needed();
   }
 
-  private static Function<double[], Optional<Stuff>> all() {
-    return at -> Optional.of(ALUMINIUM);
+  private static Optional<Stuff> all(double[] at) {
+    return Optional.of(ALUMINIUM);
   }
 
   /** GJ, and the shear stress xy and xz for one N·m at the points of the bricks in the middle. */
@@ -89,7 +88,7 @@ class LimitsIT {
   void aRectangleTwentyMillimetresThick() throws Exception {
     double[] z = joined(steps(0, 5 * MM, 2), steps(5 * MM, 15 * MM, 3), steps(15 * MM, 20 * MM, 2));
     var bricks =
-        new Bricks(steps(0, 0.06, 4), steps(0, 0.06, 12), z, UnaryOperator.identity(), all());
+        new Bricks(steps(0, 0.06, 4), steps(0, 0.06, 12), z, UnaryOperator.identity(), LimitsIT::all);
     bricks.bricks(
         "MIDDLE",
         at ->
@@ -166,7 +165,7 @@ class LimitsIT {
             steps(0, turn, 1),
             steps(99.5 * MM, 100.5 * MM, 1),
             at -> new double[] {at[0], at[2] * Math.sin(at[1]), at[2] * Math.cos(at[1])},
-            all());
+            LimitsIT::all);
     bricks.nodes("FAR", at -> at[0] < TINY && at[1] < turn - TINY);
     bricks.nodes("FAROTHER", at -> at[0] < TINY && at[1] > turn - TINY);
     bricks.nodes("NEAR", at -> at[0] > length - TINY);
@@ -198,7 +197,7 @@ class LimitsIT {
             steps(0, side / 2, 5),
             steps(-MM / 2, MM / 2, 1),
             UnaryOperator.identity(),
-            all());
+            LimitsIT::all);
     bricks.nodes("END", at -> at[0] < TINY && Math.abs(at[2]) < TINY);
     bricks.nodes("OTHER", at -> at[0] > side - TINY && Math.abs(at[2]) < TINY);
     bricks.nodes("LONG", at -> at[1] < TINY && Math.abs(at[2]) < TINY);
@@ -226,7 +225,7 @@ class LimitsIT {
             steps(0, broad, 3),
             steps(-MM, MM, 1),
             UnaryOperator.identity(),
-            all());
+            LimitsIT::all);
     bricks.nodes("END", at -> at[0] < TINY && Math.abs(at[2]) < TINY);
     bricks.nodes("OTHER", at -> at[0] > length - TINY && Math.abs(at[2]) < TINY);
     bricks.nodes("LONG", at -> at[1] < TINY && Math.abs(at[2]) < TINY);
