@@ -88,7 +88,8 @@ class LimitsIT {
   void aRectangleTwentyMillimetresThick() throws Exception {
     double[] z = joined(steps(0, 5 * MM, 2), steps(5 * MM, 15 * MM, 3), steps(15 * MM, 20 * MM, 2));
     var bricks =
-        new Bricks(steps(0, 0.06, 4), steps(0, 0.06, 12), z, UnaryOperator.identity(), LimitsIT::all);
+        new Bricks(
+            steps(0, 0.06, 4), steps(0, 0.06, 12), z, UnaryOperator.identity(), LimitsIT::all);
     bricks.bricks(
         "MIDDLE",
         at ->
