@@ -258,8 +258,30 @@ final class Examiner {
     if (assessment.built().isEmpty()) {
       lacking.add("it does not name the section as built (“built”)");
     }
+    counted();
     return new Compared(
         designed, built, new Comparison(assessment, designed, built, lacking).rows());
+  }
+
+  /** How many fastenings there are is told of both sides or of none. */
+  private void counted() {
+    if (assessment.method() != Method.BOLT) {
+      return;
+    }
+    Optional<Section> one = assessment.designed().flatMap(sections);
+    Optional<Section> other = assessment.built().flatMap(sections);
+    if (one.isEmpty() || other.isEmpty() || isCounted(one.get()) == isCounted(other.get())) {
+      return;
+    }
+    Section without = isCounted(one.get()) ? other.get() : one.get();
+    lacking.add(
+        without.named()
+            + " does not state its count, and what it is set beside does: write count: 1 among its"
+            + " dimensions if it is one");
+  }
+
+  private static boolean isCounted(Section section) {
+    return section.dimensions().keySet().stream().anyMatch(name -> name.id().equals("count"));
   }
 
   /**

@@ -3,6 +3,7 @@ package kitwright.assessment.material;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import kitwright.assessment.sheet.Inputs;
 import kitwright.assessment.sheet.Trust;
 import kitwright.ledger.Material;
@@ -72,6 +73,13 @@ public final class Solid {
     if (material.sort() == Sort.PLYWOOD && material.wood().isPresent()) {
       return ofWood(material.wood().get());
     }
+    if (isHalfTold()) {
+      along.lacks(
+          "plywood "
+              + material.id()
+              + " states strengths across and no E-across: add it if the values are the board’s, or"
+              + " name the wood of its veneers (wood) if they are the wood’s");
+    }
     OptionalDouble density = along.needed(material, MaterialProperty.DENSITY);
     OptionalDouble e = along.needed(material, MaterialProperty.E);
     if (density.isEmpty() || e.isEmpty()) {
@@ -107,6 +115,15 @@ public final class Solid {
     return material.sort() == Sort.PLYWOOD
         && material.properties().containsKey(MaterialProperty.VENEER)
         && !material.properties().containsKey(MaterialProperty.E_ACROSS);
+  }
+
+  /** Values across are of a board, and one whose E-across is not among them is half told. */
+  private boolean isHalfTold() {
+    return veneered()
+        && Stream.of(
+                MaterialProperty.TENSILE_STRENGTH_ACROSS,
+                MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS)
+            .anyMatch(material.properties()::containsKey);
   }
 
   private Optional<Stuff> ofWood(Ref wood) {

@@ -43,6 +43,14 @@ public final class LoadStated {
           "the load states no force: force, tip-force, pressure and breadth, speed, area and"
               + " lift, thrust, torque, or self-weight: yes");
     }
+    if (load.ends().isPresent() && load.thrust().isEmpty()) {
+      faults.add("the load says how the ends are held, and no thrust that may buckle the part");
+    }
+    if (load.shape().isPresent() && load.force().isEmpty() && !flow) {
+      faults.add(
+          "the load says how a force lies along the span (shape), and no force nor speed, area and"
+              + " lift");
+    }
     if (load.thrust().isPresent() && load.ends().isEmpty()) {
       faults.add(
           "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"

@@ -70,6 +70,9 @@ public final class PanelMethod {
         lacking.add("a panel’s load states pressure, span and breadth");
         return Optional.empty();
       }
+      if (load.support().isEmpty()) {
+        lacking.add("the load does not say how the panel is held: support: simple or clamped");
+      }
       Support support = load.support().orElse(Support.SIMPLE);
       if (support != Support.SIMPLE && support != Support.CLAMPED) {
         lacking.add("a panel is held at all four sides: support: simple or clamped");

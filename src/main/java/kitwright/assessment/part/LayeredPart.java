@@ -87,6 +87,14 @@ public final class LayeredPart {
   }
 
   private Optional<Double> glue() {
+    section
+        .glue()
+        .filter(glue -> materials.material(glue).isEmpty())
+        .ifPresent(
+            glue ->
+                materials
+                    .inputs()
+                    .lacks("there is no material “" + glue + "”, the glue of " + section.named()));
     return section
         .glue()
         .flatMap(materials::material)
@@ -134,6 +142,9 @@ public final class LayeredPart {
     }
     double angle = angle(layer.angle(), layer.grain());
     Ref material = layer.material().get();
+    if (layer.angle().isEmpty() && layer.grain().isEmpty()) {
+      notTurned(material, where);
+    }
     Optional<Stuff> stuff = materials.at(material, angle);
     if (stuff.filter(one -> one.veneer().isPresent()).isPresent()) {
       stuff = materials.flat(material);
@@ -145,6 +156,39 @@ public final class LayeredPart {
     }
     Stuff less = factors.on(stuff.get(), index);
     return Optional.of(new StackLayer(where, less, angle + less.turned(), thick.get()));
+  }
+
+  /**
+   * Fibres of one direction lie nowhere by themselves, nor does grain beside grain that is told.
+   */
+  private void notTurned(Ref ref, String where) {
+    Optional<Material> material = materials.material(ref);
+    boolean fibres =
+        material.flatMap(Material::weave).filter(Material.Weave.UNIDIRECTIONAL::equals).isPresent();
+    boolean wood =
+        material
+            .map(Material::sort)
+            .filter(one -> one == Material.Sort.TIMBER || one == Material.Sort.PLYWOOD)
+            .isPresent();
+    boolean told = section.layers().stream().anyMatch(layer -> layer.grain().isPresent());
+    if (fibres) {
+      materials
+          .inputs()
+          .lacks(
+              where
+                  + " of "
+                  + section.named()
+                  + " does not say how its fibres lie: angle: 0 deg is along the part");
+    } else if (wood && told) {
+      materials
+          .inputs()
+          .lacks(
+              where
+                  + " of "
+                  + section.named()
+                  + " does not say how its grain runs, as another layer does: grain: along, across"
+                  + " or bias");
+    }
   }
 
   /** A plywood of which the veneer is stated is its veneers, each second one square to the rest. */
