@@ -111,7 +111,7 @@ class AssessmentsTest {
         result(
             """
             sections:
-              - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm}}
+              - {id: bolt, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 1}}
               - {id: four, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 4}}
             assessments:
               - {id: a, method: bolt, designed: bolt, built: four, require: {strength: 1.0, proof: 1.0}}
@@ -360,8 +360,8 @@ class AssessmentsTest {
           - {id: a, method: %s, designed: %s, built: %s, require: {%s: 1.0}, load: {pressure: 3 kPa, span: 1 m, breadth: 0.5 m, source: test}}
         """;
     for (String method : List.of("section", "timber", "panel", "laminate")) {
-      assertOpen(text.formatted(method, "beam", "bolt", "stiffness"), "is a bolt");
-      assertOpen(text.formatted(method, "bolt", "bolt", "stiffness"), "is a bolt");
+      assertOpen(text.formatted(method, "beam", "bolt", "stiffness"), "is a fastening");
+      assertOpen(text.formatted(method, "bolt", "bolt", "stiffness"), "is a fastening");
     }
     for (String method : List.of("panel", "laminate")) {
       assertOpen(text.formatted(method, "block", "block", "strength"), "is no stack of layers");
