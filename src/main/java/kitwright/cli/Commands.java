@@ -70,6 +70,7 @@ final class Commands {
             "signed",
             "by which commit each sign-off came, and whether its day fits",
             SignedCommand::new),
+        new Word("guard", "have Git check what is staged before each commit", GuardCommand::new),
         new Word("import", "take a list of somebody else’s as records", ImportCommand::new),
         new Word("export", "print records as a table for a spreadsheet", ExportCommand::new),
         new Word("completions", "print completions for a shell", CompletionsCommand::new),

@@ -11,6 +11,7 @@ import kitwright.cutting.CutPlan;
 import kitwright.cutting.Remnants;
 import kitwright.edit.MoreKeys;
 import kitwright.edit.NewFiles;
+import kitwright.edit.Replacing;
 import kitwright.finding.Findings;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Kind;
@@ -75,27 +76,32 @@ final class CutBooking {
     }
   }
 
+  /**
+   * First the left-overs, then the record that says where they come from: a run that was killed in
+   * between is given again, and finds its own file.
+   */
   private void write(SourceFile file, String text, String left, String records) {
     Path root = opened.folder().root();
     try {
-      if (!records.isEmpty()) {
-        NewFiles.Outcome outcome = NewFiles.write(root, Map.of(left, records));
-        if (!outcome.left().isEmpty()) {
-          throw new Refusal(
-              "“" + left + "” is there already, and stays as it is; nothing was changed.",
-              "Move it away, or write by hand what --record prints.");
-        }
+      if (!records.isEmpty() && !NewFiles.write(root, Map.of(left, records)).left().isEmpty()) {
+        requireOwn(root.resolve(left), left, records);
       }
-      try {
-        MoreKeys.replace(root.resolve(file.path()), text);
-      } catch (IOException broken) {
-        Files.deleteIfExists(root.resolve(left));
-        throw broken;
-      }
+      Replacing.write(root, file.path(), file.text(), text);
+    } catch (Replacing.Changed meanwhile) {
+      throw new Refusal("“" + file.path() + "” was changed meanwhile.", "Give the command again.");
     } catch (IOException broken) {
       throw new Refusal(
-          "The ledger could not be written (" + broken.getMessage() + "); nothing was changed.",
-          "Check who may write in the ledger’s folder.");
+          "The ledger could not be written (" + broken.getMessage() + ").",
+          "Check the space on the disk, and who may write in its folder; then give the command"
+              + " again.");
+    }
+  }
+
+  private static void requireOwn(Path there, String left, String records) throws IOException {
+    if (!Files.readString(there).equals(records)) {
+      throw new Refusal(
+          "“" + left + "” is there already, and stays as it is; nothing was changed.",
+          "Move it away, or write by hand what --record prints.");
     }
   }
 

@@ -1,10 +1,8 @@
 package kitwright.cli;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
+import kitwright.report.writing.Beside;
 import kitwright.substitution.Changes;
 import kitwright.substitution.Paper;
 import kitwright.substitution.Standing;
@@ -101,9 +100,10 @@ final class FingerprintCommand implements Command {
     }
     Path file = session.here().resolve(out.orElseThrow());
     try {
-      Files.writeString(file, papers.get(0).statement().text(), StandardOpenOption.CREATE_NEW);
-    } catch (FileAlreadyExistsException there) {
-      throw new Refusal("“" + file + "” is there already.", "Name a new file.");
+      byte[] text = papers.get(0).statement().text().getBytes(StandardCharsets.UTF_8);
+      if (!Beside.create(file, text)) {
+        throw new Refusal("“" + file + "” is there already.", "Name a new file.");
+      }
     } catch (IOException broken) {
       throw new Refusal("“" + file + "” cannot be written.", "Name a file in a folder of yours.");
     }

@@ -79,6 +79,7 @@ final class NewCommand implements Command {
         about.append(about.isEmpty() ? "" : " ").append(word);
       }
     }
+    opened.read().ifPresent(ledger -> Usual.only(wanted, ledger).forEach(values::putIfAbsent));
     try {
       return NewRecord.of(
           wanted,

@@ -58,7 +58,7 @@ record Opened(
     LedgerFolder folder = options.folder(session);
     Findings findings = new Findings();
     try {
-      Tree tree = History.of(folder.root()).staged();
+      Tree tree = History.staged(folder.root());
       List<SourceFile> files = tree.files(findings);
       return new Opened(
           folder,

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import kitwright.edit.NewFiles;
 import kitwright.edit.Starter;
+import kitwright.history.Hooks;
+import kitwright.history.NoHistory;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,6 +43,7 @@ final class StartCommand implements Command {
           NewFiles.start(root, Starter.files(name, day.today(session)), Starter.frame());
       outcome.written().forEach(file -> session.say("new      " + file));
       outcome.left().forEach(file -> session.say("kept     " + file));
+      guard(root, session);
       session.print(
           "\nNext: look at the examples, delete what you do not need, and run\n  kitwright check"
               + " --ledger "
@@ -51,6 +54,15 @@ final class StartCommand implements Command {
       throw new Refusal(
           "“" + folder + "” could not be laid out (" + broken.getMessage() + ").",
           "Check the path and who may write there.");
+    }
+  }
+
+  /** Where the folder lies in Git, it is guarded from the start. */
+  private static void guard(Path root, Session session) throws IOException {
+    try {
+      GuardCommand.hook(Hooks.of(root.toAbsolutePath()), session);
+    } catch (NoHistory none) {
+      session.print("\nOnce it lies in Git, “kitwright guard” has each commit checked.\n");
     }
   }
 }

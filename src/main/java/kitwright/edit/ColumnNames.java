@@ -1,12 +1,14 @@
 package kitwright.edit;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import kitwright.finding.Findings;
 import kitwright.ledger.Kind;
+import kitwright.report.writing.Beside;
 import kitwright.yaml.Node;
 import kitwright.yaml.Recall;
 import kitwright.yaml.YamlText;
@@ -57,8 +59,10 @@ public final class ColumnNames {
   public void keep(Map<String, String> more) throws IOException {
     all.putAll(more);
     StringBuilder out = new StringBuilder();
-    all.forEach((title, key) -> out.append(Scalar.of(title)).append(": ").append(key).append('\n'));
+    all.forEach(
+        (title, key) ->
+            out.append(Scalar.of(title)).append(": ").append(Scalar.of(key)).append('\n'));
     Files.createDirectories(file.getParent());
-    Files.writeString(file, out);
+    Beside.replace(file, out.toString().getBytes(StandardCharsets.UTF_8));
   }
 }

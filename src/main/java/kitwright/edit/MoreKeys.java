@@ -1,10 +1,5 @@
 package kitwright.edit;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,17 +47,5 @@ public final class MoreKeys {
       return Optional.empty();
     }
     return Optional.of(String.join("", lines));
-  }
-
-  /** Puts a text in place of a file's, whole or not at all. */
-  public static void replace(Path file, String text) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    Path next = Files.createTempFile(folder, ".kitwright", ".new");
-    try {
-      Files.write(next, text.getBytes(StandardCharsets.UTF_8));
-      Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(next);
-    }
   }
 }

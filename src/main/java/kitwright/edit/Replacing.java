@@ -1,17 +1,14 @@
 package kitwright.edit;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
+import kitwright.report.writing.Beside;
 
 /**
  * Puts a new text in place of a file’s old one: written beside, synced and renamed, so that either
@@ -46,34 +43,9 @@ public final class Replacing {
       if (!text.equals(mark + read) || !held.isValid()) {
         throw new Changed(path);
       }
-      replace(path, mark + now);
+      Beside.replace(path, (mark + now).getBytes(StandardCharsets.UTF_8));
     } catch (OverlappingFileLockException another) {
       throw new Changed(path);
-    }
-  }
-
-  private static void replace(Path path, String now) throws IOException {
-    Path beside = Files.createTempFile(path.getParent(), ".kitwright-", ".part");
-    try {
-      try (FileChannel out = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = ByteBuffer.wrap(now.getBytes(StandardCharsets.UTF_8));
-        while (bytes.hasRemaining()) {
-          out.write(bytes);
-        }
-        out.force(true);
-      }
-      keepRights(path, beside);
-      Files.move(beside, path, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
-  }
-
-  private static void keepRights(Path from, Path to) throws IOException {
-    PosixFileAttributeView rights =
-        Files.getFileAttributeView(from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-    if (rights != null) {
-      Files.setPosixFilePermissions(to, rights.readAttributes().permissions());
     }
   }
 }

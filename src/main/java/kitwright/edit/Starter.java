@@ -70,9 +70,26 @@ public final class Starter {
     files.put("README.md", Example.text("README.md"));
     files.put(SCHEMA, KeySchema.text());
     files.put(".gitattributes", Example.text("gitattributes"));
+    files.putAll(guard());
+    return files;
+  }
+
+  /** What a forge runs after each push. */
+  public static Map<String, String> guard() {
+    Map<String, String> files = new LinkedHashMap<>();
     files.put(".ci-example/README.md", Example.text("ci-README.md"));
     files.put(".ci-example/check.sh", Example.text("ci-check.sh"));
     return files;
+  }
+
+  /**
+   * What Git runs before each commit.
+   *
+   * @param prefix the ledger’s folder from the top of the work tree; empty where it is that
+   */
+  public static String hook(String prefix) {
+    String folder = prefix.isEmpty() ? "." : prefix.replaceFirst("/$", "");
+    return Example.text("pre-commit.sh").replace("FOLDER", folder.replace("'", "'\\''"));
   }
 
   private static String moved(String text, LocalDate today) {

@@ -29,6 +29,16 @@ public final class History {
    */
   public static History of(Path folder) throws NoHistory {
     Git git = new Git(folder);
+    boolean shallow = workTree(git, folder).get(1).equals("true");
+    if (!git.ask("rev-parse", "--verify", "--quiet", "HEAD").isWell()) {
+      throw new NoHistory(
+          "Nothing was committed yet.", "Commit the ledger: git add --all && git commit.");
+    }
+    return new History(git, shallow);
+  }
+
+  /** What git says of the work tree that a folder lies in: that it is one, and whether shallow. */
+  static List<String> workTree(Git git, Path folder) throws NoHistory {
     Git.Said inside = git.ask("rev-parse", "--is-inside-work-tree", "--is-shallow-repository");
     if (!inside.isWell()) {
       throw outside(folder, inside.err());
@@ -38,11 +48,7 @@ public final class History {
           "“" + folder + "” lies in a repository without a work tree.",
           "Clone it with its files, and ask there.");
     }
-    if (!git.ask("rev-parse", "--verify", "--quiet", "HEAD").isWell()) {
-      throw new NoHistory(
-          "Nothing was committed yet.", "Commit the ledger: git add --all && git commit.");
-    }
-    return new History(git, inside.lines().get(1).equals("true"));
+    return inside.lines();
   }
 
   private static NoHistory outside(Path folder, String err) {
@@ -161,8 +167,10 @@ public final class History {
     return new Tree(git, blobs);
   }
 
-  /** The ledger's folder as it is staged for the next commit. */
-  public Tree staged() throws NoHistory {
+  /** A ledger’s folder as it is staged for the next commit, which may be the first. */
+  public static Tree staged(Path folder) throws NoHistory {
+    Git git = new Git(folder);
+    workTree(git, folder);
     Map<String, String> blobs = new LinkedHashMap<>();
     List<String> unmerged = new ArrayList<>();
     for (String line : git.must("ls-files", "--stage", "-z").parts()) {

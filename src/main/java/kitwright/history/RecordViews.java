@@ -5,10 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.At;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Layout;
+import kitwright.ledger.Layouts;
 import kitwright.ledger.Ledger;
 
 /** Records that are new, gone or say something else; where they stand does not matter. */
@@ -59,15 +63,25 @@ final class RecordViews {
     return all;
   }
 
-  /** Everything written in a record, in its order: the key's path and the value. */
+  /** Everything written in a record, in the order of its keys: the key’s path and the value. */
   private static List<String[]> values(Entry entry) {
     List<String[]> all = new ArrayList<>();
-    entry
-        .at()
-        .each(
-            (List<At> within, kitwright.ledger.Key key, Object value) ->
-                all.add(new String[] {key.name(), String.valueOf(value)}));
+    values(entry.at(), new Layouts().of(entry.kind()), "", all);
     return all;
+  }
+
+  @SuppressWarnings("unchecked") // the value of a key with keys inside is their places
+  private static void values(At at, Layout layout, String path, List<String[]> all) {
+    for (Key key : layout.keys()) {
+      Optional<Object> value = at.value(key.name());
+      if (value.isPresent() && key.inner().isPresent()) {
+        for (At inner : (List<At>) value.get()) {
+          values(inner, key.inner().get(), path + key.name() + " → ", all);
+        }
+      } else {
+        value.ifPresent(v -> all.add(new String[] {path + key.name(), String.valueOf(v)}));
+      }
+    }
   }
 
   private static List<String> differing(List<String[]> before, List<String[]> now) {

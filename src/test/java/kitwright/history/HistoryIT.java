@@ -154,7 +154,7 @@ class HistoryIT {
     folder.write("ledger/kit.yaml", KIT.replace("12 each", "10 each")).git("add", "--all");
     folder.write("ledger/kit.yaml", "kit: [");
     Findings faults = new Findings();
-    Ledger staged = History.of(ledger()).staged().ledger(faults).orElseThrow();
+    Ledger staged = History.staged(ledger()).ledger(faults).orElseThrow();
     assertThat(faults.inOrder()).isEmpty();
     assertThat(staged.kit())
         .singleElement()
@@ -190,7 +190,7 @@ class HistoryIT {
     folder.write("ledger/kit.yaml", KIT.replace("12 each", "10 each"));
     folder.commit("Nora", "2026-03-18", "Ten");
     assertThatThrownBy(() -> folder.git("merge", "-q", "eskil")).isInstanceOf(AssertionError.class);
-    assertThatThrownBy(() -> History.of(ledger()).staged())
+    assertThatThrownBy(() -> History.staged(ledger()))
         .isInstanceOf(NoHistory.class)
         .hasMessageContaining("kit.yaml");
   }

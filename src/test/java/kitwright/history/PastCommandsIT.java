@@ -73,6 +73,15 @@ class PastCommandsIT {
   }
 
   @Test
+  void aKeyOfAGroupIsToldWithItsGroup() throws Exception {
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-08", DIGITS));
+    folder.commit("Nora", "2026-03-09", "Signed");
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-09", DIGITS).replace("4 m", "3 m"));
+    assertThat(run("since", "HEAD", "--format", "json").out())
+        .contains("instead-of → qty", "sign-offs → on");
+  }
+
+  @Test
   void sinceTellsTheSameAsJson() throws Exception {
     spend("2026-03-09", "46.20 EUR");
     assertThat(run("since", "2026-03-02", "--format", "json").out())

@@ -10,7 +10,9 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -24,15 +26,26 @@ public final class Beside {
 
   private Beside() {}
 
-  /** Puts the content there, in place of what stands there. */
+  /** Puts the content there, in place of what stands there; who may read and write it stays. */
   public static void replace(Path file, byte[] content) throws IOException {
     Path part = written(file, content);
     try {
+      if (Files.isRegularFile(file)) {
+        keepRights(file, part);
+      }
       Files.move(part, file, ATOMIC_MOVE);
     } finally {
       Files.deleteIfExists(part);
     }
     forceFolder(file);
+  }
+
+  private static void keepRights(Path from, Path to) throws IOException {
+    PosixFileAttributeView rights =
+        Files.getFileAttributeView(from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+    if (rights != null) {
+      Files.setPosixFilePermissions(to, rights.readAttributes().permissions());
+    }
   }
 
   /** Puts the content there if nothing stands there; says whether it did. */
