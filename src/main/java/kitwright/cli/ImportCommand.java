@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import kitwright.edit.Change;
 import kitwright.edit.ColumnNames;
 import kitwright.edit.Import;
@@ -22,8 +21,8 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
     name = "import",
     description = {
-      "Takes the rows of a CSV file as records of a kind: a packing list, a price list, a bank"
-          + " statement.",
+      "Takes the rows of a CSV file, or of a workbook’s first sheet (xlsx), as records of a kind: a"
+          + " packing list, a price list, a bank statement.",
       "A row whose record is there changes only what differs; a row that cannot be read is told and"
           + " left out.",
       "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
@@ -37,7 +36,7 @@ final class ImportCommand implements Command {
   @Parameters(index = "0", paramLabel = "KIND", description = "kit, spend, stock …")
   private String kind = "";
 
-  @Parameters(index = "1", paramLabel = "FILE", description = "The list, as CSV.")
+  @Parameters(index = "1", paramLabel = "FILE", description = "The list, as CSV or xlsx.")
   private String file = "";
 
   @Option(
@@ -60,7 +59,7 @@ final class ImportCommand implements Command {
     Import made = read(session, wanted, names, ledger);
     made.refused().forEach(row -> session.err().println("refused  " + row));
     if (print) {
-      session.out().print(made.freshText());
+      made.freshTexts().forEach(session::print);
       made.changed().forEach((entry, keys) -> session.out().println(entry.named() + ": " + keys));
     } else {
       write(session, recording, root, wanted, made);
@@ -88,9 +87,6 @@ final class ImportCommand implements Command {
         throw new Refusal("There is no list “" + file + "” of at most 256 MiB.", "Check the path.");
       }
       byte[] bytes = Files.readAllBytes(path);
-      if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
-        throw new Refusal("“" + file + "” is a workbook, not CSV.", "Save its sheet as CSV.");
-      }
       Map<String, String> all = new LinkedHashMap<>(names.all());
       all.putAll(columns);
       return Import.of(wanted, bytes, all, ledger);
@@ -109,20 +105,25 @@ final class ImportCommand implements Command {
       return;
     }
     String name = wanted.key() + "/import-" + recording.opened().today();
-    Optional<String> free =
-        java.util.stream.Stream.of("", "-b", "-c", "-d", "-e", "-f", "-g", "-h")
-            .map(letter -> name + letter + ".yaml")
-            .filter(path -> !Files.exists(root.resolve(path)))
-            .findFirst();
     try {
-      String path = free.orElseThrow(() -> new IOException("there are eight such files already"));
-      NewFiles.write(root, Map.of(path, made.freshText()));
-      session.out().println("Recorded in " + path);
+      int number = 1;
+      for (String text : made.freshTexts()) {
+        String path = name + ".yaml";
+        while (Files.exists(root.resolve(path)) || !isNew(root, path, text)) {
+          number++;
+          path = name + "-" + number + ".yaml";
+        }
+        session.say("Recorded in " + path);
+      }
     } catch (IOException broken) {
       throw new Refusal(
           "The new records could not be written (" + broken.getMessage() + ").",
           "Check the space on the disk, and who may write in the ledger’s folder.");
     }
+  }
+
+  private static boolean isNew(Path root, String path, String text) throws IOException {
+    return !NewFiles.write(root, Map.of(path, text)).written().isEmpty();
   }
 
   private void keep(ColumnNames names) {

@@ -172,6 +172,9 @@ final class Recording {
 
   /** Makes many changes, each file written once; what must be made by hand is told and left. */
   void makeAll(Map<Entry, Change> changes) {
+    if (changes.isEmpty()) {
+      return; // reading a large ledger twice to find that nothing changes is not worth it
+    }
     changes.forEach(
         (entry, change) -> {
           SourceFile file = file(entry.at().record().file());

@@ -18,6 +18,7 @@ import kitwright.ledger.Ledger;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rows of a list from elsewhere as records of a kind. A row whose record is there already changes
@@ -25,6 +26,9 @@ import kitwright.value.Nearest;
  * others are taken all the same.
  */
 public final class Import {
+  /** Characters of a file; the reader takes four times as many bytes. */
+  private static final int LARGEST = 8 << 20;
+
   private final Kind kind;
   private final Layout layout;
   private final Keys reader;
@@ -45,7 +49,7 @@ public final class Import {
   }
 
   /**
-   * @param bytes of a file of delimited text
+   * @param bytes of a file of delimited text, or of a workbook whose first sheet is the list
    * @param columns the key that each column holds, by the column’s title; a column whose title is a
    *     key needs none
    * @throws Misread where no column holds a key, or two hold the same
@@ -53,10 +57,10 @@ public final class Import {
   public static Import of(Kind kind, byte[] bytes, Map<String, String> columns, Ledger ledger)
       throws Misread {
     Import made = new Import(kind, ledger.build().currency());
-    String text = Csv.decoded(bytes);
-    List<Csv.Row> rows = Csv.rows(text, Csv.delimiter(text));
+    List<Csv.Row> rows = rows(bytes);
     if (rows.isEmpty()) {
-      throw new Misread("the list is empty", "check that it was saved as CSV");
+      throw new Misread(
+          "the list is empty", "check that it was saved as CSV, or its first sheet as xlsx");
     }
     Map<Integer, String> places = made.places(rows.get(0).cells(), columns);
     Map<String, Integer> seen = new HashMap<>();
@@ -64,6 +68,14 @@ public final class Import {
       made.take(row, places, seen, ledger);
     }
     return made;
+  }
+
+  private static List<Csv.Row> rows(byte[] bytes) throws Misread {
+    if (Workbook.isOne(bytes)) {
+      return Workbook.of(bytes).rows();
+    }
+    String text = Csv.decoded(bytes);
+    return Csv.rows(text, Csv.delimiter(text));
   }
 
   private Map<Integer, String> places(List<String> titles, Map<String, String> columns)
@@ -97,61 +109,72 @@ public final class Import {
   private void take(
       Csv.Row row, Map<Integer, String> places, Map<String, Integer> seen, Ledger ledger) {
     try {
-      Map<String, String> values = values(row, places);
-      String id = values.getOrDefault(idKey(), FreshId.slug(values.getOrDefault("what", "")));
-      if (id.isEmpty()) {
+      Map<String, String> cells = cells(row, places);
+      String id = cells.containsKey(idKey()) ? cells.get(idKey()) : slug(cells.get("what"));
+      if (id == null || id.isEmpty()) {
         throw new Misread("the row has no id and no “what” to make one of", "fill one of them in");
       }
       Integer before = seen.putIfAbsent(id, row.line());
       if (before != null) {
         throw new Misread("“" + id + "” stands in row " + before + " already", "give it an id");
       }
-      values.put(idKey(), NewRecord.written(id));
+      cells.put(idKey(), id);
       Optional<Entry> there = ledger.find(kind, id);
       if (there.isPresent()) {
-        update(there.get(), values);
+        update(there.get(), cells);
       } else {
-        requireWhole(values);
-        fresh.put(id, values);
+        requireWhole(cells);
+        Map<String, String> written = new LinkedHashMap<>();
+        for (Map.Entry<String, String> cell : cells.entrySet()) {
+          written.put(cell.getKey(), value(cell.getKey(), cell.getValue()));
+        }
+        fresh.put(id, written);
       }
     } catch (Misread misread) {
       refused.add("row " + row.line() + ": " + misread.what() + "; " + misread.mend());
     }
   }
 
+  private static @Nullable String slug(@Nullable String what) {
+    return what == null ? null : FreshId.slug(what);
+  }
+
   private String idKey() {
     return kind == Kind.BUDGET ? "line" : "id";
   }
 
-  private Map<String, String> values(Csv.Row row, Map<Integer, String> places) throws Misread {
+  /** What stands in the row, by key. */
+  private Map<String, String> cells(Csv.Row row, Map<Integer, String> places) throws Misread {
     int last = places.keySet().stream().mapToInt(i -> i).max().orElse(0);
     if (row.cells().size() <= last) {
       throw new Misread(
           "it has " + row.cells().size() + " cells where " + (last + 1) + " are needed",
           "look for a missing delimiter or a quote that is never closed");
     }
-    Map<String, String> values = new LinkedHashMap<>();
+    Map<String, String> cells = new LinkedHashMap<>();
     for (Map.Entry<Integer, String> place : places.entrySet()) {
       String cell = row.cells().get(place.getKey()).strip();
       if (!cell.isEmpty()) {
-        values.put(place.getValue(), value(keys.getOrDefault(place.getValue(), any()), cell));
+        cells.put(place.getValue(), cell);
       }
     }
-    return values;
+    return cells;
   }
 
-  private Key any() {
-    return keys.values().iterator().next();
+  private Key key(String name) {
+    Key key = keys.get(name);
+    return key == null ? keys.values().iterator().next() : key;
   }
 
   /** The cell as YAML; a decimal comma is taken where it can mean one thing only. */
-  private String value(Key key, String cell) throws Misread {
-    Optional<String> plain = key.reads(cell, reader) ? Optional.of(cell) : withoutComma(key, cell);
-    if (plain.isPresent()) {
-      return NewRecord.written(plain.get());
+  private String value(String name, String cell) throws Misread {
+    Key key = key(name);
+    try {
+      key.requireReads(cell, reader);
+      return Scalar.of(cell);
+    } catch (Misread misread) {
+      return Scalar.of(withoutComma(key, cell).orElseThrow(() -> misread));
     }
-    key.requireReads(cell, reader);
-    return NewRecord.written(cell);
   }
 
   private Optional<String> withoutComma(Key key, String cell) {
@@ -166,14 +189,19 @@ public final class Import {
         : Optional.empty();
   }
 
-  private void update(Entry entry, Map<String, String> values) {
+  /** Most rows of a list that is sent again say what is on record: that is looked at first. */
+  private void update(Entry entry, Map<String, String> cells) throws Misread {
     Map<String, String> differing = new LinkedHashMap<>();
-    values.forEach(
-        (key, written) -> {
-          if (!sameAs(entry, key, written)) {
-            differing.put(key, written);
-          }
-        });
+    for (Map.Entry<String, String> cell : cells.entrySet()) {
+      String name = cell.getKey();
+      if (!sameAs(entry, name, cell.getValue())) {
+        String written = value(name, cell.getValue());
+        Optional<String> plain = withoutComma(key(name), cell.getValue());
+        if (plain.isEmpty() || !sameAs(entry, name, plain.get())) {
+          differing.put(name, written);
+        }
+      }
+    }
     if (differing.isEmpty()) {
       alike++;
     } else {
@@ -182,13 +210,9 @@ public final class Import {
   }
 
   /** Whether the record says so already, in whatever unit or spelling. */
-  private boolean sameAs(Entry entry, String key, String written) {
-    String text = written.startsWith("\"") ? written.substring(1, written.length() - 1) : written;
-    return entry
-        .at()
-        .value(key)
-        .filter(there -> keys.get(key) != null && keys.get(key).means(text, there, reader))
-        .isPresent();
+  private boolean sameAs(Entry entry, String name, String text) {
+    Object there = entry.at().value(name).orElse(null);
+    return there != null && key(name).means(text, there, reader);
   }
 
   private void requireWhole(Map<String, String> values) throws Misread {
@@ -199,23 +223,29 @@ public final class Import {
     }
   }
 
-  /** Records that are new, by id, each with its keys as YAML. */
-  public String freshText() {
-    if (fresh.isEmpty()) {
-      return "";
-    }
-    StringBuilder out = new StringBuilder(kind.key()).append(":\n");
+  /** Records that are new, as texts of files, none too large to be read again. */
+  public List<String> freshTexts() {
+    List<String> texts = new ArrayList<>();
+    StringBuilder out = new StringBuilder();
     for (Map<String, String> values : fresh.values()) {
+      if (out.length() > LARGEST) {
+        texts.add(out.toString());
+        out.setLength(0);
+      }
+      out.append(out.isEmpty() ? kind.key() + ":\n" : "");
       String indent = "  - ";
-      for (Key key : keys.values()) {
-        String value = values.get(key.name());
+      for (String name : keys.keySet()) {
+        String value = values.get(name);
         if (value != null) {
-          out.append(indent).append(key.name()).append(": ").append(value).append('\n');
+          out.append(indent).append(name).append(": ").append(value).append('\n');
           indent = "    ";
         }
       }
     }
-    return out.toString();
+    if (!out.isEmpty()) {
+      texts.add(out.toString());
+    }
+    return texts;
   }
 
   /** How many are new. */

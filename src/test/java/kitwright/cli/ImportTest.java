@@ -102,12 +102,36 @@ class ImportTest {
   }
 
   @Test
+  void theFirstSheetOfAWorkbookIsAListToo() throws IOException {
+    Files.copy(Path.of("src/test/resources/list/packing.xlsx"), root.resolve("list.xlsx"));
+    Run run =
+        Run.in(
+            root, "import", "kit", "list.xlsx", "--columns", "Nr=id,Description=what,Quantity=qty");
+    assertThat(run.all()).contains("4 new, 0 changed, 0 as they were, 0 refused.");
+    assertThat(ledger().kit().get(0).qty()).hasToString("4.5 m");
+    assertThat(Run.in(root, "import", "kit", "list.xlsx").out()).contains("4 as they were");
+  }
+
+  @Test
+  void aListTooLongForOneFileIsWrittenIntoSeveral() throws IOException {
+    StringBuilder list = new StringBuilder("id,what,qty\n");
+    for (int i = 0; i < 120_000; i++) {
+      list.append("K").append(i).append(",").append("plank ".repeat(10)).append(",4\n");
+    }
+    list(list.toString(), StandardCharsets.UTF_8);
+    Run run = Run.in(root, "import", "kit", "list.csv");
+    assertThat(run.out()).contains("import-2026-03-02.yaml", "import-2026-03-02-2.yaml");
+    assertThat(ledger().kit()).hasSize(120_000);
+  }
+
+  @Test
   void whatIsNoListIsOneClearLine() throws IOException {
     assertThat(Run.in(root, "import", "kit", "none.csv").err()).contains("There is no list");
     list("", StandardCharsets.UTF_8);
     assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("The list is empty");
     list("PK\u0003\u0004", StandardCharsets.UTF_8);
-    assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("Save its sheet as CSV");
+    assertThat(Run.in(root, "import", "kit", "list.csv").err())
+        .contains("The workbook is damaged or no xlsx");
     list("a,b\n1,2\n", StandardCharsets.UTF_8);
     assertThat(Run.in(root, "import", "kit", "list.csv").err()).contains("Say which is which");
     list("what,what,qty\n1,2,3\n", StandardCharsets.UTF_8);

@@ -119,7 +119,7 @@ class KilledWritingIT {
       List<Path> files = all.filter(Files::isRegularFile).toList();
       for (Path file : files) {
         String name = file.getFileName().toString();
-        if (!name.startsWith(".")) {
+        if (!name.startsWith(".") && !name.endsWith(".csv")) {
           assertThat(Files.readString(file)).as(name).endsWith("\n");
         }
       }
