@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.edit.Answers;
 import kitwright.edit.Change;
@@ -12,7 +13,9 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Layouts;
+import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -77,7 +80,7 @@ final class CountCommand implements Command {
             .get()
             .map(person -> new Dialogue(session, person, now.ledger(), answers, now.day()));
     Optional<Delivery> delivery = delivery(recording, dialogue);
-    List<String> lines = lines(answers);
+    List<String> lines = lines(answers, recording.ledger());
     boolean asks = lines.isEmpty();
     if (asks) {
       Dialogue talk = dialogue.orElseThrow(() -> Counting.nothing(id.orElse("DELIVERY")));
@@ -131,20 +134,36 @@ final class CountCommand implements Command {
     return there.from().id();
   }
 
-  private List<String> lines(Answers answers) {
+  private List<String> lines(Answers answers, Ledger ledger) {
     List<String> lines = new ArrayList<>();
     for (String word : items) {
       if (word.indexOf('=') < 1) {
         throw new Refusal("“" + word + "” says no quantity.", "Write ITEM=QTY, such as cleat=4.");
       }
       try {
-        String text = "item=" + word.replaceFirst("=", ",qty=");
+        String text = "item=" + withUnits(word, ledger).replaceFirst("=", ",qty=");
         lines.addAll(answers.answer(counted(), List.of(text)).items());
       } catch (Misread misread) {
         throw Refusal.of("“" + word + "”", misread);
       }
     }
     return lines;
+  }
+
+  /** The word with the unit of the promise behind bare numbers. */
+  private static String withUnits(String word, Ledger ledger) {
+    Optional<KitItem> item = ledger.find(Kind.KIT, word.substring(0, word.indexOf('=')));
+    return item.map(
+            known ->
+                Stream.of(word.split(",", -1))
+                    .map(
+                        part -> {
+                          int equals = part.indexOf('=') + 1;
+                          String qty = part.substring(equals).strip();
+                          return part.substring(0, equals) + Counting.withUnit(qty, known.qty());
+                        })
+                    .collect(Collectors.joining(",")))
+        .orElse(word);
   }
 
   /** The key that holds the count. */

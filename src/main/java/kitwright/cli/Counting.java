@@ -13,6 +13,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.value.Misread;
 import kitwright.value.Quantity;
+import kitwright.value.Unit;
 
 /**
  * A count at the crate: item after item against the promise, a line each, short enough for cold
@@ -131,7 +132,7 @@ final class Counting {
             case 'u' -> "undersize";
             default -> names[Math.min(i, 2)];
           };
-      said.put(name, part.replaceFirst("^[a-z]+ *=? *", ""));
+      said.put(name, withUnit(part.replaceFirst("^[a-z]+ *=? *", ""), position.promised()));
     }
     List<String> text = new ArrayList<>();
     said.forEach((key, value) -> text.add(key + "=" + value));
@@ -148,6 +149,12 @@ final class Counting {
               + asked
               + " items so far.");
     }
+  }
+
+  /** A bare number counts in what the promise is reckoned in. */
+  static String withUnit(String qty, Quantity promised) {
+    boolean bare = qty.matches("[0-9]+(\\.[0-9]+)?") && promised.unit() != Unit.EACH;
+    return bare ? qty + " " + promised.unit().symbol() : qty;
   }
 
   /** What is short of the promise with this. */

@@ -198,17 +198,16 @@ class DeedsAskedTest {
   @Test
   void aCountTellsTheRunningShortfallAndEndsWithShortagesAndTheClaim() throws IOException {
     Run run =
-        Run.asked(
-            root, "3\n8 1 1\n24\nyes\nphoto.jpg\nyes\n\nno\nyes\n\nno\nyes\n\n", "count", "d1");
+        Run.asked(root, "3\n8 1 1\n24\nyes\nphoto.jpg\nyes\n\nno\nyes\n\nyes\n\n", "count", "d1");
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains("1 plank short; 1 of 1 items so far.")
-        .contains("6 bolt short; 2 of 2 items so far.")
+        .contains("1 × plank short; 1 of 1 items so far.")
+        .contains("6 × bolt short; 2 of 2 items so far.")
         .contains("2 m of rope short; 3 of 3 items so far.");
     assertThat(Files.readString(root.resolve("all.yaml")))
         .contains(
             "received: 2026-03-02, counted: [{item: plank, qty: 3}, {item: bolt, qty: 8, damaged:"
-                + " 1, wrong: 1}, {item: rope, qty: 24}]");
+                + " 1, wrong: 1}, {item: rope, qty: 24 m}]");
     assertThat(files()).contains("claims/claim-2026-03-02-count.yaml");
     reads();
   }
