@@ -17,6 +17,9 @@ public final class CutUnfit implements Rule {
   /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
   private static final Effort QUICK = Effort.steps(1_000_000);
 
+  /** Only what is laid without a search. */
+  private static final Effort FIRST_FIT = Effort.steps(0);
+
   @Override
   public String name() {
     return "cut-unfit";
@@ -26,19 +29,34 @@ public final class CutUnfit implements Rule {
   public void examine(Facts day, Findings out) {
     CutPlan.Planning planning = new CutPlan.Planning(day, QUICK);
     for (Cut cut : day.ledger().cuts()) {
-      if (cut.done().isEmpty() && CutFaults.spoiling(cut, day.ledger()).isEmpty()) {
-        examine(cut, planning.of(cut), out);
+      if (cut.done().isEmpty()
+          && CutFaults.spoiling(cut, day.ledger()).isEmpty()
+          && !fitsAtOnce(cut, day)) {
+        CutPlan plan = planning.of(cut);
+        Map<String, Integer> missing = missing(plan);
+        if (!missing.isEmpty()) {
+          out.add(finding(cut, plan, missing));
+        }
       }
     }
   }
 
+  /**
+   * A plan that makes everything proves enough, unless what others leave hangs on how well they are
+   * planned.
+   */
+  private static boolean fitsAtOnce(Cut cut, Facts day) {
+    OpenCuts cuts = new OpenCuts(day.ledger());
+    return cuts.before(cut).isEmpty()
+        && cuts.unsaid(cut).isEmpty()
+        && missing(CutPlan.of(cut, day, FIRST_FIT)).isEmpty();
+  }
+
   /** Parts that no piece suits are told by {@code cut-impossible}. */
-  private void examine(Cut cut, CutPlan plan, Findings out) {
+  private static Map<String, Integer> missing(CutPlan plan) {
     Map<String, Integer> missing = new LinkedHashMap<>(plan.missing());
     plan.refused().keySet().forEach(missing::remove);
-    if (!missing.isEmpty()) {
-      out.add(finding(cut, plan, missing));
-    }
+    return missing;
   }
 
   private Finding finding(Cut cut, CutPlan plan, Map<String, Integer> missing) {
