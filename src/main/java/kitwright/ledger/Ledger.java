@@ -2,12 +2,10 @@ package kitwright.ledger;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +27,6 @@ public final class Ledger {
   private final Map<Kind, Map<String, Entry>> byId;
   private final Map<Kind, Set<String>> unsound;
   private final Map<String, String> unreadHolds;
-  private final Map<String, Material> builtIn;
   private final Map<String, EvidenceFile> evidence;
 
   /** By the place of the sign-off. */
@@ -43,7 +40,6 @@ public final class Ledger {
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
       Map<String, String> unreadHolds,
-      Collection<Material> builtIn,
       Map<String, EvidenceFile> evidence,
       Map<Place, Seal> seals) {
     this.seals = Map.copyOf(seals);
@@ -54,8 +50,6 @@ public final class Ledger {
     this.unreadHolds = unreadHolds;
     this.evidence = Map.copyOf(evidence);
     this.byId = index(records);
-    this.builtIn = new LinkedHashMap<>();
-    builtIn.forEach(material -> this.builtIn.put(material.id(), material));
   }
 
   private static Map<Kind, Map<String, Entry>> index(Map<Kind, List<Entry>> records) {
@@ -119,15 +113,11 @@ public final class Ledger {
       return unsound;
     }
 
-    Ledger close(
-        List<SourceFile> files,
-        Build build,
-        Collection<Material> builtIn,
-        Map<String, EvidenceFile> evidence) {
+    Ledger close(List<SourceFile> files, Build build, Map<String, EvidenceFile> evidence) {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(files, build, records, unsound, unreadHolds, builtIn, evidence, Map.of());
+      return new Ledger(files, build, records, unsound, unreadHolds, evidence, Map.of());
     }
   }
 
@@ -162,7 +152,7 @@ public final class Ledger {
     unsound.forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
     again.unsound().forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
     view.unreadHolds.putAll(unreadHolds);
-    return view.close(files, build, builtIn.values(), evidence);
+    return view.close(files, build, evidence);
   }
 
   private static Set<String> laterFiles(List<Entry> entries, LocalDate day) {
@@ -317,19 +307,19 @@ public final class Ledger {
   /** A material of the ledger, or else of the built-in table. */
   public Optional<Material> material(Ref ref) {
     Optional<Material> own = find(Kind.MATERIALS, ref.id());
-    return own.or(() -> Optional.ofNullable(builtIn.get(ref.id())));
+    return own.or(() -> Optional.ofNullable(BuiltInMaterials.byId().get(ref.id())));
   }
 
   /** The built-in materials, as the table lists them. */
   public List<Material> builtInMaterials() {
-    return List.copyOf(builtIn.values());
+    return List.copyOf(BuiltInMaterials.byId().values());
   }
 
   /** Whether a kind holds a record of that id, even one that could not be read. */
   public boolean knows(Kind kind, String id) {
     return byId.getOrDefault(kind, Map.of()).containsKey(id)
         || unsound.getOrDefault(kind, Set.of()).contains(id)
-        || (kind == Kind.MATERIALS && builtIn.containsKey(id));
+        || (kind == Kind.MATERIALS && BuiltInMaterials.byId().containsKey(id));
   }
 
   /** The substitution that holds a task and could not be read, by its id. */
@@ -344,14 +334,14 @@ public final class Ledger {
 
   /** All ids of a kind, for offering the nearest. */
   public List<String> ids(Kind kind) {
-    Stream<String> more = kind == Kind.MATERIALS ? builtIn.keySet().stream() : Stream.of();
+    Stream<String> more =
+        kind == Kind.MATERIALS ? BuiltInMaterials.byId().keySet().stream() : Stream.of();
     return Stream.concat(entries(kind).stream().map(Entry::id), more).toList();
   }
 
   /** The same with what came of the signatures that keys made, by the place of the sign-off. */
   public Ledger sealed(Map<Place, Seal> checked) {
-    return new Ledger(
-        files, build, records, unsound, unreadHolds, builtIn.values(), evidence, checked);
+    return new Ledger(files, build, records, unsound, unreadHolds, evidence, checked);
   }
 
   /** What came of the signature that a key made for a sign-off. */

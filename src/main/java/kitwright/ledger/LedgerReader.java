@@ -1,9 +1,5 @@
 package kitwright.ledger;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -28,8 +24,6 @@ public final class LedgerReader {
 
   /** So many files are worth a core of their own, and share what {@link Recall} holds. */
   private static final int RUN = 100;
-
-  private static final String BUILT_IN = "/kitwright/materials.yaml";
 
   private LedgerReader() {}
 
@@ -83,7 +77,7 @@ public final class LedgerReader {
       List<SourceFile> files,
       Build build,
       Function<List<String>, Map<String, EvidenceFile>> evidence) {
-    return gathering.close(files, build, builtIn(), evidence.apply(evidencePaths(gathering)));
+    return gathering.close(files, build, evidence.apply(evidencePaths(gathering)));
   }
 
   /** Reads files once more, as they would have read at the end of a day. */
@@ -183,31 +177,5 @@ public final class LedgerReader {
         "Only the first is used.",
         "Keep one build in one ledger; move the other into a folder of its own elsewhere.",
         List.of("build " + second.id()));
-  }
-
-  /** The built-in table of materials, written like a ledger and read like one. */
-  private static List<Material> builtIn() {
-    Findings faults = new Findings();
-    Ledger.Gathering gathering = new Ledger.Gathering();
-    Recall recall = new Recall();
-    Records records =
-        new Records(
-            new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults, LocalDate.MAX);
-    YamlText.read("built-in materials", resource(BUILT_IN), recall, records::take, faults);
-    if (!faults.inOrder().isEmpty()) {
-      throw new IllegalStateException("the built-in materials are faulty: " + faults.inOrder());
-    }
-    return gathering.entries().map(Material.class::cast).toList();
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = LedgerReader.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException("the program lacks its own " + name);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
   }
 }
