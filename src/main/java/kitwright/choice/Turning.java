@@ -45,7 +45,7 @@ public record Turning(
     cheapest.ifPresent(
         best ->
             known.stream()
-                .filter(way -> !way.equals(best))
+                .filter(way -> !way.name().equals(best.name()))
                 .forEach(way -> all.add(between(way, best, ownHour))));
     return List.copyOf(all);
   }

@@ -103,7 +103,7 @@ public final class Materials {
     List<String> told = new ArrayList<>();
     for (Material own : used) {
       builtIn.stream()
-          .filter(one -> one.id().equals(own.id()) && !one.equals(own))
+          .filter(one -> one.id().equals(own.id()) && !one.at().equals(own.at()))
           .forEach(one -> differences(own, one).ifPresent(told::add));
     }
     return told;

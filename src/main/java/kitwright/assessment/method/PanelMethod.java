@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Figures;
@@ -256,9 +257,12 @@ public final class PanelMethod {
 
   private static Optional<ThinFaces> thinFaces(Part part, double turn) {
     List<Part.StackLayer> stack = part.stack();
-    List<Part.StackLayer> cores =
-        stack.stream().filter(layer -> layer.stuff().kind() == Kind.CORE).toList();
-    int at = cores.size() == 1 ? stack.indexOf(cores.get(0)) : 0;
+    List<Integer> cores =
+        IntStream.range(0, stack.size())
+            .filter(i -> stack.get(i).stuff().kind() == Kind.CORE)
+            .boxed()
+            .toList();
+    int at = cores.size() == 1 ? cores.get(0) : 0;
     if (at == 0 || at == stack.size() - 1) {
       return Optional.empty();
     }
@@ -271,8 +275,8 @@ public final class PanelMethod {
             upper.stiffness().a(1, 1),
             lower.thickness(),
             upper.thickness(),
-            cores.get(0).thickness(),
-            cores.get(0).stuff().elastic().shear()));
+            stack.get(at).thickness(),
+            stack.get(at).stuff().elastic().shear()));
   }
 
   /** A strip 1 m wide that runs at an angle to the span. */
