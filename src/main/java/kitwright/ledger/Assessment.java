@@ -323,6 +323,8 @@ public record Assessment(
    * @param on what it is for
    * @param value what it leaves, above 0 to 2
    * @param slope of a scarf: its length over the thickness
+   * @param lasts how long the load lies on wood
+   * @param serviceClass of wood: 1 indoors, 2 under cover, 3 in the open
    * @param side which part it is on
    * @param layer the only layer that it is on, counted from 1 at the bottom
    */
@@ -330,11 +332,16 @@ public record Assessment(
       For on,
       Optional<BigDecimal> value,
       Optional<BigDecimal> slope,
+      Optional<Lasts> lasts,
+      Optional<Integer> serviceClass,
       Side side,
       Optional<Integer> layer,
       Optional<String> source,
       At at) {
-    /** What it is for; the last four name what they are on, the others are of timber. */
+    /**
+     * What it is for; stiffness to metal name what they are on, a design stress is of all
+     * strengths, the others are of timber.
+     */
     public enum For {
       MOISTURE,
       DURATION,
@@ -345,7 +352,8 @@ public record Assessment(
       STIFFNESS,
       LAMINATE,
       CORE,
-      METAL;
+      METAL,
+      DESIGN_STRESS;
 
       /** As a ledger writes it. */
       public String word() {
@@ -363,6 +371,15 @@ public record Assessment(
       }
     }
 
+    /** How long a load lies on wood, as EN 1995-1-1 sorts it. */
+    public enum Lasts {
+      PERMANENT,
+      LONG,
+      MEDIUM,
+      SHORT,
+      INSTANTANEOUS
+    }
+
     /** Which part it is on. */
     public enum Side {
       DESIGNED,
@@ -375,6 +392,10 @@ public record Assessment(
           k.key("for", "what takes from the strength", "scarf").choice(For.class, For.GRADE),
           k.key("value", "what it leaves, above 0 to 2", "0.85").maybe(Sorts.RATIO),
           k.key("slope", "of a scarf: its length over the thickness", "12").maybeNumber(),
+          k.key("lasts", "how long the load lies on wood, where no value is stated", "short")
+              .maybeChoice(Lasts.class),
+          k.key("service-class", "of wood: 1 indoors, 2 under cover, 3 in the open", "3")
+              .maybeCount(),
           k.key("on", "which part it is on; both where not said", "built")
               .maybeChoice(Side.class)
               .orElse(Side.BOTH),

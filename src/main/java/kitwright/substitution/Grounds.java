@@ -126,7 +126,9 @@ final class Grounds {
               .word("for", stated.on())
               .number("value", stated.value())
               .number("slope", stated.slope())
+              .word("lasts", stated.lasts())
               .word("on", stated.side());
+          stated.serviceClass().ifPresent(wet -> lines.line("service class", wet.toString()));
           stated.layer().ifPresent(layer -> lines.line("layer", layer.toString()));
           lines.words("source", stated.source());
         });

@@ -147,4 +147,37 @@ class NothingLeftOutTest {
         "method: section, designed: plain, built: plain, require: {moment: 0}",
         "of moment it asks for nought, which everything meets");
   }
+
+  /** EN 1995-1-1, table 3.1: 0.70 for a load of less than a week in the open. */
+  @Test
+  void howLongALoadLiesOnWoodIsAPublishedFactor() {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {moment: 0.7}, knock-downs: [%s]";
+    assertThat(
+            verdict(asked.formatted("{for: duration, lasts: short, service-class: 3, on: built}"))
+                .passes())
+        .isTrue();
+    assertThat(
+            verdict(asked.formatted("{for: duration, lasts: long, service-class: 3, on: built}"))
+                .fails())
+        .isTrue();
+    isOpen(
+        asked.formatted("{for: duration, lasts: short, on: built}"),
+        "the knock-down “duration” states no value, and none follows for it");
+    isOpen(
+        asked.formatted("{for: duration, lasts: short, value: 1, source: test}"),
+        "states more than its value asks for");
+  }
+
+  /** A share of the scantling standard is stated with its clause. */
+  @Test
+  void aDesignStressIsStatedWithItsClause() {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {tip-force: 1"
+            + " kN, span: 3 m, source: test}, knock-downs: [{for: design-stress%s}]";
+    assertThat(verdict(asked.formatted(", value: 0.5, source: \"ISO 12215-5, table 9\"")).fails())
+        .isTrue();
+    isOpen(asked.formatted(""), "the knock-down “design-stress” states no value");
+    isOpen(asked.formatted(", value: 0.6"), "the knock-down “design-stress” has no source");
+  }
 }

@@ -192,6 +192,8 @@ class StatementFieldsTest {
       Assessment.knockDowns KnockDown.on | for: duration | for: moisture
       KnockDown.value | value: 0.9, | value: 0.8,
       KnockDown.slope | slope: 0.1 | slope: 0.05
+      KnockDown.lasts | slope: 0.1 | slope: 0.1, lasts: short
+      KnockDown.serviceClass | slope: 0.1 | slope: 0.1, service-class: 3
       KnockDown.side | on: both | on: built
       KnockDown.layer | layer: 1 | layer: 2
       KnockDown.source | source: a code | source: a norm

@@ -11,6 +11,7 @@ import kitwright.assessment.sheet.Sources;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.KnockDown;
 import kitwright.ledger.Material.Sort;
+import kitwright.mechanics.timber.LoadDuration;
 import kitwright.mechanics.timber.TimberFactors;
 import kitwright.value.Nearest;
 import kitwright.value.Ref;
@@ -196,12 +197,25 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
 
   private static Optional<Factor> ofOne(KnockDown stated, List<String> lacking) {
     String name = name(stated.on());
-    Optional<Double> value = stated.value().map(BigDecimal::doubleValue).or(() -> scarf(stated));
+    Optional<Double> value =
+        stated
+            .value()
+            .map(BigDecimal::doubleValue)
+            .or(() -> scarf(stated))
+            .or(() -> lasting(stated));
     if (value.isEmpty()) {
       lacking.add("the knock-down “" + name + "” states no value, and none follows for it");
       return Optional.empty();
     }
-    boolean sourced = stated.source().filter(Sources::isOne).isPresent();
+    if (isMixed(stated)) {
+      lacking.add(
+          "the knock-down “"
+              + name
+              + "” states more than its value asks for: a slope is of a scarf, lasts and"
+              + " service-class of a duration without a value");
+    }
+    boolean ruled = stated.value().isEmpty() && stated.on() == KnockDown.For.DURATION;
+    boolean sourced = ruled || stated.source().filter(Sources::isOne).isPresent();
     if (!sourced) {
       lacking.add(
           stated.value().isEmpty()
@@ -218,7 +232,30 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
                     factor,
                     side(stated),
                     stated.layer(),
-                    stated.source().orElse(stated.value().isEmpty() ? SCARF : "none")));
+                    ruled
+                        ? LASTING
+                        : stated.source().orElse(stated.value().isEmpty() ? SCARF : "none")));
+  }
+
+  private static boolean isMixed(KnockDown stated) {
+    boolean lasting = stated.lasts().isPresent() || stated.serviceClass().isPresent();
+    return (stated.slope().isPresent() && stated.on() != KnockDown.For.SCARF)
+        || (lasting && (stated.on() != KnockDown.For.DURATION || stated.value().isPresent()));
+  }
+
+  private static final String LASTING = "k_mod, EN 1995-1-1, table 3.1";
+
+  private static Optional<Double> lasting(KnockDown stated) {
+    return stated.on() == KnockDown.For.DURATION
+        ? stated
+            .lasts()
+            .flatMap(
+                lasts ->
+                    stated
+                        .serviceClass()
+                        .filter(wet -> wet >= 1 && wet <= 3)
+                        .map(LoadDuration.valueOf(lasts.name())::factor))
+        : Optional.empty();
   }
 
   private static final String SCARF =
@@ -255,7 +292,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     return switch (on) {
       case DURATION -> 2;
       case MOISTURE, TEMPERATURE, STIFFNESS -> 1.4;
-      case GRADE, SCARF, SLOPE_OF_GRAIN, LAMINATE, CORE, METAL -> 1;
+      case GRADE, SCARF, SLOPE_OF_GRAIN, LAMINATE, CORE, METAL, DESIGN_STRESS -> 1;
     };
   }
 
@@ -282,6 +319,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
   private static boolean isStrength(KnockDown.For on, Sort sort) {
     return switch (on) {
       case STIFFNESS -> false;
+      case DESIGN_STRESS -> true;
       case LAMINATE -> sort == Sort.CLOTH || sort == Sort.LAMINATE || sort == Sort.OTHER;
       case CORE -> sort == Sort.CORE;
       case METAL -> sort == Sort.METAL || sort == Sort.BOLT;
@@ -313,6 +351,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
       case LAMINATE -> "strengths of cloths and laminates";
       case CORE -> "strengths of cores";
       case METAL -> "strengths of metals and bolts";
+      case DESIGN_STRESS -> "strengths of all materials";
       case STIFFNESS -> "moduli of timber and plywood";
       case MOISTURE, DURATION, GRADE, TEMPERATURE, SCARF, SLOPE_OF_GRAIN ->
           "strengths of timber and plywood";

@@ -138,7 +138,7 @@ public final class SectionSteps {
               String formula =
                   one && regions.get(0) instanceof Ring
                       ? "GJ = G·π/32·(d⁴ − d_i⁴)"
-                      : part.beam().solidTimber() || one
+                      : part.beam().solidTimber() || (one && !regions.get(0).hollow())
                           ? "GJ = G·h·b³/3·(1 − 192/π⁵·b/h·Σ tanh(nπh/2b)/n⁵), n odd"
                           : "GJ = 4·A²/∮ ds/(G·t) of the closed wall, or Σ G·b·t³/3 of open ones";
               steps.add(
