@@ -131,7 +131,10 @@ public final class DrivenMethod {
       head(section.layers().get(0));
       gravity.ifPresent(g -> sideways(metal, g));
     } else {
-      figures.lacks(Measure.BOLT_BEARING, section.named() + " lists no outer piece");
+      figures
+          .lacks(
+              Measure.HEAD, section.named() + " lists no outer piece, which the head may sink into")
+          .lacks(Measure.BOLT_BEARING, section.named() + " lists no outer piece");
     }
     return new Outcome(
         figures,

@@ -86,6 +86,9 @@ class DrivenMethodTest {
         LEDGER.replace("{strength: 1}", "{bearing: 1}"),
         "section drawn does not state its end-distance (at least 62.55 mm)");
     isOpen(
+        LEDGER.replace("{material: cedar, thickness: 15 mm}, ", ""),
+        "lists no outer piece, which the head may sink into");
+    isOpen(
         LEDGER.replace("penetration: 25.4 mm", "penetraton: 25.4 mm"),
         "section drawn cannot be as it is written");
   }
