@@ -27,7 +27,12 @@ public final class RuleNames {
 
   /** Found while documents are written. */
   private static final List<String> WRITING =
-      List.of("document-not-written", "report-broken", "template-broken");
+      List.of(
+          "document-not-written",
+          "public-photo-unreadable",
+          "public-words-private",
+          "report-broken",
+          "template-broken");
 
   private RuleNames() {}
 

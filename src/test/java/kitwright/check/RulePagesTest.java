@@ -34,6 +34,8 @@ class RulePagesTest {
           "file-passed-over",
           "file-unreadable",
           "link-not-followed",
+          "public-photo-unreadable",
+          "public-words-private",
           "report-broken",
           "rule-broken",
           "template-broken");

@@ -37,7 +37,6 @@ public final class Overheard {
   record Suspicion(String words, String why) {}
 
   /** English words that people and firms are called by too. */
-  /** English words that people and firms are called by too. */
   private static final Set<String> COMMON =
       Set.of(
           ("a an and any are art as at august b back baker barn be bearings bell bill bird boat"
@@ -72,8 +71,8 @@ public final class Overheard {
   private static final Pattern MONEY_WORD =
       Pattern.compile(
           "(?i)(?<![\\p{L}])(?:paid|pays?|paying|payments?|priced?|prices|pricey|costs?|costing|costly|"
-              + "cheap|cheaper|dearer|invoiced?|invoices|bills|budgets?|refund(?:s|ed)?|credited|money|cash"
-              + "|cheques?|bank|deposits?|instalments?|owed?|owes|fees?|taxe?s?|euros?|dollars?|francs?"
+              + "cheap|cheaper|dearer|invoiced?|invoices|bills|budgets?|refund(?:s|ed)?|credited|money|cash|cheques?|bank(?!"
+              + " (?:the|up|it))|deposits?|instalments?|owed?|owes|fees?|taxe?s?|euros?|dollars?|francs?"
               + "|kroner|krone|kronor|yen|quid|bucks|fivers?|tenners?|salary|wages?|discount|overdraft|loan)(?![\\p{L}])");
 
   private static final Pattern CLAIM_WORD =
