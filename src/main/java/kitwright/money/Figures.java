@@ -153,7 +153,7 @@ public final class Figures {
         "estimate to complete, from the records, EAC − AC",
         "ETC",
         left.told(),
-        left + " are still to be spent.");
+        left.told() + " are still to be spent.");
     Money variance = ev.varianceAtCompletion(forecast);
     add(
         "variance at completion, from the records, BAC − EAC",

@@ -245,7 +245,7 @@ class OneAnswerProperties {
       Set<String> start = named(crew, "May start");
       for (Row row : rows(substitutionsPage, "Hold point")) {
         String id = row.id("Substitution");
-        boolean mayBe = row.of("Stands").contains("may be built");
+        boolean mayBe = row.of("Status").contains("may be built");
         if (row.of("Hold point").equals("released")) {
           same("released, and may be built: " + id, true, mayBe);
         }
@@ -258,7 +258,7 @@ class OneAnswerProperties {
                 false,
                 start.contains(task.get("what").asText()));
           }
-          if (!mayBe && !row.of("Stands").contains("withdrawn") && isHeld(task, id)) {
+          if (!mayBe && !row.of("Status").contains("withdrawn") && isHeld(task, id)) {
             same("not yet, and no signature is lacking: " + id, true, lacks);
           }
         }

@@ -141,7 +141,7 @@ public final class BudgetReport implements Report {
             Column.right("Budget"),
             Column.right("Paid"),
             Column.right("Ordered"),
-            Column.right("To come"),
+            Column.data("to-come"),
             Column.right("Forecast"),
             Column.right("Over")),
         Stream.concat(rows, total.stream()).toList());

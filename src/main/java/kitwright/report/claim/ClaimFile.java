@@ -36,6 +36,9 @@ import kitwright.shortage.Balance;
 public record ClaimFile(
     List<Delivery> deliveries, List<Shortage> shortages, List<Evidence> pieces, Ledger ledger) {
 
+  /** So many digits tell one file from another at a glance. */
+  private static final int BRIEF = 12;
+
   public static ClaimFile of(Standing claim, Ledger ledger) {
     List<Delivery> deliveries =
         claim.lines().stream()
@@ -135,16 +138,32 @@ public record ClaimFile(
             rows.add(
                 Row.row(
                     Inline.code(piece.file()), Inline.text(piece.says().orElse("")), hash(piece))));
-    return List.of(
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
         Block.table(
-            Column.columns(Column.left("File"), Column.left("Shows"), Column.left("SHA-256")),
+            Column.columns(
+                Column.left("File"), Column.left("Shows"), Column.left("SHA-256 begins with")),
             rows));
+    String whole =
+        pieces.stream()
+            .flatMap(piece -> digits(piece).map(hash -> hash + "  " + piece.file()).stream())
+            .collect(Collectors.joining("\n"));
+    if (!whole.isEmpty()) {
+      blocks.add(Block.paragraph("In full, as “sha256sum --check” reads them:"));
+      blocks.add(Block.code(whole));
+    }
+    return blocks;
   }
 
-  /** The hash as recorded; where none was, as the file has it now. */
+  /** As recorded; where nothing was, as the file has it now. */
+  private Optional<String> digits(Evidence piece) {
+    return piece.sha256().or(ledger.evidence(piece)::sha256);
+  }
+
   private Inline hash(Evidence piece) {
     EvidenceFile found = ledger.evidence(piece);
-    Optional<String> hash = piece.sha256().or(found::sha256);
+    Optional<String> hash =
+        digits(piece).map(all -> all.substring(0, Math.min(BRIEF, all.length())));
     if (hash.isEmpty()) {
       return Inline.text("the file is not there");
     }

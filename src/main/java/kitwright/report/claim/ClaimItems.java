@@ -7,7 +7,6 @@ import java.util.Optional;
 import kitwright.claim.Line;
 import kitwright.document.Block;
 import kitwright.document.Column;
-import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.kit.Position;
 import kitwright.ledger.Claim;
@@ -24,23 +23,16 @@ public final class ClaimItems {
   private ClaimItems() {}
 
   public static Block table(List<Line> lines) {
-    boolean some = lines.stream().anyMatch(line -> !delivered(line).isNone());
     Amounts values = Amounts.of(lines.stream().flatMap(l -> worth(l).stream()).toList());
     List<Column> columns =
-        new ArrayList<>(
-            List.of(
-                Column.left("Item"),
-                Column.right("Promised"),
-                Column.right("Received"),
-                Column.right("Unusable").named("of-these-no-good"),
-                Column.right("Short"),
-                Column.left("Why")));
-    if (some) {
-      columns.add(Column.right("Sent since"));
-    }
-    columns.add(Column.left("We ask"));
-    columns.add(values.column("Value"));
-    List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, values, some)).toList());
+        Column.columns(
+            Column.left("Item"),
+            Column.right("Promised"),
+            Column.left("Received"),
+            Column.left("Short"),
+            Column.left("We ask"),
+            values.column("Value"));
+    List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, values)).toList());
     if (!values.sums().isEmpty()) {
       String[] total = new String[columns.size()];
       Arrays.fill(total, "");
@@ -60,20 +52,14 @@ public final class ClaimItems {
     return line.sent();
   }
 
-  private static Row row(Line line, Amounts values, boolean some) {
-    List<Inline> cells = new ArrayList<>();
-    cells.add(Inline.text(item(line)));
-    cells.add(Inline.text(position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE)));
-    cells.add(Inline.text(position(line).map(p -> received(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(position(line).map(p -> noGood(p, line)).orElse(Cells.NONE)));
-    cells.add(Inline.text(Say.qty(line.qty())));
-    cells.add(Inline.text(Say.word(line.shortage().shortage().cause())));
-    if (some) {
-      cells.add(Inline.text(delivered(line).isNone() ? Cells.NONE : Say.qty(delivered(line))));
-    }
-    cells.add(Inline.text(ClaimSums.asks(line.remedy())));
-    cells.add(Inline.text(values.cell(worth(line))));
-    return Row.row(cells.toArray(Inline[]::new));
+  private static Row row(Line line, Amounts values) {
+    return Row.row(
+        item(line),
+        position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE),
+        position(line).map(p -> received(p, line)).orElse(Cells.NONE),
+        Say.qty(line.qty()) + ", " + Say.word(line.shortage().shortage().cause()),
+        ClaimSums.asks(line.remedy()),
+        values.cell(worth(line)));
   }
 
   private static Optional<Position> position(Line line) {
@@ -87,14 +73,11 @@ public final class ClaimItems {
         + item.flatMap(KitItem::crate).map(crate -> ", crate " + crate).orElse("");
   }
 
-  /** Counted until the shortage was found; what came later is in a column of its own. */
+  /** Counted until the shortage was found, and what came later. */
   private static String received(Position position, Line line) {
-    return Say.qty(position.on(line.shortage().shortage().found()).counted());
-  }
-
-  private static String noGood(Position position, Line line) {
     Position then = position.on(line.shortage().shortage().found());
-    Quantity none = then.noGood();
-    return none.isNone() ? Cells.NONE : Say.qty(none);
+    return Say.qty(then.counted())
+        + (then.noGood().isNone() ? "" : ", " + Say.qty(then.noGood()) + " unusable")
+        + (delivered(line).isNone() ? "" : ", " + Say.qty(delivered(line)) + " sent since");
   }
 }

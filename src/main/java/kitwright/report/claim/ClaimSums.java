@@ -37,7 +37,7 @@ public final class ClaimSums {
             Column.left("We ask"),
             Column.right("Asked in money"),
             Column.right("Granted"),
-            Column.left("Stands")),
+            Column.left("Status").named("stands")),
         rows);
   }
 

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
@@ -120,8 +122,8 @@ public final class ShortagesReport implements Report {
     return Block.table(
         Column.columns(
             Column.left("Missing"),
-            Column.right("Open"),
-            Column.right("Days"),
+            Column.left("Open"),
+            Column.data("days"),
             Column.left("Needed by"),
             Column.left("Claim"),
             Column.left("Way out"),
@@ -130,15 +132,16 @@ public final class ShortagesReport implements Report {
             .map(
                 each ->
                     Row.row(
-                        Cells.named(what(each), each.shortage().id()),
-                        Inline.text(amount(each)),
-                        Inline.text(Long.toString(each.age())),
-                        Inline.text(
+                        Cell.of(Cells.named(what(each), each.shortage().id())),
+                        Cell.of(
+                            amount(each) + " for " + Say.days(each.age()), Value.of(amount(each))),
+                        Cell.text(Long.toString(each.age())),
+                        Cell.text(
                             Cells.maybe(
                                 Optional.ofNullable(neededBy.get(each.shortage().named())))),
-                        claim(each),
-                        Inline.text(wayOut(each)),
-                        Inline.text(worth.cell(each.openValue()))))
+                        Cell.of(claim(each)),
+                        Cell.text(wayOut(each)),
+                        Cell.text(worth.cell(each.openValue()))))
             .toList());
   }
 

@@ -176,13 +176,11 @@ public final class CountSheetReport implements Report {
   private static Block table(List<Line> lines, Facts now) {
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, now)).toList());
     for (int i = 0; lines.isEmpty() && i < BLANK_LINES; i++) {
-      rows.add(Row.row(BOX, "", "", "", "", "", "", ""));
+      rows.add(Row.row(BOX, "", "", "", "", ""));
     }
     return Block.table(
         Column.columns(
-            Column.middle(BOX),
             Column.left("Item"),
-            Column.left("Id"),
             Column.right(lines.stream().anyMatch(Line::onNote) ? "Packed" : "Promised"),
             Column.right("Counted"),
             Column.right("Damaged"),
@@ -193,9 +191,10 @@ public final class CountSheetReport implements Report {
 
   private static Row row(Line line, Facts now) {
     return Row.row(
-        Inline.text(line.counted().isPresent() ? "☑" : BOX),
-        Inline.text(now.ledger().kitItem(line.item()).map(KitItem::what).orElse("")),
-        Inline.code(line.item().id()),
+        Inline.together(
+            Inline.text(line.counted().isPresent() ? "☑ " : BOX + " "),
+            Inline.named(
+                now.ledger().kitItem(line.item()).map(KitItem::what).orElse(""), line.item().id())),
         Inline.text(line.packed().map(Say::qty).orElse("")),
         Inline.text(line.counted().map(each -> Say.qty(each.qty())).orElse("")),
         Inline.text(line.counted().flatMap(Delivery.Counted::damaged).map(Say::qty).orElse("")),

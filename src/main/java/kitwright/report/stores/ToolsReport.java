@@ -209,7 +209,10 @@ public final class ToolsReport implements Report {
                     Row.row(
                         each.loan().tool(),
                         Long.toString(each.daysKept()),
-                        each.loan().hireRate().map(Object::toString).orElse(Cells.NONE),
+                        each.loan()
+                            .hireRate()
+                            .map(rate -> rate.toString().replace(' ', '\u00a0'))
+                            .orElse(Cells.NONE),
                         amounts.cell(each.saved())));
     return Block.table(
         Column.columns(

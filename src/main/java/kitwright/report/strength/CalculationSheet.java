@@ -123,16 +123,21 @@ public final class CalculationSheet {
       rows.add(
           kitwright.document.Row.row(
               row.measure().words()
-                  + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit()),
+                  + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit())
+                  + row.built()
+                      .flatMap(Figure::governing)
+                      .map(how -> "; as built set by " + how)
+                      .orElse(""),
               number(row.designed()),
               number(row.built()),
               row.printedRatio().orElse("–"),
               row.limit()
                   .map(limit -> limit.side().words() + " " + Print.number(limit.value()))
                   .orElse(""),
-              row.margin().isPresent() ? Print.margin(row.margin().getAsDouble()) : "",
-              row.outcome().map(CalculationSheet::word).orElse(""),
-              row.built().flatMap(Figure::governing).orElse("")));
+              row.outcome().map(CalculationSheet::word).orElse("")
+                  + (row.margin().isPresent()
+                      ? ", " + Print.margin(row.margin().getAsDouble())
+                      : "")));
     }
     return Block.table(
         Column.columns(
@@ -141,9 +146,7 @@ public final class CalculationSheet {
             Column.right("built"),
             Column.right("ratio"),
             Column.left("asked"),
-            Column.right("margin"),
-            Column.left("verdict"),
-            Column.left("set by, as built")),
+            Column.left("verdict, margin")),
         rows);
   }
 

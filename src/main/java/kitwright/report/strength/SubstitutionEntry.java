@@ -41,13 +41,23 @@ public final class SubstitutionEntry {
     }
     facts.add(fact("Hold point", holdInFull(each, ledger)));
     substitution.withdrawn().ifPresent(day -> facts.add(fact("Withdrawn", day.toString())));
-    if (!each.isWithdrawn() && each.signedOn().isEmpty()) {
-      each.signers().forEach(signer -> facts.add(toSign(signer)));
+    List<Signer> open =
+        each.isWithdrawn() || each.signedOn().isPresent() ? List.of() : each.signers();
+    open.forEach(signer -> facts.add(toSign(signer)));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.heading(2, Inline.code(substitution.id())));
+    blocks.add(Block.paragraph(Say.capital(substitution.why()) + "."));
+    blocks.add(Block.bullets(facts));
+    if (!open.isEmpty()) {
+      blocks.add(Block.paragraph("What would be signed, in full:"));
+      blocks.add(
+          Block.code(String.join("\n", open.stream().map(SubstitutionEntry::whole).toList())));
     }
-    return List.of(
-        Block.heading(2, Inline.code(substitution.id())),
-        Block.paragraph(Say.capital(substitution.why()) + "."),
-        Block.bullets(facts));
+    return blocks;
+  }
+
+  private static String whole(Signer signer) {
+    return signer.statement().fingerprint().digits() + "  " + signer.party().name();
   }
 
   private static Inline fact(String name, String text) {
@@ -64,12 +74,12 @@ public final class SubstitutionEntry {
             + Say.list(each.grading().because());
   }
 
-  /** The digits of what somebody would sign today. */
+  /** The first digits of what somebody would sign today. */
   private static Inline toSign(Signer signer) {
     return Inline.together(
         Inline.strong("To be signed by " + signer.party().name()),
         Inline.text(": "),
-        Inline.code(signer.statement().fingerprint().digits()));
+        Inline.code(signer.statement().fingerprint().brief()));
   }
 
   private static String insteadOf(Substitution substitution, Ledger ledger) {

@@ -109,7 +109,7 @@ public final class SubstitutionsReport implements Report {
             Column.left("Assessment"),
             Column.left("Signed"),
             Column.left("Hold point"),
-            Column.left("Stands")),
+            Column.left("Status").named("stands")),
         all.stream()
             .map(
                 each ->

@@ -26,10 +26,10 @@ class ShortagesReportTest {
     assertThat(markdown).containsSubsequence("Found, and nobody told", "Claimed, and no answer");
     assertThat(Told.tables(markdown).get(0))
         .containsExactly(
-            List.of("Missing", "Open", "Days", "Needed by", "Claim", "Way out", "Worth, NZD"),
-            List.of("pin s2", "4", "20", "–", "none", "wait", "–"));
+            List.of("Missing", "Open", "Needed by", "Claim", "Way out", "Worth, NZD"),
+            List.of("pin s2", "4 for 20 days", "–", "none", "wait", "–"));
     assertThat(Told.tables(markdown).get(1).get(1))
-        .containsExactly("stave s1", "2 m of 3 m", "28", "–", "c1", "not chosen", "6.00");
+        .containsExactly("stave s1", "2 m of 3 m for 28 days", "–", "c1", "not chosen", "6.00");
   }
 
   @Test

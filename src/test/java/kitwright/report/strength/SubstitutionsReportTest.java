@@ -43,7 +43,8 @@ class SubstitutionsReportTest {
         .contains("Assessment: none, and this grade needs one")
         .contains("Signature: none")
         .contains("“Close the spar” was started on 2026-02-20 without a signature that counts")
-        .contains(fingerprint);
+        .contains("To be signed by ", ": " + fingerprint.substring(0, 12));
+    assertThat(Told.markdown(new SubstitutionsReport(), YAML)).contains("\n" + fingerprint + "  ");
   }
 
   @Test
