@@ -14,9 +14,11 @@ import java.util.stream.Stream;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
+import kitwright.document.Value;
 import kitwright.kit.Count;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Evidence;
@@ -137,12 +139,18 @@ public record ClaimFile(
         piece ->
             rows.add(
                 Row.row(
-                    Inline.code(piece.file()), Inline.text(piece.says().orElse("")), hash(piece))));
+                    Cell.of(Inline.code(piece.file())),
+                    Cell.text(piece.says().orElse("")),
+                    digits(piece)
+                        .map(digits -> new Cell(hash(piece), Value.of(digits)))
+                        .orElseGet(() -> Cell.of(hash(piece))))));
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.table(
             Column.columns(
-                Column.left("File"), Column.left("Shows"), Column.left("SHA-256 begins with")),
+                Column.left("File"),
+                Column.left("Shows"),
+                Column.left("SHA-256 begins with").named("sha-256")),
             rows));
     String whole =
         pieces.stream()

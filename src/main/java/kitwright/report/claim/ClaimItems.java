@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.claim.Line;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.document.Value;
 import kitwright.kit.Position;
 import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
@@ -29,7 +31,9 @@ public final class ClaimItems {
             Column.left("Item"),
             Column.right("Promised"),
             Column.left("Received"),
+            Column.data("of-these-no-good"),
             Column.left("Short"),
+            Column.data("why"),
             Column.left("We ask"),
             values.column("Value"));
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, values)).toList());
@@ -53,13 +57,18 @@ public final class ClaimItems {
   }
 
   private static Row row(Line line, Amounts values) {
+    Optional<Position> then = position(line).map(all -> all.on(line.shortage().shortage().found()));
+    String why = Say.word(line.shortage().shortage().cause());
+    String qty = Say.qty(line.qty());
     return Row.row(
-        item(line),
-        position(line).map(p -> Say.qty(p.promised())).orElse(Cells.NONE),
-        position(line).map(p -> received(p, line)).orElse(Cells.NONE),
-        Say.qty(line.qty()) + ", " + Say.word(line.shortage().shortage().cause()),
-        ClaimSums.asks(line.remedy()),
-        values.cell(worth(line)));
+        Cell.text(item(line)),
+        Cell.text(position(line).map(p -> Say.qty(p.promised()))),
+        then.map(some -> received(some, line)).orElseGet(Cell::none),
+        Cell.text(then.map(Position::noGood).filter(bad -> !bad.isNone()).map(Say::qty)),
+        Cell.of(qty + ", " + why, Value.of(qty)),
+        Cell.text(why),
+        Cell.text(ClaimSums.asks(line.remedy())),
+        Cell.text(values.cell(worth(line))));
   }
 
   private static Optional<Position> position(Line line) {
@@ -74,10 +83,12 @@ public final class ClaimItems {
   }
 
   /** Counted until the shortage was found, and what came later. */
-  private static String received(Position position, Line line) {
-    Position then = position.on(line.shortage().shortage().found());
-    return Say.qty(then.counted())
-        + (then.noGood().isNone() ? "" : ", " + Say.qty(then.noGood()) + " unusable")
-        + (delivered(line).isNone() ? "" : ", " + Say.qty(delivered(line)) + " sent since");
+  private static Cell received(Position then, Line line) {
+    String counted = Say.qty(then.counted());
+    return Cell.of(
+        counted
+            + (then.noGood().isNone() ? "" : ", " + Say.qty(then.noGood()) + " unusable")
+            + (delivered(line).isNone() ? "" : ", " + Say.qty(delivered(line)) + " sent since"),
+        Value.of(counted));
   }
 }
