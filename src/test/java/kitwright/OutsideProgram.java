@@ -16,12 +16,21 @@ public final class OutsideProgram {
 
   /** Goes on only where the program is on the PATH. */
   public static void needed(String program, String debianPackage) {
-    if (onThePath(program)) {
-      return;
+    if (!onThePath(program)) {
+      notHere(
+          "NOT COMPARED: the program %s is not here. Install the Debian package %s."
+              .formatted(program, debianPackage));
     }
-    String message =
-        "NOT COMPARED: the program %s is not here. Install the Debian package %s."
-            .formatted(program, debianPackage);
+  }
+
+  /** Goes on only where a folder holds what another program was asked to fetch. */
+  public static void neededIn(Path folder, String fetcher) {
+    if (!Files.isDirectory(folder)) {
+      notHere("NOT COMPARED: %s is not here. %s fetches it.".formatted(folder, fetcher));
+    }
+  }
+
+  private static void notHere(String message) {
     if (System.getenv("CI") != null) {
       fail(message);
     }
