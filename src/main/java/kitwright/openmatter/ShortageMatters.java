@@ -262,9 +262,9 @@ final class ShortageMatters {
 
   /** What to record where one has helped oneself, whatever was decided before. */
   private static String bought(Standing standing) {
-    return "; bought it instead? Record the payment with “replaces: "
+    return "; bought it instead? “kitwright buy … --replaces "
         + standing.shortage().id()
-        + "”";
+        + "”, or “replaces:” in the payment";
   }
 
   private static boolean brokenPromise(Standing standing) {

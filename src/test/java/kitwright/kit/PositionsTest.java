@@ -168,4 +168,38 @@ class PositionsTest {
     assertThat(position.left()).hasToString("3 each");
     assertThat(position.free()).hasToString("2 each");
   }
+
+  private static final String NO_GOOD =
+      """
+      kit: [{id: cleat, what: cleat, qty: 6}]
+      deliveries: [{id: d, received: 2026-02-01, from: kit-maker, counted: [{item: cleat, qty: 6, damaged: 1, wrong: 2, undersize: %d}]%s}]
+      """;
+
+  private static Position cleats(String yaml) {
+    return Positions.on(kitwright.ledger.Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
+  }
+
+  @Test
+  void whatIsUndersizeIsNoGoodEither() {
+    Position position = cleats(NO_GOOD.formatted(1, ""));
+    assertThat(position.good()).hasToString("2 each");
+    assertThat(position.undersize()).hasToString("1 each");
+    assertThat(position.noGood()).hasToString("4 each");
+    String back = ", sent-back: [{on: 2026-02-10, item: cleat, qty: 5}]";
+    assertThat(cleats(NO_GOOD.formatted(1, back)).good())
+        .as("four bad, one good")
+        .hasToString("1 each");
+  }
+
+  @Test
+  void aCountOfNothingButBadOnesContradictsNothing() {
+    CountContradictory rule = new CountContradictory();
+    assertThat(Sample.findings(rule, NO_GOOD.formatted(3, ""))).isEmpty();
+    assertThat(Sample.findings(rule, NO_GOOD.formatted(4, "")))
+        .singleElement()
+        .satisfies(each -> assertThat(each.what()).contains("4 undersize"));
+    String all = ", sent-back: [{on: 2026-02-10, item: cleat, qty: %d}]";
+    assertThat(Sample.findings(rule, NO_GOOD.formatted(1, all.formatted(6)))).isEmpty();
+    assertThat(Sample.findings(rule, NO_GOOD.formatted(1, all.formatted(7)))).hasSize(1);
+  }
 }

@@ -97,4 +97,18 @@ class RepairsTest {
         .extracting(each -> each.item().what())
         .containsExactly("repair of jigsaw");
   }
+
+  /** The budget did not foresee it: the rest of the line is still to be spent on what it is for. */
+  @Test
+  void itsPaymentLeavesTheRestOfTheBudgetAlone() {
+    String yaml = LEDGER.formatted(", cost: 15").replace(", remaining: 20", "");
+    String paid =
+        "  - {id: guide, on: 2026-02-12, line: tools, what: a guide, amount: 6, state: paid%s}\n";
+    LocalDate today = Sample.TODAY;
+    Account named =
+        Account.on(Facts.of(Sample.ledger(yaml + paid.formatted(", repairs: jigsaw")), today));
+    assertThat(named.line("tools").orElseThrow().remaining().likely()).hasToString("90.00 EUR");
+    Account unnamed = Account.on(Facts.of(Sample.ledger(yaml + paid.formatted("")), today));
+    assertThat(unnamed.line("tools").orElseThrow().remaining().likely()).hasToString("84.00 EUR");
+  }
 }

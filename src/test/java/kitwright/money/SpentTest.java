@@ -199,4 +199,64 @@ class SpentTest {
     assertThat(account.whole().spent()).hasToString("25.00 EUR");
     assertThat(account.ifGranted()).hasToString("65.00 EUR");
   }
+
+  @Test
+  void aRefundOfExactlyWhatWasPaidIsNoneTooMany() {
+    Account account =
+        account(
+            """
+            spending:
+              - {id: p, on: 2026-02-10, line: spars, what: spruce, amount: 40, state: paid}
+              - {id: r, on: 2026-02-20, line: spars, what: back, amount: 40, state: refunded, refunds: p}
+            """);
+    assertThat(account.refused()).isEmpty();
+    assertThat(account.whole().spent()).hasToString("0.00 EUR");
+  }
+
+  /** A line that has got back more than it paid lends nothing to a refund that names nothing. */
+  @Test
+  void aRefundThatNamesNothingTakesNoMoreThanItsLineAndTheWholeHaveSpent() {
+    Account account =
+        account(
+            """
+            budget: [{line: spars, title: Spars, amount: 100}, {line: rest, title: Rest, amount: 100}]
+            spending:
+              - {id: p, on: 2026-02-10, line: spars, what: spruce, amount: 40, state: paid}
+              - {id: q, on: 2026-02-11, line: rest, what: rope, amount: 30, state: paid}
+              - {id: r, on: 2026-02-20, line: spars, what: back, amount: 25, state: refunded}
+              - {id: s, on: 2026-02-21, line: spars, what: back, amount: 25, state: refunded}
+            """);
+    assertThat(account.line("spars").orElseThrow().refunded()).hasToString("40.00 EUR");
+    assertThat(account.refused())
+        .singleElement()
+        .satisfies(each -> assertThat(each.left()).hasToString("15.00 EUR"));
+  }
+
+  /** Half of it is ordered, half promised: what the way out costs is not all in the order. */
+  @Test
+  void onlyWhatIsOrderedWholeHasItsCostInTheOrder() {
+    String yaml =
+        """
+        budget: [{line: spars, title: Spars, amount: 1000, remaining: 0}]
+        kit: [{id: stave, what: stave, qty: 6}]
+        deliveries: [{id: d, received: 2026-01-22, from: kit-maker, counted: [{item: stave, qty: 0}]}]
+        shortages: [{id: s, item: stave, qty: 6, found: 2026-01-24, cause: not-packed, line: spars, options: [{kind: buy, cost: 90}], decided: {option: buy, on: 2026-02-01, by: nora}}]
+        claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-01-25, remedy: replacement, events: [{on: 2026-02-01, what: promised, qty: 3, expect: 2026-03-20}]}]
+        spending: [{id: o, on: 2026-02-02, line: spars, what: staves, amount: 45, state: ordered, replaces: s, qty: %d%s}]
+        """;
+    assertThat(on(yaml.formatted(3, ", expected: 2026-03-10"))).hasToString("90.00 EUR");
+    assertThat(on(yaml.formatted(6, ", expected: 2026-03-10"))).hasToString("45.00 EUR");
+    String alone = yaml.replaceFirst("claims: .*\n", "");
+    assertThat(on(alone.formatted(6, ""))).as("no day is named").hasToString("45.00 EUR");
+    assertThat(on(alone.formatted(6, ", expected: 2026-02-20")))
+        .as("late")
+        .hasToString("45.00 EUR");
+    assertThat(on(alone.formatted(3, ""))).as("half of it").hasToString("90.00 EUR");
+  }
+
+  private static kitwright.value.Money on(String yaml) {
+    return Account.on(kitwright.ledger.Facts.of(Sample.ledger(yaml), Sample.TODAY))
+        .whole()
+        .forecast();
+  }
 }

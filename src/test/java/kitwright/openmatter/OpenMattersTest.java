@@ -87,7 +87,8 @@ class OpenMattersTest {
     assertThat(matter.what()).isEqualTo("1 × bronze cleat: not packed");
     assertThat(matter.next())
         .isEqualTo(
-            "claim it from the supplier; bought it instead? Record the payment with “replaces: s”");
+            "claim it from the supplier; bought it instead? “kitwright buy … --replaces s”, or"
+                + " “replaces:” in the payment");
   }
 
   @Test

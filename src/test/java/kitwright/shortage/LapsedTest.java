@@ -188,4 +188,51 @@ class LapsedTest {
                 + " {on: 2026-02-20, what: answered, text: still on it}");
     assertThat(standing(answered, "2026-03-02").promisedFor()).contains(LocalDate.of(2026, 3, 10));
   }
+
+  @Test
+  void whatIsSaidForTodayMayBeCountedOnFromTomorrow() {
+    String order =
+        "spending: [{id: s, on: 2026-02-01, line: l, what: six cleats, amount: 60, state: ordered,"
+            + " replaces: short, expected: 2026-03-02}]\n";
+    Coming coming = standing(order, "2026-03-02").coming().get(0);
+    assertThat(coming.from(LocalDate.of(2026, 3, 2))).contains(LocalDate.of(2026, 3, 3));
+    assertThat(coming.from(LocalDate.of(2026, 3, 1))).contains(LocalDate.of(2026, 3, 2));
+  }
+
+  @Test
+  void anOrderWithoutADayIsStillToldAsOnItsWay() {
+    String order =
+        "spending: [{id: s, on: 2026-02-01, line: l, what: six cleats, amount: 60, state: ordered,"
+            + " replaces: short}]\n";
+    assertThat(standing(order, "2026-03-02").coming())
+        .singleElement()
+        .satisfies(
+            each -> {
+              assertThat(each.how()).isEqualTo(Coming.How.ORDERED);
+              assertThat(each.on()).isEmpty();
+              assertThat(each.lapsed()).isEmpty();
+              assertThat(each.isUnderWay()).isTrue();
+            });
+    assertThat(Standings.on(day(order, "2026-03-02")).balances().get(0).coming())
+        .hasToString("6 each");
+  }
+
+  @Test
+  void aLateCrateStandsBehindOneThatHasADay() {
+    String two =
+        "  - {id: d2, expected: 2026-02-20, from: kit-maker, packed: [{item: cleat, qty: 6}]}\n"
+            + "  - {id: d3, expected: 2026-03-20, from: kit-maker, packed: [{item: cleat, qty:"
+            + " 6}]}\n";
+    assertThat(standing(two, "2026-03-02").expected()).contains(LocalDate.of(2026, 3, 20));
+    assertThat(toOrder(two, "2026-03-02")).isEqualTo("[]");
+  }
+
+  @Test
+  void aWithdrawnOrderIsNotAwaited() {
+    String order =
+        "spending: [{id: s, on: 2026-02-01, line: l, what: six cleats, amount: 60, state: ordered,"
+            + " replaces: short, expected: 2026-02-20, withdrawn: 2026-02-25}]\n";
+    assertThat(told(order, "2026-02-24")).hasSize(1);
+    assertThat(told(order, "2026-02-25")).isEmpty();
+  }
 }
