@@ -11,6 +11,9 @@ import picocli.CommandLine.ParameterException;
 
 /** One run of the program: finds the command, makes only that one, and answers every fault. */
 final class CommandLineRun {
+  /** So often a command that records is tried while others write the same file. */
+  private static final int TRIES = 60;
+
   private final Session session;
 
   CommandLineRun(Session session) {
@@ -18,10 +21,16 @@ final class CommandLineRun {
   }
 
   int run(String... arguments) {
+    return run(arguments, TRIES);
+  }
+
+  private int run(String[] arguments, int tries) {
     try {
       return dispatch(arguments);
     } catch (Refusal refusal) {
-      return refuse(refusal.said());
+      // Where somebody was asked, he is not asked once more behind his back.
+      boolean again = refusal.isWorthAnotherTry() && tries > 1 && session.person().get().isEmpty();
+      return again && paused() ? run(arguments, tries - 1) : refuse(refusal.said());
     } catch (ParameterException misused) {
       return refuse(
           Misuse.sentence(misused)
@@ -34,6 +43,17 @@ final class CommandLineRun {
               + " try again.");
     } catch (RuntimeException | StackOverflowError fault) {
       return refuse(ourFault(fault));
+    }
+  }
+
+  /** A little while, not the same for two runs; whether nobody wants this one to end. */
+  private static boolean paused() {
+    try {
+      Thread.sleep(20 + ProcessHandle.current().pid() % 17 * 5);
+      return true;
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+      return false;
     }
   }
 

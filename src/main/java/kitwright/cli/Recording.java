@@ -195,8 +195,10 @@ final class Recording {
       now.forEach((path, text) -> session.print(now.size() == 1 ? text : printed(path, text)));
       return Command.CLEAN;
     }
+    boolean first = true;
     for (Map.Entry<String, String> each : now.entrySet()) {
-      write(each.getKey(), each.getValue());
+      write(each.getKey(), each.getValue(), first);
+      first = false;
       session.say(said.getOrDefault(each.getKey(), each.getKey()));
     }
     return Command.CLEAN;
@@ -206,20 +208,30 @@ final class Recording {
     return "# " + path + "\n" + text + (text.endsWith("\n") ? "" : "\n");
   }
 
-  private void write(String path, String text) {
+  /**
+   * @param first whether nothing is written yet, so that all of it may be tried once more
+   */
+  private void write(String path, String text, boolean first) {
     try {
       if (isThere(path)) {
         Replacing.write(opened.folder().root(), path, read(path), text);
       } else if (NewFiles.write(opened.folder().root(), Map.of(path, text)).written().isEmpty()) {
-        throw new Refusal("“" + path + "” came to be meanwhile.", "Give the command again.");
+        throw meanwhile("“" + path + "” came to be meanwhile.", first);
       }
     } catch (Replacing.Changed meanwhile) {
-      throw new Refusal("“" + path + "” was changed meanwhile.", "Give the command again.");
+      throw meanwhile("“" + path + "” was changed meanwhile.", first);
     } catch (IOException broken) {
       throw new Refusal(
           "“" + path + "” could not be written (" + broken.getMessage() + "); it is as it was.",
           "Check the space on the disk, and who may write there.");
     }
+  }
+
+  private static Refusal meanwhile(String what, boolean first) {
+    return first
+        ? Refusal.meanwhile(what)
+        : new Refusal(
+            what, "A part of it is written already; look with “git diff” what is still to do.");
   }
 
   private boolean isThere(String path) {

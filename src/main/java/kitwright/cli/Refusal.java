@@ -9,8 +9,25 @@ import kitwright.value.Nearest;
 final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  /** Whether the same command, given once more, may well be carried out. */
+  private final boolean again;
+
   Refusal(String what, String mend) {
+    this(what, mend, false);
+  }
+
+  private Refusal(String what, String mend, boolean again) {
     super(what + " " + mend, null, false, false);
+    this.again = again;
+  }
+
+  /** Somebody else wrote at the same time, and nothing of this was written. */
+  static Refusal meanwhile(String what) {
+    return new Refusal(what, "Give the command again.", true);
+  }
+
+  boolean isWorthAnotherTry() {
+    return again;
   }
 
   /** A word of the command line that could not be read. */

@@ -1,6 +1,7 @@
 package kitwright.edit;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -8,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Optional;
 import kitwright.report.writing.Beside;
 
 /**
@@ -35,17 +38,34 @@ public final class Replacing {
    */
   public static void write(Path root, String file, String read, String now) throws IOException {
     Path path = root.resolve(file);
+    Optional<Object> before = key(path);
     try (FileChannel there =
             FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
         FileLock held = there.lock()) {
-      String text = Files.readString(path); // not through the channel: it may be replaced already
+      String text = text(there);
       String mark = text.startsWith("\uFEFF") ? "\uFEFF" : "";
-      if (!text.equals(mark + read) || !held.isValid()) {
+      boolean isThat = before.equals(key(path)) && held.isValid();
+      if (!isThat || !text.equals(mark + read)) {
         throw new Changed(path);
       }
       Beside.replace(path, (mark + now).getBytes(StandardCharsets.UTF_8));
     } catch (OverlappingFileLockException another) {
       throw new Changed(path);
     }
+  }
+
+  /** What tells the file from the one that another run puts in its place. */
+  private static Optional<Object> key(Path path) throws IOException {
+    return Optional.ofNullable(Files.readAttributes(path, BasicFileAttributes.class).fileKey());
+  }
+
+  /**
+   * Through the channel that holds the lock: POSIX lets go of a lock as soon as the program closes
+   * any other channel to the same file.
+   */
+  private static String text(FileChannel there) throws IOException {
+    ByteBuffer all = ByteBuffer.allocate((int) there.size());
+    while (all.hasRemaining() && there.read(all, all.position()) >= 0) {}
+    return StandardCharsets.UTF_8.decode(all.flip()).toString();
   }
 }
