@@ -417,6 +417,7 @@ final class Examiner {
             ? Optional.of("there is no section “" + section.tapersTo().get() + "”")
             : Between.misfit(section, tip.get());
     misfit.ifPresent(lacking::add);
+    materials.twice(section.tapersTo().get()).ifPresent(lacking::add);
     if (section.notch().isPresent()) {
       lacking.add("a notch in a part that tapers is not worked out");
     }

@@ -91,6 +91,8 @@ public final class DrivenMethod {
             List.of("diameter", "penetration"),
             List.of("count", "edge-distance", "end-distance", "head", "root", "spacing"),
             faults);
+    between(section, measured, "root", 0.4, 1, faults);
+    between(section, measured, "head", 1, 6, faults);
     Optional<Material> of = section.material().flatMap(materials::material);
     if (of.isEmpty()) {
       faults.add("material", "The fastening has no material", "Name the metal it is of.");
@@ -109,6 +111,29 @@ public final class DrivenMethod {
     }
     return new DrivenMethod(section, kind(section).orElseThrow(), measured, materials, factors)
         .worked(of.orElseThrow());
+  }
+
+  /** A measure in diameters: what lies outside is a slip of the pen or of the unit. */
+  private static void between(
+      Section section, Measures measured, String name, double low, double high, Faults faults) {
+    double diameter = measured.at("diameter");
+    measured
+        .maybe(name)
+        .filter(any -> diameter > 0)
+        .filter(value -> value < low * diameter || value > high * diameter)
+        .ifPresent(
+            value ->
+                faults.add(
+                    section.at().of("dimensions"),
+                    "The "
+                        + name
+                        + " is "
+                        + Print.number(value / diameter)
+                        + " times the diameter, and lies between "
+                        + Print.number(low)
+                        + " and "
+                        + Print.number(high),
+                    "Measure it again, and look at its unit."));
   }
 
   private Inputs inputs() {

@@ -32,6 +32,9 @@ public final class WoodUnderBolts {
   /** Specific gravity on the volume at 12 % moisture: density over 1120 kg/m³. */
   private static final double GRAVITY = 1120;
 
+  /** In diameters: a wider washer bends before it presses evenly. Common practice, no source. */
+  static final double WIDEST = 10;
+
   private static final double END = 0.080;
   private static final double THINNEST = 0.0064;
 
@@ -200,6 +203,16 @@ public final class WoodUnderBolts {
     if (across.isEmpty()) {
       figures.lacks(
           Measure.BOLT_WASHER, wood.get().id() + " does not state its compressive-strength-across");
+      return;
+    }
+    if (washer.get() > WIDEST * diameter) {
+      figures.lacks(
+          Measure.BOLT_WASHER,
+          "a washer of "
+              + mm(washer.get())
+              + " is more than "
+              + Print.number(WIDEST)
+              + " diameters");
       return;
     }
     double strength = factors.wood(1) * across.getAsDouble();

@@ -133,6 +133,11 @@ public final class Materials {
     return twice.lacking(assessment, used);
   }
 
+  /** The same of a section. */
+  public Optional<String> twice(Ref section) {
+    return twice.section(section);
+  }
+
   /** The values leaned on, and what is lacking. */
   public Inputs inputs() {
     return inputs;

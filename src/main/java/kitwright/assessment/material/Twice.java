@@ -3,6 +3,7 @@ package kitwright.assessment.material;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.ledger.Assessment;
@@ -22,6 +23,13 @@ public record Twice(Set<String> sections, Set<String> materials, Set<String> ass
     Set<String> twice = new HashSet<>();
     entries.stream().map(Entry::id).filter(id -> !seen.add(id)).forEach(twice::add);
     return twice;
+  }
+
+  /** What two sections of one id leave open, a clause. */
+  Optional<String> section(Ref ref) {
+    return sections.contains(ref.id())
+        ? Optional.of("two sections are called “" + ref.id() + "”")
+        : Optional.empty();
   }
 
   /** What cannot be told of an assessment and the materials of its sections, each a clause. */

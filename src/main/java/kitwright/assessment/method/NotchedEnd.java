@@ -9,6 +9,7 @@ import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
 import kitwright.ledger.Section;
 import kitwright.mechanics.beam.BeamMaterial;
+import kitwright.mechanics.beam.Rectangle;
 import kitwright.mechanics.timber.Notch;
 import kitwright.value.Quantity;
 
@@ -34,8 +35,8 @@ final class NotchedEnd {
     Optional<Figure> whole = figures.of(Measure.SHEAR);
     Optional<BeamMaterial> wood = part.beam().wood();
     String lacks =
-        !part.beam().solidTimber() || wood.isEmpty()
-            ? "is no solid wood, and its notch is not worked out"
+        !part.beam().solidTimber() || wood.isEmpty() || !isRectangular(part)
+            ? "is no rectangle of solid wood, and its notch is not worked out"
             : corner.isEmpty() && !stated.opposite()
                 ? "does not state how far the corner of its notch is from the support’s force"
                 : cut >= depth / 2 ? "is notched by half its depth or more" : "";
@@ -69,5 +70,13 @@ final class NotchedEnd {
                 + ", h_ef "
                 + Print.with((depth - cut) * 1000, "mm"),
             Print.with(bears, "N")));
+  }
+
+  private static boolean isRectangular(Part part) {
+    double width = part.beam().bounds().width();
+    return part.beam().regions().stream()
+        .allMatch(
+            region ->
+                region instanceof Rectangle one && Math.abs(one.width() - width) < 1e-9 * width);
   }
 }

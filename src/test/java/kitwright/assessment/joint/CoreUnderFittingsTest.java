@@ -70,6 +70,7 @@ class CoreUnderFittingsTest {
   @Test
   void aWasherIsWiderThanItsBolt() {
     isOpen(result("8 mm", "3 mm", ""), "does not state a washer wider than its bolt");
+    isOpen(result("66 cm", "3 mm", ""), "a washer of more than 10 diameters bends");
   }
 
   @Test

@@ -89,6 +89,9 @@ class DrivenMethodTest {
         LEDGER.replace("{material: cedar, thickness: 15 mm}, ", ""),
         "lists no outer piece, which the head may sink into");
     isOpen(
+        LEDGER.replace("root: 2.9 mm", "root: 29 mm"), "section drawn cannot be as it is written");
+    isOpen(LEDGER.replace("head: 8 mm", "head: 8 cm"), "section drawn cannot be as it is written");
+    isOpen(
         LEDGER.replace("penetration: 25.4 mm", "penetraton: 25.4 mm"),
         "section drawn cannot be as it is written");
   }

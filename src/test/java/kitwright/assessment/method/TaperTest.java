@@ -33,6 +33,8 @@ class TaperTest {
         - {id: whole, shape: round, material: spruce, dimensions: {diameter: 80 mm}}
         - {id: tube, shape: tube, material: spruce, dimensions: {diameter: 80 mm, wall: 10 mm}}
         - {id: bent, shape: round, material: spruce, dimensions: {diameter: 80 mm}, tapers-to: tube}
+        - {id: log, shape: round, material: spruce, dimensions: {diameter: 245 mm}, notch: {depth: 63 mm, corner: 24 mm}}
+        - {id: bolted, width: 47 mm, layers: [{thickness: 245 mm, strips: [{material: spruce, width: 18 mm}, {void: 11 mm}, {material: spruce, width: 18 mm}]}], notch: {depth: 63 mm, corner: 24 mm}}
         - {id: beam, width: 47 mm, layers: [{material: spruce, thickness: 245 mm}]}
         - {id: notched, width: 47 mm, layers: [{material: spruce, thickness: 245 mm}], notch: {depth: 63 mm, corner: 24 mm}}
       assessments:
@@ -107,9 +109,35 @@ class TaperTest {
     assertThat(row(result, Measure.SHEAR).ratio().orElseThrow())
         .isCloseTo(0.6303 * 182 / 245, within(2e-4));
     assertThat(result.verdict().because()).contains("splitting from the notch at the support");
+    for (String other : new String[] {"log", "bolted"}) {
+      isOpen(
+          asked.formatted("simple").replace("notched", other).replace("shear: 1", "shear: 0.01"),
+          "is no rectangle of solid wood, and its notch is not worked out");
+    }
     isOpen(
         asked.formatted("cantilever").replace("shear: 1", "shear: 0.1"),
         "a notch is worked out at the supports of a beam that lies on two");
+  }
+
+  @Test
+  void ofTwoSectionsForTheTipNobodyCanTellWhichIsMeant() {
+    String twice =
+        LEDGER.replace(
+            "sections:\n",
+            "sections:\n  - {id: spar-end, shape: round, material: spruce, dimensions: {diameter:"
+                + " 60 mm}}\n");
+    Result result =
+        Assessments.on(
+                Facts.of(
+                    Sample.ledger(
+                        twice.formatted(
+                            "designed: whole, built: spar, require: {reserve: 1}, load: {tip-force:"
+                                + " 200 N, span: 2 m, source: test}")),
+                    Sample.TODAY))
+            .all()
+            .get(0);
+    assertThat(result.verdict().outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(result.verdict().because()).contains("two sections are called “spar-end”");
   }
 
   private static void isOpen(String asked, String why) {
