@@ -1,7 +1,6 @@
 package kitwright.claim;
 
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,28 +34,25 @@ public record Asking(
     settled = List.copyOf(settled);
   }
 
-  /** What a claim asks by what is recorded up to the end of a day, in the order of the claim. */
-  public static List<Asking> of(Claim claim, Ledger ledger, LocalDate day) {
+  /** What a claim asks by what is recorded, in the order of the claim. */
+  public static List<Asking> of(Claim claim, Ledger ledger) {
     List<Asking> all = new ArrayList<>();
     for (Claim.Asked line : claim.asked()) {
       ledger
           .shortage(line.shortage())
-          .filter(shortage -> !shortage.found().isAfter(day))
-          .ifPresent(shortage -> all.addAll(of(line, shortage, claim, ledger, day)));
+          .ifPresent(shortage -> all.addAll(of(line, shortage, claim, ledger)));
     }
     return List.copyOf(all);
   }
 
-  private static List<Asking> of(
-      Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger, LocalDate day) {
+  private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger) {
     Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
-    List<Claim.Settlement> settled =
-        line.settled().stream().filter(end -> !end.on().isAfter(day)).toList();
+    List<Claim.Settlement> settled = line.settled().stream().toList();
     Claim.Remedy remedy = line.remedy().orElse(claim.remedy());
     List<Ref> named = line.costs().isEmpty() ? claim.costs() : line.costs();
-    List<Spend> bought = bought(named, shortage, ledger, day);
+    List<Spend> bought = bought(named, shortage, ledger);
     if (remedy == Claim.Remedy.COST) {
-      List<Spend> costs = bought.isEmpty() ? bought(shortage, ledger, day) : bought;
+      List<Spend> costs = bought.isEmpty() ? bought(shortage, ledger) : bought;
       return List.of(new Asking(shortage, qty, remedy, costs, settled));
     }
     if (bought.isEmpty() || line.remedy().isPresent()) {
@@ -87,24 +83,21 @@ public record Asking(
     return qty.min(sum);
   }
 
-  private static List<Spend> bought(
-      List<Ref> refs, Shortage shortage, Ledger ledger, LocalDate day) {
+  private static List<Spend> bought(List<Ref> refs, Shortage shortage, Ledger ledger) {
     return refs.stream()
         .flatMap(ref -> ledger.spend(ref).stream())
-        .filter(spend -> !spend.on().isAfter(day) && isOfTheThing(spend, shortage, ledger))
+        .filter(spend -> isOfTheThing(spend, shortage, ledger))
         .toList();
   }
 
   /** Payments for the thing, and orders of it that are not paid. */
-  private static List<Spend> bought(Shortage shortage, Ledger ledger, LocalDate day) {
+  private static List<Spend> bought(Shortage shortage, Ledger ledger) {
     Set<String> paid = new HashSet<>();
-    ledger.spending().stream()
-        .filter(spend -> !spend.on().isAfter(day))
-        .forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
+    ledger.spending().stream().forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
     return ledger.spending().stream()
-        .filter(spend -> !spend.on().isAfter(day) && isOfTheThing(spend, shortage, ledger))
+        .filter(spend -> isOfTheThing(spend, shortage, ledger))
         .filter(spend -> spend.state() == Spend.State.PAID || !paid.contains(spend.id()))
-        .filter(spend -> spend.withdrawn().filter(given -> !given.isAfter(day)).isEmpty())
+        .filter(spend -> spend.withdrawn().isEmpty())
         .toList();
   }
 
@@ -124,12 +117,12 @@ public record Asking(
   }
 
   /** Spending of a claim up to a day that bought no replacement: asked besides. */
-  public static List<Spend> besides(Claim claim, Ledger ledger, LocalDate day) {
+  public static List<Spend> besides(Claim claim, Ledger ledger) {
     Set<String> used = new HashSet<>();
-    of(claim, ledger, day).forEach(part -> part.costs().forEach(spend -> used.add(spend.id())));
+    of(claim, ledger).forEach(part -> part.costs().forEach(spend -> used.add(spend.id())));
     return claim.costs().stream()
         .flatMap(ref -> ledger.spend(ref).stream())
-        .filter(spend -> !spend.on().isAfter(day) && !used.contains(spend.id()))
+        .filter(spend -> !used.contains(spend.id()))
         .toList();
   }
 

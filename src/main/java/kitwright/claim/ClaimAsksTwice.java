@@ -26,7 +26,7 @@ public final class ClaimAsksTwice implements Rule {
   public void examine(Facts day, Findings out) {
     Map<String, Quantity> asked = new HashMap<>();
     for (Claim claim : day.ledger().claims()) {
-      if (!isGivenUp(claim.settled().filter(end -> !end.on().isAfter(day.day())).stream())) {
+      if (!isGivenUp(claim.settled().stream())) {
         examine(claim, day, asked, out);
       }
     }
@@ -48,7 +48,7 @@ public final class ClaimAsksTwice implements Rule {
   private void examine(Claim claim, Facts day, Map<String, Quantity> asked, Findings out) {
     Map<String, Claim.Asked> lines = new LinkedHashMap<>();
     claim.asked().forEach(line -> lines.put(line.shortage().id(), line));
-    for (Asking part : Asking.of(claim, day.ledger(), day.day())) {
+    for (Asking part : Asking.of(claim, day.ledger())) {
       if (isGivenUp(part.settled().stream())) {
         continue;
       }

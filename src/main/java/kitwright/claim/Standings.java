@@ -38,7 +38,6 @@ public final class Standings {
     refunds =
         day.ledger().spending().stream()
             .filter(spend -> spend.state() == Spend.State.REFUNDED)
-            .filter(spend -> !spend.on().isAfter(day.day()))
             .toList();
     for (Claim claim : day.ledger().claims()) {
       if (!isOfLater(claim, day)) {
@@ -78,14 +77,11 @@ public final class Standings {
 
   private Standing standing(
       Claim claim, Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
-    Optional<LocalDate> sent = claim.sent().filter(day -> !day.isAfter(today));
+    Optional<LocalDate> sent = claim.sent();
     List<Claim.Event> events =
-        claim.events().stream()
-            .filter(event -> !event.on().isAfter(today))
-            .sorted(Comparator.comparing(Claim.Event::on))
-            .toList();
-    Optional<Claim.Settlement> settled = claim.settled().filter(end -> !end.on().isAfter(today));
-    List<Line> lines = lines(claim, ledger, shortages, events, today);
+        claim.events().stream().sorted(Comparator.comparing(Claim.Event::on)).toList();
+    Optional<Claim.Settlement> settled = claim.settled();
+    List<Line> lines = lines(claim, ledger, shortages, events);
     boolean over = settled.isPresent() || isOver(lines);
     Standing.State state = state(sent, events, over);
     boolean waits = state == Standing.State.SENT || state == Standing.State.ACKNOWLEDGED;
@@ -94,7 +90,7 @@ public final class Standings {
         ledger.party(claim.against()),
         state,
         lines,
-        Asking.besides(claim, ledger, today),
+        Asking.besides(claim, ledger),
         events,
         settled,
         cameBack(claim, lines),
@@ -134,9 +130,8 @@ public final class Standings {
       Claim claim,
       Ledger ledger,
       kitwright.shortage.Standings shortages,
-      List<Claim.Event> events,
-      LocalDate today) {
-    List<Asking> all = Asking.of(claim, ledger, today);
+      List<Claim.Event> events) {
+    List<Asking> all = Asking.of(claim, ledger);
     Map<String, Quantity> sent = new HashMap<>();
     List<Line> lines = new ArrayList<>();
     for (Asking asking : all) {

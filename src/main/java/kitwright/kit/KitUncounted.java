@@ -31,9 +31,7 @@ public final class KitUncounted implements Rule {
         !day.ledger().deliveries().isEmpty()
             && day.ledger().deliveries().stream()
                 .allMatch(
-                    delivery ->
-                        delivery.received().filter(came -> !came.isAfter(day.day())).isPresent()
-                            && !delivery.counted().isEmpty());
+                    delivery -> delivery.received().isPresent() && !delivery.counted().isEmpty());
     if (!allCounted) {
       return;
     }

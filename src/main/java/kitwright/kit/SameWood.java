@@ -46,9 +46,9 @@ final class SameWood {
   private final List<Sawn> sawn = new ArrayList<>();
   private final List<Again> again = new ArrayList<>();
 
-  SameWood(Ledger ledger, LocalDate today) {
+  SameWood(Ledger ledger) {
     for (Cut cut : ledger.cuts()) {
-      Optional<LocalDate> done = cut.done().filter(day -> !day.isAfter(today));
+      Optional<LocalDate> done = cut.done();
       done.ifPresent(day -> cut.used().forEach(taken -> sawn.add(new Sawn(cut, taken, day))));
     }
   }
@@ -70,11 +70,9 @@ final class SameWood {
   }
 
   /** Every line of the log that tells again what a cut tells. */
-  static List<Again> all(Ledger ledger, LocalDate today) {
-    SameWood wood = new SameWood(ledger, today);
-    ledger.log().stream()
-        .filter(log -> !log.day().isAfter(today))
-        .forEach(log -> log.used().forEach(used -> wood.beyond(log, used)));
+  static List<Again> all(Ledger ledger) {
+    SameWood wood = new SameWood(ledger);
+    ledger.log().stream().forEach(log -> log.used().forEach(used -> wood.beyond(log, used)));
     return wood.again;
   }
 }

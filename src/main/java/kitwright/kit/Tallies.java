@@ -25,7 +25,6 @@ import kitwright.value.Unit;
 /** Gathers, record by record, what belongs to each item and each piece of stock. */
 final class Tallies {
   private final Ledger ledger;
-  private final LocalDate day;
   private final SameWood sameWood;
   private final Map<String, List<Count>> counts = new HashMap<>();
   private final Map<String, List<Awaited>> awaited = new HashMap<>();
@@ -35,16 +34,15 @@ final class Tallies {
   private final Map<String, List<Use>> stockUses = new HashMap<>();
   private final Map<String, List<Promise>> stockPromises = new HashMap<>();
 
-  Tallies(Ledger ledger, LocalDate day) {
+  Tallies(Ledger ledger) {
     this.ledger = ledger;
-    this.day = day;
-    sameWood = new SameWood(ledger, day);
+    sameWood = new SameWood(ledger);
     ledger.deliveries().forEach(this::take);
-    ledger.log().stream().filter(log -> !log.day().isAfter(day)).forEach(this::take);
-    ledger.substitutions().stream().filter(this::stands).forEach(this::take);
-    ledger.tasks().stream().filter(this::stands).forEach(this::take);
-    ledger.cuts().stream().filter(cut -> !isPast(cut.done())).forEach(this::take);
-    ledger.cuts().stream().filter(cut -> isPast(cut.done())).forEach(this::used);
+    ledger.log().forEach(this::take);
+    ledger.substitutions().stream().filter(each -> each.withdrawn().isEmpty()).forEach(this::take);
+    ledger.tasks().stream().filter(task -> task.withdrawn().isEmpty()).forEach(this::take);
+    ledger.cuts().stream().filter(cut -> cut.done().isEmpty()).forEach(this::take);
+    ledger.cuts().stream().filter(cut -> cut.done().isPresent()).forEach(this::used);
     ledger.stock().forEach(this::take);
   }
 
@@ -87,20 +85,8 @@ final class Tallies {
         : counts.stream().sorted(Comparator.comparing(Count::on)).toList();
   }
 
-  private boolean isPast(Optional<LocalDate> when) {
-    return when.filter(date -> !date.isAfter(day)).isPresent();
-  }
-
-  private boolean stands(Substitution substitution) {
-    return !isPast(substitution.withdrawn());
-  }
-
-  private boolean stands(Task task) {
-    return !isPast(task.withdrawn());
-  }
-
   private void take(Delivery delivery) {
-    if (isPast(delivery.received())) {
+    if (delivery.received().isPresent()) {
       LocalDate on = delivery.received().orElseThrow();
       delivery.counted().forEach(line -> take(delivery, on, line));
       delivery.sentBack().forEach(line -> take(delivery, line));
@@ -115,7 +101,6 @@ final class Tallies {
 
   private void take(Delivery delivery, Delivery.SentBack line) {
     itemUnit(line.item())
-        .filter(unit -> !line.on().isAfter(day))
         .flatMap(unit -> in(unit, line.qty()))
         .ifPresent(
             qty ->
@@ -238,7 +223,7 @@ final class Tallies {
     for (Ref kept : stock.keepFor()) {
       ledger
           .task(kept)
-          .filter(task -> stands(task) && !isPast(task.finished()))
+          .filter(task -> task.withdrawn().isEmpty() && task.finished().isEmpty())
           .ifPresent(
               task ->
                   stockPromises

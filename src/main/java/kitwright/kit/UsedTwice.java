@@ -16,7 +16,7 @@ public final class UsedTwice implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (SameWood.Again each : SameWood.all(day.ledger(), day.day())) {
+    for (SameWood.Again each : SameWood.all(day.ledger())) {
       String stock = each.used().stock().orElseThrow().id();
       out.add(
           new Finding(

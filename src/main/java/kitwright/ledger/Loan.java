@@ -73,9 +73,9 @@ public record Loan(
           k.at());
     }
 
-    /** Whether it is seen and not made good by the end of a day. */
-    public boolean isOwedOn(LocalDate day) {
-      return !found.isAfter(day) && done.filter(made -> !made.isAfter(day)).isEmpty();
+    /** Whether it is not made good. */
+    public boolean isOwed() {
+      return done.isEmpty();
     }
   }
 

@@ -123,13 +123,10 @@ public record Shortage(
         k.at());
   }
 
-  /** The way out that was chosen by the end of a day, where it is one of these. */
-  public Optional<Option> chosenBy(LocalDate day) {
-    return decided
-        .filter(made -> !made.on().isAfter(day))
-        .flatMap(
-            made ->
-                options.stream().filter(option -> option.name().equals(made.option())).findFirst());
+  /** The way out that was chosen, where it is one of these. */
+  public Optional<Option> chosen() {
+    return decided.flatMap(
+        made -> options.stream().filter(option -> option.name().equals(made.option())).findFirst());
   }
 
   @Override

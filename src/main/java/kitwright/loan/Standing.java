@@ -50,7 +50,6 @@ public record Standing(
     @Override
     protected List<Standing> work(Facts day) {
       return day.ledger().borrowed().stream()
-          .filter(loan -> !loan.on().isAfter(day.day()))
           .map(loan -> of(loan, day.ledger(), day.day()))
           .toList();
     }
@@ -58,7 +57,7 @@ public record Standing(
 
   /** How one tool stands, borrowed on that day or before. */
   static Standing of(Loan loan, Ledger ledger, LocalDate today) {
-    Optional<LocalDate> returned = loan.returned().filter(day -> !day.isAfter(today));
+    Optional<LocalDate> returned = loan.returned();
     Optional<Long> left =
         returned.isPresent()
             ? Optional.empty()

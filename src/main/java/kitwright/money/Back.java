@@ -105,11 +105,11 @@ public record Back(
       Map<String, List<Valued>> out,
       List<Valued> back) {
     Money zero = Money.zero(exchange.home());
-    List<Asking> all = Asking.of(claim, ledger, asOf);
+    List<Asking> all = Asking.of(claim, ledger);
     List<Asking> parts = all.stream().filter(part -> !part.isSettled()).toList();
     Set<String> costs = new HashSet<>();
     parts.forEach(part -> part.costs().forEach(spend -> costs.add(spend.id())));
-    Asking.besides(claim, ledger, asOf).forEach(spend -> costs.add(spend.id()));
+    Asking.besides(claim, ledger).forEach(spend -> costs.add(spend.id()));
     Set<String> shortages = ids(claim.shortages());
     Money spent =
         sum(costs.stream().flatMap(id -> out.getOrDefault(id, List.of()).stream()).toList(), zero);
@@ -122,7 +122,7 @@ public record Back(
             .toList();
     return new Back(
         claim,
-        state(claim, all, asOf),
+        state(claim, all),
         goods(parts, ledger, exchange, asOf),
         costs,
         spent,
@@ -135,7 +135,7 @@ public record Back(
       Claim claim, List<Asking> parts, List<Valued> came, Exchange exchange, LocalDate asOf) {
     List<Money> amounts =
         Stream.concat(
-                claim.settled().filter(end -> !end.on().isAfter(asOf)).stream(),
+                claim.settled().stream(),
                 parts.stream().flatMap(part -> part.settled().stream()).distinct())
             .flatMap(end -> end.amount().stream())
             .toList();
@@ -178,15 +178,15 @@ public record Back(
     return valued.stream().map(Valued::counted).reduce(zero, Money::plus);
   }
 
-  private static State state(Claim claim, List<Asking> parts, LocalDate asOf) {
-    Optional<Claim.Settlement> end = claim.settled().filter(made -> !made.on().isAfter(asOf));
+  private static State state(Claim claim, List<Asking> parts) {
+    Optional<Claim.Settlement> end = claim.settled();
     if (end.isPresent()) {
       return switch (end.get().how()) {
         case REPLACED, CREDITED, REFUNDED -> State.GRANTED;
         case REFUSED, WITHDRAWN -> State.REFUSED;
       };
     }
-    if (claim.sent().filter(day -> !day.isAfter(asOf)).isEmpty()) {
+    if (claim.sent().isEmpty()) {
       return State.DRAFT;
     }
     boolean over = !parts.isEmpty() && parts.stream().allMatch(Asking::isSettled);

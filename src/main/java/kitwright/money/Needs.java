@@ -105,8 +105,7 @@ final class Needs {
     return spend.thing().isPresent()
         && spend.qty().filter(qty -> !qty.isNone()).isPresent()
         && spend.state() != Spend.State.REFUNDED
-        && !spend.on().isAfter(asOf)
-        && spend.withdrawn().filter(day -> !day.isAfter(asOf)).isEmpty();
+        && spend.withdrawn().isEmpty();
   }
 
   /** The last price stands; a payment of an order brings nothing that the order does not. */

@@ -38,7 +38,6 @@ public final class OrderNearlyPaid implements Rule {
   private static Spend payment(Spend order, Facts day) {
     return day.ledger().spending().stream()
         .filter(each -> each.pays().filter(ref -> ref.id().equals(order.id())).isPresent())
-        .filter(each -> !each.on().isAfter(day.day()))
         .reduce((earlier, later) -> later.on().isBefore(earlier.on()) ? earlier : later)
         .orElse(order);
   }

@@ -34,7 +34,7 @@ final class Repairs {
   }
 
   private Stream<OpenRepair> open(Loan loan, Loan.Repair repair) {
-    if (!repair.isOwedOn(asOf)) {
+    if (!repair.isOwed()) {
       return Stream.empty();
     }
     String line =

@@ -2,7 +2,6 @@ package kitwright.money;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +41,7 @@ public record Saving(String substitution, Money instead, Money spent) {
     List<Saving> all = new ArrayList<>();
     for (Standing standing : Standings.on(day).all()) {
       Substitution substitution = standing.substitution();
-      BigDecimal used = used(substitution, day.ledger(), account.asOf());
+      BigDecimal used = used(substitution, day.ledger());
       if (standing.isApproved() && used.signum() > 0) {
         instead(substitution, day.ledger(), account)
             .ifPresent(
@@ -58,7 +57,7 @@ public record Saving(String substitution, Money instead, Money spent) {
   }
 
   /** The share of what it takes from stock that the log says was used; none where it was bought. */
-  private static BigDecimal used(Substitution substitution, Ledger ledger, LocalDate asOf) {
+  private static BigDecimal used(Substitution substitution, Ledger ledger) {
     BigDecimal least = BigDecimal.ONE;
     boolean any = false;
     for (Substitution.Take take : substitution.use()) {
@@ -68,18 +67,16 @@ public record Saving(String substitution, Money instead, Money spent) {
       }
       if (stock.isPresent()) {
         any = true;
-        least = least.min(used(take, substitution, ledger, asOf));
+        least = least.min(used(take, substitution, ledger));
       }
     }
     return any ? least : BigDecimal.ZERO;
   }
 
-  private static BigDecimal used(
-      Substitution.Take take, Substitution substitution, Ledger ledger, LocalDate asOf) {
+  private static BigDecimal used(Substitution.Take take, Substitution substitution, Ledger ledger) {
     Optional<String> held = substitution.hold().map(Ref::id);
     Quantity used =
         ledger.log().stream()
-            .filter(log -> !log.day().isAfter(asOf))
             .flatMap(log -> log.used().stream())
             .filter(each -> each.stock().map(Ref::id).equals(take.stock().map(Ref::id)))
             .filter(each -> each.task().isEmpty() || each.task().map(Ref::id).equals(held))

@@ -21,15 +21,15 @@ public final class SettlementUnbooked implements Rule {
   public void examine(Facts day, Findings out) {
     Account.on(day).claims().stream()
         .filter(back -> back.outstanding().signum() > 0)
-        .forEach(back -> last(back, day).ifPresent(end -> out.add(unbooked(back, end))));
+        .forEach(back -> last(back).ifPresent(end -> out.add(unbooked(back, end))));
   }
 
   /** The last end of the claim or of a line that grants money. */
-  private static Optional<Claim.Settlement> last(Back back, Facts day) {
+  private static Optional<Claim.Settlement> last(Back back) {
     return Stream.concat(
             back.claim().asked().stream().flatMap(line -> line.settled().stream()),
             back.claim().settled().stream())
-        .filter(end -> !end.on().isAfter(day.day()) && end.amount().isPresent())
+        .filter(end -> end.amount().isPresent())
         .reduce((earlier, later) -> later);
   }
 

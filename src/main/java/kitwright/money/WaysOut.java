@@ -59,15 +59,15 @@ final class WaysOut {
       Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued, Set<String> covered) {
     WaysOut ways = new WaysOut(ledger, exchange, asOf, valued);
     return ledger.shortages().stream()
-        .filter(shortage -> !covered.contains(shortage.id()) && !shortage.found().isAfter(asOf))
+        .filter(shortage -> !covered.contains(shortage.id()))
         .sorted(Comparator.comparing(Shortage::id))
         .flatMap(shortage -> ways.open(shortage).stream())
         .toList();
   }
 
   private Optional<OpenShortage> open(Shortage shortage) {
-    boolean decided = shortage.decided().filter(made -> !made.on().isAfter(asOf)).isPresent();
-    Optional<Shortage.Option> chosen = shortage.chosenBy(asOf);
+    boolean decided = shortage.decided().isPresent();
+    Optional<Shortage.Option> chosen = shortage.chosen();
     Money spent =
         because.getOrDefault(shortage.id(), List.of()).stream()
             .map(Valued::signed)

@@ -19,15 +19,15 @@ public final class Crates {
 
   /** What of its deliveries a task still waits for on the day, each a clause. */
   public static List<String> awaited(Task task, Facts now) {
-    return task.unpacks().stream().flatMap(ref -> awaited(ref, now.ledger(), now.day())).toList();
+    return task.unpacks().stream().flatMap(ref -> awaited(ref, now.ledger())).toList();
   }
 
-  private static Stream<String> awaited(Ref ref, Ledger ledger, LocalDate today) {
+  private static Stream<String> awaited(Ref ref, Ledger ledger) {
     Optional<Delivery> delivery = ledger.delivery(ref);
     if (delivery.isEmpty()) {
       return Stream.of("it unpacks “" + ref.id() + "”, and no delivery has that id");
     }
-    return delivery.stream().filter(each -> !hasCome(each, today)).map(Crates::words);
+    return delivery.stream().filter(each -> !hasCome(each)).map(Crates::words);
   }
 
   private static String words(Delivery delivery) {
@@ -40,10 +40,10 @@ public final class Crates {
   }
 
   /** The day before which a task cannot go on, as far as somebody has said when its crates come. */
-  static Optional<LocalDate> expected(Task task, Ledger ledger, LocalDate today) {
+  static Optional<LocalDate> expected(Task task, Ledger ledger) {
     return task.unpacks().stream()
         .flatMap(ref -> ledger.delivery(ref).stream())
-        .filter(delivery -> !hasCome(delivery, today))
+        .filter(delivery -> !hasCome(delivery))
         .flatMap(delivery -> delivery.expected().stream())
         .max(Comparator.naturalOrder());
   }
@@ -59,7 +59,7 @@ public final class Crates {
       for (Ref ref : task.unpacks()) {
         now.ledger()
             .delivery(ref)
-            .filter(delivery -> days.containsKey(delivery.id()) && !hasCome(delivery, now.day()))
+            .filter(delivery -> days.containsKey(delivery.id()) && !hasCome(delivery))
             .flatMap(Delivery::expected)
             .map(day -> day.plusDays(days.getOrDefault(ref.id(), 0)))
             .ifPresent(day -> held.merge(task.id(), day, (a, b) -> a.isAfter(b) ? a : b));
@@ -68,7 +68,7 @@ public final class Crates {
     return held;
   }
 
-  private static boolean hasCome(Delivery delivery, LocalDate today) {
-    return delivery.received().filter(day -> !day.isAfter(today)).isPresent();
+  private static boolean hasCome(Delivery delivery) {
+    return delivery.received().isPresent();
   }
 }

@@ -27,7 +27,7 @@ public final class LinkToWithdrawn implements Rule {
                         link ->
                             day.ledger()
                                 .task(link.task())
-                                .filter(before -> Plan.isWithdrawn(before, day.day()))
+                                .filter(before -> before.withdrawn().isPresent())
                                 .ifPresent(before -> out.add(finding(task, link, before)))));
   }
 

@@ -79,20 +79,16 @@ public final class Plan {
     WorkTime time = WorkTime.of(ledger.build());
     Map<String, Task> tasks = new LinkedHashMap<>();
     ledger.tasks().stream()
-        .filter(task -> !isWithdrawn(task, today))
+        .filter(task -> task.withdrawn().isEmpty())
         .forEach(task -> tasks.putIfAbsent(task.id(), task));
     List<Activity> activities =
         tasks.values().stream()
-            .map(task -> held(activity(task, time, headways), task, ledger, today))
+            .map(task -> held(activity(task, time, headways), task, ledger))
             .toList();
-    Network network = Network.of(activities, links(tasks.values(), ledger, today, time));
+    Network network = Network.of(activities, links(tasks.values(), ledger, time));
     LocalDate morning = headways.isDayWrittenUp() ? today.plusDays(1) : today;
     Schedule schedule = Schedule.of(network, time.calendar(), morning);
     return new Plan(ledger, today, morning, time, tasks, schedule);
-  }
-
-  static boolean isWithdrawn(Task task, LocalDate today) {
-    return task.withdrawn().filter(day -> !day.isAfter(today)).isPresent();
   }
 
   private static Activity activity(Task task, WorkTime time, Headways headways) {
@@ -105,12 +101,12 @@ public final class Plan {
         Optional.empty());
   }
 
-  private static Activity held(Activity each, Task task, Ledger ledger, LocalDate today) {
-    return Crates.expected(task, ledger, today).map(each::heldUntil).orElse(each);
+  private static Activity held(Activity each, Task task, Ledger ledger) {
+    return Crates.expected(task, ledger).map(each::heldUntil).orElse(each);
   }
 
   private static List<Link> links(
-      Collection<Task> tasks, Ledger ledger, LocalDate today, WorkTime time) {
+      Collection<Task> tasks, Ledger ledger, WorkTime time) {
     return tasks.stream()
         .flatMap(
             task ->
@@ -119,7 +115,7 @@ public final class Plan {
                         link ->
                             ledger
                                 .task(link.task())
-                                .filter(before -> isWithdrawn(before, today))
+                                .filter(before -> before.withdrawn().isPresent())
                                 .isEmpty())
                     .map(
                         link ->
@@ -227,7 +223,7 @@ public final class Plan {
 
   /** Whether a task was given up, so that links to it count for nothing. */
   boolean isGivenUp(Ref task) {
-    return ledger.task(task).filter(each -> isWithdrawn(each, today)).isPresent();
+    return ledger.task(task).filter(each -> each.withdrawn().isPresent()).isPresent();
   }
 
   /** The open tasks that come next after some: their followers, or what follows those. */

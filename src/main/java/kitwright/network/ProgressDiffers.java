@@ -23,17 +23,12 @@ public final class ProgressDiffers implements Rule {
   public void examine(Facts day, Findings out) {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()
-        .filter(task -> !Plan.isWithdrawn(task, day.day()))
-        .forEach(
-            task ->
-                headways
-                    .log(task)
-                    .flatMap(log -> finding(task, log, day.day()))
-                    .ifPresent(out::add));
+        .filter(task -> task.withdrawn().isEmpty())
+        .forEach(task -> headways.log(task).flatMap(log -> finding(task, log)).ifPresent(out::add));
   }
 
-  private Optional<Finding> finding(Task task, Headways.Logged log, LocalDate today) {
-    Optional<LocalDate> finished = task.finished().filter(day -> !day.isAfter(today));
+  private Optional<Finding> finding(Task task, Headways.Logged log) {
+    Optional<LocalDate> finished = task.finished();
     if (finished.isPresent()) {
       return afterTheEnd(task, log, finished.get());
     }

@@ -19,7 +19,7 @@ public final class ProgressWithoutDay implements Rule {
   public void examine(Facts day, Findings out) {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()
-        .filter(task -> !Plan.isWithdrawn(task, day.day()) && task.finished().isEmpty())
+        .filter(task -> task.withdrawn().isEmpty() && task.finished().isEmpty())
         .filter(task -> headways.undated(task).filter(Headways::isAll).isPresent())
         .forEach(task -> out.add(finding(task, headways)));
   }

@@ -58,7 +58,7 @@ final class GroundMatters {
   }
 
   private Optional<OpenMatter> repair(Loan loan, Loan.Repair repair) {
-    if (!repair.isOwedOn(now.day())) {
+    if (!repair.isOwed()) {
       return Optional.empty();
     }
     String cost = repair.cost().map(range -> ", about " + range.likely()).orElse("");

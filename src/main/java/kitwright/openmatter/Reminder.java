@@ -73,7 +73,7 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
 
   private static Stream<Reminder> deliveries(Facts now) {
     return now.ledger().deliveries().stream()
-        .filter(each -> each.received().filter(day -> !day.isAfter(now.day())).isEmpty())
+        .filter(each -> each.received().isEmpty())
         .filter(each -> each.expected().filter(day -> !day.isBefore(now.day())).isPresent())
         .map(
             each ->

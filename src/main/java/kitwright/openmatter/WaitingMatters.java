@@ -123,7 +123,7 @@ final class WaitingMatters {
 
   Stream<OpenMatter> deliveries() {
     return now.ledger().deliveries().stream()
-        .filter(each -> each.received().filter(day -> !day.isAfter(now.day())).isEmpty())
+        .filter(each -> each.received().isEmpty())
         .map(this::delivery);
   }
 
@@ -148,7 +148,7 @@ final class WaitingMatters {
   /** Deliveries that came and were not counted: what is missing in them nobody knows. */
   Stream<OpenMatter> unopened() {
     return now.ledger().deliveries().stream()
-        .filter(each -> each.received().filter(day -> !day.isAfter(now.day())).isPresent())
+        .filter(each -> each.received().isPresent())
         .filter(each -> each.counted().isEmpty())
         .map(this::unopened);
   }

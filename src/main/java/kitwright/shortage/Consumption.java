@@ -51,11 +51,9 @@ final class Consumption {
           .forEach(use -> things.of(position.stock(), use.qty()).ifPresent(of -> take(use, of)));
     }
     for (LogDay day : ledger.log()) {
-      if (!day.day().isAfter(positions.day())) {
-        day.used().stream()
-            .filter(used -> used.material().isPresent())
-            .forEach(used -> things.of(used).ifPresent(amount -> take(used.task(), amount)));
-      }
+      day.used().stream()
+          .filter(used -> used.material().isPresent())
+          .forEach(used -> things.of(used).ifPresent(amount -> take(used.task(), amount)));
     }
     Map<Spot, BigDecimal> asked = new HashMap<>();
     for (Task task : plan.tasks()) {

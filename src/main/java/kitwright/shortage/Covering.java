@@ -30,7 +30,7 @@ final class Covering {
     this.ledger = ledger;
     this.today = today;
     purchases = new Purchases(ledger, today);
-    promised = new Promised(ledger, today);
+    promised = new Promised(ledger);
     maker = Maker.of(ledger);
   }
 
@@ -92,7 +92,7 @@ final class Covering {
         sent.of(shortage),
         claimed,
         substitutions.answering(shortage.id()),
-        shortage.chosenBy(today),
+        shortage.chosen(),
         ChronoUnit.DAYS.between(shortage.found(), today));
   }
 
@@ -100,10 +100,7 @@ final class Covering {
     if (rest.left().isNone() && rest.coming().stream().allMatch(Coming::isPromised)) {
       return Standing.State.PROMISED;
     }
-    List<Claim> sent =
-        claimed.stream()
-            .filter(claim -> claim.sent().filter(day -> !day.isAfter(today)).isPresent())
-            .toList();
+    List<Claim> sent = claimed.stream().filter(claim -> claim.sent().isPresent()).toList();
     if (sent.isEmpty()) {
       return Standing.State.FOUND;
     }
@@ -113,10 +110,9 @@ final class Covering {
   }
 
   private boolean isAnswered(Claim claim) {
-    boolean settled = claim.settled().filter(end -> !end.on().isAfter(today)).isPresent();
+    boolean settled = claim.settled().isPresent();
     return settled
         || claim.events().stream()
-            .filter(event -> !event.on().isAfter(today))
             .anyMatch(
                 event ->
                     switch (event.what()) {

@@ -115,10 +115,7 @@ final class Dealing {
   }
 
   private boolean isDoneWithout(Shortage shortage) {
-    return shortage
-        .chosenBy(today)
-        .filter(option -> option.way() == Shortage.Way.DO_WITHOUT)
-        .isPresent();
+    return shortage.chosen().filter(option -> option.way() == Shortage.Way.DO_WITHOUT).isPresent();
   }
 
   private void deal(Source source) {
@@ -209,7 +206,7 @@ final class Dealing {
                 rests.stream()
                     .map(Rest::shortage)
                     .filter(each -> purchase.because().filter(each.id()::equals).isPresent())
-                    .flatMap(each -> each.chosenBy(today).stream())
+                    .flatMap(each -> each.chosen().stream())
                     .filter(option -> option.way() == Shortage.Way.BUY)
                     .flatMap(option -> option.arrives().stream())
                     .findFirst());
@@ -263,7 +260,7 @@ final class Dealing {
   private void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
     for (Rest rest : rests) {
       rest.shortage()
-          .chosenBy(today)
+          .chosen()
           .filter(option -> Arrival.mayServe(option, substitutions))
           .ifPresent(
               option ->

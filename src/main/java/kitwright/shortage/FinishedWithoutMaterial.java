@@ -32,7 +32,7 @@ public final class FinishedWithoutMaterial implements Rule {
     Standings shortages = Standings.on(day);
     Map<String, BigDecimal> used = new HashMap<>();
     for (Task task : day.ledger().tasks()) {
-      if (task.finished().filter(on -> !on.isAfter(day.day())).isPresent()) {
+      if (task.finished().isPresent()) {
         task.uses().forEach(use -> examine(task, use, shortages, instead, used, out));
       }
     }

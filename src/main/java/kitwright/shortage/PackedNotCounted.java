@@ -33,7 +33,7 @@ public final class PackedNotCounted implements Rule {
     Set<String> unrecorded = new HashSet<>();
     CountedShortUnrecorded.all(day).forEach(b -> unrecorded.add(b.position().item().id()));
     for (Delivery delivery : day.ledger().deliveries()) {
-      Optional<LocalDate> came = delivery.received().filter(on -> !on.isAfter(day.day()));
+      Optional<LocalDate> came = delivery.received();
       if (came.isPresent() && !delivery.counted().isEmpty()) {
         Map<String, Ref> items = new LinkedHashMap<>();
         delivery.packed().forEach(line -> items.putIfAbsent(line.item().id(), line.item()));

@@ -37,7 +37,7 @@ public final class PromiseOverdue implements Rule {
           .forEach(each -> out.add(promised(standing, each, day.day())));
     }
     day.ledger().deliveries().stream()
-        .filter(each -> each.received().filter(came -> !came.isAfter(day.day())).isEmpty())
+        .filter(each -> each.received().isEmpty())
         .forEach(each -> sent(each, day.day()).ifPresent(out::add));
     Receipts receipts = Receipts.on(day);
     receipts

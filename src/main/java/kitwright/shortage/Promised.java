@@ -28,11 +28,9 @@ final class Promised {
    */
   record Goods(Claim claim, Optional<Quantity> qty, LocalDate said, LocalDate on) {}
 
-  private final LocalDate today;
   private final Map<String, List<Claim>> claims = new HashMap<>();
 
-  Promised(Ledger ledger, LocalDate today) {
-    this.today = today;
+  Promised(Ledger ledger) {
     for (Claim claim : ledger.claims()) {
       claim
           .shortages()
@@ -78,7 +76,7 @@ final class Promised {
   private List<Claim.Event> last(Claim claim, String shortage) {
     List<Claim.Event> promises =
         claim.events().stream()
-            .filter(event -> !event.on().isAfter(today) && event.expect().isPresent())
+            .filter(event -> event.expect().isPresent())
             .filter(event -> isOf(event, shortage) && isOfGoods(event, claim, shortage))
             .toList();
     Optional<LocalDate> day = promises.stream().map(Claim.Event::on).max(Comparator.naturalOrder());
@@ -107,6 +105,6 @@ final class Promised {
   }
 
   private boolean ends(Claim.Settlement end) {
-    return !end.on().isAfter(today) && end.how() != Claim.Outcome.REPLACED;
+    return end.how() != Claim.Outcome.REPLACED;
   }
 }

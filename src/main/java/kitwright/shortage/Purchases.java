@@ -17,7 +17,6 @@ import kitwright.value.Ref;
 /** What was bought of each item of the kit; an order and its payments are one purchase. */
 final class Purchases {
   private final Ledger ledger;
-  private final LocalDate today;
   private final Map<String, List<Purchase>> byItem = new HashMap<>();
   private final Map<String, List<Spend>> payments = new HashMap<>();
   private final Map<String, List<Spend>> refunds = new HashMap<>();
@@ -25,10 +24,8 @@ final class Purchases {
 
   Purchases(Ledger ledger, LocalDate today) {
     this.ledger = ledger;
-    this.today = today;
     receipts = new Receipts(ledger, today);
-    List<Spend> spends =
-        ledger.spending().stream().filter(spend -> !spend.on().isAfter(today)).toList();
+    List<Spend> spends = ledger.spending();
     for (Spend spend : spends) {
       spend
           .refunds()
@@ -74,7 +71,7 @@ final class Purchases {
       Quantity kept = part.less(returned(payment, part));
       add(payment, Optional.of(root), item.get(), because, kept);
     }
-    boolean withdrawn = root.withdrawn().filter(day -> !day.isAfter(today)).isPresent();
+    boolean withdrawn = root.withdrawn().isPresent();
     if (!withdrawn) {
       add(root, Optional.empty(), item.get(), because, left);
     }
@@ -129,7 +126,7 @@ final class Purchases {
             .filter(
                 shortage ->
                     shortage
-                        .chosenBy(today)
+                        .chosen()
                         .filter(option -> option.way() == Shortage.Way.BUY)
                         .isPresent())
             .map(shortage -> shortage.item().id());

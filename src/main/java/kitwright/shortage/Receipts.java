@@ -19,14 +19,11 @@ import kitwright.value.Ref;
  */
 public final class Receipts {
   private final Ledger ledger;
-  private final LocalDate today;
   private final Map<String, LocalDate> inStock = new HashMap<>();
 
   Receipts(Ledger ledger, LocalDate today) {
     this.ledger = ledger;
-    this.today = today;
     ledger.stock().stream()
-        .filter(stock -> stock.since().filter(day -> day.isAfter(today)).isEmpty())
         .forEach(
             stock ->
                 stock
@@ -46,11 +43,11 @@ public final class Receipts {
   public Stream<Spend> awaited() {
     Set<String> paid = new HashSet<>();
     ledger.spending().stream()
-        .filter(spend -> spend.state() == Spend.State.PAID && !spend.on().isAfter(today))
+        .filter(spend -> spend.state() == Spend.State.PAID)
         .forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
     return ledger.spending().stream()
-        .filter(spend -> spend.state() != Spend.State.REFUNDED && !spend.on().isAfter(today))
-        .filter(spend -> spend.withdrawn().filter(day -> !day.isAfter(today)).isEmpty())
+        .filter(spend -> spend.state() != Spend.State.REFUNDED)
+        .filter(spend -> spend.withdrawn().isEmpty())
         .filter(spend -> !paid.contains(spend.id()) && since(spend).isEmpty());
   }
 
@@ -65,17 +62,12 @@ public final class Receipts {
   }
 
   private Optional<LocalDate> told(Spend spend) {
-    return spend
-        .came()
-        .filter(day -> !day.isAfter(today))
-        .or(() -> Optional.ofNullable(inStock.get(spend.id())));
+    return spend.came().or(() -> Optional.ofNullable(inStock.get(spend.id())));
   }
 
   private Optional<LocalDate> atTheCounter(Spend spend, Optional<Spend> order) {
     boolean before = expected(spend, order).filter(spend.on()::isBefore).isPresent();
-    return before || spend.state() != Spend.State.PAID || spend.on().isAfter(today)
-        ? Optional.empty()
-        : Optional.of(spend.on());
+    return before || spend.state() != Spend.State.PAID ? Optional.empty() : Optional.of(spend.on());
   }
 
   /** The day for which it is said, of a payment also by its order. */

@@ -41,11 +41,8 @@ public final class Standings {
     LocalDate today = positions.day();
     covering = new Covering(ledger, substitutions, today);
     this.positions = positions;
+    ledger.shortages().stream().forEach(shortage -> found.putIfAbsent(shortage.id(), shortage));
     ledger.shortages().stream()
-        .filter(shortage -> !shortage.found().isAfter(today))
-        .forEach(shortage -> found.putIfAbsent(shortage.id(), shortage));
-    ledger.shortages().stream()
-        .filter(shortage -> !shortage.found().isAfter(today))
         .sorted(Comparator.comparing(Shortage::found))
         .forEach(
             shortage ->

@@ -326,8 +326,7 @@ final class Stores {
         spend.state() != Spend.State.REFUNDED
             && spend.because().isEmpty()
             && spend.item().isEmpty()
-            && !spend.on().isAfter(today)
-            && spend.withdrawn().filter(day -> !day.isAfter(today)).isEmpty()
+            && spend.withdrawn().isEmpty()
             && receipts.since(spend).isEmpty()
             && spend.pays().isEmpty();
     Optional<LocalDate> day =

@@ -1,6 +1,5 @@
 package kitwright.substitution;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,11 +37,11 @@ public record Grading(Grade grade, List<String> because) {
   }
 
   /** The grade by which a substitution is judged on a day. */
-  static Grading of(Substitution substitution, Ledger ledger, LocalDate today) {
+  static Grading of(Substitution substitution, Ledger ledger) {
     Grade stated = substitution.grade();
     Grade grade = stated;
     List<String> because = new ArrayList<>();
-    for (Part part : parts(substitution, ledger, today).toList()) {
+    for (Part part : parts(substitution, ledger).toList()) {
       if (part.grade().compareTo(stated) < 0) { // the gravest stands first
         because.add(part.clause());
         grade = part.grade().compareTo(grade) < 0 ? part.grade() : grade;
@@ -54,7 +53,7 @@ public record Grading(Grade grade, List<String> because) {
   /** Something that the substitution touches, with its grade. */
   private record Part(Grade grade, String clause) {}
 
-  private static Stream<Part> parts(Substitution substitution, Ledger ledger, LocalDate today) {
+  private static Stream<Part> parts(Substitution substitution, Ledger ledger) {
     Stream<Part> replaced =
         substitution.insteadOf().item().flatMap(ledger::kitItem).stream()
             .flatMap(item -> part(item.grade(), "what it replaces, " + item.named() + ","));
@@ -63,7 +62,7 @@ public record Grading(Grade grade, List<String> because) {
             .flatMap(task -> part(task.grade(), "what it holds, " + task.named() + ","));
     Stream<Part> loaded =
         substitution.assessment().flatMap(ledger::assessment).stream()
-            .flatMap(assessment -> loaded(assessment, substitution, ledger, today));
+            .flatMap(assessment -> loaded(assessment, substitution, ledger));
     return Stream.of(replaced, held, loaded).flatMap(parts -> parts);
   }
 
@@ -72,7 +71,7 @@ public record Grading(Grade grade, List<String> because) {
   }
 
   private static Stream<Part> loaded(
-      Assessment assessment, Substitution substitution, Ledger ledger, LocalDate today) {
+      Assessment assessment, Substitution substitution, Ledger ledger) {
     Stream<Part> sections =
         Stream.concat(
                 Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
@@ -80,10 +79,7 @@ public record Grading(Grade grade, List<String> because) {
             .flatMap(ref -> ledger.section(ref).stream())
             .flatMap((Section section) -> part(section.grade(), section.named()));
     boolean excepted =
-        assessment
-            .notStructural()
-            .filter(said -> counts(said, substitution, ledger, today))
-            .isPresent();
+        assessment.notStructural().filter(said -> counts(said, substitution, ledger)).isPresent();
     Stream<Part> looks =
         excepted
             ? Stream.empty()
@@ -112,9 +108,8 @@ public record Grading(Grade grade, List<String> because) {
    * The exception holds where somebody says so who may sign structural work and did not propose it.
    */
   private static boolean counts(
-      Assessment.NotStructural said, Substitution substitution, Ledger ledger, LocalDate today) {
-    return !said.on().isAfter(today)
-        && Rights.maySign(said.by(), Grade.STRUCTURAL, said.on(), ledger)
+      Assessment.NotStructural said, Substitution substitution, Ledger ledger) {
+    return Rights.maySign(said.by(), Grade.STRUCTURAL, said.on(), ledger)
         && substitution
             .proposed()
             .filter(proposal -> Persons.areOne(proposal.by(), said.by(), ledger))

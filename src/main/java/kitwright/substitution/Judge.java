@@ -48,12 +48,11 @@ final class Judge {
   }
 
   Standing standing(Substitution substitution) {
-    Grading grading = Grading.of(substitution, ledger, today);
+    Grading grading = Grading.of(substitution, ledger);
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
     Optional<Verdict> verdict = assessment.map(found -> judging().assessments().apply(found));
     List<Signature> signatures =
         substitution.signOffs().stream()
-            .filter(signOff -> !signOff.on().isAfter(today))
             .map(signOff -> signature(signOff, substitution, grading.grade(), assessment))
             .toList();
     List<Lack> lacks = new ArrayList<>(lacksOfAssessment(grading.grade(), assessment, verdict));
@@ -105,7 +104,7 @@ final class Judge {
   }
 
   private Standing.State state(Substitution substitution, List<Lack> lacks) {
-    if (substitution.withdrawn().filter(day -> !day.isAfter(today)).isPresent()) {
+    if (substitution.withdrawn().isPresent()) {
       return Standing.State.WITHDRAWN;
     }
     return lacks.isEmpty() ? Standing.State.APPROVED : Standing.State.WAITING;

@@ -35,9 +35,7 @@ public final class Standings {
   private Standings(Facts day) {
     judge = new Judge(day);
     for (Substitution substitution : day.ledger().substitutions()) {
-      if (substitution.proposed().filter(made -> made.on().isAfter(day.day())).isEmpty()) {
-        there.putIfAbsent(substitution.id(), substitution);
-      }
+      there.putIfAbsent(substitution.id(), substitution);
     }
     link(day.ledger());
   }

@@ -2,7 +2,6 @@ package kitwright.takeoff;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -41,13 +40,13 @@ public record LearnedWaste(
   }
 
   /** What tasks finished by the end of a day teach, by role; empty where none does. */
-  public static List<LearnedWaste> of(Ledger ledger, LocalDate today) {
+  public static List<LearnedWaste> of(Ledger ledger) {
     Map<Line.Role, Lesson> lessons = new EnumMap<>(Line.Role.class);
     for (Task task : ledger.tasks()) {
-      if (task.finished().filter(day -> !day.isAfter(today)).isPresent()) {
+      if (task.finished().isPresent()) {
         Map<Line.Role, Lesson> ofTask = new EnumMap<>(Line.Role.class);
         for (Line line : byMaterial(TakeOff.of(task, ledger))) {
-          lesson(task, line, ledger, today)
+          lesson(task, line, ledger)
               .ifPresent(lesson -> ofTask.merge(line.role(), lesson, Lesson::sameTask));
         }
         ofTask.forEach((role, lesson) -> lessons.merge(role, lesson, Lesson::and));
@@ -89,13 +88,12 @@ public record LearnedWaste(
     return new LearnedWaste(role, lesson.net(), lesson.used(), lesson.tasks(), share);
   }
 
-  private static Optional<Lesson> lesson(Task task, Line line, Ledger ledger, LocalDate today) {
+  private static Optional<Lesson> lesson(Task task, Line line, Ledger ledger) {
     Quantity used = Quantity.none(line.net().unit());
     for (LogDay day : ledger.log()) {
       for (LogDay.Used each : day.used()) {
         boolean counts =
-            !day.day().isAfter(today)
-                && each.task().filter(ref -> ref.id().equals(task.id())).isPresent()
+            each.task().filter(ref -> ref.id().equals(task.id())).isPresent()
                 && material(each, ledger)
                     .filter(ref -> ref.id().equals(line.material().id()))
                     .isPresent()

@@ -125,9 +125,9 @@ class TakeOffTest {
             ---
             """);
     Ledger ledger = Sample.read(files, new Findings()).orElseThrow();
-    assertThat(LearnedWaste.of(ledger, Sample.TODAY))
+    assertThat(LearnedWaste.of(ledger.asOf(Sample.TODAY)))
         .extracting(LearnedWaste::role, LearnedWaste::tasks, waste -> waste.share().toString())
         .containsExactly(Tuple.tuple(Line.Role.CLOTH, 1, "0.200"));
-    assertThat(LearnedWaste.of(ledger, LocalDate.of(2026, 1, 11))).isEmpty();
+    assertThat(LearnedWaste.of(ledger.asOf(LocalDate.of(2026, 1, 11)))).isEmpty();
   }
 }

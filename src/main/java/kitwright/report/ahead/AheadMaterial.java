@@ -241,7 +241,7 @@ public record AheadMaterial(Outlook outlook, Facts now) {
             Column.right("Used"),
             Column.right("By the sum"),
             Column.right("Tasks")),
-        LearnedWaste.of(now.ledger(), now.day()).stream()
+        LearnedWaste.of(now.ledger()).stream()
             .map(
                 each ->
                     Row.row(
