@@ -20,11 +20,9 @@ import java.util.stream.Collectors;
  *     by lead time (from memory; the worked tables of the tests were looked up)"
  */
 public final class Netting {
-  private final Map<String, List<Supply>> supplies;
   private final Map<String, ItemNetting> items;
 
-  private Netting(Map<String, List<Supply>> supplies, Map<String, ItemNetting> items) {
-    this.supplies = supplies;
+  private Netting(Map<String, ItemNetting> items) {
     this.items = items;
   }
 
@@ -55,7 +53,7 @@ public final class Netting {
                         held.getOrDefault(item, List.of()),
                         Optional.ofNullable(rules.get(item)),
                         today)));
-    return new Netting(held, items);
+    return new Netting(items);
   }
 
   /** How each need is met: by item, then in the order of serving. */

@@ -105,8 +105,7 @@ public final class Plan {
     return Crates.expected(task, ledger).map(each::heldUntil).orElse(each);
   }
 
-  private static List<Link> links(
-      Collection<Task> tasks, Ledger ledger, WorkTime time) {
+  private static List<Link> links(Collection<Task> tasks, Ledger ledger, WorkTime time) {
     return tasks.stream()
         .flatMap(
             task ->
