@@ -77,7 +77,7 @@ public final class Spent {
         asOf,
         shortages.all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
-            .filter(standing -> !isStillBuilt(standing, ledger, asOf))
+            .filter(standing -> !isStillBuilt(standing, ledger))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet()));
   }
@@ -86,7 +86,7 @@ public final class Spent {
    * Whether a way out that builds otherwise, or does without, is chosen and its work not finished:
    * what it was said to cost and nobody has paid or ordered is still to come.
    */
-  private static boolean isStillBuilt(Standing standing, Ledger ledger, LocalDate asOf) {
+  private static boolean isStillBuilt(Standing standing, Ledger ledger) {
     return standing
         .chosen()
         .filter(
@@ -98,11 +98,11 @@ public final class Spent {
                           .flatMap(ledger::substitution)
                           .flatMap(Substitution::hold)
                           .flatMap(ledger::task)
-                          .filter(task -> !isFinished(task, asOf))
+                          .filter(task -> !isFinished(task))
                           .isPresent();
                   case DO_WITHOUT ->
                       ledger.tasks().stream()
-                          .filter(task -> !isFinished(task, asOf))
+                          .filter(task -> !isFinished(task))
                           .flatMap(task -> task.uses().stream())
                           .flatMap(use -> use.item().stream())
                           .anyMatch(item -> item.id().equals(standing.shortage().item().id()));
@@ -111,8 +111,8 @@ public final class Spent {
         .isPresent();
   }
 
-  private static boolean isFinished(Task task, LocalDate asOf) {
-    return task.finished().or(task::withdrawn).filter(day -> !day.isAfter(asOf)).isPresent();
+  private static boolean isFinished(Task task) {
+    return task.finished().or(task::withdrawn).isPresent();
   }
 
   /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */
