@@ -21,7 +21,8 @@ import picocli.CommandLine.Option;
       "Looks ahead: the work of the next weeks with its float, the material that it lacks or that"
           + " nobody has counted, the last days to order, the weather, and the indoor work that is"
           + " ready.",
-      "With --late it shows what follows if goods or work come later than said."
+      "With --late it shows what follows if goods or work come later than said.",
+      "For example: kitwright ahead --late claim-2026-02-24=14d"
     })
 final class AheadCommand implements Command {
   static final int MOST_WEEKS = 520;

@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Works out the engineering checks of the ledger: as designed beside as built.",
       "A screening calculation: it replaces no designer and no licensed engineer.",
-      "Ends with 0 where every one passes, 1 where one fails or cannot be told."
+      "Ends with 0 where every one passes, 1 where one fails or cannot be told.",
+      "For example: kitwright assess rudder-spine --sheet"
     })
 final class AssessCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

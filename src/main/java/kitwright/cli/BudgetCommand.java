@@ -18,7 +18,8 @@ import picocli.CommandLine.Option;
       "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
           + " lines end over;",
       "and between which sums the build will likely end. What claims ask is never counted before it"
-          + " has come."
+          + " has come.",
+      "For example: kitwright budget --picture budget.svg"
     })
 final class BudgetCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
       "Writes an iCalendar file (RFC 5545) with the last days to act, replies due, tools to return,"
           + " deliveries, weather windows and the launch, each with a reminder the evening before.",
       "Keep it in a calendar of its own: a later file moves what has moved, and what is settled is"
-          + " no longer in it."
+          + " no longer in it.",
+      "For example: kitwright calendar dates.ics"
     })
 final class CalendarCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Finds what is wrong, missing or late in the ledger.",
       "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot"
-          + " be read."
+          + " be read.",
+      "For example: kitwright check --fail-on stop"
     })
 final class CheckCommand implements Command {
   /** How findings are told. */

@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Prints the letter of a claim to the supplier; without an ID, lists all claims with their"
           + " ages.",
-      "A letter is no legal advice; periods of notice depend on contract and country."
+      "A letter is no legal advice; periods of notice depend on contract and country.",
+      "For example: kitwright claim claim-2026-02-20"
     })
 final class ClaimCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -61,6 +61,9 @@ final class CommandLineRun {
     String first = arguments.length == 0 ? "--help" : arguments[0];
     switch (first) {
       case "--help", "-h", "help" -> {
+        if (arguments.length > 1 && Commands.named(arguments[1]).isPresent()) {
+          return dispatch(new String[] {arguments[1], "--help"});
+        }
         session.print(overview());
         return Command.CLEAN;
       }
@@ -76,12 +79,27 @@ final class CommandLineRun {
   }
 
   private int call(Commands.Word word, String[] arguments) {
+    CommandLine line = line(word, session.screen().width());
+    line.parseArgs(arguments);
+    if (line.isUsageHelpRequested()) {
+      session.print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
+      return Command.CLEAN;
+    }
+    return line.<Command>getCommand().run(session);
+  }
+
+  /**
+   * A command with its options, not called yet.
+   *
+   * @param width of its help, in columns
+   */
+  static CommandLine line(Commands.Word word, int width) {
     Command command = word.maker().get();
     CommandLine line =
         new CommandLine(command)
             .setCommandName(word.name())
             .setCaseInsensitiveEnumValuesAllowed(true)
-            .setUsageHelpWidth(Math.max(55, session.screen().width()))
+            .setUsageHelpWidth(Math.max(55, width))
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
     command.declare(line.getCommandSpec());
     line.getCommandSpec()
@@ -90,12 +108,7 @@ final class CommandLineRun {
                 .usageHelp(true)
                 .description("Show this text.")
                 .build());
-    line.parseArgs(arguments);
-    if (line.isUsageHelpRequested()) {
-      session.print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
-      return Command.CLEAN;
-    }
-    return command.run(session);
+    return line;
   }
 
   private String overview() {
@@ -109,7 +122,7 @@ final class CommandLineRun {
                 out.append(String.format(Locale.ROOT, "  %-12s %s%n", word.name(), word.does())));
     return out.append(
             "\n"
-                + "“kitwright WORD --help” tells more. A ledger is a folder of YAML and Markdown"
+                + "“kitwright help WORD” tells more. A ledger is a folder of YAML and Markdown"
                 + " files in Git.\n")
         .toString();
   }

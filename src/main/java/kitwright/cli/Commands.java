@@ -73,6 +73,7 @@ final class Commands {
         new Word("guard", "have Git check what is staged before each commit", GuardCommand::new),
         new Word("import", "take a list of somebody else’s as records", ImportCommand::new),
         new Word("export", "print records as a table for a spreadsheet", ExportCommand::new),
+        new Word("manual", "print the manual page of a command", ManualCommand::new),
         new Word("completions", "print completions for a shell", CompletionsCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
         new Word("new", "begin a record of any kind", NewCommand::new),

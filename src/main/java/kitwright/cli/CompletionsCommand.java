@@ -53,7 +53,10 @@ final class CompletionsCommand implements Command {
     return """
     _kitwright() {
       local word=${COMP_WORDS[COMP_CWORD]}
-      if [ "$COMP_CWORD" -eq 1 ]; then
+      if [ "$COMP_CWORD" -gt 1 ] && [ "${word#-}" != "$word" ]; then
+        case ${COMP_WORDS[1]} in
+    OPTIONS    esac
+      elif [ "$COMP_CWORD" -eq 1 ]; then
         COMPREPLY=($(compgen -W "WORDS" -- "$word"))
       elif [ "$COMP_CWORD" -eq 2 ]; then
         case ${COMP_WORDS[1]} in
@@ -67,9 +70,30 @@ final class CompletionsCommand implements Command {
     }
     complete -o filenames -F _kitwright kitwright
     """
+        .replace("OPTIONS", bashOptions())
         .replace("WORDS\" --", words() + "\" --")
         .replace("KINDS\" --", kinds() + "\" --")
         .replace("TABLES\" --", String.join(" ", Export.tables()) + "\" --");
+  }
+
+  private static String bashOptions() {
+    return Commands.all().stream()
+        .map(
+            word ->
+                "      "
+                    + word.name()
+                    + ") COMPREPLY=($(compgen -W \""
+                    + String.join(" ", options(word))
+                    + "\" -- \"$word\")) ;;\n")
+        .collect(Collectors.joining());
+  }
+
+  /** The options of a command, by their long names. */
+  private static List<String> options(Commands.Word word) {
+    return CommandLineRun.line(word, 80).getCommandSpec().options().stream()
+        .map(option -> option.longestName())
+        .sorted()
+        .toList();
   }
 
   private static String zsh() {
@@ -81,6 +105,9 @@ final class CompletionsCommand implements Command {
         + String.join("\n", lines)
         + "\n  )\n"
         + "  if (( CURRENT == 2 )); then\n    _describe command commands\n"
+        + "  elif [[ $words[CURRENT] == -* ]]; then\n    case $words[2] in\n"
+        + zshOptions()
+        + "    esac\n"
         + "  elif (( CURRENT == 3 )); then\n    case $words[2] in\n"
         + "      new|amend|keys|import) compadd -- "
         + kinds()
@@ -88,6 +115,33 @@ final class CompletionsCommand implements Command {
         + String.join(" ", Export.tables())
         + " ;;\n      *) _files ;;\n    esac\n  else\n    _files\n  fi\n}\n"
         + "compdef _kitwright kitwright\n";
+  }
+
+  private static String zshOptions() {
+    return Commands.all().stream()
+        .map(
+            word ->
+                "      "
+                    + word.name()
+                    + ") compadd -- "
+                    + String.join(" ", options(word))
+                    + " ;;\n")
+        .collect(Collectors.joining());
+  }
+
+  private static String fishOptions() {
+    return Commands.all().stream()
+        .flatMap(
+            word ->
+                options(word).stream()
+                    .map(
+                        option ->
+                            "complete -c kitwright -n '__fish_seen_subcommand_from "
+                                + word.name()
+                                + "' -l "
+                                + option.substring(2)
+                                + "\n"))
+        .collect(Collectors.joining());
   }
 
   private static String fish() {
@@ -102,6 +156,7 @@ final class CompletionsCommand implements Command {
                         + "'\n")
             .collect(Collectors.joining());
     return lines
+        + fishOptions()
         + "complete -c kitwright -n '__fish_seen_subcommand_from new amend keys import' -f -a '"
         + kinds()
         + "'\ncomplete -c kitwright -n '__fish_seen_subcommand_from export' -f -a '"

@@ -26,7 +26,8 @@ import picocli.CommandLine.Parameters;
       "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without"
           + " an ID, lists the cuts.",
       "Stock that other work needs is left alone. The same ledger gives the same plan, unless"
-          + " --seconds ends the search."
+          + " --seconds ends the search.",
+      "For example: kitwright cut berth-bearers"
     })
 final class CutCommand implements Command {
   private static final long BUYING_STEPS = 200_000_000;

@@ -28,7 +28,8 @@ final class DeedOptions {
   }
 
   void declare(CommandSpec spec) {
-    spec.usageMessage().description(deed.does(), "For example: " + deed.example());
+    spec.usageMessage()
+        .description(formatted(deed.does()), formatted("For example: " + deed.example()));
     places = places();
     spec.addPositional(places);
     for (Key key : deed.keys()) {
@@ -74,7 +75,7 @@ final class DeedOptions {
             .paramLabel(key == null ? "TEXT" : label(key))
             .type(many ? List.class : String.class)
             .auxiliaryTypes(String.class)
-            .description(sentence(says) + (key == null ? "" : such(key)))
+            .description(formatted(sentence(says) + (key == null ? "" : such(key))))
             .build();
     byKey.put(name, option);
     spec.addOption(option);
@@ -107,6 +108,11 @@ final class DeedOptions {
         : key.sort().words().isEmpty()
             ? ""
             : " One of: " + String.join(", ", key.sort().words()) + ".";
+  }
+
+  /** The library formats what it is told. */
+  private static String formatted(String text) {
+    return text.replace("%", "%%");
   }
 
   private static String sentence(String says) {

@@ -26,7 +26,8 @@ import picocli.CommandLine.Parameters;
       "Prints what is signed under each substitution: the digits to write behind “covers:” in a"
           + " sign-off, or with --statement the text that they are the SHA-256 of.",
       "They change with every change of meaning in the substitution, what it replaces and uses, its"
-          + " assessment, sections, materials, documents, conditions and signer."
+          + " assessment, sections, materials, documents, conditions and signer.",
+      "For example: kitwright fingerprint sub-rudder-spine --statement"
     })
 final class FingerprintCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

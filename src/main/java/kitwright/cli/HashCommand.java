@@ -10,7 +10,10 @@ import picocli.CommandLine.Parameters;
 /** Prints what to write behind {@code sha256:}. */
 @picocli.CommandLine.Command(
     name = "hash",
-    description = "Prints the SHA-256 of files, to be recorded as “sha256:” beside evidence.")
+    description = {
+      "Prints the SHA-256 of files, to be recorded as “sha256:” beside evidence.",
+      "For example: kitwright hash evidence/crate-1.jpg"
+    })
 final class HashCommand implements Command {
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
   private List<String> files = List.of();

@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Lists the kit’s items: promised, counted good, damaged, wrong, still open, coming, here."
           + " What covers it otherwise stands in its story.",
-      "With an ID, tells the item’s story day by day. --today shows an earlier day."
+      "With an ID, tells the item’s story day by day. --today shows an earlier day.",
+      "For example: kitwright kit plank"
     })
 final class KitCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

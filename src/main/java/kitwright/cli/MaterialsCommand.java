@@ -15,7 +15,8 @@ import picocli.CommandLine.Parameters;
     name = "materials",
     description = {
       "Lists the materials of the ledger and the built-in ones, with their values and sources.",
-      "A value marked ? has not been confirmed in its source: nothing structural passes on it."
+      "A value marked ? has not been confirmed in its source: nothing structural passes on it.",
+      "For example: kitwright materials"
     })
 final class MaterialsCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

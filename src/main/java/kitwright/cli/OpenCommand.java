@@ -15,7 +15,8 @@ import picocli.CommandLine.Option;
     description = {
       "Lists every open matter, most pressing first: by when it is needed so that the launch does"
           + " not move, how many working days of float the work has, whom it waits for and what to"
-          + " do next."
+          + " do next.",
+      "For example: kitwright open"
     })
 final class OpenCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -17,7 +17,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days,"
           + " strength, weight, off-cuts and signatures.",
-      "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage."
+      "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage.",
+      "For example: kitwright options short-2026-03-20-board-winch"
     })
 final class OptionsCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

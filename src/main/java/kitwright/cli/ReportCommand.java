@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Writes reports in Markdown into “reports” in the ledger’s folder: all, or those named.",
       "They are laid out by templates; a file of the same name in “templates” in the ledger’s"
-          + " folder takes a template’s place."
+          + " folder takes a template’s place.",
+      "For example: kitwright report list"
     })
 final class ReportCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

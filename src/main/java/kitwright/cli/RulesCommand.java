@@ -18,7 +18,10 @@ import picocli.CommandLine.Parameters;
 /** Tells what rules protect against. */
 @picocli.CommandLine.Command(
     name = "rules",
-    description = "Tells what a rule protects against, with an example; without a name, lists all.")
+    description = {
+      "Tells what a rule protects against, with an example; without a name, lists all.",
+      "For example: kitwright rules hold-point-passed"
+    })
 final class RulesCommand implements Command {
   @Mixin private Telling telling = new Telling();
 

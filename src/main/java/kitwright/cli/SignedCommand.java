@@ -13,7 +13,8 @@ import picocli.CommandLine.Mixin;
     description = {
       "Tells by which commit each sign-off first came into Git, whether that commit is signed, and"
           + " whether its day fits: dated long before it came, or come after the work had begun.",
-      "Ends with 1 where something does not fit."
+      "Ends with 1 where something does not fit.",
+      "For example: kitwright signed"
     })
 final class SignedCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -17,7 +17,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and one"
           + " for a forge.",
-      "What is there already is never touched; beside records of your own no examples are laid."
+      "What is there already is never touched; beside records of your own no examples are laid.",
+      "For example: kitwright start my-boat --name \"My boat\""
     })
 final class StartCommand implements Command {
   @Mixin private DayOption day = new DayOption();

@@ -12,7 +12,8 @@ import picocli.CommandLine.Option;
     name = "tomorrow",
     description = {
       "Prints one page for the next working day: what to do first and why, what can go on, what"
-          + " must be rung, ordered or given back by its evening, what must wait and for what."
+          + " must be rung, ordered or given back by its evening, what must wait and for what.",
+      "For example: kitwright tomorrow"
     })
 final class TomorrowCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

@@ -21,7 +21,8 @@ import picocli.CommandLine.Option;
     description = {
       "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO"
           + " 8601).",
-      "The public reads what is marked “audience: public”, titles under “public:”, and figures."
+      "The public reads what is marked “audience: public”, titles under “public:”, and figures.",
+      "For example: kitwright week --audience public"
     })
 final class WeekCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();

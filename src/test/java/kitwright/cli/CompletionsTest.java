@@ -22,6 +22,13 @@ class CompletionsTest {
     Commands.all().forEach(word -> assertThat(run.out()).contains(word.name()));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"bash", "zsh", "fish"})
+  void everyOptionOfARecordingWordIsOffered(String shell) {
+    String option = shell.equals("fish") ? "-l replaces" : "--replaces";
+    assertThat(Run.in(Path.of(""), "completions", shell).out()).contains(option);
+  }
+
   @Test
   void anUnknownShellIsRefused() {
     assertThat(Run.in(Path.of(""), "completions", "sh").code()).isEqualTo(2);
@@ -29,7 +36,7 @@ class CompletionsTest {
 
   /** The shell itself completes by the script. */
   @ParameterizedTest
-  @CsvSource({"1, fini, finish", "2, shor, shortage"})
+  @CsvSource({"1, fini, finish", "2, shor, shortage", "2, --pri, --print"})
   void bashCompletesByIt(int place, String begun, String whole, @TempDir Path folder)
       throws IOException, InterruptedException {
     assumeThat(Path.of("/bin/bash")).exists();
