@@ -54,13 +54,19 @@ final class HistoryCommand implements Command {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     try {
-      Series series = Series.of(History.of(opened.folder().root()), wanted, days);
+      Series series = read(wanted, opened, session);
       if (!series.readings().isEmpty()) {
         picture.draw(() -> HistoryTold.drawing(ledger, series), session);
       }
       return telling.tell(HistoryTold.sheet(ledger, series), opened, session);
     } catch (NoHistory none) {
       throw new Refusal(none.what(), none.mend());
+    }
+  }
+
+  private Series read(Figure wanted, Opened opened, Session session) throws NoHistory {
+    try (Progress progress = new Progress(session, "days")) {
+      return Series.of(History.of(opened.folder().root()), wanted, days, progress);
     }
   }
 

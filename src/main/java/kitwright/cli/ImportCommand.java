@@ -89,7 +89,9 @@ final class ImportCommand implements Command {
       byte[] bytes = Files.readAllBytes(path);
       Map<String, String> all = new LinkedHashMap<>(names.all());
       all.putAll(columns);
-      return Import.of(wanted, bytes, all, ledger);
+      try (Progress progress = new Progress(session, "rows")) {
+        return Import.of(wanted, bytes, all, ledger, progress);
+      }
     } catch (IOException broken) {
       throw new Refusal("“" + file + "” cannot be opened.", "Check who may read it.");
     } catch (Misread misread) {

@@ -12,8 +12,9 @@ import kitwright.finding.TextFindings;
  * What the place that text is printed to can show.
  *
  * @param columns how wide it is; asked only when something is laid out
+ * @param live whether somebody watches: a terminal that can go back on a line
  */
-record Screen(Supplier<Integer> columns, Marks marks, Ink ink) {
+record Screen(Supplier<Integer> columns, Marks marks, Ink ink, boolean live) {
   /**
    * Read from the environment. Colour only on a terminal, and never where NO_COLOR is set (see
    * no-color.org) or TERM says dumb.
@@ -28,7 +29,8 @@ record Screen(Supplier<Integer> columns, Marks marks, Ink ink) {
     return new Screen(
         new Width(environment.getOrDefault("COLUMNS", ""), terminal, size),
         terminal && isPlain(environment) ? Marks.DOUBLED_BRACKETS : Marks.WHITE_BRACKETS,
-        colour ? Ink.COLOUR : Ink.PLAIN);
+        colour ? Ink.COLOUR : Ink.PLAIN,
+        terminal && !environment.getOrDefault("TERM", "").equals("dumb"));
   }
 
   int width() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntBinaryOperator;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Key;
 import kitwright.ledger.Keys;
@@ -52,9 +53,15 @@ public final class Import {
    * @param bytes of a file of delimited text, or of a workbook whose first sheet is the list
    * @param columns the key that each column holds, by the column’s title; a column whose title is a
    *     key needs none
+   * @param progress told how many rows are taken, and of how many
    * @throws Misread where no column holds a key, or two hold the same
    */
-  public static Import of(Kind kind, byte[] bytes, Map<String, String> columns, Ledger ledger)
+  public static Import of(
+      Kind kind,
+      byte[] bytes,
+      Map<String, String> columns,
+      Ledger ledger,
+      IntBinaryOperator progress)
       throws Misread {
     Import made = new Import(kind, ledger.build().currency());
     List<Csv.Row> rows = rows(bytes);
@@ -64,8 +71,9 @@ public final class Import {
     }
     Map<Integer, String> places = made.places(rows.get(0).cells(), columns);
     Map<String, Integer> seen = new HashMap<>();
-    for (Csv.Row row : rows.subList(1, rows.size())) {
-      made.take(row, places, seen, ledger);
+    for (int i = 1; i < rows.size(); i++) {
+      made.take(rows.get(i), places, seen, ledger);
+      int unused = progress.applyAsInt(i, rows.size() - 1);
     }
     return made;
   }

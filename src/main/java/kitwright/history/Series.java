@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntBinaryOperator;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -29,14 +30,18 @@ public record Series(Figure figure, List<Reading> readings, int leftOut, boolean
    * Follows a figure.
    *
    * @param most so many days at the most, evenly chosen, the first and the last among them
+   * @param progress told how many days are read, and of how many
    */
-  public static Series of(History history, Figure figure, int most) throws NoHistory {
+  public static Series of(History history, Figure figure, int most, IntBinaryOperator progress)
+      throws NoHistory {
     Map<LocalDate, Commit> byDay = new TreeMap<>();
     history.commits(Optional.empty()).forEach(commit -> byDay.put(commit.day(), commit));
     List<Commit> days = List.copyOf(byDay.values());
     List<Commit> chosen = chosen(days, most);
     List<Reading> readings = new ArrayList<>();
-    for (Commit commit : chosen) {
+    for (int i = 0; i < chosen.size(); i++) {
+      Commit commit = chosen.get(i);
+      int unused = progress.applyAsInt(i, chosen.size());
       Optional<Ledger> ledger = history.tree(commit).ledger(new Findings());
       if (ledger.isPresent()) {
         held(figure, Facts.of(ledger.get(), commit.day()))

@@ -1,7 +1,9 @@
 package kitwright.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import kitwright.OutsideProgram;
 import kitwright.cli.Run;
@@ -146,6 +148,25 @@ class PastCommandsIT {
     assertThat(run("check", "--staged").code()).isEqualTo(1);
     folder.git("add", "--all");
     assertThat(run("check", "--staged", "--fail-on", "stop").code()).isZero();
+  }
+
+  /** Two people record something of one task: both wrote below its last line, and both are kept. */
+  @Test
+  void twoBranchesThatRecordOfOneTaskMeetAndAreToldHowToGoOn() throws Exception {
+    folder.write("tasks/glue.yaml", "tasks:\n  - id: glue\n    what: Glue\n    takes: 1 d\n");
+    folder.commit("Nora", "2026-03-08", "A task").git("checkout", "-q", "-b", "barn");
+    assertThat(run("begin", "glue").code()).isZero();
+    folder.commit("Eskil", "2026-03-09", "Begun").git("checkout", "-q", "main");
+    assertThat(run("amend", "task", "glue", "phase=hull").code()).isZero();
+    folder.commit("Nora", "2026-03-10", "Phase");
+    assertThatThrownBy(() -> folder.git("merge", "-q", "barn")).hasMessageContaining("CONFLICT");
+    assertThat(run("check").out()).contains("A merge of two branches was not finished here");
+    assertThat(run("check", "--staged").err()).contains("The merge is not finished");
+    Path file = folder.top().resolve("tasks/glue.yaml");
+    folder.write("tasks/glue.yaml", Files.readString(file).replaceAll("(?m)^[<=>]{7}.*\n", ""));
+    folder.commit("Nora", "2026-03-11", "Both");
+    assertThat(Files.readString(file)).contains("started: 2026-03-29", "phase: hull");
+    assertThat(run("since", "2026-03-08").out()).contains("task (glue)", "Eskil", "Nora");
   }
 
   @Test
