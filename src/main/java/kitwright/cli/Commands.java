@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** The words of the command line, those first that a builder asks day by day. */
+/**
+ * The words of the command line in the order of use: what tells, what records, what else there is.
+ */
 final class Commands {
   private Commands() {}
 
@@ -24,6 +26,21 @@ final class Commands {
 
   static List<Word> all() {
     return List.of(
+        new Word("start", "lay out a new ledger", StartCommand::new),
+        new Word("check", "find what is wrong, missing or late", CheckCommand::new),
+        new Word("open", "list what is open, most pressing first", OpenCommand::new),
+        new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
+        new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
+        new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
+        new Word("kit", "how each item stands: promised, counted, covered, open", KitCommand::new),
+        new Word("options", "the ways out of a shortage, side by side", OptionsCommand::new),
+        new Word("assess", "work out how strong a part is, as built", AssessCommand::new),
+        new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
+        new Word("cut", "plan which piece yields which parts", CutCommand::new),
+        new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
+        new Word("week", "tell what happened this week and what comes next", WeekCommand::new),
+        new Word("report", "write the reports", ReportCommand::new),
+        new Word("calendar", "write the days to act for a phone", CalendarCommand::new),
         new Word("count", "record what was counted in a delivery", CountCommand::new),
         new Word("begin", "record that a task was begun", new Recorded("begin")),
         new Word("finish", "record that a task is finished", new Recorded("finish")),
@@ -43,20 +60,6 @@ final class Commands {
         new Word("calculate", "record how that is to be worked out", new Recorded("calculate")),
         new Word("sign", "record a signature, once its statement was read", SignCommand::new),
         new Word("amend", "set any key of a record, or add to a list", AmendCommand::new),
-        new Word("check", "find what is wrong, missing or late", CheckCommand::new),
-        new Word("open", "list what is open, most pressing first", OpenCommand::new),
-        new Word("tomorrow", "one page for the next working day", TomorrowCommand::new),
-        new Word("calendar", "write the days to act for a phone", CalendarCommand::new),
-        new Word("ahead", "look ahead: work, material, weather, what if", AheadCommand::new),
-        new Word("claim", "write the letter of a claim, or list the claims", ClaimCommand::new),
-        new Word("kit", "how each item stands: promised, counted, covered, open", KitCommand::new),
-        new Word("options", "the ways out of a shortage, side by side", OptionsCommand::new),
-        new Word("assess", "work out how strong a part is, as built", AssessCommand::new),
-        new Word("fingerprint", "print what a signature must cover", FingerprintCommand::new),
-        new Word("cut", "plan which piece yields which parts", CutCommand::new),
-        new Word("budget", "where the money stands and where it will end", BudgetCommand::new),
-        new Word("week", "tell what happened this week and what comes next", WeekCommand::new),
-        new Word("report", "write the reports", ReportCommand::new),
         new Word(
             "materials",
             "list the materials and where their values come from",
@@ -76,8 +79,7 @@ final class Commands {
         new Word("manual", "print the manual page of a command", ManualCommand::new),
         new Word("completions", "print completions for a shell", CompletionsCommand::new),
         new Word("hash", "print the SHA-256 of a file, for evidence", HashCommand::new),
-        new Word("new", "begin a record of any kind", NewCommand::new),
-        new Word("start", "lay out a new ledger", StartCommand::new));
+        new Word("new", "begin a record of any kind", NewCommand::new));
   }
 
   static Optional<Word> named(String name) {

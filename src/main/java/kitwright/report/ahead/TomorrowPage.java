@@ -194,10 +194,16 @@ public final class TomorrowPage {
         Inline.text(
             (ours ? subject(matter) : reached(matter.waitsFor()))
                 + ": "
-                + matter.next()
+                + firstThing(matter)
                 + since
                 + ", "),
         Inline.code(id));
+  }
+
+  /** What to do, without what else could be done: “open” tells that. */
+  private static String firstThing(OpenMatter matter) {
+    int other = matter.next().indexOf("; bought it instead?");
+    return other < 0 ? matter.next() : matter.next().substring(0, other);
   }
 
   /** What it is about, without why. */

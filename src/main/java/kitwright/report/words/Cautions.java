@@ -28,11 +28,18 @@ public final class Cautions {
       words(
           "resin|epoxy|glue(?:s|d)?|glu(?:e"
               + " up|ing)|laminat\\w+|glass(?:es|ing)?|sheath\\w*|fill(?:s|ing)?|coat(?:s|ing)?|varnish\\w*|paint\\w*|prim(?:e|er|ing)|bond\\w*|bed");
+
+  /** Things that are harmful to touch or breathe, by what they are called. */
+  private static final Pattern CHEMICAL =
+      words(
+          "epoxy|resins?|hardener|solvents?|acetone|thinners?|varnish|paint|primer|glue|sealant"
+              + "|adhesive");
+
   private static final Pattern HEATER = words("heater|heat(?:ing)?|warm(?:ing)?|stove");
   private static final Pattern LEAD = words("lead|ballast");
   private static final Pattern LIFTING =
       words(
-          "lift(?:s|ing)?|turn(?:s|ing)? (?:the |her |over)|turn over|hoist\\w*|crane|step (?:the"
+          "lift(?:s|ing)?|turn(?:s|ing)? (?:the|her|over|it)|hoist\\w*|crane|step (?:the"
               + " )?mast\\w*|launch\\w*|unstep\\w*|jack up");
   private static final Pattern ELECTRICAL =
       words(
@@ -73,7 +80,21 @@ public final class Cautions {
     if (task.uses().stream().anyMatch(use -> isResin(use, ledger))) {
       all.add(Caution.RESIN);
     }
+    task.uses().forEach(use -> used(use, ledger, all));
     return all;
+  }
+
+  private static void used(Task.Use use, Ledger ledger, Set<Caution> all) {
+    use.item()
+        .flatMap(ledger::kitItem)
+        .map(item -> item.what())
+        .or(() -> use.stock().flatMap(ledger::stock).map(stock -> stock.what()))
+        .map(what -> what.toLowerCase(Locale.ROOT))
+        .ifPresent(
+            what -> {
+              add(CHEMICAL, Caution.RESIN, what, all);
+              add(LEAD, Caution.LEAD, what, all);
+            });
   }
 
   private static void add(Pattern pattern, Caution caution, String words, Set<Caution> all) {

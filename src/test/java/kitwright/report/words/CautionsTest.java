@@ -1,0 +1,81 @@
+package kitwright.report.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.Set;
+import kitwright.Sample;
+import kitwright.ledger.Ledger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Each kind of work that can hurt somebody gets its own caution, and each caution defers. */
+class CautionsTest {
+  private static Set<Caution> of(String what, String more) {
+    Ledger ledger =
+        Sample.ledger(
+            """
+            build: {name: Tern, currency: EUR, started: 2026-01-05}
+            parties: [{id: pell, name: Pell, role: lender}]
+            kit: [{id: pot, what: a pot of something, qty: 1 kg, material: epoxy}, {id: tin, what: slow hardener, qty: 1 kg}, {id: pig, what: lead ingot, qty: 4}]
+            deliveries: [{id: d, from: pell, expected: 2026-04-01}]
+            borrowed: [{id: warm, tool: fuel heater 9 kW, from: pell, on: 2026-03-01, due: 2026-04-01, condition: good}]
+            tasks: [{id: t, what: %s, takes: 1 d%s}]
+            """
+                .formatted(what, more));
+    return Cautions.of(ledger.tasks().get(0), ledger);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Saw the frames, SAW",
+    "Rip the stringers, SAW",
+    "Sand the cabin top, DUST",
+    "Fair the hull, DUST",
+    "Glue the knees, RESIN",
+    "Sheathe the deck, RESIN",
+    "Varnish the coamings, RESIN",
+    "Wipe down and prime the hull, RESIN",
+    "Keep the tent warm with the heater, HEATER",
+    "Pour the lead shoe, LEAD",
+    "Stow the ballast, LEAD",
+    "Turn the hull over, LIFTING",
+    "Step the mast, LIFTING",
+    "Wiring for the lights, ELECTRICAL",
+    "Fit the battery, ELECTRICAL",
+    "Unpack and count crate C5, CRATE",
+    "Work aloft on the shrouds, HEIGHT",
+  })
+  void eachKindOfWorkGetsItsOwn(String what, Caution caution) {
+    assertThat(of(what, "")).contains(caution);
+  }
+
+  @Test
+  void whatIsUsedBorrowedUnpackedOrKeptWarmTellsToo() {
+    assertThat(of("Close the box", ", uses: [{item: pot, qty: 1 kg}]")).contains(Caution.RESIN);
+    assertThat(of("Close the box", ", uses: [{item: tin, qty: 1 kg}]"))
+        .containsExactly(Caution.RESIN);
+    assertThat(of("Close the box", ", uses: [{item: pig, qty: 1}]")).containsExactly(Caution.LEAD);
+    assertThat(of("Close the box", ", tools: [warm]")).containsExactly(Caution.HEATER);
+    assertThat(of("Close the box", ", unpacks: [d]")).containsExactly(Caution.CRATE);
+    assertThat(of("Close the box", ", place: indoors, weather: {above: 12 C}"))
+        .containsExactly(Caution.HEATER);
+  }
+
+  @Test
+  void workThatHurtsNobodyGetsNone() {
+    assertThat(of("Order the rudder fittings", "")).isEmpty();
+    assertThat(of("Measure the sole", "")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Caution.class)
+  void eachIsReachedAndDefersToSheetMakerLicenceOrRules(Caution caution) {
+    assertThat(caution.words())
+        .matches(
+            "(?si).*(data sheet|local rules|licensed|maker|instructions|plan is paper|each cut).*");
+    assertThat(EnumSet.allOf(Caution.class)).contains(caution);
+  }
+}
