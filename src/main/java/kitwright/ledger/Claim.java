@@ -164,7 +164,7 @@ public record Claim(
     @Override
     public int hashCode() {
       int hash = on.hashCode();
-      hash = 31 * hash + how.ordinal();
+      hash = 31 * hash + how.name().hashCode();
       hash = 31 * hash + qty.hashCode();
       hash = 31 * hash + amount.hashCode();
       hash = 31 * hash + at.hashCode();
