@@ -13,8 +13,8 @@ public final class Validity {
   public static List<String> of(Result result) {
     List<String> all = new ArrayList<>(own(result.assessment().method()));
     all.add(
-        "not looked at: grounding, slamming, fatigue, creep, heat, impact, holes and notches,"
-            + " crushing under fittings, and joints other than those named");
+        "not looked at: grounding, slamming, fatigue, creep, heat, impact, and holes, notches,"
+            + " fittings and joints other than those named");
     if (!Bases.of(result.inputs()).mixed()) {
       all.add(Bases.of(result.inputs()).words());
     }
