@@ -17,6 +17,9 @@ import kitwright.value.Ref;
 
 /** A deed with all that tells it, as a change of a record or as a new one. */
 final class DeedRecord {
+  /** The key by which the record that is named first then names the new one. */
+  private static final String TIE = "assessment";
+
   private final Deed deed;
   private final Map<String, Answers.Answer> all;
   private final Map<String, List<String>> said;
@@ -78,8 +81,20 @@ final class DeedRecord {
     return values;
   }
 
+  private static void refuseSecond(Entry entry) {
+    throw new Refusal(
+        "The " + entry.named() + " names its assessment already, at " + entry.at().of(TIE) + ".",
+        "Nothing was changed. To replace it, which voids what was signed, begin another with"
+            + " “kitwright new assessment” and name it with “kitwright amend "
+            + entry.kind().word()
+            + " "
+            + entry.id()
+            + " assessment=ID”.");
+  }
+
   /** Takes a new record up; says which records are concerned. */
   List<String> begin(Optional<Entry> tied) {
+    tied.filter(entry -> entry.at().has(TIE)).ifPresent(DeedRecord::refuseSecond);
     String words = said.getOrDefault("words", List.of("")).get(0);
     Optional<Entry> day =
         deed.kind() == Kind.LOG
@@ -95,7 +110,7 @@ final class DeedRecord {
       return List.of(day.get().named());
     }
     String id = recording.begin(deed.kind(), about(tied, recording.ledger()), written(), words);
-    tied.ifPresent(entry -> recording.add(entry, Change.of("assessment", id)));
+    tied.ifPresent(entry -> recording.add(entry, Change.of(TIE, id)));
     return List.of(deed.kind().word() + " " + id);
   }
 

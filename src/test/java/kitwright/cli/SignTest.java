@@ -88,6 +88,17 @@ class SignTest {
     assertThat(root.resolve("all.yaml")).hasContent(LEDGER);
   }
 
+  /** Another assessment would void what was signed: that is nobody’s by-the-way. */
+  @Test
+  void anAssessmentIsTiedToItsSubstitutionAndNeverInPlaceOfAnother() throws IOException {
+    String[] words = {"calculate", "rail", "--method", "external", "--by", "ann", "--id", "rail-a"};
+    assertThat(Run.in(root, words).err()).isEmpty();
+    assertThat(Files.readString(root.resolve("all.yaml"))).contains("assessment: rail-a");
+    words[7] = "rail-b";
+    assertThat(Run.in(root, words).err()).contains("names its assessment already, at all.yaml:");
+    assertThat(root.resolve("assessments/rail-b.yaml")).doesNotExist();
+  }
+
   private void refused(String why, String... words) throws IOException {
     Run run = Run.in(root, words);
     assertThat(run.code()).isEqualTo(2);
