@@ -199,7 +199,8 @@ class ChangeProperties {
   @SuppressWarnings("unchecked")
   private static Object meant(String before, String id, Change change) {
     Map<String, Object> whole = (Map<String, Object>) parsed(before);
-    for (Map<String, Object> task : (List<Map<String, Object>>) whole.get("tasks")) {
+    for (Map<String, Object> task :
+        (List<Map<String, Object>>) whole.getOrDefault("tasks", List.of())) {
       if (id.equals(task.get("id"))) {
         change.set().forEach((key, value) -> task.put(key, new Yaml().load(value)));
         change.added().forEach((key, items) -> items.forEach(item -> add(task, key, item)));
