@@ -45,7 +45,7 @@ final class OptionsCommand implements Command {
         shortage
             .flatMap(found -> Choice.of(now, new Ref(found.id(), found.at().record())))
             .orElseThrow(() -> unknown(ledger, id.get()));
-    return telling.tell(OptionsTold.of(choice), opened, session);
+    return telling.tell(OptionsTold.of(choice, now), opened, session);
   }
 
   private static Refusal unknown(Ledger ledger, String id) {

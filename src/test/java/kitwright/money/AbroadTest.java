@@ -143,4 +143,38 @@ class AbroadTest {
         .as("a planned purchase is within the 500")
         .hasToString("750.00 EUR");
   }
+
+  /** A spend, a budget, what remains of one, a way out, a repair and a price: each is named. */
+  @Test
+  void whatHasNoRateIsNamedWithTheLineThatLacksIt() {
+    String yaml =
+        """
+        budget: [{line: a, title: A, amount: 1000, remaining: 100 GBP}, {line: b, title: B, amount: 500 AUD}]
+        kit: [{id: win, what: winch, qty: 2, price: 300 NZD}, {id: top, what: top, qty: 1, price: 20 NZD}]
+        shortages: [{id: s, item: win, qty: 1, found: 2026-02-03, cause: not-packed, line: a, options: [{kind: buy, cost: 200 USD}]}]
+        spending: [{id: p, on: 2026-02-06, line: a, what: glue, state: paid, amount: 10 GBP}]
+        borrowed: [{id: saw, tool: saw, from: pell, on: 2026-02-01, condition: ok, repair: {what: bent, found: 2026-02-10, cost: 9 CHF, line: a}}]
+        """;
+    kitwright.ledger.Facts day = kitwright.ledger.Facts.of(Sample.ledger(yaml), Sample.TODAY);
+    assertThat(WithoutRate.of(day))
+        .extracting(each -> each.words() + ", " + each.line().orElse("whole"))
+        .containsExactly(
+            "10.00 GBP of the spend p, a",
+            "100.00 GBP of the budget line a, a",
+            "500.00 AUD of the budget line b, b",
+            "200.00 USD of the shortage s, a",
+            "9.00 CHF of the loan saw, a",
+            "300.00 NZD of the kit item win, whole");
+    String rates =
+        """
+        rates:
+          - {on: 2026-01-01, from: GBP, to: EUR, rate: 1.15, source: x}
+          - {on: 2026-01-01, from: AUD, to: EUR, rate: 0.6, source: x}
+          - {on: 2026-01-01, from: USD, to: EUR, rate: 0.9, source: x}
+          - {on: 2026-01-01, from: CHF, to: EUR, rate: 1.05, source: x}
+          - {on: 2026-01-01, from: NZD, to: EUR, rate: 0.5, source: x}
+        """;
+    assertThat(WithoutRate.of(kitwright.ledger.Facts.of(Sample.ledger(yaml + rates), Sample.TODAY)))
+        .isEmpty();
+  }
 }

@@ -11,6 +11,7 @@ import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.LineState;
 import kitwright.money.Valued;
+import kitwright.money.WithoutRate;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
@@ -39,8 +40,18 @@ public final class BudgetLineTold {
             .value("tax", Cells.money(line.tax()))
             .value("duty", Cells.money(line.duty()))
             .table("spends", spends(Account.on(now).spendsOn(id), new Names(now.ledger())))
+            .sentence("lacking", lacking(id, now))
             .block("causes", Overruns.of(line, now).toArray(Block[]::new));
     return new Sheet("budget-" + id + ".md", "budget-line", slots);
+  }
+
+  /** What of this line, or of no line that is named, has no rate. */
+  private static String lacking(String id, Facts now) {
+    return Say.list(
+        WithoutRate.of(now).stream()
+            .filter(each -> each.line().filter(line -> !line.equals(id)).isEmpty())
+            .map(WithoutRate::words)
+            .toList());
   }
 
   private static Table spends(List<Valued> spends, Names names) {

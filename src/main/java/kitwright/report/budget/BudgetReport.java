@@ -16,10 +16,13 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Loan;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
 import kitwright.money.LineState;
+import kitwright.money.OpenRepair;
 import kitwright.money.Remaining;
+import kitwright.money.WithoutRate;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Report;
 import kitwright.report.words.Say;
@@ -78,7 +81,7 @@ public final class BudgetReport implements Report {
         "budget",
         slots
             .block("claims", back(account).toArray(Block[]::new))
-            .block("cautions", cautions(account).toArray(Block[]::new)));
+            .block("cautions", cautions(account, now).toArray(Block[]::new)));
   }
 
   private static Block drawing() {
@@ -258,21 +261,25 @@ public final class BudgetReport implements Report {
                     + " would still come back. It is in no figure above."));
   }
 
-  private static List<Block> cautions(Account account) {
+  private static List<Block> cautions(Account account, Facts now) {
     List<Block> cautions = new ArrayList<>();
-    if (!account.unvalued().isEmpty()) {
+    List<String> lacking = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
+    if (!lacking.isEmpty()) {
       cautions.add(
           Block.paragraph(
-              "Every sum is “at least”: there is no rate for "
-                  + Say.list(account.unvalued().stream().map(each -> each.id()).toList())
-                  + "."));
+              "Every sum is “at least”: there is no rate for " + Say.list(lacking) + "."));
     }
-    if (!account.unpricedRepairs().isEmpty()) {
+    List<String> unpriced =
+        account.unpricedRepairs().stream()
+            .map(OpenRepair::loan)
+            .filter(loan -> loan.repair().flatMap(Loan.Repair::cost).isEmpty())
+            .map(Loan::tool)
+            .toList();
+    if (!unpriced.isEmpty()) {
       cautions.add(
           Block.paragraph(
               "The forecast is “at least”: nobody knows what it costs to make good "
-                  + Say.list(
-                      account.unpricedRepairs().stream().map(each -> each.loan().tool()).toList())
+                  + Say.list(unpriced)
                   + "."));
     }
     if (!account.refused().isEmpty()) {

@@ -28,8 +28,10 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.money.WithoutRate;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
@@ -65,7 +67,7 @@ public final class OptionsTold {
   }
 
   /** The ways out of one. */
-  public static Sheet of(Choice choice) {
+  public static Sheet of(Choice choice, Facts now) {
     WaysTold told = WaysTold.of(choice);
     Shortage shortage = choice.standing().shortage();
     Slots slots =
@@ -82,6 +84,8 @@ public final class OptionsTold {
                 "ways",
                 ways(choice),
                 choice.ways().isEmpty() ? List.<Block>of() : List.of(sideBySide(choice, told)))
+            .sentence(
+                "lacking", Say.list(WithoutRate.of(now).stream().map(WithoutRate::words).toList()))
             .list("notes", inlines(told.notes()))
             .table("turning", turning(choice), bullets(told.turning()))
             .value(

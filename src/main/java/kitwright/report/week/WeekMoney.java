@@ -10,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
 import kitwright.money.Account;
 import kitwright.money.LineState;
+import kitwright.money.WithoutRate;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Say;
 import kitwright.value.Money;
@@ -51,7 +52,15 @@ public record WeekMoney(List<Spend> spends, Facts now) {
         + Say.money(all.budget())
         + (over.signum() > 0
             ? ", " + Say.money(over) + " over."
-            : over.signum() < 0 ? ", " + Say.money(over.negated()) + " under." : ".");
+            : over.signum() < 0 ? ", " + Say.money(over.negated()) + " under." : ".")
+        + lacking();
+  }
+
+  private String lacking() {
+    List<String> all = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
+    return all.isEmpty()
+        ? ""
+        : " These sums are “at least”: there is no rate for " + Say.list(all) + ".";
   }
 
   /** Each spend of the week; none where there is none. */

@@ -1,0 +1,146 @@
+package kitwright.money;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Shortage;
+import kitwright.value.Money;
+import kitwright.value.Place;
+import kitwright.value.Ref;
+
+/**
+ * An amount that cannot be turned into the build’s currency, so that the sums lack it.
+ *
+ * @param at where it stands
+ * @param on the day for which a rate is missing
+ * @param line the budget line that lacks it; empty where no record says which
+ */
+public record WithoutRate(
+    Entry entry, Place at, Money amount, LocalDate on, Optional<String> line) {
+
+  /** All of them on a day, spends first. */
+  public static List<WithoutRate> of(Facts day) {
+    Gathering all = new Gathering(day);
+    all.spends();
+    all.budget();
+    day.ledger().shortages().forEach(all::options);
+    day.ledger().borrowed().forEach(all::repair);
+    all.prices();
+    return all.found;
+  }
+
+  /** {@code 10.00 GBP of the spend p}. */
+  public String words() {
+    return amount + " of the " + entry.named();
+  }
+
+  /** Goes through what the sums are made of. */
+  private static final class Gathering {
+    private final List<WithoutRate> found = new ArrayList<>();
+    private final Facts day;
+    private final Ledger ledger;
+    private final Exchange exchange;
+
+    Gathering(Facts day) {
+      this.day = day;
+      ledger = day.ledger();
+      exchange = Exchange.of(ledger);
+    }
+
+    private boolean isKnown(Money amount) {
+      return exchange.home(amount, day.day()).money().isPresent();
+    }
+
+    void spends() {
+      Account.on(day)
+          .unvalued()
+          .forEach(
+              spend ->
+                  found.add(
+                      new WithoutRate(
+                          spend,
+                          spend.at().of("amount"),
+                          spend.amount(),
+                          spend.on(),
+                          Optional.of(spend.line().id()))));
+    }
+
+    void budget() {
+      for (BudgetLine line : ledger.budget()) {
+        Optional<String> id = Optional.of(line.line());
+        if (exchange.planned(line.amount().currency()).isEmpty()) {
+          LocalDate started = ledger.build().started();
+          found.add(new WithoutRate(line, line.at().of("amount"), line.amount(), started, id));
+        }
+        line.remaining()
+            .filter(range -> !isKnown(range.likely()))
+            .ifPresent(
+                range ->
+                    found.add(
+                        new WithoutRate(
+                            line, line.at().of("remaining"), range.likely(), day.day(), id)));
+      }
+    }
+
+    void options(Shortage shortage) {
+      for (Shortage.Option option : shortage.options()) {
+        option
+            .cost()
+            .filter(cost -> !isKnown(cost.likely()))
+            .ifPresent(
+                cost ->
+                    found.add(
+                        new WithoutRate(
+                            shortage,
+                            option.at().of("cost"),
+                            cost.likely(),
+                            day.day(),
+                            shortage.line().map(Ref::id))));
+      }
+    }
+
+    void repair(Loan loan) {
+      loan.repair()
+          .filter(repair -> repair.isOwedOn(day.day()))
+          .ifPresent(
+              repair ->
+                  repair
+                      .cost()
+                      .filter(cost -> !isKnown(cost.likely()))
+                      .ifPresent(
+                          cost ->
+                              found.add(
+                                  new WithoutRate(
+                                      loan,
+                                      repair.at().of("cost"),
+                                      cost.likely(),
+                                      day.day(),
+                                      repair.line().map(Ref::id)))));
+    }
+
+    /** Of a price list in one currency the first item stands for all. */
+    void prices() {
+      Set<String> told = new HashSet<>();
+      for (KitItem item : ledger.kit()) {
+        item.price()
+            .map(price -> Money.rounded(price.amount(), price.currency()))
+            .filter(price -> !isKnown(price))
+            .filter(price -> told.add(price.currency().getCurrencyCode()))
+            .ifPresent(
+                price ->
+                    found.add(
+                        new WithoutRate(
+                            item, item.at().of("price"), price, day.day(), Optional.empty())));
+      }
+    }
+  }
+}
