@@ -110,7 +110,7 @@ public record WithoutRate(
 
     void repair(Loan loan) {
       loan.repair()
-          .filter(repair -> repair.isOwedOn(day.day()))
+          .filter(repair -> repair.isOwed())
           .ifPresent(
               repair ->
                   repair
