@@ -96,6 +96,20 @@ final class Samples {
                 - {id: g, shape: foil, dimensions: {chord: 250 mm, thickness-ratio: 0.11}, material: wood-b, skins: [{material: twill, plies: 1, angle: 45 deg}], members: [{what: spine, material: wood-a, width: 20 mm, at: 78 mm}]}
                 - {id: s, shape: rectangle, material: wood-b, dimensions: {width: 90 mm, height: 60 mm}}
               assessments:
-                - {id: foiled, method: section, designed: f, built: g, require: {reserve: 1}, weak-link: {sacrificial: g, protected: s, margin: 0.5, breaks-at: 60 mm, chance: 20 %}, load: {shape: elliptic, speed: 6 kn, area: 0.19 m2, lift: 1.1, density: 1025 kg/m3, span: 0.74 m, factor: 1.5, source: t}}
+                - {id: foiled, method: section, designed: f, built: g, require: {reserve: 1}, load: {shape: elliptic, speed: 6 kn, area: 0.19 m2, lift: 1.1, density: 1025 kg/m3, span: 0.74 m, factor: 1.5, source: t}}
+              """),
+          with(
+              """
+              sections:
+                - {id: n, width: 60 mm, layers: [{material: wood-a, thickness: 100 mm, grain: along}]}
+                - {id: m, width: 60 mm, layers: [{material: wood-a, thickness: 100 mm, grain: along}], notch: {depth: 20 mm, corner: 30 mm, slope: 2, opposite: no}}
+                - {id: t, shape: round, material: wood-a, dimensions: {diameter: 80 mm}, tapers-to: u}
+                - {id: u, shape: round, material: wood-a, dimensions: {diameter: 40 mm}}
+                - {id: l, shape: rectangle, material: al, dimensions: {width: 10 mm, height: 10 mm}}
+              assessments:
+                - {id: notched, method: timber, designed: n, built: m, require: {reserve: 1}, load: {force: 1 kN, support: simple, shape: uniform, span: 1.5 m, factor: 2, source: t}}
+                - {id: reaching, method: timber, designed: n, built: n, require: {reserve: 1}, load: {force: 500 N, tip-force: 400 N, support: overhang, overhang: 400 mm, span: 1.5 m, factor: 2, source: t}}
+                - {id: tapered, method: section, designed: t, built: t, require: {reserve: 1}, load: {tip-force: 200 N, span: 1.5 m, factor: 2, source: t}}
+                - {id: linked, method: section, designed: l, built: l, require: {stiffness: 1}, weak-link: {sacrificial: l, rating: {load: 12 kN, basis: mean, scatter: 8 %, source: t}, by: tension, margin: 1.05, chance: 30 %}}
               """));
 }

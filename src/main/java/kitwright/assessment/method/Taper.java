@@ -158,17 +158,25 @@ public final class Taper {
     for (var region : part.beam().regions()) {
       BeamMaterial one = region.material();
       if (one.kind() == BeamMaterial.Kind.TIMBER && one.lay() == BeamMaterial.Lay.ALONG) {
-        least = Math.min(least, edge(one, slope));
+        least = Math.min(least, edge(one, slope, part.beam().solidTimber()));
       }
     }
     return least;
   }
 
   /** What acts across at 1 in 20 is a four-hundredth of what bends: left out where unknown. */
-  private double edge(BeamMaterial wood, double slope) {
-    var bending = wood.tensionLimit();
+  private double edge(BeamMaterial wood, double slope, boolean solid) {
+    var bending = solid ? wood.strength().bending() : wood.tensionLimit();
     var shear = wood.strength().shear();
-    if (slope == 0 || bending.isEmpty()) {
+    if (slope == 0) {
+      return 1;
+    }
+    if (bending.isEmpty()) {
+      lack(
+          wood.name()
+              + " does not state its "
+              + (solid ? "bending-strength" : "tensile-strength")
+              + ", of which a sawn edge bears a share");
       return 1;
     }
     if (shear.isEmpty() || slope > 0.05) {

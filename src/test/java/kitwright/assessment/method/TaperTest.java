@@ -75,7 +75,7 @@ class TaperTest {
             "designed: whole, built: spar, require: {reserve: 1}, load: {tip-force: 200 N, span: 2"
                 + " m, source: test}");
     double modulus = Math.PI / 32 * Math.pow(0.045, 3);
-    double edge = 1 / Math.hypot(1, 0.025 * 72 / 7.7);
+    double edge = 1 / Math.hypot(1, 0.025 * 69 / 7.7);
     Row reserve = row(result, Measure.RESERVE);
     assertThat(reserve.built().orElseThrow().value())
         .isCloseTo(edge * 69e6 * modulus / (200 * 0.6), within(0.01));

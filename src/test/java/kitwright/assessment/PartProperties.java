@@ -17,7 +17,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
 /** Laws that hold of any part, through what a sheet prints. */
-class AssessmentLaws {
+class PartProperties {
   private static final double NEAR = 1e-6;
 
   private static final List<String> STUFFS = List.of("wood-a", "wood-b", "skin", "foam", "skin-b");
