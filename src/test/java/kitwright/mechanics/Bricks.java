@@ -23,6 +23,7 @@ public final class Bricks {
   private final TreeSet<Integer> used = new TreeSet<>();
   private final Map<Integer, int[]> cells = new LinkedHashMap<>();
   private final StringBuilder deck = new StringBuilder();
+  private final boolean ring;
 
   /**
    * What a brick is of.
@@ -53,10 +54,27 @@ public final class Bricks {
       double[] z,
       UnaryOperator<double[]> form,
       Function<double[], Optional<Stuff>> stuff) {
+    this(x, y, z, form, stuff, false);
+  }
+
+  private Bricks(
+      double[] x,
+      double[] y,
+      double[] z,
+      UnaryOperator<double[]> form,
+      Function<double[], Optional<Stuff>> stuff,
+      boolean ring) {
+    this.ring = ring;
     axes = new double[][] {x, y, z};
     this.form = form;
     this.stuff = stuff;
     build();
+  }
+
+  /** Of one stuff, the last of y being the first again: y goes round. */
+  public static Bricks ring(
+      double[] x, double[] y, double[] z, UnaryOperator<double[]> form, Stuff stuff) {
+    return new Bricks(x, y, z, form, at -> Optional.of(stuff), true);
   }
 
   /** From one place to another in so many equal steps. */
@@ -77,7 +95,8 @@ public final class Bricks {
   }
 
   private int node(int i, int j, int k) {
-    return 1 + i + (2 * axes[0].length - 1) * (j + (2 * axes[1].length - 1) * k);
+    int round = ring ? j % (2 * axes[1].length - 2) : j;
+    return 1 + i + (2 * axes[0].length - 1) * (round + (2 * axes[1].length - 1) * k);
   }
 
   private double[] grid(int node) {

@@ -105,4 +105,44 @@ class WoodUnderBoltsTest {
     assertThat(built(result, Measure.BOLT_BEARING) * 1000 / 4.4482216152605 / 3.2)
         .isCloseTo(615, within(0.6));
   }
+
+  /** Across the grain an edge is loaded: 4 diameters, 48 mm, where 3 do along it. */
+  @Test
+  void anEdgeLoadedAcrossTheGrainIsFurtherAway() {
+    String text =
+        BOLTS
+            .formatted("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm")
+            .replace("thickness: 38 mm}", "thickness: 38 mm, grain: across}");
+    assertThat(
+            Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY))
+                .all()
+                .get(0)
+                .verdict()
+                .because())
+        .contains("the edge-distance of section s is 40 mm, below the 48 mm");
+  }
+
+  /** EN 1995-1-1, 8.5.1.1: across the grain all bolts of a row count. */
+  @Test
+  void acrossTheGrainAllInARowCount() {
+    String across = BOLTS.replace("thickness: 38 mm}", "thickness: 38 mm, grain: across}");
+    String near = "end-distance: 90 mm, edge-distance: 50 mm, washer: 36 mm";
+    double one = built(told(across.formatted(near)), Measure.BOLT_BEARING);
+    double four =
+        built(told(across.formatted(near + ", count: 4, spacing: 60 mm")), Measure.BOLT_BEARING);
+    assertThat(four / one).isCloseTo(4, within(1e-9));
+  }
+
+  @Test
+  void aThinBoltBearsByAnotherRule() {
+    String thin =
+        BOLTS
+            .formatted("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm")
+            .replace("diameter: 12 mm", "diameter: 6 mm");
+    assertThat(told(thin).verdict().because()).contains("bolts thinner than 6.4 mm");
+  }
+
+  private static Result told(String yaml) {
+    return Assessments.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
+  }
 }

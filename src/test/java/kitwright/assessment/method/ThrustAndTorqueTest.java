@@ -117,4 +117,72 @@ class ThrustAndTorqueTest {
     assertThat(figure(stock, Measure.TORQUE).value())
         .isCloseTo(355e6 / Math.sqrt(3) * Math.PI * Math.pow(0.04, 3) / 16, within(0.1));
   }
+
+  /** Half the reserve with twice the factor, as both grow the push and what it bends. */
+  @Test
+  void theSafetyFactorIsOnAllOfTheLoad() {
+    double plain =
+        figure(
+                result("tube", "tip-force: 100 N, thrust: 5 kN, ends: pinned, span: 0.5 m"),
+                Measure.RESERVE)
+            .value();
+    double safe =
+        figure(
+                result(
+                    "tube", "tip-force: 100 N, thrust: 5 kN, ends: pinned, span: 0.5 m, factor: 2"),
+                Measure.RESERVE)
+            .value();
+    assertThat(safe).isCloseTo(plain / 2, within(1e-6));
+  }
+
+  /** A post 100 by 50 mm buckles the weak way, whichever way it stands. */
+  @Test
+  void aPostBucklesTheWeakWay() {
+    assertThat(post("width: 100 mm, layers: [{material: spruce, thickness: 50 mm}]"))
+        .isCloseTo(
+            post("width: 50 mm, layers: [{material: spruce, thickness: 100 mm}]"), within(1e-6));
+    assertThat(post("width: 100 mm, layers: [{material: spruce, thickness: 50 mm}]"))
+        .isLessThan(post("width: 100 mm, layers: [{material: spruce, thickness: 60 mm}]"));
+  }
+
+  private static double post(String section) {
+    String text =
+        STUFF
+            .formatted("other", "thrust: 1 kN, ends: pinned, span: 2 m")
+            .replace("assessments:", "  - {id: other, " + section + "}\nassessments:");
+    return figure(
+            Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
+            Measure.THRUST)
+        .value();
+  }
+
+  /** A tube 200 by 0.2 mm: r/t 499.5, γ 0.3219 of 0.605·E·t/r is 81.9 of 355 MPa. */
+  @Test
+  void aThinWallBucklesBeforeItIsCrushed() {
+    String text =
+        STUFF
+            .formatted("thin", "thrust: 1 kN, ends: fixed, span: 0.2 m")
+            .replace(
+                "assessments:",
+                "  - {id: thin, shape: tube, material: steel-x, dimensions: {diameter: 200 mm,"
+                    + " wall: 0.2 mm}}\nassessments:");
+    double push =
+        figure(
+                Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
+                Measure.THRUST)
+            .value();
+    assertThat(push / (Math.PI * 0.1998 * 0.0002) / 1e6).isCloseTo(81.9, within(0.3));
+  }
+
+  @Test
+  void whatDoesNotStateItsCompressionIsNoColumn() {
+    String text =
+        STUFF
+            .replace("compressive-strength: 38 MPa, ", "")
+            .formatted("post", "thrust: 1 kN, ends: pinned, span: 2 m");
+    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    assertThat(result.verdict().because()).contains("does not state its compressive-strength");
+    assertThat(result.rows())
+        .noneMatch(row -> row.measure() == Measure.THRUST && row.built().isPresent());
+  }
 }

@@ -196,7 +196,7 @@ class BendingTest {
                     List.of(new FoilSection.Member("spine", SPRUCE, 0.1, 0.5))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("wider than the chord");
-    var apart = List.of(Strip.of(0.04, GLASS), Strip.gap(0.02), Strip.of(0.04, GLASS));
+    var apart = List.of(Strip.of(0.04, GLASS), Strip.gap(0.02), Strip.of(0.04, SPRUCE));
     assertThatThrownBy(() -> LayeredSection.ofWidth(0.1).strips(0.01, apart).section())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("stands alone");

@@ -44,6 +44,21 @@ class BucklingPublishedTest {
     assertThat(limit.capacity()).isCloseTo(2574, within(5.0));
   }
 
+  /**
+   * The table of factors at r/t 100 and 500: γ 0.5813 and 0.3217 pushed evenly, 0.6603 and 0.4497
+   * bent.
+   */
+  @Test
+  void aTubePushedEvenlyBucklesSooner() {
+    double whole = 70_000 * MPA / 100 / Math.sqrt(3 * (1 - 0.09));
+    Skin hundred = skin(isotropic(70_000 * MPA, 0.3), 0.001, new Support.Round(0.1));
+    assertThat(hundred.axialBuckling().orElseThrow() / whole).isCloseTo(0.5813, within(1e-4));
+    assertThat(hundred.buckling().orElseThrow() / whole).isCloseTo(0.6603, within(1e-4));
+    Skin thinner = skin(isotropic(70_000 * MPA, 0.3), 0.0002, new Support.Round(0.1));
+    assertThat(thinner.axialBuckling().orElseThrow() / whole * 5).isCloseTo(0.3217, within(1e-4));
+    assertThat(thinner.buckling().orElseThrow() / whole * 5).isCloseTo(0.4497, within(1e-4));
+  }
+
   @Test
   void aTubeThinnerThanTheRuleReachesIsNotTold() {
     var tube = Shapes.tube(isotropic(70_000 * MPA, 0.3), 1.0, 0.0003);
