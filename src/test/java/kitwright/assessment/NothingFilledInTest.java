@@ -86,6 +86,32 @@ class NothingFilledInTest {
   }
 
   @Test
+  void howAPanelIsHeldIsNotGuessed() {
+    isOpen(
+        result(
+            BOARDS
+                .formatted("", "stiffness: 0.01")
+                .replace("breadth: 500 mm, support: simple", "breadth: 500 mm")),
+        "the load does not say how the panel is held: support: simple or clamped");
+  }
+
+  @Test
+  void aGlueThatIsNotThereHoldsNothing() {
+    isOpen(
+        result(
+            BEAM.formatted("force: 1 N", "")
+                .replace("thickness: 90 mm}]", "thickness: 90 mm}], glue: nowhere")),
+        "there is no material “nowhere”, the glue of section s");
+  }
+
+  @Test
+  void plywoodThatIsHalfTold() {
+    isOpen(
+        result(BOARDS.formatted("tensile-strength-across: 20 MPa,", "stiffness: 0.01")),
+        "plywood board states strengths across and no E-across");
+  }
+
+  @Test
   void anEvenNumberOfVeneersIsNoPlywood() {
     isOpen(
         result(
@@ -222,6 +248,12 @@ class NothingFilledInTest {
         "a pressure without the breadth");
     isOpen(result(BEAM.formatted("support: simple, tip-force: 100 N", "")), "has no tip");
     isOpen(result(BEAM.formatted("force: 0 N", "")), "the load’s force is nought");
+    isOpen(
+        result(BEAM.formatted("tip-force: 1 N, ends: pinned", "")),
+        "how the ends are held, and no thrust");
+    isOpen(
+        result(BEAM.formatted("tip-force: 1 N, shape: point", "")),
+        "how a force lies along the span (shape), and no force");
   }
 
   @Test

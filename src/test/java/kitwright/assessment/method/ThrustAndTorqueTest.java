@@ -135,14 +135,13 @@ class ThrustAndTorqueTest {
     assertThat(safe).isCloseTo(plain / 2, within(1e-6));
   }
 
-  /** A post 100 by 50 mm buckles the weak way, whichever way it stands. */
+  /** A post 100 by 50 mm buckles the weak way, whichever way it stands: π²·EI/l² is 25.7 kN. */
   @Test
   void aPostBucklesTheWeakWay() {
-    assertThat(post("width: 100 mm, layers: [{material: spruce, thickness: 50 mm}]"))
-        .isCloseTo(
-            post("width: 50 mm, layers: [{material: spruce, thickness: 100 mm}]"), within(1e-6));
-    assertThat(post("width: 100 mm, layers: [{material: spruce, thickness: 50 mm}]"))
-        .isLessThan(post("width: 100 mm, layers: [{material: spruce, thickness: 60 mm}]"));
+    double flat = post("width: 100 mm, layers: [{material: spruce, thickness: 50 mm}]");
+    double upright = post("width: 50 mm, layers: [{material: spruce, thickness: 100 mm}]");
+    assertThat(upright).isCloseTo(flat, within(1e-6));
+    assertThat(flat).isBetween(20_000.0, 25_700.0);
   }
 
   private static double post(String section) {
