@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -107,7 +109,9 @@ final class YamlTree {
   Object at(Path path) {
     Object here = root;
     for (Object step : path.steps()) {
-      here = step instanceof Integer i ? ((List<?>) here).get(i) : ((Map<?, ?>) here).get(step);
+      here =
+          Objects.requireNonNull(
+              step instanceof Integer i ? ((List<?>) here).get(i) : ((Map<?, ?>) here).get(step));
     }
     return here;
   }
@@ -143,7 +147,8 @@ final class YamlTree {
     return new YamlTree(less);
   }
 
-  private static Object changed(Object here, List<Object> steps, Object value) {
+  private static @Nullable Object changed(
+      @Nullable Object here, List<Object> steps, @Nullable Object value) {
     if (steps.isEmpty()) {
       return value;
     }
@@ -154,7 +159,7 @@ final class YamlTree {
       copy.set(at, changed(copy.get(at), rest, value));
       return copy;
     }
-    Map<Object, Object> copy = new LinkedHashMap<>((Map<?, ?>) here);
+    Map<Object, Object> copy = new LinkedHashMap<>((Map<?, ?>) Objects.requireNonNull(here));
     if (rest.isEmpty() && value == null) {
       copy.remove(steps.get(0));
     } else {
