@@ -1,8 +1,10 @@
 package kitwright.ledger;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -93,9 +95,18 @@ final class Records {
         "“" + key.text() + "” names no kind of record.",
         "Nothing below it is read.",
         Nearest.to(key.text(), Kind.keys())
+            .or(() -> byOne(key.text()))
             .map(near -> "Did you mean “" + near + "”?")
             .orElse("The kinds are: " + String.join(", ", Kind.keys()) + "."),
-        java.util.List.of());
+        List.of());
+  }
+
+  /** Some write of one: {@code task}. */
+  private static Optional<String> byOne(String text) {
+    return Arrays.stream(Kind.values())
+        .filter(kind -> Nearest.to(text, List.of(kind.word())).isPresent())
+        .map(Kind::key)
+        .findFirst();
   }
 
   private static Finding notARecord(Kind kind, Node node) {
@@ -111,6 +122,6 @@ final class Records {
             kind.word()),
         "It is not read.",
         "Write the record as keys and values, such as {id: …, what: …}.",
-        java.util.List.of());
+        List.of());
   }
 }

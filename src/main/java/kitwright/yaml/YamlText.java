@@ -73,7 +73,8 @@ public final class YamlText {
   }
 
   /**
-   * Hands each top key's value, or each item of its list, to {@code record}.
+   * Hands each top key's value, or each item of its list, to {@code record}; nothing, where the
+   * list is empty.
    *
    * @param file path from the ledger's root
    * @param recall what was read of other files before
@@ -154,7 +155,11 @@ public final class YamlText {
     while (!events.checkEvent(Event.ID.MappingEnd)) {
       Optional<Node.Scalar> key = key(seen, 1);
       if (itemByItem && key.isPresent() && events.checkEvent(Event.ID.SequenceStart)) {
-        complain((NodeEvent) events.getEvent());
+        NodeEvent list = (NodeEvent) events.getEvent();
+        complain(list);
+        if (events.checkEvent(Event.ID.SequenceEnd)) { // nothing stands there; the key is told
+          record.accept(key.get(), lines.scalar("", false, list.getStartMark(), list.getEndMark()));
+        }
         while (!events.checkEvent(Event.ID.SequenceEnd)) {
           record.accept(key.get(), node(3));
         }

@@ -36,14 +36,20 @@ class ExchangedValuesTest {
           List.of("check", "--all", "--fail-on", "never"),
           List.of("report", "--out", "-"),
           List.of("cut"),
+          List.of("cut", "hatch-coamings"),
           List.of("assess"),
+          List.of("assess", "--remedy"),
+          List.of("assess", "--scatter"),
+          List.of("claim", "claim-2026-03-23"),
+          List.of("claim", "claim-2026-01-26", "--reminder"),
           List.of("ahead"),
           List.of("open"),
           List.of("tomorrow"),
           List.of("week"),
           List.of("kit"),
           List.of("budget"),
-          List.of("options"));
+          List.of("options"),
+          List.of("options", "short-2026-03-20-portlight"));
 
   @TempDir private Path folder;
 

@@ -19,6 +19,9 @@ final class GeneratedBuild {
   /** A Sunday, so that the week that ends today and the look-ahead begin on the same morning. */
   static final LocalDate TODAY = LocalDate.of(2026, 3, 29);
 
+  /** The day on which its claims went out. */
+  static final LocalDate SENT = LocalDate.of(2026, 3, 18);
+
   static final String METER = "meter";
   private static final int TASKS = 7;
   private static final int ITEMS = 4;
@@ -56,8 +59,8 @@ final class GeneratedBuild {
     line("  - {id: office, name: Office, role: designer, may-sign: [finish, systems]}");
     line("  - {id: pal, name: Pal, role: helper}");
     line(
-        "budget: [{line: work, title: Work, amount: 1000}, {line: goods, title: Goods, amount:"
-            + " 900}]");
+        "budget: [{line: work, title: Work, amount: 1000}, {line: goods, title: Goods, amount: %d}]"
+            .formatted(one(3) ? 90 : 900));
     tasks();
     kit();
     deliveries();
@@ -174,10 +177,11 @@ final class GeneratedBuild {
                 .formatted(around(TODAY.minusDays(2), 4), around(TODAY.plusDays(10), 12)));
       }
       line(
-          "  - {id: c%d, against: maker, shortages: [%s], remedy: replacement, sent: 2026-03-18, reply-by: %s, events: [%s]%s}"
+          "  - {id: c%d, against: maker, shortages: [%s], remedy: replacement, sent: %s, reply-by: %s, events: [%s]%s}"
               .formatted(
                   c,
                   shortages.get(c),
+                  SENT,
                   around(TODAY.plusDays(2), 8),
                   String.join(", ", events),
                   one(5) ? ", settled: {on: %s, how: replaced}".formatted(around(TODAY, 4)) : ""));

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +19,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,6 +40,13 @@ class OneAnswerProperties {
   private static final Pattern DAY = Pattern.compile("2026-\\d\\d-\\d\\d");
   private static final Pattern EARNED =
       Pattern.compile("earned value \\(EV\\) *\\| *([0-9.]+) EUR");
+
+  private static final Pattern TASK = Pattern.compile("Task [A-Z]|Meter");
+  private static final Pattern MUST_BE_HERE =
+      Pattern.compile("must be here by \\w+ (\\d+ \\w+ \\d{4})");
+  private static final Pattern STANDS_AT = Pattern.compile("“([^”]+)” stands at ([0-9.]+).EUR");
+  private static final DateTimeFormatter LONG_DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
   @Property(tries = 30, shrinking = ShrinkingMode.OFF)
   void whatIsToldNeverContradictsWhatIsToldElsewhere(@ForAll long seed) {
@@ -98,6 +107,7 @@ class OneAnswerProperties {
     private final String substitutionsPage;
     private final String crew;
     private final String everybody;
+    private final JsonNode check;
     private final List<String> contradictions = new ArrayList<>();
 
     Told(Path folder) {
@@ -110,6 +120,7 @@ class OneAnswerProperties {
       substitutionsPage = say("report", "--out", "-", "substitutions");
       crew = say("week");
       everybody = say("week", "--audience", "public");
+      check = json("check", "--format", "json", "--fail-on", "never");
     }
 
     List<String> contradictions() {
@@ -119,20 +130,32 @@ class OneAnswerProperties {
       howFar();
       shortages();
       needed();
+      tomorrow();
+      kit();
+      letters();
+      money();
+      holds();
       return contradictions;
     }
 
     private String say(String... words) {
+      return sayOn(GeneratedBuild.TODAY, words);
+    }
+
+    private String sayOn(LocalDate day, String... words) {
       List<String> all = new ArrayList<>(Arrays.asList(words));
       all.add("--today");
-      all.add(GeneratedBuild.TODAY.toString());
+      all.add(day.toString());
       Run run = Run.in(folder, all.toArray(String[]::new));
       assertThat(run.err()).as(String.join(" ", words)).doesNotContain("fault");
       return run.out();
     }
 
     private JsonNode json(String... words) {
-      String said = say(words);
+      return tree(say(words));
+    }
+
+    private static JsonNode tree(String said) {
       try {
         return new ObjectMapper().readTree(said);
       } catch (JsonProcessingException broken) {
@@ -385,6 +408,110 @@ class OneAnswerProperties {
         told.add(row.id("What") + " " + row.of("Act by") + " " + lastDay(row.of("Stops")));
       }
       same("act by and needed by, in the report and as JSON", told, dated);
+    }
+
+    /** What may start, and what waits: the page for tomorrow and the week. */
+    private void tomorrow() {
+      JsonNode page = json("tomorrow", "--format", "json");
+      Set<String> start = named(crew, "May start");
+      Set<String> may = new TreeSet<>(start);
+      may.addAll(named(crew, "In progress"));
+      List<String> ready = new ArrayList<>(List.of(page.path("first").asText()));
+      page.path("ready").forEach(line -> ready.add(line.asText()));
+      for (String line : ready) {
+        Matcher task = TASK.matcher(line);
+        if (task.lookingAt()) {
+          same("ready tomorrow and may start: " + task.group(), true, may.contains(task.group()));
+        }
+      }
+      for (JsonNode line : page.path("waiting")) {
+        Matcher task = TASK.matcher(line.asText());
+        if (task.lookingAt()) {
+          same("waits tomorrow and may start: " + line, false, start.contains(task.group()));
+        }
+      }
+    }
+
+    /** What the count says is missing and nobody recorded: the findings and the kit’s table. */
+    private void kit() {
+      Map<String, String> open = new LinkedHashMap<>();
+      each(
+          json("kit", "--format", "json").get("items"),
+          row -> open.put(row.get("item").asText(), row.get("open").asText()));
+      for (JsonNode finding : findings("counted-short-unrecorded")) {
+        for (JsonNode record : finding.get("records")) {
+          String item = record.asText().replaceFirst(".* ", "");
+          if (open.containsKey(item)) {
+            String told = open.get(item);
+            same("found short, and open in the kit: " + item, false, told.matches("0\\b.*"));
+          }
+        }
+      }
+    }
+
+    /** When is it needed: a letter, and the ways out as they stood on the day it was sent. */
+    private void letters() {
+      for (String number : List.of("0", "1")) {
+        String letter = say("claim", "c" + number).replaceAll("[\\s\u00a0]+", " ");
+        Matcher must = MUST_BE_HERE.matcher(letter);
+        if (must.find()) {
+          JsonNode ways =
+              tree(sayOn(GeneratedBuild.SENT, "options", "s" + number, "--format", "json"));
+          same(
+              "needed by, in the letter of c" + number,
+              LocalDate.parse(must.group(1), LONG_DAY).toString(),
+              ways.path("needed-by").asText("–"));
+        }
+      }
+    }
+
+    /** What is spent and ordered of a line: the budget and the findings. */
+    private void money() {
+      Map<String, BigDecimal> spent = new LinkedHashMap<>();
+      each(
+          json("budget", "--format", "json").get("lines"),
+          line ->
+              spent.put(
+                  line.get("title").asText(), euros(line, "paid").add(euros(line, "ordered"))));
+      for (JsonNode finding : findings("line-over-budget")) {
+        Matcher told = STANDS_AT.matcher(finding.get("message").asText());
+        assertThat(told.find()).as(finding.toString()).isTrue();
+        same(
+            "spent and ordered of " + told.group(1),
+            new BigDecimal(told.group(2)),
+            spent.get(told.group(1)));
+      }
+    }
+
+    private static BigDecimal euros(JsonNode line, String column) {
+      return new BigDecimal(line.path(column).asText("0.00 EUR").replace(" EUR", ""));
+    }
+
+    /** What waits for a signature: the findings and the report. */
+    private void holds() {
+      Map<String, String> points = new LinkedHashMap<>();
+      rows(substitutionsPage, "Hold point")
+          .forEach(row -> points.put(row.id("Substitution"), row.of("Hold point")));
+      for (JsonNode finding : findings("hold-point-near")) {
+        for (JsonNode record : finding.get("records")) {
+          String id = record.asText().replaceFirst("^substitution ", "");
+          if (points.containsKey(id)) {
+            same("found near, and released: " + id, false, points.get(id).equals("released"));
+          }
+        }
+      }
+    }
+
+    private List<JsonNode> findings(String rule) {
+      List<JsonNode> found = new ArrayList<>();
+      each(
+          check.get("findings"),
+          finding -> {
+            if (finding.get("rule").asText().equals(rule)) {
+              found.add(finding);
+            }
+          });
+      return found;
     }
   }
 }
