@@ -67,9 +67,6 @@ final class Draft {
   }
 
   Key key(Sort<?> sort, Key.Form form, boolean needed) {
-    if (sort == Sorts.MONEY || sort == Sorts.PRICE) {
-      traits.add(Key.Trait.MONEY);
-    }
     return new Key(
         name, says, example, sort, form, needed, kinds, inner, shorthand, notBefore, band, traits,
         begins, toldBy);

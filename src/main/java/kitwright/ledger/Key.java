@@ -53,10 +53,6 @@ public record Key(
 
   /** What else is known of a key. */
   public enum Trait {
-    /** It names or describes a person or a firm. */
-    PEOPLE,
-    /** It tells what is paid, owed, asked or worth. */
-    MONEY,
     /** Its day may lie before the build began. */
     EVER,
     /** The record is there only from this day on. */

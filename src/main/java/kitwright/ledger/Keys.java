@@ -202,11 +202,6 @@ public final class Keys {
     return trait(Key.Trait.OPENS);
   }
 
-  /** It names or describes a person or a firm. */
-  public Keys ofPeople() {
-    return trait(Key.Trait.PEOPLE);
-  }
-
   private Keys trait(Key.Trait trait) {
     if (draft != null) {
       draft.trait(trait);

@@ -78,7 +78,7 @@ public record Party(
   static Party read(Keys k) {
     return new Party(
         k.id("kit-maker"),
-        k.key("name", "the name as it stands in a letter", "Your kit’s maker").ofPeople().text(),
+        k.key("name", "the name as it stands in a letter", "Your kit’s maker").text(),
         k.key("role", "what this party does for the build", "supplier")
             .begins("helper")
             .choice(Role.class, Role.HELPER),
@@ -92,7 +92,7 @@ public record Party(
                 "the line of an OpenSSH public key with which this party signs statements",
                 "ssh-ed25519 AAAA…")
             .maybeText(),
-        k.key("contact", "where letters go", "letters@kit-maker.example").ofPeople().maybeText(),
+        k.key("contact", "where letters go", "letters@kit-maker.example").maybeText(),
         k.key(
                 "notice",
                 "how soon after receipt a supplier wants to be told of missing parts: read it in"
@@ -104,7 +104,6 @@ public record Party(
             .between("0 d", "156 w")
             .maybeMeasure(Unit.DAY, Dimension.TIME),
         k.key("off", "days on which this person cannot come", "[2026-04-20..2026-04-24]")
-            .ofPeople()
             .list(Sorts.DAYS),
         k.key("public", "yes lets the public read the name", "yes").flag(),
         k.at());

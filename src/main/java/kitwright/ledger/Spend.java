@@ -100,8 +100,7 @@ public record Spend(
                 "with tax and duty, always above zero; the state says which way it went",
                 "18.40 EUR")
             .money();
-    Optional<String> to =
-        k.key("to", "who got it, or gave it back", "ironmonger").ofPeople().maybeText();
+    Optional<String> to = k.key("to", "who got it, or gave it back", "ironmonger").maybeText();
     State state =
         k.key("state", "which way the money went", "paid")
             .begins("paid")

@@ -36,9 +36,9 @@ public record WorkDay(
     return Plan.on(now).calendar().plusWorkingDays(now.day().plusDays(1), 0);
   }
 
-  /** A day ahead, seen from today. */
+  /** A day ahead, seen from today: what is dated later than today has not happened. */
   public static WorkDay of(LocalDate day, Facts now) {
-    Facts then = now.on(day);
+    Facts then = Facts.of(now.ledger(), day);
     Plan plan = Plan.on(then);
     List<Readiness> ready = new ArrayList<>();
     List<Readiness> waiting = new ArrayList<>();
