@@ -71,7 +71,7 @@ public record LogDay(
         k.key(
                 "photos",
                 "pictures of the day",
-                "[{file: evidence/sole.jpg, says: the first boards, audience: crew}]")
+                "[{file: evidence/sole.jpg, says: the first boards, audience: public}]")
             .each("file", Evidence::read),
         k.key(
                 "audience",

@@ -36,11 +36,13 @@ class WeekLogTest {
     WeekLog log =
         LoggedWeek.log(
             TASKS,
-            "---\n"
-                + "day: 2026-02-23\n"
-                + "hours: {nora: 6, pell: 2}\n"
-                + "tasks: {planking: 10 %, mast: 50 %}\n"
-                + "---\n",
+            """
+            ---
+            day: 2026-02-23
+            hours: {nora: 6, pell: 2}
+            tasks: {planking: 10 %, mast: 50 %}
+            ---
+            """,
             "---\nday: 2026-02-24\nhours: {nora: 1.5}\ntasks: {sweeping: 100 %}\n---\n",
             "---\nday: 2026-02-25\nhours: {nora: 0.5}\n---\n");
     assertThat(log.hours().total()).isEqualByComparingTo("10");
@@ -56,11 +58,13 @@ class WeekLogTest {
     WeekLog log =
         LoggedWeek.log(
             TASKS,
-            "---\n"
-                + "day: 2026-02-23\n"
-                + "hours: {nora: 10}\n"
-                + "tasks: {planking: 1 %, mast: 2 %, sweeping: 3 %}\n"
-                + "---\n");
+            """
+            ---
+            day: 2026-02-23
+            hours: {nora: 10}
+            tasks: {planking: 1 %, mast: 2 %, sweeping: 3 %}
+            ---
+            """);
     assertThat(log.hours().byPhase().values().stream().reduce(ZERO, BigDecimal::add))
         .isEqualByComparingTo("10");
   }
