@@ -157,6 +157,12 @@ public sealed class At permits Written {
     return indexOf(key) >= 0;
   }
 
+  /** Whether the key was written and its value could be read. */
+  final boolean isRead(String key) {
+    int index = indexOf(key);
+    return index >= 0 && values[index] != null;
+  }
+
   /** Two places are equal where the same keys stand at the same spots. */
   @Override
   public final boolean equals(Object other) {

@@ -57,7 +57,7 @@ public final class LedgerReader {
     Ledger.Gathering gathering = gather(files, new Findings());
     return gathering
         .faultyBuild()
-        .filter(build -> build.at().has("currency"))
+        .filter(build -> build.at().isRead("currency"))
         .map(build -> close(gathering, files, build, evidence));
   }
 

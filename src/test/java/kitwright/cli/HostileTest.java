@@ -269,7 +269,7 @@ class HostileTest {
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err())
         .contains("“Euro” is not a currency of ISO 4217")
-        .contains("The build record has faults");
+        .contains("holds a readable build record");
   }
 
   private Run check() {
