@@ -429,7 +429,10 @@ class OneAnswerProperties {
       for (String line : ready) {
         Matcher task = TASK.matcher(line);
         if (task.lookingAt()) {
-          same("lacks, ready tomorrow: " + line, List.of(), lacks.get(task.group()));
+          same(
+              "lacks, ready tomorrow: " + line,
+              List.of(),
+              lacks.getOrDefault(task.group(), List.of()));
         }
       }
       for (JsonNode line : page.path("waiting")) {
@@ -487,7 +490,7 @@ class OneAnswerProperties {
         same(
             "spent and ordered of " + told.group(1),
             new BigDecimal(told.group(2)),
-            spent.get(told.group(1)));
+            spent.getOrDefault(told.group(1), BigDecimal.ZERO));
       }
     }
 
