@@ -1,5 +1,6 @@
 package kitwright.yaml;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -24,6 +25,11 @@ final class Faults {
   private static final Pattern COLON_IN_TEXT =
       Pattern.compile("^(?<key>\\s*(?:- )*[\\w-]+:)\\s+(?<text>[^\"'\\[{|>&*!#].*?)\\s*$");
 
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|'[^']*'");
+
+  /** A comment with a closing bracket in it. */
+  private static final Pattern SWALLOWED = Pattern.compile("(?<=\\s)#.*[\\]}]");
+
   static Finding broken(MarkedYAMLException broken, String text, Lines lines) {
     String file = lines.file();
     Matcher merge = UNFINISHED_MERGE.matcher(text);
@@ -38,6 +44,10 @@ final class Faults {
           at,
           "A tab stands where only spaces may indent.",
           "Replace the tab by spaces; most editors can do it for the whole file.");
+    }
+    Optional<Finding> cut = cutByHash(broken, at, text, lines);
+    if (cut.isPresent()) {
+      return cut.get();
     }
     if (problem.contains("mapping values are not allowed")) {
       return fault(
@@ -97,6 +107,31 @@ final class Faults {
         REST,
         "Keep the lines that are right, or both, delete the lines of <, = and >, and commit the"
             + " merge.");
+  }
+
+  /** A comment that swallows the closing bracket of the list or group in which it stands. */
+  private static Optional<Finding> cutByHash(
+      MarkedYAMLException broken, Place at, String text, Lines lines) {
+    if (broken.getContextMark() == null || !String.valueOf(broken.getContext()).contains("flow")) {
+      return Optional.empty();
+    }
+    int first = lines.at(broken.getContextMark()).line();
+    List<String> all = text.lines().toList();
+    for (int line = first; line <= at.line() && line - lines.skipped() <= all.size(); line++) {
+      String written = all.get(line - 1 - lines.skipped());
+      Matcher cut =
+          SWALLOWED.matcher(
+              QUOTED.matcher(written).replaceAll(q -> "x".repeat(q.group().length())));
+      if (cut.find()) {
+        return Optional.of(
+            fault(
+                new Place(lines.file(), line, cut.start() + 1, line, written.length() + 1),
+                "The # begins a comment, and the closing bracket stands in it.",
+                "If the # belongs to a text, put that text in quotes; if it begins a comment, close"
+                    + " the bracket before it."));
+      }
+    }
+    return Optional.empty();
   }
 
   /** The line with its text in quotes, where it is a key and a text. */

@@ -161,6 +161,26 @@ class YamlTextTest {
     assertThat(faults.inOrder()).extracting(Finding::rule).containsExactly("key-twice");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "kit:\n  - {id: a, what: \"b # c\", at: one # two}\n  - {id: d}\n",
+        "kit: [one,\n  {id: a, what: \"b # c\", at: one # two}]\n",
+      })
+  void aCommentThatSwallowsABracketIsToldAtItsSign(String text) {
+    values(text);
+    assertThat(faults.inOrder())
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.what())
+                  .isEqualTo("The # begins a comment, and the closing bracket stands in it.");
+              assertThat(fault.at().line()).isEqualTo(2);
+              String line = text.lines().toList().get(1);
+              assertThat(fault.at().column()).isEqualTo(line.indexOf("# two") + 1);
+            });
+  }
+
   @Test
   void whatCameBeforeABreakIsRead() {
     assertThat(read("kit:\n  - a\n  - b\n  - [c\nstock: d\n")).startsWith("kit=a", "kit=b");
