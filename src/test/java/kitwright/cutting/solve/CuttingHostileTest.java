@@ -130,7 +130,7 @@ class CuttingHostileTest {
   void panelPartsOfVeryManySizesEnd() {
     Random random = new Random(4);
     List<PanelPart> parts = new ArrayList<>();
-    for (int i = 0; i < 200_000; i++) {
+    for (int i = 0; i < 60_000; i++) {
       long length = 200L + random.nextInt(9_000);
       long width = 200L + random.nextInt(9_000);
       parts.add(new PanelPart("P" + i, length, width, 1, 1, Grain.FREE));
