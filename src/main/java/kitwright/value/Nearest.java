@@ -2,11 +2,15 @@ package kitwright.value;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The known word nearest to a misspelt one, by optimal string alignment distance. */
 public final class Nearest {
+  /** Shorter ones are part of too many words. Common practice, no source. */
+  private static final int SHORTEST_PART = 4;
+
   private Nearest() {}
 
   private record Candidate(String word, int distance) {}
@@ -20,7 +24,20 @@ public final class Nearest {
         .map(each -> new Candidate(each, distance(wanted, each.toLowerCase(Locale.ROOT))))
         .filter(candidate -> candidate.distance <= reach)
         .min(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
-        .map(Candidate::word);
+        .map(Candidate::word)
+        .or(() -> onlyOneWith(wanted, known));
+  }
+
+  /** The known word that a shorter one is part of, where there is only one. */
+  private static Optional<String> onlyOneWith(String part, Collection<String> known) {
+    List<String> longer =
+        known.stream()
+            .filter(each -> each.toLowerCase(Locale.ROOT).contains(part))
+            .limit(2)
+            .toList();
+    return longer.size() == 1 && part.length() >= SHORTEST_PART
+        ? Optional.of(longer.get(0))
+        : Optional.empty();
   }
 
   /** Insertions, deletions, changes and swaps of neighbours that turn one word into the other. */

@@ -241,4 +241,12 @@ class ReadingTest {
   void theNearestWordIsOffered(String wrong, String right) {
     assertThat(Nearest.to(wrong, List.of("kit", "borrowed", "due", "sheet"))).hasValue(right);
   }
+
+  @Test
+  void aPartOfOneLongerWordIsTakenForIt() {
+    List<String> ids = List.of("delivery-2026-11-30-first-crate", "crate-2", "delivery-2026-12-01");
+    assertThat(Nearest.to("first-crate", ids)).hasValue("delivery-2026-11-30-first-crate");
+    assertThat(Nearest.to("deliver", ids)).isEmpty();
+    assertThat(Nearest.to("fir", ids)).isEmpty();
+  }
 }
