@@ -28,8 +28,8 @@ import kitwright.value.Quantity;
  * standard price) × actual quantity; quantity variance = (actual quantity − standard quantity) ×
  * standard price.
  *
- * @see "Direct materials variances, as worked at
- *     accountingqa.blogspot.com/2018/11/ex-23-5-direct-materials-variances.html"
+ * @see "Direct materials variances: Warren, Reeve and Duchac, Accounting, exercise 23-5 (the book
+ *     from memory, its figures at second hand)"
  */
 final class Standard {
   /** A purchase that is compared, and the part of it that counts. */

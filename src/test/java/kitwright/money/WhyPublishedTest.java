@@ -13,13 +13,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Price and quantity variances of two published exercises. Their printed values are whole amounts
  * and are met to the cent.
  *
- * <p>1: read at accountingqa.blogspot.com/2018/11/ex-23-5-direct-materials-variances.html: 450
- * units bought at 6.50 where 430 at 6.90 were planned: price −180, quantity +138, together −42.
- * (From memory the exercise is one of Warren, Reeve and Duchac, Accounting.)
+ * <p>1: Warren, Reeve and Duchac, Accounting, exercise 23-5 (the book from memory, its figures at
+ * second hand): 450 units bought at 6.50 where 430 at 6.90 were planned: price −180, quantity +138,
+ * together −42.
  *
- * <p>2: read in excerpt in a public collection of accounting questions, without its name: “(21,200
- * − 20,000) × $8.00 = $9,600”. The purchase is entered at the standard price, so that the price
- * variance is none.
+ * <p>2: at second hand, without its name: “(21,200 − 20,000) × $8.00 = $9,600”. The purchase is
+ * entered at the standard price, so that the price variance is none.
  */
 class WhyPublishedTest {
   @ParameterizedTest

@@ -12,8 +12,8 @@ public final class TimberFactors {
    *
    * @param length of the slope over the thickness, 4 to 20; longer counts as 20
    * @see "R. Birmingham, Boat Building Techniques Illustrated: 65 per cent at 4:1 and 95 at 20:1,
-   *     as quoted in a builders' forum (read there, not in the book); Wood Handbook 2010, chapter
-   *     10: 1 in 12 or flatter gives the highest strength"
+   *     at second hand, not read in the book; Wood Handbook 2010, chapter 10: 1 in 12 or flatter
+   *     gives the highest strength"
    */
   public static double scarf(double length) {
     Refuse.unless(length >= 4, () -> "a scarf of less than 4 to 1 is not trusted: " + length);
