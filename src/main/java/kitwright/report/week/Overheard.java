@@ -40,24 +40,24 @@ public final class Overheard {
   private static final Set<String> COMMON =
       Set.of(
           ("a an and any are art as at august b back baker barn be bearings bell bill bird boat"
-               + " boatbuilder boatbuilders boats boatyard bob bow brass bronze brook brothers"
-               + " builder builders built burn by canvas carpenter chance chandler chandlery"
-               + " chemist chip church club co company composites cook council crane cranes cross"
-               + " customs dale dawn day dean dear designer do down drew east electric electrical"
-               + " energy engineer faith farm fasteners ferry field fittings ford forest foundry"
-               + " frank freight from gale garage glass glen good grace grant green grid guy hall"
-               + " harbour hardware harry has hazel he heath helper hill hire his hope house i if"
-               + " in inc insurance iris ironmonger it its ivy jack joy june king kit kits lane"
-               + " lender library line lines long love ltd maker makers march marina marine mark"
-               + " market marsh mason masts may me metals mill miller moor more my name neighbour"
-               + " new no north not of office on or our out own page paint paints park parts pat"
-               + " penny plywood pool port post power price ramp ray reed resin resins rich rigging"
-               + " river rob rock rod rope rose ross row sail sailmaker sails sandy saw sawmill"
-               + " shaw she shed shipping shop short sky slipway smith so sons south spars spring"
-               + " stable star steel still stone store stores street sue supplier supplies supply"
-               + " surveyor tar the they tide timber to tom tool tools town trailer trailers"
-               + " transport up van victor village walker water way we wells west white wide will"
-               + " wind winter wire with wood woods works workshop yard you young your")
+                  + " boatbuilder boatbuilders boats boatyard bob bow brass bronze brook brothers"
+                  + " builder builders built burn by canvas carpenter chance chandler chandlery"
+                  + " chemist chip church club co company composites cook council crane cranes cross"
+                  + " customs dale dawn day dean dear designer do down drew east electric electrical"
+                  + " energy engineer faith farm fasteners ferry field fittings ford forest foundry"
+                  + " frank freight from gale garage glass glen good grace grant green grid guy hall"
+                  + " harbour hardware harry has hazel he heath helper hill hire his hope house i if"
+                  + " in inc insurance iris ironmonger it its ivy jack joy june king kit kits lane"
+                  + " lender library line lines long love ltd maker makers march marina marine mark"
+                  + " market marsh mason masts may me metals mill miller moor more my name neighbour"
+                  + " new no north not of office on or our out own page paint paints park parts pat"
+                  + " penny plywood pool port post power price ramp ray reed resin resins rich rigging"
+                  + " river rob rock rod rope rose ross row sail sailmaker sails sandy saw sawmill"
+                  + " shaw she shed shipping shop short sky slipway smith so sons south spars spring"
+                  + " stable star steel still stone store stores street sue supplier supplies supply"
+                  + " surveyor tar the they tide timber to tom tool tools town trailer trailers"
+                  + " transport up van victor village walker water way we wells west white wide will"
+                  + " wind winter wire with wood woods works workshop yard you young your")
               .split(" "));
 
   private static final Pattern SUM =
@@ -162,14 +162,14 @@ public final class Overheard {
   private static final Set<String> FIRM =
       Set.of(
           ("and barn bearings boat boats boatyard brass bronze canvas chandler chandlery chemist"
-               + " club company composites council crane cranes customs designer electric"
-               + " electrical energy farm fasteners ferry fittings foundry freight from garage"
-               + " glass grid harbour hardware hire insurance ironmonger kit library line lines"
-               + " maker makers marina marine market masts metals name of office own paint paints"
-               + " parts plywood post power ramp resin resins rigging rope sail sails saw sawmill"
-               + " shipping shop slipway sons spars steel store stores supplies supply the timber"
-               + " tool tools trailer trailers transport village wire wood works workshop yard"
-               + " your")
+                  + " club company composites council crane cranes customs designer electric"
+                  + " electrical energy farm fasteners ferry fittings foundry freight from garage"
+                  + " glass grid harbour hardware hire insurance ironmonger kit library line lines"
+                  + " maker makers marina marine market masts metals name of office own paint paints"
+                  + " parts plywood post power ramp resin resins rigging rope sail sails saw sawmill"
+                  + " shipping shop slipway sons spars steel store stores supplies supply the timber"
+                  + " tool tools trailer trailers transport village wire wood works workshop yard"
+                  + " your")
               .split(" "));
 
   private static boolean isFirmWord(String word) {
