@@ -579,12 +579,12 @@ final class Examiner {
                         + " breaks first, "
                         + (first.at() == 0
                             ? "at the support"
-                            : Print.with(first.at() * 1000, "mm") + " from the support")
+                            : Print.mm(first.at()) + " from the support")
                         + " ("
                         + first.mode()
                         + "); "
                         + (first.part().equals(link.sacrificial().id())
-                            ? "it was meant to break " + Print.with(meant * 1000, "mm") + " from it"
+                            ? "it was meant to break " + Print.mm(meant) + " from it"
                             : link.sacrificial() + " was meant to")));
     return worked;
   }

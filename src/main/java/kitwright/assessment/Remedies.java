@@ -203,7 +203,7 @@ public final class Remedies {
     double best = Double.NEGATIVE_INFINITY;
     int all = new Remedy(menu).combinations();
     for (int n = 0; n < all; n += Math.max(1, all / NEAR)) {
-      int[] counts = counts(n, menu);
+      int[] counts = Addition.counts(n, menu);
       Result result = worked.apply(counts);
       double margin =
           result.asked().stream()
@@ -219,16 +219,6 @@ public final class Remedies {
       }
     }
     return near;
-  }
-
-  private static int[] counts(int number, List<Addition> menu) {
-    int[] counts = new int[menu.size()];
-    int rest = number;
-    for (int i = 0; i < counts.length; i++) {
-      counts[i] = rest % (menu.get(i).most() + 1);
-      rest /= menu.get(i).most() + 1;
-    }
-    return counts;
   }
 
   private static String additions(Assessment assessment, int[] counts) {

@@ -20,20 +20,6 @@ import kitwright.value.Ref;
  * since not every screw is written down.
  */
 final class Consumption {
-  private record Spot(String task, String key) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Spot that && task.equals(that.task) && key.equals(that.key);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = task.hashCode();
-      hash = 31 * hash + key.hashCode();
-      return hash;
-    }
-  }
-
   private final Map<String, BigDecimal> loggedOfNobody = new HashMap<>();
   private final Map<Spot, BigDecimal> loggedByTask = new HashMap<>();
   private final Map<String, BigDecimal> unlogged = new HashMap<>();

@@ -40,20 +40,6 @@ import kitwright.value.Ref;
  * first; what is promised to one is not given to another.
  */
 public final class LookAhead {
-  private record Spot(String task, String key) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Spot that && task.equals(that.task) && key.equals(that.key);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = task.hashCode();
-      hash = 31 * hash + key.hashCode();
-      return hash;
-    }
-  }
-
   private static final Facts.Fact<LookAhead> FACT = new Work();
 
   private final Plan plan;

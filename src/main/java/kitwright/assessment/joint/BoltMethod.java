@@ -213,10 +213,7 @@ public final class BoltMethod {
         new Step(
             "stress area",
             "A_s = π/4·((d₂ + d₃)/2)², ISO 898-1:2013, 9.1.6.1",
-            "M"
-                + Print.number(thread.diameter() * 1000)
-                + ", pitch "
-                + Print.with(thread.pitch() * 1000, "mm"),
+            "M" + Print.number(thread.diameter() * 1000) + ", pitch " + Print.mm(thread.pitch()),
             Print.with(thread.stressArea() * 1e6, "mm²")));
     all.forEach(borne -> steps.add(borne.step()));
     steps.addAll(wood);

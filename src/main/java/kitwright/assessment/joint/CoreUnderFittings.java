@@ -106,9 +106,9 @@ public final class CoreUnderFittings {
     if (is < was * (1 - 1e-9)) {
       lacking.add(
           "the face under the washer is "
-              + Print.with(is * 1000, "mm")
+              + Print.mm(is)
               + " as built and "
-              + Print.with(was * 1000, "mm")
+              + Print.mm(was)
               + " as drawn: what it spreads over the core is not worked out here");
     }
     return lacking;

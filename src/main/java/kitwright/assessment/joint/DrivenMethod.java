@@ -205,9 +205,9 @@ public final class DrivenMethod {
                 + ", G "
                 + Print.number(one.gravity())
                 + " (density/1120), D "
-                + mm(one.diameter())
+                + Print.mm(one.diameter())
                 + ", L "
-                + mm(one.penetration())
+                + Print.mm(one.penetration())
                 + (knocked == 1 ? "" : ", times " + Print.number(knocked)),
             Print.with(pull / 1000, "kN")));
   }
@@ -219,13 +219,15 @@ public final class DrivenMethod {
     if (thick || thin) {
       figures.lacks(
           Measure.WITHDRAWAL,
-          "a diameter of " + mm(one.diameter()) + " is outside what its formula was made for");
+          "a diameter of "
+              + Print.mm(one.diameter())
+              + " is outside what its formula was made for");
     }
     if (one.penetration() < 4 * one.diameter()) {
       figures.lacks(
           Measure.WITHDRAWAL,
           "it stands less than 4 diameters in the wood that holds it ("
-              + mm(one.penetration())
+              + Print.mm(one.penetration())
               + ")");
     }
     Optional<Double> thickness =
@@ -341,7 +343,7 @@ public final class DrivenMethod {
             "least of six yield modes, NDS 12.3.1 with R_d = 1; F_e = 114.5·G^1.84, Wood Handbook"
                 + " 8-3",
             "D "
-                + mm(diameter)
+                + Print.mm(diameter)
                 + ", F_yb (R_m + R_p)/2 = "
                 + Print.with(yield / 1e6, "MPa")
                 + ", "
@@ -356,28 +358,7 @@ public final class DrivenMethod {
   }
 
   private void distance(String name, int diameters) {
-    double least = diameters * measured.at("diameter");
-    Optional<Double> stated = measured.maybe(name);
-    if (stated.isEmpty()) {
-      figures.lacks(
-          Measure.BOLT_BEARING,
-          section.named() + " does not state its " + name + " (at least " + mm(least) + ")");
-    } else if (stated.get() < least - 1e-9) {
-      figures.lacks(
-          Measure.BOLT_BEARING,
-          "the "
-              + name
-              + " of "
-              + section.named()
-              + " is "
-              + mm(stated.get())
-              + ", below the "
-              + mm(least)
-              + " from which the wood does not split first");
-    }
-  }
-
-  private static String mm(double metres) {
-    return Print.with(metres * 1000, "mm");
+    Distance.fault(section, name, measured.maybe(name), diameters * measured.at("diameter"))
+        .ifPresent(what -> figures.lacks(Measure.BOLT_BEARING, what));
   }
 }

@@ -171,26 +171,7 @@ public final class WoodUnderBolts {
   }
 
   private void distance(String name, double least) {
-    Optional<Double> stated = dimension(name);
-    if (stated.isEmpty()) {
-      lacking.add(
-          section.named() + " does not state its " + name + " (at least " + mm(least) + ")");
-    } else if (stated.get() < least - 1e-9) {
-      lacking.add(
-          "the "
-              + name
-              + " of "
-              + section.named()
-              + " is "
-              + mm(stated.get())
-              + ", below the "
-              + mm(least)
-              + " from which the wood does not split first");
-    }
-  }
-
-  private static String mm(double metres) {
-    return Print.with(metres * 1000, "mm");
+    Distance.fault(section, name, dimension(name), least).ifPresent(lacking::add);
   }
 
   private void washer(Materials materials, double count, Figures figures, List<Step> steps) {
@@ -209,7 +190,7 @@ public final class WoodUnderBolts {
       figures.lacks(
           Measure.BOLT_WASHER,
           "a washer of "
-              + mm(washer.get())
+              + Print.mm(washer.get())
               + " is more than "
               + Print.number(WIDEST)
               + " diameters");

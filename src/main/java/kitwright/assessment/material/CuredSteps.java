@@ -60,7 +60,7 @@ public final class CuredSteps {
                     + " · "
                     + Print.number(volume)
                     + ")",
-                Print.with(content.thickness(weight) * 1000, "mm")),
+                Print.mm(content.thickness(weight))),
             new Step(
                 "mass with its resin",
                 "m = w / ψ",

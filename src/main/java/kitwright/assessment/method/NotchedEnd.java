@@ -66,9 +66,9 @@ final class NotchedEnd {
                 + ", f_v "
                 + Print.with(strength / 1e6, "MPa")
                 + ", b "
-                + Print.with(box.width() * 1000, "mm")
+                + Print.mm(box.width())
                 + ", h_ef "
-                + Print.with((depth - cut) * 1000, "mm"),
+                + Print.mm(depth - cut),
             Print.with(bears, "N")));
   }
 

@@ -365,8 +365,7 @@ public final class PanelMethod {
     boolean simple = asked.support() == Support.SIMPLE;
     steps.add(
         new Step(
-            "deflection at the middle, of which shear "
-                + Print.with(response.shearDeflection() * 1000, "mm"),
+            "deflection at the middle, of which shear " + Print.mm(response.shearDeflection()),
             simple
                 ? "w = Σ Σ w_mn·sin(m·π/2)·sin(n·π/2), Navier’s series with shear"
                 : "Ritz, shapes (1 − ξ²)²·P₂ᵢ(ξ), with shear added",
@@ -374,8 +373,8 @@ public final class PanelMethod {
                 + " on "
                 + Print.number(asked.span() * 1000)
                 + " × "
-                + Print.with(asked.breadth() * 1000, "mm")
+                + Print.mm(asked.breadth())
                 + (simple ? ", simply supported" : ", clamped"),
-            Print.with(response.deflection() * 1000, "mm")));
+            Print.mm(response.deflection())));
   }
 }

@@ -112,10 +112,10 @@ public final class SectionMethod {
               "deflection under the load, no safety factor",
               "w = ∫ M·m/EI dx + ∫ V·v/GA dx",
               "bending "
-                  + Print.with(deflection.bending() * 1000, "mm")
+                  + Print.mm(deflection.bending())
                   + " + shear "
-                  + Print.with(deflection.shear() * 1000, "mm"),
-              Print.with(deflection.total() * 1000, "mm")));
+                  + Print.mm(deflection.shear()),
+              Print.mm(deflection.total())));
       return steps;
     }
   }

@@ -56,7 +56,7 @@ public final class SectionSteps {
             "neutral axis above the lowest point",
             "z₀ = Σ E·A·z / Σ E·A",
             Print.number(first) + " / " + Print.number(ea),
-            Print.with(height * 1000, "mm")));
+            Print.mm(height)));
     steps.add(
         new Step(
             "bending stiffness",
@@ -118,13 +118,13 @@ public final class SectionSteps {
                         "where " + peak.where() + " is sheared most",
                         "τ = V·Σ E·S / (EI·b), Σ E·S of what lies above",
                         "level "
-                            + Print.with((peak.level() - foot) * 1000, "mm")
+                            + Print.mm((peak.level() - foot))
                             + ", Σ E·S "
                             + Print.with(peak.first(), "N·m")
                             + ", EI "
                             + Print.with(bending.stiffness(), "N·m²")
                             + ", b "
-                            + Print.with(peak.width() * 1000, "mm"),
+                            + Print.mm(peak.width()),
                         Print.with(peak.perUnit() / 1e6, "MPa per N"))));
   }
 

@@ -108,7 +108,7 @@ public final class Taper {
   /** Capacity over demand at the worst place. */
   private record Worst(double at, double times, String how) {
     String words() {
-      return how + ", " + Print.with(at * 1000, "mm") + " from the support";
+      return how + ", " + Print.mm(at) + " from the support";
     }
   }
 
@@ -231,11 +231,8 @@ public final class Taper {
         new Step(
             "deflection at the tip, no safety factor",
             "w = ∫ M·m/EI dx + ∫ V·v/GA dx over " + (PLACES - 1) + " lengths",
-            "bending "
-                + Print.with(gives.bending() * 1000, "mm")
-                + " + shear "
-                + Print.with(gives.shear() * 1000, "mm"),
-            Print.with(gives.total() * 1000, "mm")));
+            "bending " + Print.mm(gives.bending()) + " + shear " + Print.mm(gives.shear()),
+            Print.mm(gives.total())));
     return new Working(
         parts.get(0).source().what().orElse(parts.get(0).id()) + ", tapering",
         List.of(),

@@ -78,10 +78,7 @@ public final class TimberDepth {
             "as built",
             "",
             "",
-            Print.with((made.maxZ() - made.minZ()) * 1000, "mm")
-                + " deep, "
-                + Print.with(wide * 1000, "mm")
-                + " broad"));
+            Print.mm((made.maxZ() - made.minZ())) + " deep, " + Print.mm(wide) + " broad"));
     return new Working(
         "how deep " + material(built).name() + " must be in place of " + material(designed).name(),
         List.of(),
@@ -116,8 +113,8 @@ public final class TimberDepth {
         new Step(
             "depth for " + aim + ", as broad as drawn" + walls,
             "h = h₁·" + over,
-            mm(depth) + " · (" + mpa(one) + " / " + mpa(other) + ")^" + root,
-            mm(depth * share)));
+            Print.mm(depth) + " · (" + mpa(one) + " / " + mpa(other) + ")^" + root,
+            Print.mm(depth * share)));
     boolean otherBreadth = Math.abs(wide - breadth) > 1e-6 && isSolid();
     if (otherBreadth) {
       double power = root.equals("½") ? 1 / 2.0 : 1 / 3.0;
@@ -125,18 +122,18 @@ public final class TimberDepth {
           new Step(
               "depth for " + aim + ", as broad as built",
               "h = h₁·(" + letter + "₁·b₁/(" + letter + "₂·b₂))^" + root,
-              mm(depth)
+              Print.mm(depth)
                   + " · ("
                   + mpa(one)
                   + " · "
-                  + mm(breadth)
+                  + Print.mm(breadth)
                   + " / ("
                   + mpa(other)
                   + " · "
-                  + mm(wide)
+                  + Print.mm(wide)
                   + "))^"
                   + root,
-              mm(depth * share * Math.pow(breadth / wide, power))));
+              Print.mm(depth * share * Math.pow(breadth / wide, power))));
     }
   }
 
@@ -145,12 +142,8 @@ public final class TimberDepth {
         new Step(
             "breadth for " + aim + ", as deep as drawn" + walls,
             "b = b₁·" + letter + "₁/" + letter + "₂",
-            mm(breadth) + " · " + mpa(one) + " / " + mpa(other),
-            mm(breadth * one / other)));
-  }
-
-  private static String mm(double metres) {
-    return Print.with(metres * 1000, "mm");
+            Print.mm(breadth) + " · " + mpa(one) + " / " + mpa(other),
+            Print.mm(breadth * one / other)));
   }
 
   private static String mpa(double pascal) {

@@ -201,9 +201,9 @@ public final class LayeredPart {
           .lacks(
               board.stuff().id()
                   + " of "
-                  + Print.with(board.thickness() * 1000, "mm")
+                  + Print.mm(board.thickness())
                   + " is no odd number of veneers of "
-                  + Print.with(veneer * 1000, "mm")
+                  + Print.mm(veneer)
                   + " ("
                   + board.where()
                   + ")");

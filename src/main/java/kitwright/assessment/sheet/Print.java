@@ -60,4 +60,9 @@ public final class Print {
   public static String with(double value, String unit) {
     return unit.isEmpty() ? number(value) : number(value) + " " + unit;
   }
+
+  /** A length, given in metres, in millimetres. */
+  public static String mm(double metres) {
+    return with(metres * 1000, "mm");
+  }
 }

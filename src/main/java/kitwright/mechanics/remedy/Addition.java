@@ -1,5 +1,6 @@
 package kitwright.mechanics.remedy;
 
+import java.util.List;
 import kitwright.mechanics.Refuse;
 
 /**
@@ -14,5 +15,18 @@ public record Addition(String name, int most, double price) {
     Refuse.unless(!name.isBlank(), "an addition has a name");
     Refuse.unless(most >= 0 && most <= 1000, () -> "from nought to a thousand: " + most);
     Refuse.ifNegative("price", price);
+  }
+
+  /**
+   * How many of each line of a menu the combination of that number adds; the first counts fastest.
+   */
+  public static int[] counts(int number, List<Addition> menu) {
+    int[] counts = new int[menu.size()];
+    int rest = number;
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] = rest % (menu.get(i).most() + 1);
+      rest /= menu.get(i).most() + 1;
+    }
+    return counts;
   }
 }

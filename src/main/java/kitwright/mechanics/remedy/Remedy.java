@@ -87,12 +87,6 @@ public record Remedy(List<Addition> menu) {
   }
 
   private int[] counts(int number) {
-    int[] counts = new int[menu.size()];
-    int rest = number;
-    for (int i = 0; i < counts.length; i++) {
-      counts[i] = rest % (menu.get(i).most() + 1);
-      rest /= menu.get(i).most() + 1;
-    }
-    return counts;
+    return Addition.counts(number, menu);
   }
 }

@@ -1,0 +1,38 @@
+package kitwright.assessment.joint;
+
+import java.util.Optional;
+import kitwright.assessment.sheet.Print;
+import kitwright.ledger.Section;
+
+/**
+ * How far a fastening is from an end, an edge or the next, so that the wood does not split first.
+ */
+final class Distance {
+  private Distance() {}
+
+  /**
+   * What is lacking of a distance, if anything.
+   *
+   * @param stated in m
+   * @param least in m
+   */
+  static Optional<String> fault(
+      Section section, String name, Optional<Double> stated, double least) {
+    if (stated.isEmpty()) {
+      return Optional.of(
+          section.named() + " does not state its " + name + " (at least " + Print.mm(least) + ")");
+    }
+    return stated.get() >= least - 1e-9
+        ? Optional.empty()
+        : Optional.of(
+            "the "
+                + name
+                + " of "
+                + section.named()
+                + " is "
+                + Print.mm(stated.get())
+                + ", below the "
+                + Print.mm(least)
+                + " from which the wood does not split first");
+  }
+}
