@@ -19,8 +19,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.statistics.Statistics;
-import net.jqwik.api.statistics.StatisticsReport;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The quick search against plain judging: every combination of a menu worked out whole by {@link
@@ -37,7 +37,7 @@ class RemedySearchProperties {
         - {id: resin, kind: resin, density: 1200 kg/m3, E: 3 GPa, poisson: 0.35, source: test}
         - {id: straight, kind: cloth, basis: minimum, scatter: 3 %, fibre: fibre-of-glass, resin: resin, weave: biaxial, areal-weight: 600 g/m2, fibre-fraction: 0.5, tensile-strength: 260 MPa, compressive-strength: 220 MPa, shear-strength: 48 MPa, source: test}
         - {id: slant, kind: cloth, basis: minimum, scatter: 3 %, fibre: fibre-of-glass, resin: resin, weave: double-bias, areal-weight: 300 g/m2, fibre-fraction: 0.5, tensile-strength: 260 MPa, compressive-strength: 220 MPa, shear-strength: 48 MPa, source: test}
-        - {id: pin-steel, kind: bolt, basis: minimum, scatter: 3 %, tensile-strength: 800 MPa, shear-strength: 480 MPa, proof-stress: 640 MPa, source: test}
+        - {id: pin-soft, kind: bolt, basis: minimum, scatter: 3 %, tensile-strength: 170 MPa, shear-strength: 100 MPa, proof-stress: 130 MPa, source: test}
         - {id: hearsay, kind: cloth, basis: minimum, scatter: 3 %, fibre: fibre-of-glass, resin: resin, weave: biaxial, areal-weight: 200 g/m2, fibre-fraction: 0.5, tensile-strength: 260 MPa, compressive-strength: 220 MPa, shear-strength: 48 MPa}
       """;
 
@@ -54,8 +54,8 @@ class RemedySearchProperties {
       sections:
         - {id: drawn, shape: foil, dimensions: {chord: 260 mm, thickness-ratio: 0.115}, material: wood, skins: [{material: straight, plies: 1}], members: [{what: spine, material: wood, width: 28 mm, at: 78 mm}]}
         - {id: made, shape: foil, dimensions: {chord: 260 mm, thickness-ratio: 0.115}, material: wood, skins: [{material: slant, plies: 1}], members: [{what: spine, material: ash, width: 20 mm, at: 78 mm}]}
-        - {id: stock, shape: rectangle, material: ash, dimensions: {width: 60 mm, height: 30 mm}}
-        - {id: pin, shape: bolt, material: pin-steel, dimensions: {diameter: 8 mm}}
+        - {id: stock, shape: rectangle, material: ash, dimensions: {width: 60 mm, height: 45 mm}}
+        - {id: pin, shape: bolt, material: pin-soft, dimensions: {diameter: 3 mm}}
       """;
 
   private static final String PLIES =
@@ -119,13 +119,25 @@ class RemedySearchProperties {
           """);
 
   @Property(tries = 40)
-  @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
   void itFindsWhatPlainJudgingFinds(
       @ForAll @IntRange(min = 0, max = 6) int kind,
       @ForAll @DoubleRange(min = 0.7, max = 1.6) double stiff,
       @ForAll @DoubleRange(min = 0.7, max = 1.6) double strong,
       @ForAll @DoubleRange(min = 0.8, max = 2.5) double most,
-      @ForAll @DoubleRange(min = 0.5, max = 2) double margin) {
+      @ForAll @DoubleRange(min = 1, max = 2) double margin) {
+    searched(kind, stiff, strong, most, margin);
+  }
+
+  /** Without which the property would compare nothing: mild demands that something meets. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6})
+  void ofEveryKindSomethingPasses(int kind) {
+    assertThat(searched(kind, 0.7, 0.7, 2.5, 1)).isNotEmpty();
+  }
+
+  /** Every combination that passes when judged whole, held against what the search answers. */
+  private static List<Result> searched(
+      int kind, double stiff, double strong, double most, double margin) {
     String text = String.format(Locale.ROOT, KINDS.get(kind), stiff, strong, most, margin);
     Ledger ledger = Sample.ledger(STUFF + text);
     Assessment assessment = ledger.assessments().get(0);
@@ -141,9 +153,6 @@ class RemedySearchProperties {
         passing.add(whole);
       }
     }
-    Statistics.label("something passes")
-        .collect(!passing.isEmpty())
-        .coverage(sides -> sides.check(true).percentage(share -> share > 15));
     Remedies.Answer answer = Remedies.of(assessment, ledger, Remedies.Least.MASS);
     assertThat(answer.none().isPresent()).isEqualTo(passing.isEmpty());
     if (!passing.isEmpty()) {
@@ -155,6 +164,7 @@ class RemedySearchProperties {
         assertThat(mass(found)).isLessThanOrEqualTo(least * (1 + 1e-9));
       }
     }
+    return passing;
   }
 
   private static double mass(Result result) {
