@@ -1,6 +1,7 @@
 package kitwright.choice;
 
 import java.util.List;
+import java.util.Optional;
 import kitwright.value.Quantity;
 
 /**
@@ -8,10 +9,11 @@ import kitwright.value.Quantity;
  *
  * @param thing its id
  * @param qty how much is taken
- * @param left what is at hand after that, before the others have theirs
+ * @param left what is at hand after that, before the others have theirs; empty where nobody can say
  * @param losers work that it was kept for or promised to, by name, which may go short
  */
-public record Taken(String thing, String what, Quantity qty, Quantity left, List<String> losers) {
+public record Taken(
+    String thing, String what, Quantity qty, Optional<Quantity> left, List<String> losers) {
   public Taken {
     losers = List.copyOf(losers);
   }

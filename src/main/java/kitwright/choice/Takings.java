@@ -38,24 +38,28 @@ final class Takings {
   }
 
   private Taken ofStock(StockPosition at, Substitution.Take take) {
-    return taken(at.stock().id(), at.stock().what(), take.qty(), at.left(), at.promises());
+    return taken(
+        at.stock().id(),
+        at.stock().what(),
+        take.qty(),
+        known(at.doubts(), at.left()),
+        at.promises());
   }
 
   private Taken ofItem(Position at, Substitution.Take take) {
-    return taken(at.item().id(), at.item().what(), take.qty(), at.left(), at.promises());
+    return taken(
+        at.item().id(), at.item().what(), take.qty(), known(at.doubts(), at.left()), at.promises());
+  }
+
+  private static Optional<Quantity> known(List<String> doubts, Quantity left) {
+    return Optional.of(left).filter(any -> doubts.isEmpty());
   }
 
   private Taken taken(
-      String id, String what, Quantity qty, Quantity atHand, List<Promise> promises) {
-    Quantity left = qty.convertsTo(atHand) ? atHand.less(qty) : atHand;
+      String id, String what, Quantity qty, Optional<Quantity> atHand, List<Promise> promises) {
+    Optional<Quantity> left = atHand.filter(qty::convertsTo).map(each -> each.less(qty));
     List<Promise> others = promises.stream().filter(this::isOfAnother).toList();
-    Quantity spoken =
-        others.stream()
-            .map(Promise::qty)
-            .flatMap(Optional::stream)
-            .filter(each -> each.convertsTo(left))
-            .reduce(Quantity.none(left.unit()), Quantity::plus);
-    boolean enough = spoken.compareAmount(left) <= 0 && !left.isNone();
+    boolean enough = left.filter(rest -> isEnough(rest, others)).isPresent();
     return new Taken(
         id,
         what,
@@ -66,6 +70,16 @@ final class Takings {
             .map(this::name)
             .distinct()
             .toList());
+  }
+
+  private static boolean isEnough(Quantity left, List<Promise> others) {
+    Quantity spoken =
+        others.stream()
+            .map(Promise::qty)
+            .flatMap(Optional::stream)
+            .filter(each -> each.convertsTo(left))
+            .reduce(Quantity.none(left.unit()), Quantity::plus);
+    return spoken.compareAmount(left) <= 0 && !left.isNone();
   }
 
   /** Promised to work that is still ahead and is not of this substitution. */

@@ -90,6 +90,15 @@ public record Rack(List<Free> pieces, List<String> withheld) {
   private static int free(StockPosition position, Cut cut, Ledger ledger, List<String> withheld) {
     String name = position.stock().id();
     Quantity left = position.left();
+    if (!position.doubts().isEmpty()) {
+      withheld.add(
+          "It is not known how much of "
+              + name
+              + " is left, since "
+              + String.join(", and ", position.doubts())
+              + ".");
+      return 0;
+    }
     if (!position.used().isNone()) {
       withheld.add(Decimal.print(position.used().amount()) + " of " + name + " are used already.");
     }

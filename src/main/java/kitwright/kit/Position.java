@@ -16,6 +16,8 @@ import kitwright.value.Quantity;
  * @param promises to substitutions and tasks
  * @param back what was sent back, by day
  * @param awaited in deliveries that are still on their way
+ * @param doubts why nobody can say how much is left, each a clause after “since”; none where the
+ *     records tell
  */
 public record Position(
     KitItem item,
@@ -23,13 +25,15 @@ public record Position(
     List<Use> uses,
     List<Promise> promises,
     List<SentBack> back,
-    List<Awaited> awaited) {
+    List<Awaited> awaited,
+    List<String> doubts) {
   public Position {
     counts = List.copyOf(counts);
     uses = List.copyOf(uses);
     promises = List.copyOf(promises);
     back = List.copyOf(back);
     awaited = List.copyOf(awaited);
+    doubts = List.copyOf(doubts);
   }
 
   /** The same at the end of an earlier day. */
@@ -40,7 +44,8 @@ public record Position(
         uses.stream().filter(use -> !use.on().isAfter(day)).toList(),
         promises,
         back.stream().filter(sent -> !sent.on().isAfter(day)).toList(),
-        awaited);
+        awaited,
+        doubts);
   }
 
   /** What the supplier promised. */

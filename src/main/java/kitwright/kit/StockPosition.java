@@ -11,11 +11,15 @@ import kitwright.value.Quantity;
  *
  * @param promises with and without an amount, in the ledger's order
  * @param uses by day, from the log
+ * @param doubts why nobody can say how much is left, each a clause after “since”; none where the
+ *     records tell
  */
-public record StockPosition(Stock stock, List<Promise> promises, List<Use> uses) {
+public record StockPosition(
+    Stock stock, List<Promise> promises, List<Use> uses, List<String> doubts) {
   public StockPosition {
     promises = List.copyOf(promises);
     uses = List.copyOf(uses);
+    doubts = List.copyOf(doubts);
   }
 
   /** How much there was before any was used. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Stock;
@@ -26,6 +27,7 @@ import kitwright.value.Unit;
 final class Tallies {
   private final Ledger ledger;
   private final SameWood sameWood;
+  private final Doubts doubts;
   private final Map<String, List<Count>> counts = new HashMap<>();
   private final Map<String, List<Awaited>> awaited = new HashMap<>();
   private final Map<String, List<SentBack>> back = new HashMap<>();
@@ -37,6 +39,7 @@ final class Tallies {
   Tallies(Ledger ledger) {
     this.ledger = ledger;
     sameWood = new SameWood(ledger);
+    doubts = new Doubts(ledger);
     ledger.deliveries().forEach(this::take);
     ledger.log().forEach(this::take);
     ledger.substitutions().stream().filter(each -> each.withdrawn().isEmpty()).forEach(this::take);
@@ -60,7 +63,8 @@ final class Tallies {
                         itemUses.getOrDefault(item.id(), List.of()),
                         itemPromises.getOrDefault(item.id(), List.of()),
                         back.getOrDefault(item.id(), List.of()),
-                        awaited.getOrDefault(item.id(), List.of()))));
+                        awaited.getOrDefault(item.id(), List.of()),
+                        doubts.of(Kind.KIT, item.id()))));
     return all;
   }
 
@@ -75,7 +79,8 @@ final class Tallies {
                     new StockPosition(
                         stock,
                         stockPromises.getOrDefault(stock.id(), List.of()),
-                        stockUses.getOrDefault(stock.id(), List.of()))));
+                        stockUses.getOrDefault(stock.id(), List.of()),
+                        doubts.of(Kind.STOCK, stock.id()))));
     return all;
   }
 

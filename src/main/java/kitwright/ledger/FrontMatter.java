@@ -2,7 +2,9 @@ package kitwright.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.finding.Finding;
@@ -33,20 +35,27 @@ record FrontMatter(String path, String yaml, String body) {
   private static final Pattern AMONG_LOGS =
       Pattern.compile("(^|/)(log/(?!README)[^/]*|[0-9]{4}-[0-9]{2}-[0-9]{2}[^/]*)$");
 
+  private static final Pattern USED = Pattern.compile("(?m)^[ \\t]*used[ \\t]*:");
+
   /** The front matter of a file; empty for Markdown that has none, which is no log day. */
-  static Optional<FrontMatter> of(SourceFile file, Findings out) {
+  static Optional<FrontMatter> of(SourceFile file, Findings out, Consumer<Unread> unread) {
     Matcher opening = OPENING.matcher(file.text());
     if (!opening.lookingAt()) {
       if (HEADLESS.matcher(file.text()).lookingAt()) {
         out.add(headless(file));
+        unread.accept(Unread.from(file, 1));
       } else if (AMONG_LOGS.matcher(file.path()).find()) {
         out.add(PassedOver.logWithoutKeys(file.path()));
+        if (USED.matcher(file.text()).find()) {
+          unread.accept(Unread.from(file, 1));
+        }
       }
       return Optional.empty();
     }
     Matcher closing = CLOSING.matcher(file.text());
     if (!closing.find(opening.end())) {
       out.add(unclosed(file));
+      unread.accept(Unread.from(file, 1));
       return Optional.empty();
     }
     return Optional.of(
@@ -56,8 +65,9 @@ record FrontMatter(String path, String yaml, String body) {
             file.text().substring(closing.end())));
   }
 
-  void read(Recall recall, BiConsumer<Node.Scalar, Node> key, Findings out) {
-    YamlText.readOne(path, yaml, 1, recall, key, out);
+  /** The line from which on something was lost; none where all was read. */
+  OptionalInt read(Recall recall, BiConsumer<Node.Scalar, Node> key, Findings out) {
+    return YamlText.readOne(path, yaml, 1, recall, key, out);
   }
 
   private static Finding headless(SourceFile file) {

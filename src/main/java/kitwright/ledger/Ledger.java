@@ -26,7 +26,7 @@ public final class Ledger {
   private final Map<Kind, List<Entry>> records;
   private final Map<Kind, Map<String, Entry>> byId;
   private final Map<Kind, Set<String>> unsound;
-  private final Map<String, String> unreadHolds;
+  private final List<Unread> unread;
   private final Map<String, EvidenceFile> evidence;
 
   /** By the place of the sign-off. */
@@ -39,7 +39,7 @@ public final class Ledger {
       Build build,
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
-      Map<String, String> unreadHolds,
+      List<Unread> unread,
       Map<String, EvidenceFile> evidence,
       Map<Place, Seal> seals) {
     this.seals = Map.copyOf(seals);
@@ -47,7 +47,7 @@ public final class Ledger {
     this.build = build;
     this.records = records;
     this.unsound = unsound;
-    this.unreadHolds = unreadHolds;
+    this.unread = List.copyOf(unread);
     this.evidence = Map.copyOf(evidence);
     this.byId = index(records);
   }
@@ -67,7 +67,7 @@ public final class Ledger {
   static final class Gathering {
     private final Map<Kind, List<Entry>> records = new EnumMap<>(Kind.class);
     private final Map<Kind, Set<String>> unsound = new EnumMap<>(Kind.class);
-    private final Map<String, String> unreadHolds = new HashMap<>();
+    private final List<Unread> unread = new ArrayList<>();
     private @Nullable Build faultyBuild;
 
     void add(Entry entry) {
@@ -79,11 +79,9 @@ public final class Ledger {
       unsound.computeIfAbsent(kind, any -> new HashSet<>()).add(id);
     }
 
-    /**
-     * Remembers what a substitution holds that could not be read, so that nothing is let go by it.
-     */
-    void addUnread(Substitution substitution) {
-      substitution.hold().ifPresent(task -> unreadHolds.putIfAbsent(task.id(), substitution.id()));
+    /** Remembers what could not be read, so that nothing is let go by its not being there. */
+    void addUnread(Unread one) {
+      unread.add(one);
     }
 
     /** Remembers what could be read of a build record with faults. */
@@ -98,7 +96,7 @@ public final class Ledger {
     /** Takes what another gathered, behind what is here. */
     void addAll(Gathering other) {
       other.faultyBuild().ifPresent(this::addFaulty);
-      other.unreadHolds.forEach(unreadHolds::putIfAbsent);
+      unread.addAll(other.unread);
       other.records.forEach(
           (kind, list) -> records.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(list));
       other.unsound.forEach(
@@ -117,7 +115,7 @@ public final class Ledger {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(files, build, records, unsound, unreadHolds, evidence, Map.of());
+      return new Ledger(files, build, records, unsound, unread, evidence, Map.of());
     }
   }
 
@@ -151,7 +149,7 @@ public final class Ledger {
                 .forEach(view::add));
     unsound.forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
     again.unsound().forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
-    view.unreadHolds.putAll(unreadHolds);
+    view.unread.addAll(unread);
     return view.close(files, build, evidence);
   }
 
@@ -322,9 +320,16 @@ public final class Ledger {
         || (kind == Kind.MATERIALS && BuiltInMaterials.byId().containsKey(id));
   }
 
-  /** The substitution that holds a task and could not be read, by its id. */
-  public Optional<String> unreadHold(Task task) {
-    return Optional.ofNullable(unreadHolds.get(task.id()));
+  /** What could not be read, in the order of the files. */
+  public List<Unread> unread() {
+    return unread;
+  }
+
+  /** What names a task, could not be read, and may be a substitution that holds it. */
+  public Optional<Unread> unreadHold(Task task) {
+    return unread.stream()
+        .filter(each -> each.mayBe(Kind.SUBSTITUTIONS) && each.names(task.id()))
+        .findFirst();
   }
 
   /** Whether records of a kind share an id. */
@@ -341,7 +346,7 @@ public final class Ledger {
 
   /** The same with what came of the signatures that keys made, by the place of the sign-off. */
   public Ledger sealed(Map<Place, Seal> checked) {
-    return new Ledger(files, build, records, unsound, unreadHolds, evidence, checked);
+    return new Ledger(files, build, records, unsound, unread, evidence, checked);
   }
 
   /** What came of the signature that a key made for a sign-off. */

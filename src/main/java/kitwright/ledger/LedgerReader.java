@@ -113,15 +113,18 @@ public final class LedgerReader {
 
     private void read(SourceFile file) {
       if (file.isMarkdown()) {
-        FrontMatter.of(file, faults).ifPresent(front -> read(file, front));
+        FrontMatter.of(file, faults, gathering::addUnread).ifPresent(front -> read(file, front));
       } else {
-        YamlText.read(file.path(), file.text(), recall, records::take, faults);
+        YamlText.read(file.path(), file.text(), recall, records::take, faults)
+            .ifPresent(line -> gathering.addUnread(Unread.from(file, line)));
       }
     }
 
     private void read(SourceFile file, FrontMatter front) {
       List<Node.Entry> entries = new ArrayList<>();
-      front.read(recall, (key, value) -> entries.add(new Node.Entry(key, value)), faults);
+      front
+          .read(recall, (key, value) -> entries.add(new Node.Entry(key, value)), faults)
+          .ifPresent(line -> gathering.addUnread(Unread.from(file, 1)));
       Place at = new Place(file.path(), 1, 1, 1, 4);
       records.takeLogDay(new Node.Mapping(entries, at), front.body());
     }

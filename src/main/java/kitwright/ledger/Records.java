@@ -48,10 +48,12 @@ final class Records {
     Optional<Kind> kind = Kind.of(key.text());
     if (kind.isEmpty()) {
       out.add(unknownKind(key));
+      into.addUnread(Unread.under(key, node));
     } else if (node instanceof Node.Mapping mapping) {
       read(kind.get(), mapping, "");
     } else if (!(node instanceof Node.Unreadable) && !isNothing(node)) {
       out.add(notARecord(kind.get(), node));
+      into.addUnread(Unread.under(key, node));
     }
   }
 
@@ -71,9 +73,10 @@ final class Records {
     } else {
       into.addUnsound(kind, entry.id());
     }
-    if (!k.isSound() && entry instanceof Substitution substitution) {
-      into.addUnread(substitution);
-    } else if (!k.isSound() && entry instanceof Build build) {
+    if (!k.isSound()) {
+      into.addUnread(Unread.record(kind, entry, mapping));
+    }
+    if (!k.isSound() && entry instanceof Build build) {
       into.addFaulty(build);
     }
   }

@@ -158,7 +158,7 @@ public record Readiness(
     return Stream.concat(
         release.holding(task).stream()
             .map(standing -> "signature for " + standing.substitution().id()),
-        release.unread(task).stream().map(id -> "substitution " + id + ", which cannot be read"));
+        release.unread(task).stream().map(each -> each.named() + ", which cannot be read"));
   }
 
   private static Stream<String> unknown(Task task, Facts now) {

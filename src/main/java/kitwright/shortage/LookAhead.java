@@ -14,14 +14,19 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.kit.Position;
 import kitwright.kit.Positions;
+import kitwright.kit.StockPosition;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.ledger.Unread;
 import kitwright.network.Need;
 import kitwright.network.Netting;
 import kitwright.network.OrderRule;
@@ -56,6 +61,7 @@ public final class LookAhead {
   private final Schedule paced;
   private final OwnWork ownWork;
   private final Map<String, List<Dayless>> dayless;
+  private final Map<String, List<String>> doubts;
 
   private LookAhead(
       Facts day,
@@ -79,6 +85,7 @@ public final class LookAhead {
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
     netting.orders().forEach(order -> firstOrders.putIfAbsent(order.item(), order));
     this.byKey = byKey;
+    this.doubts = doubts(Positions.on(day), ledger, things);
     this.ownWork = new OwnWork(day, this::leaning);
     this.paced = paced(plan, netting, ownWork.without(""));
   }
@@ -249,16 +256,58 @@ public final class LookAhead {
   /**
    * What a task takes and nobody can reckon, each a clause after “it is not known”: a record that
    * is not there or cannot be read, a unit that does not convert, a section that leaves something
-   * out.
+   * out; and what it still needs of a thing of which nobody knows how much is left.
    */
   public List<String> unreckoned(Task task) {
     Stream<String> unfound =
         Wants.of(task, ledger).stream()
             .filter(want -> want.sort() != Want.Sort.MATERIAL && things.of(want).isEmpty())
             .map(want -> "how much of “" + want.ref().id() + "” is here");
-    return Stream.concat(unfound, TakeOff.of(task, ledger).gaps().stream().map(TakeOff.Gap::what))
-        .distinct()
-        .toList();
+    Stream<String> gaps = TakeOff.of(task, ledger).gaps().stream().map(TakeOff.Gap::what);
+    Stream<String> doubtful =
+        ofTask(task.id()).stream()
+            .flatMap(wanted -> doubts.getOrDefault(wanted.thing().key(), List.of()).stream());
+    return Stream.of(unfound, gaps, doubtful).flatMap(Function.identity()).distinct().toList();
+  }
+
+  /** Of which things, by key, nobody knows how much is left, each a clause as above. */
+  private static Map<String, List<String>> doubts(
+      Positions positions, Ledger ledger, Things things) {
+    Map<String, List<String>> doubts = new HashMap<>();
+    for (Position each : positions.all()) {
+      each.doubts().forEach(why -> doubt(doubts, things.of(each.item()), each.item().id(), why));
+    }
+    for (StockPosition each : positions.allStock()) {
+      each.doubts().forEach(why -> doubt(doubts, things.of(each.stock()), each.stock().id(), why));
+    }
+    for (LogDay day : ledger.log()) {
+      for (LogDay.Used used : day.used()) {
+        used.material()
+            .filter(any -> things.of(used).isEmpty())
+            .ifPresent(
+                ref ->
+                    doubt(
+                        doubts,
+                        things.keysOf(ref.id()),
+                        ref.id(),
+                        day.named() + " takes " + used.qty() + " of it, which does not convert"));
+      }
+    }
+    for (Unread unread : ledger.unread()) {
+      for (String material : things.materials()) {
+        if (unread.mayTake() && unread.names(material)) {
+          String why = unread.named() + ", which names it, cannot be read";
+          doubt(doubts, things.keysOf(material), material, why);
+        }
+      }
+    }
+    return doubts;
+  }
+
+  private static void doubt(
+      Map<String, List<String>> doubts, Collection<String> keys, String id, String why) {
+    String clause = "how much of “" + id + "” is here, since " + why;
+    keys.forEach(key -> doubts.computeIfAbsent(key, any -> new ArrayList<>()).add(clause));
   }
 
   /** Who needs an item of the kit, the first first. */

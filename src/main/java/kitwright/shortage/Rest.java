@@ -45,7 +45,7 @@ final class Rest {
 
   private Quantity take(Quantity offered) {
     if (!offered.convertsTo(left)) {
-      return Quantity.none(left.unit());
+      return Quantity.none(offered.unit());
     }
     Quantity fits = offered.in(left.unit());
     Quantity part = Tiny.is(left.less(fits), shortage.qty()) ? left : fits;

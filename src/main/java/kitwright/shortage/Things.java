@@ -63,6 +63,26 @@ public final class Things {
     };
   }
 
+  /** What an item counts as, by keys: itself, or the material that it is made of. */
+  List<String> of(KitItem item) {
+    return of(item, item.qty()).map(amount -> amount.thing().key()).stream().toList();
+  }
+
+  /** What a piece of stock counts as, by keys. */
+  List<String> of(Stock stock) {
+    return of(stock, stock.amount()).map(amount -> amount.thing().key()).stream().toList();
+  }
+
+  /** The materials that tasks ask for by name. */
+  Set<String> materials() {
+    return pools.keySet();
+  }
+
+  /** The keys of all things that a material counts as. */
+  List<String> keysOf(String material) {
+    return pools.getOrDefault(material, List.of()).stream().map(Pool::key).toList();
+  }
+
   /** So much of an item. */
   public Optional<Amount> of(KitItem item, Quantity qty) {
     Optional<Amount> pooled = pooled(item.material(), qty, item.size());

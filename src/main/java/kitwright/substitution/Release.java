@@ -5,6 +5,7 @@ import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
+import kitwright.ledger.Unread;
 
 /**
  * Which work may be started, gone on with or closed up on a day, as far as substitutions hold it,
@@ -42,10 +43,8 @@ public final class Release {
         .toList();
   }
 
-  /**
-   * The substitution that holds a task and cannot be read, by its id: nobody knows what it says.
-   */
-  public Optional<String> unread(Task task) {
+  /** What cannot be read and may be a substitution that holds a task. */
+  public Optional<Unread> unread(Task task) {
     return ledger.unreadHold(task);
   }
 

@@ -92,8 +92,20 @@ public sealed interface Node {
   /** A key with its value. */
   record Entry(Scalar key, Node value) {}
 
-  /** Something that has been reported already and carries no value. */
-  record Unreadable(Place at) implements Node {
+  /**
+   * Something that has been reported already and carries no value.
+   *
+   * @param lost what stands there all the same
+   */
+  record Unreadable(Place at, List<Node> lost) implements Node {
+    public Unreadable {
+      lost = List.copyOf(lost);
+    }
+
+    public Unreadable(Place at) {
+      this(at, List.of());
+    }
+
     @Override
     public String word() {
       return "unreadable";

@@ -3,6 +3,7 @@ package kitwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -37,6 +38,12 @@ public final class YamlText {
   private final Findings out;
   private final Recall recall;
 
+  /** The line on which the last complete record begins. */
+  private int complete = 1;
+
+  /** The line from which on something was lost; none where nothing was. */
+  private OptionalInt lostFrom = OptionalInt.empty();
+
   private YamlText(
       ParserImpl events,
       Lines lines,
@@ -61,15 +68,19 @@ public final class YamlText {
     }
   }
 
-  /** Hands each top key with its whole value to {@code entry}: for front matter. */
-  public static void readOne(
+  /**
+   * Hands each top key with its whole value to {@code entry}: for front matter.
+   *
+   * @return the line from which on something was lost; none where all was read
+   */
+  public static OptionalInt readOne(
       String file,
       String text,
       int skipped,
       Recall recall,
       BiConsumer<Node.Scalar, Node> entry,
       Findings out) {
-    read(new Lines(file, skipped), text, recall, false, entry, out);
+    return read(new Lines(file, skipped), text, recall, false, entry, out);
   }
 
   /**
@@ -78,10 +89,12 @@ public final class YamlText {
    *
    * @param file path from the ledger's root
    * @param recall what was read of other files before
+   * @return the line from which on something was lost, the last record before it among it, since
+   *     its end may be; none where all was read
    */
-  public static void read(
+  public static OptionalInt read(
       String file, String text, Recall recall, BiConsumer<Node.Scalar, Node> record, Findings out) {
-    read(new Lines(file, 0), text, recall, true, record, out);
+    return read(new Lines(file, 0), text, recall, true, record, out);
   }
 
   /** The first record below a top key; reading stops there, and nothing is said of faults. */
@@ -98,7 +111,7 @@ public final class YamlText {
     return found.stream().findFirst();
   }
 
-  private static void read(
+  private static OptionalInt read(
       Lines lines,
       String text,
       Recall recall,
@@ -107,10 +120,12 @@ public final class YamlText {
       Findings out) {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
+    OddBreaks breaks = OddBreaks.of(text);
+    ParserImpl events = new ParserImpl(new StreamReader(breaks.hidden(text)), options);
+    YamlText reading = new YamlText(events, lines, breaks, recall, itemByItem, out);
     try {
-      OddBreaks breaks = OddBreaks.of(text);
-      ParserImpl events = new ParserImpl(new StreamReader(breaks.hidden(text)), options);
-      new YamlText(events, lines, breaks, recall, itemByItem, out).documents(record);
+      reading.documents(record);
+      return reading.lostFrom;
     } catch (Abandoned told) {
       // What was read before stands, and a fault is among the findings.
     } catch (MarkedYAMLException broken) {
@@ -121,6 +136,12 @@ public final class YamlText {
       // The parser lets a few of these through on hostile input.
       out.add(Faults.unplaced(odd, lines.file()));
     }
+    reading.lose(reading.complete);
+    return reading.lostFrom;
+  }
+
+  private void lose(int line) {
+    lostFrom = OptionalInt.of(Math.min(line, lostFrom.orElse(line)));
   }
 
   private void documents(BiConsumer<Node.Scalar, Node> record) {
@@ -133,6 +154,7 @@ public final class YamlText {
         default -> {
           if (!isEmptyScalar(event)) {
             out.add(Faults.notRecords(lines.at(event.getStartMark())));
+            lose(complete);
           }
           skip(event);
         }
@@ -161,15 +183,21 @@ public final class YamlText {
           record.accept(key.get(), lines.scalar("", false, list.getStartMark(), list.getEndMark()));
         }
         while (!events.checkEvent(Event.ID.SequenceEnd)) {
-          record.accept(key.get(), node(3));
+          taken(record, key.get(), node(3));
         }
         events.getEvent();
       } else {
+        int line = lines.at(events.peekEvent().getStartMark()).line();
         Node value = node(2);
-        key.ifPresent(found -> record.accept(found, value));
+        key.ifPresentOrElse(found -> taken(record, found, value), () -> lose(line));
       }
     }
     events.getEvent();
+  }
+
+  private void taken(BiConsumer<Node.Scalar, Node> record, Node.Scalar key, Node value) {
+    complete = value.at().line();
+    record.accept(key, value);
   }
 
   /** The next key; empty where it is no key or stands there for the second time. */
@@ -241,23 +269,28 @@ public final class YamlText {
 
   private Node mapping(Event start, int depth) {
     List<Node.Entry> entries = new ArrayList<>();
+    List<Node> again = new ArrayList<>();
     SeenKeys seen = new SeenKeys();
     while (!events.checkEvent(Event.ID.MappingEnd)) {
       Optional<Node.Scalar> key = key(seen, depth);
       Node value = node(depth + 1);
-      key.ifPresent(found -> entries.add(new Node.Entry(found, value)));
+      key.ifPresentOrElse(
+          found -> entries.add(new Node.Entry(found, value)), () -> again.add(value));
     }
     events.getEvent();
-    entries.replaceAll(entry -> seen.isTwice(entry.key()) ? unread(entry) : entry);
+    entries.replaceAll(entry -> seen.isTwice(entry.key()) ? unread(entry, again) : entry);
     Place at = entries.isEmpty() ? lines.at(start.getStartMark()) : entries.get(0).key().at();
     return new Node.Mapping(entries, at);
   }
 
   /** Of two values nobody can tell which is meant; an id only names the record. */
-  private static Node.Entry unread(Node.Entry entry) {
-    return entry.key().text().equals("id")
-        ? entry
-        : new Node.Entry(entry.key(), new Node.Unreadable(entry.value().at()));
+  private static Node.Entry unread(Node.Entry entry, List<Node> again) {
+    if (entry.key().text().equals("id")) {
+      return entry;
+    }
+    List<Node> lost = new ArrayList<>(again);
+    lost.add(entry.value());
+    return new Node.Entry(entry.key(), new Node.Unreadable(entry.value().at(), lost));
   }
 
   /** A finding about the YAML itself. */

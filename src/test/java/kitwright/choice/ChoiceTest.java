@@ -97,7 +97,7 @@ class ChoiceTest {
   @Test
   void offCutsThatOtherWorkIsKeptForAreNamed() {
     Taken taken = way(choice(Spars.LEDGER), "substitute").taken().get(0);
-    assertThat(taken.left()).hasToString("1 each");
+    assertThat(taken.left()).hasToString("Optional[1 each]");
     assertThat(taken.losers()).containsExactly("Locker fronts");
   }
 

@@ -3,7 +3,9 @@ package kitwright.choice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -11,8 +13,11 @@ import org.junit.jupiter.api.Test;
 /** Whose it was that a substitution takes; and when another way would be ahead. By hand. */
 class TakingsTest {
   private static Choice choice(String yaml) {
-    return Choice.of(
-            Facts.of(Sample.ledger(yaml), Sample.TODAY), new Ref("short", Place.wholeFile("test")))
+    return choice(Sample.ledger(yaml));
+  }
+
+  private static Choice choice(Ledger ledger) {
+    return Choice.of(Facts.of(ledger, Sample.TODAY), new Ref("short", Place.wholeFile("test")))
         .orElseThrow();
   }
 
@@ -37,7 +42,29 @@ class TakingsTest {
   void whoeverFindsEnoughLeftLosesNothing() {
     assertThat(taken("1 each").losers()).isEmpty();
     assertThat(taken("2 each").losers()).containsExactly("Locker fronts");
-    assertThat(taken("1 each").left()).hasToString("1 each");
+    assertThat(taken("1 each").left()).hasToString("Optional[1 each]");
+  }
+
+  /** Three pieces are asked for by work that cannot be read: nobody can say what is left. */
+  @Test
+  void whereNobodyCanSayWhatIsLeftItIsNotSaidAndWhoeverIsPromisedSomeMayLoseIt() {
+    String asked =
+        Spars.LEDGER
+            .replace(", keep-for: [lockers]", "")
+            .replace(
+                "Locker fronts, takes: 1 d",
+                "Locker fronts, takes: 1 d, uses: [{stock: larch-a, qty: 1}]");
+    Taken known = choice(asked).ways().get(2).taken().get(0);
+    assertThat(known.left()).isPresent();
+    assertThat(known.losers()).isEmpty();
+    String unread =
+        asked.replace(
+            "  - {id: rig,",
+            "  - {id: odd, what: Odd, uses: [{stock: larch-a, qty: 3}]}\n  - {id: rig,");
+    Taken taken =
+        choice(Sample.read(unread, new Findings()).orElseThrow()).ways().get(2).taken().get(0);
+    assertThat(taken.left()).isEmpty();
+    assertThat(taken.losers()).containsExactly("Locker fronts");
   }
 
   /** Waiting costs nothing, buying 310: buying would have to be 310 cheaper to be level. */

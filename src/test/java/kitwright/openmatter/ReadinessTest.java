@@ -101,6 +101,50 @@ class ReadinessTest {
     return "  - {day: " + day + ", rain: " + rain + " mm, low: 12, high: 18}\n";
   }
 
+  /** What is used of it in kilograms, or by a day that cannot be read, may be all there is. */
+  @Test
+  void whatNobodyCanSayIsLeftLetsNothingStart() {
+    String shelf =
+        """
+        stock: [{id: oak, what: oak, qty: 5 m}]
+        tasks: [{id: trim, what: Trim, takes: 1 d, uses: [{stock: oak, qty: 2 m}]}]
+        ---
+        day: 2026-02-20
+        used: [{stock: oak, qty: %s}]
+        ---
+        """;
+    assertThat(lacksOfFaulty(shelf.formatted("1 m"))).isEmpty();
+    assertThat(lacksOfFaulty(shelf.formatted("1 kg")))
+        .containsExactly(
+            "it is not known how much of “oak” is here, since log day 2026-02-20 takes 1 kg of it,"
+                + " which does not convert");
+    assertThat(lacksOfFaulty(shelf.formatted("some")))
+        .containsExactly(
+            "it is not known how much of “oak” is here, since log day 2026-02-20, which names it,"
+                + " cannot be read");
+    assertThat(lacksOfFaulty(shelf.formatted("1 m}")))
+        .as("front matter that breaks off")
+        .hasSize(1);
+  }
+
+  @Test
+  void aMaterialOfWhichAnUnknownAmountIsUsedLetsNothingStart() {
+    String glue =
+        """
+        materials: [{id: glue, kind: glue, source: label}]
+        stock: [{id: tin, what: tin, qty: 5 kg, material: glue}]
+        tasks: [{id: trim, what: Trim, takes: 1 d, uses: [{material: glue, qty: 2 kg}]}]
+        ---
+        day: 2026-02-20
+        used: [{%s}]
+        ---
+        """;
+    assertThat(lacksOfFaulty(glue.formatted("material: glue, qty: 1 kg"))).isEmpty();
+    assertThat(lacksOfFaulty(glue.formatted("material: glue, qty: 1 m"))).hasSize(1);
+    assertThat(lacksOfFaulty(glue.formatted("material: glue, qty: some"))).hasSize(1);
+    assertThat(lacksOfFaulty(glue.formatted("stock: tin, qty: some"))).hasSize(1);
+  }
+
   @Test
   void outdoorWorkWaitsForItsWeather() {
     String wet = PAINT + "forecast:\n" + row("2026-03-02", 3) + row("2026-03-03", 0);

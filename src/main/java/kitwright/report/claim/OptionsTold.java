@@ -187,7 +187,7 @@ public final class OptionsTold {
           Row.row(
               Cell.id(taken.thing()),
               Cells.qty(taken.qty()),
-              Cells.qty(taken.left()),
+              taken.left().map(Cells::qty).orElse(Cell.none()),
               texts(taken.losers())));
     }
     return new Table(

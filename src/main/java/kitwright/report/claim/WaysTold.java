@@ -186,8 +186,10 @@ public final class WaysTold {
   private static String taken(Taken taken) {
     return "takes "
         + Say.so(taken.qty(), taken.what())
-        + ", which leaves "
-        + Say.qty(taken.left())
+        + taken
+            .left()
+            .map(left -> ", which leaves " + Say.qty(left))
+            .orElse(", and it is not known how much is here")
         + (taken.losers().isEmpty()
             ? ""
             : "; it was meant for " + Say.list(quoted(taken.losers())));

@@ -62,7 +62,9 @@ public final class KitTold {
         amount(position.undersize()),
         amount(each.open()),
         amount(each.coming()),
-        amount(ahead.atHand(position.item())));
+        position.doubts().isEmpty()
+            ? amount(ahead.atHand(position.item()))
+            : Cell.of("not known", new Value.Nothing()));
   }
 
   private static Cell amount(Quantity quantity) {

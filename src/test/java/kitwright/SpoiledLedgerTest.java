@@ -1,0 +1,234 @@
+package kitwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import kitwright.finding.Findings;
+import kitwright.kit.Position;
+import kitwright.kit.Positions;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.LedgerFolder;
+import kitwright.ledger.LedgerReader;
+import kitwright.ledger.SourceFile;
+import kitwright.network.Plan;
+import kitwright.openmatter.Readiness;
+import kitwright.openmatter.WorkDay;
+import kitwright.shortage.LookAhead;
+import org.junit.jupiter.api.Test;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * Nothing becomes free by being spoilt: whatever value of the demonstration cannot be read, has a
+ * unit that does not convert, or names nothing, no work may start for it, nothing is released,
+ * covered, settled or here that was not before.
+ */
+class SpoiledLedgerTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 3, 29);
+  private static final LedgerFolder FOLDER = LedgerFolder.at(Path.of("ledger"));
+
+  /** A value in a file: which key it has, and where its text stands. */
+  private record Spot(int file, String key, String value, int from, int to) {}
+
+  private final List<SourceFile> files = FOLDER.files(new Findings());
+  private final Map<List<String>, Map<String, kitwright.ledger.EvidenceFile>> evidence =
+      new LinkedHashMap<>();
+
+  private Optional<Ledger> read(List<SourceFile> texts) {
+    return LedgerReader.read(
+        texts, paths -> evidence.computeIfAbsent(paths, FOLDER::evidence), new Findings());
+  }
+
+  private List<SourceFile> with(Spot spot, String value) {
+    List<SourceFile> all = new ArrayList<>(files);
+    SourceFile file = files.get(spot.file());
+    String text = file.text();
+    all.set(
+        spot.file(),
+        new SourceFile(
+            file.path(), text.substring(0, spot.from()) + value + text.substring(spot.to())));
+    return all;
+  }
+
+  /** Every yes of a ledger, and how much is here of each thing. */
+  private static final class Yes {
+    private final Set<String> all = new TreeSet<>();
+    private final Map<String, BigDecimal> here = new TreeMap<>();
+
+    Yes(Ledger ledger) {
+      Facts now = Facts.of(ledger, TODAY);
+      Plan.on(now).ahead().stream()
+          .flatMap(each -> Plan.on(now).task(each.id()).stream())
+          .filter(task -> Readiness.of(task, now).isReady())
+          .forEach(task -> all.add("may start " + task.id()));
+      WorkDay.of(WorkDay.after(now), now)
+          .ready()
+          .forEach(each -> all.add("tomorrow " + each.task().id()));
+      kitwright.substitution.Standings.on(now).all().stream()
+          .filter(each -> each.isApproved())
+          .forEach(each -> all.add("released " + each.substitution().id()));
+      kitwright.shortage.Standings.on(now).all().stream()
+          .filter(each -> !each.isOpen())
+          .forEach(each -> all.add("covered " + each.shortage().id()));
+      kitwright.claim.Standings.on(now).all().stream()
+          .filter(each -> each.state() == kitwright.claim.Standing.State.SETTLED)
+          .forEach(each -> all.add("settled " + each.claim().id()));
+      LookAhead ahead = LookAhead.on(now);
+      for (Position each : Positions.on(now).all()) {
+        if (each.doubts().isEmpty()) {
+          here.put("kit " + each.item().id(), ahead.atHand(each.item()).amount());
+        }
+      }
+      Positions.on(now).allStock().stream()
+          .filter(each -> each.doubts().isEmpty())
+          .forEach(each -> here.put("stock " + each.stock().id(), each.left().amount()));
+    }
+
+    /** What is said here and was not there. */
+    Set<String> beyond(Yes before, Set<String> known) {
+      Set<String> more = new TreeSet<>(all);
+      more.removeAll(before.all);
+      more.removeIf(yes -> !known.contains(yes.substring(yes.lastIndexOf(' ') + 1)));
+      here.forEach(
+          (thing, amount) -> {
+            BigDecimal was = before.here.get(thing);
+            if (was != null && amount.compareTo(was) > 0) {
+              more.add("more here of " + thing);
+            }
+          });
+      return more;
+    }
+  }
+
+  @Test
+  void nothingBecomesFreeByAFileThatBreaksOff() {
+    Ledger plain = read(files).orElseThrow();
+    Yes before = new Yes(plain);
+    Map<String, Set<String>> found = new TreeMap<>();
+    Set<String> seen = new TreeSet<>();
+    for (int i = 0; i < files.size(); i++) {
+      String text = files.get(i).text();
+      boolean first = seen.add(files.get(i).path().replaceFirst("/.*", ""));
+      List<String> ways = broken(text);
+      boolean takes = text.contains("used:");
+      for (String broken : first ? ways : takes ? ways.subList(i % 3, i % 3 + 1) : NONE) {
+        List<SourceFile> all = new ArrayList<>(files);
+        all.set(i, new SourceFile(files.get(i).path(), broken));
+        Set<String> more = beyond(all, plain, before);
+        if (!more.isEmpty()) {
+          found.put(files.get(i).path() + ": " + broken, more);
+        }
+      }
+    }
+    assertThat(found).isEmpty();
+  }
+
+  private static final List<String> NONE = List.of();
+
+  /** A bracket in front; one in the middle; front matter that never ends; a key of no kind. */
+  private static List<String> broken(String text) {
+    int middle = text.indexOf('\n', text.length() / 2) + 1;
+    return text.startsWith("---")
+        ? List.of(
+            "[" + text, text.replaceFirst("\n([a-z]+):", "\n$1: ]"), text.replace("\n---", "\n--"))
+        : List.of(
+            "[" + text,
+            text.substring(0, middle) + "  - ] : [\n" + text.substring(middle),
+            text.replaceFirst("(?m)^([a-z]+):", "$1x:"));
+  }
+
+  private Set<String> beyond(List<SourceFile> texts, Ledger plain, Yes before) {
+    return read(texts).map(spoilt -> new Yes(spoilt).beyond(before, known(plain))).orElse(Set.of());
+  }
+
+  private static Set<String> known(Ledger plain) {
+    Set<String> known = new TreeSet<>();
+    for (Kind kind : Kind.values()) {
+      plain.entries(kind).forEach(entry -> known.add(entry.id()));
+    }
+    return known;
+  }
+
+  private List<Spot> spots() {
+    List<Spot> all = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      SourceFile file = files.get(i);
+      boolean log = file.path().endsWith(".md");
+      if (log && !file.text().startsWith("---\n")) {
+        continue;
+      }
+      int from = log ? 4 : 0;
+      int to = log ? file.text().indexOf("\n---", from) + 1 : file.text().length();
+      Node root =
+          new Yaml(new LoaderOptions())
+              .compose(new java.io.StringReader(file.text().substring(from, to)));
+      if (root != null) {
+        gather(root, i, from, log ? "log" : "", all);
+      }
+    }
+    return all;
+  }
+
+  private static void gather(Node node, int file, int from, String key, List<Spot> all) {
+    if (node instanceof MappingNode mapping) {
+      for (NodeTuple each : mapping.getValue()) {
+        String name = ((ScalarNode) each.getKeyNode()).getValue();
+        gather(each.getValueNode(), file, from, key.isEmpty() ? name : key + "." + name, all);
+      }
+    } else if (node instanceof SequenceNode list) {
+      list.getValue().forEach(each -> gather(each, file, from, key, all));
+    } else if (node instanceof ScalarNode scalar) {
+      int start = from + scalar.getStartMark().getIndex();
+      all.add(new Spot(file, key, scalar.getValue(), start, from + scalar.getEndMark().getIndex()));
+    }
+  }
+
+  /** What can be reckoned with only by rooms that have a test of this kind of their own. */
+  private static final Set<String> ELSEWHERE =
+      Set.of("build", "materials", "sections", "assessments", "budget", "rates", "forecast");
+
+  private static String spoilt(String value) {
+    if (value.matches("[0-9.,]+( [a-z]+.*)?")) {
+      return value.replaceAll("^([0-9.,]+).*", "$1") + (value.contains(" kg") ? " m" : " kg");
+    }
+    return value.matches("[a-z0-9-]*[a-z][a-z0-9-]*") ? value + "x" : "\"?!\"";
+  }
+
+  /** Of each key the first value; it stands for all. */
+  @Test
+  void nothingBecomesFreeByBeingSpoilt() {
+    Ledger plain = read(files).orElseThrow();
+    Yes before = new Yes(plain);
+    Map<String, Set<String>> found = new TreeMap<>();
+    Set<String> seen = new TreeSet<>(ELSEWHERE);
+    for (Spot spot : spots()) {
+      if (seen.contains(spot.key().replaceFirst("\\..*", "")) || !seen.add(spot.key())) {
+        continue;
+      }
+      String value = spoilt(spot.value());
+      Set<String> more = beyond(with(spot, value), plain, before);
+      if (!more.isEmpty()) {
+        found.put(files.get(spot.file()).path() + " " + spot.key() + ": " + value, more);
+      }
+    }
+    assertThat(seen).contains("log.used.qty", "substitutions.use.qty", "tasks.uses.item");
+    assertThat(found).isEmpty();
+  }
+}
