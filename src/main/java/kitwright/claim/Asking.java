@@ -45,6 +45,22 @@ public record Asking(
     return List.copyOf(all);
   }
 
+  /** What a claim names and nobody finds: a letter leaves it out. */
+  public static List<Ref> unfound(Claim claim, Ledger ledger) {
+    List<Ref> unfound = new ArrayList<>();
+    for (Claim.Asked line : claim.asked()) {
+      Optional<Shortage> shortage = ledger.shortage(line.shortage());
+      if (shortage.isEmpty()) {
+        unfound.add(line.shortage());
+      } else if (ledger.kitItem(shortage.get().item()).isEmpty()) {
+        unfound.add(shortage.get().item());
+      }
+      line.costs().stream().filter(ref -> ledger.spend(ref).isEmpty()).forEach(unfound::add);
+    }
+    claim.costs().stream().filter(ref -> ledger.spend(ref).isEmpty()).forEach(unfound::add);
+    return unfound.stream().distinct().toList();
+  }
+
   private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger) {
     Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
     List<Claim.Settlement> settled = line.settled().stream().toList();

@@ -2,6 +2,8 @@ package kitwright.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import kitwright.claim.Asking;
 import kitwright.claim.Standing;
 import kitwright.claim.Standings;
 import kitwright.ledger.Facts;
@@ -11,6 +13,7 @@ import kitwright.report.claim.ClaimLetter;
 import kitwright.report.claim.ClaimSince;
 import kitwright.report.claim.ClaimsReport;
 import kitwright.report.words.Sheet;
+import kitwright.value.Ref;
 import kitwright.value.Visible;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -87,6 +90,10 @@ final class ClaimCommand implements Command {
                 + ". Name the file that was sent under “letter”, and it is printed instead.");
       }
     }
+    List<Ref> unfound = Asking.unfound(claim.claim(), ledger);
+    if (!unfound.isEmpty()) {
+      session.note("The letter leaves out what cannot be read or is not there: " + ids(unfound));
+    }
     Sheet sheet =
         reminder
             ? ClaimSince.reminder(claim, now)
@@ -122,10 +129,17 @@ final class ClaimCommand implements Command {
     }
     return claim.isDraft()
         ? caution
-            + "When you send it, write into the claim: sent: DAY, and letter: {file: …/"
+            + "It is a draft until you record that it went out, with the file that did: kitwright"
+            + " send "
+            + claim.claim().id()
+            + " --letter …/"
             + sheet.file()
-            + "}; “kitwright hash” adds what the file is known by.\n"
+            + "\n"
         : caution;
+  }
+
+  static String ids(List<Ref> refs) {
+    return refs.stream().map(ref -> "“" + ref.id() + "”").collect(Collectors.joining(", ")) + ".";
   }
 
   private int tell(Sheet sheet, Opened opened, Session session) {

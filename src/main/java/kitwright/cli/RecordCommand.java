@@ -4,12 +4,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.claim.Asking;
 import kitwright.edit.Answers;
 import kitwright.edit.Deed;
 import kitwright.edit.Deeds;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.value.Ref;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -84,6 +87,17 @@ final class RecordCommand implements Command {
     boolean line = said.containsKey("of");
     if (!deed.begins() && !line && entry.at().has(deed.once())) {
       throw recording.twice(entry, deed.once(), day(entry));
+    }
+    if (deed.word().equals("send") && entry instanceof Claim claim) {
+      List<Ref> unfound = Asking.unfound(claim, recording.ledger());
+      if (!unfound.isEmpty()) {
+        throw new Refusal(
+            "The letter of “"
+                + claim.id()
+                + "” leaves out what cannot be read or is not there: "
+                + ClaimCommand.ids(unfound),
+            "“kitwright check” shows the faults; mend them, write the letter, then record it.");
+      }
     }
     return Optional.of(entry);
   }

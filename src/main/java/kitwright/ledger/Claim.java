@@ -182,6 +182,11 @@ public record Claim(
     }
   }
 
+  /** The day by which an answer is asked where nobody says another. Common practice, no source. */
+  public static LocalDate usualReplyBy(LocalDate sent) {
+    return sent.plusWeeks(2);
+  }
+
   static Claim read(Keys k) {
     return new Claim(
         k.id("claim-2026-02-10"),

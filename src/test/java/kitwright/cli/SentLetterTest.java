@@ -71,6 +71,38 @@ class SentLetterTest {
     assertThat(claim("2026-03-30", "--since").out()).contains("cost of replacement");
   }
 
+  /** A letter written before it is recorded as sent is the letter that is sent, to the byte. */
+  @Test
+  void whatIsWrittenBeforeItIsRecordedIsWhatIsSent() throws IOException {
+    String draft =
+        LEDGER.replace(", sent: 2026-02-24%s", "").replace("remedy: replacement", "remedy: credit");
+    Files.writeString(root.resolve("all.yaml"), draft);
+    Run written = claim("2026-02-24", "--out", "post");
+    assertThat(written.err()).contains("kitwright send c1 --letter …/claim-c1.md");
+    String letter = Files.readString(root.resolve("post/claim-c1.md"));
+    assertThat(letter.replace("\u00a0", " "))
+        .doesNotContain("draft")
+        .contains("Please answer by Tue 10 March 2026.");
+    assertThat(
+            Run.in(root, "send", "c1", "--letter", "post/claim-c1.md", "--today", "2026-02-24")
+                .code())
+        .isZero();
+    assertThat(Files.readString(root.resolve("all.yaml"))).contains("reply-by: 2026-03-10");
+    assertThat(claim("2026-04-01").out()).isEqualTo(letter);
+  }
+
+  @Test
+  void aClaimOfWhatCannotBeReadIsNotRecordedAsSent() throws IOException {
+    String spoilt =
+        LEDGER.replace(", sent: 2026-02-24%s", "").replace("qty: 1, found", "qty: some, found");
+    Files.writeString(root.resolve("all.yaml"), spoilt);
+    Run sent = Run.in(root, "send", "c1", "--today", "2026-02-24");
+    assertThat(sent.code()).isEqualTo(Command.UNREADABLE);
+    assertThat(sent.err()).contains("leaves out what cannot be read or is not there: “s1”.");
+    assertThat(Files.readString(root.resolve("all.yaml"))).isEqualTo(spoilt);
+    assertThat(claim("2026-02-24").err()).contains("leaves out");
+  }
+
   @Test
   void writingItAgainLeavesTheFileAndItsHash() throws IOException {
     Run again = claim("2026-03-30", "--out", "letters");

@@ -64,6 +64,13 @@ public final class ClaimLetter {
     return name.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }
 
+  /** Of a letter that goes out today, the day that its sending will write where none is said. */
+  private Optional<LocalDate> replyBy() {
+    return claim.isDraft()
+        ? Optional.of(claim.claim().replyBy().orElse(Claim.usualReplyBy(today)))
+        : claim.claim().replyBy();
+  }
+
   private Slots slots() {
     return Slots.none()
         .sentence("day", Say.day(claim.claim().sent().orElse(today)))
@@ -75,7 +82,7 @@ public final class ClaimLetter {
         .sentence("worth", worth())
         .block("costs", costs.isEmpty() ? new Block[0] : new Block[] {costs()})
         .sentence("remedy", remedy())
-        .sentence("reply-by", claim.claim().replyBy().map(Say::day).orElse(""))
+        .sentence("reply-by", replyBy().map(Say::day).orElse(""))
         .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse(""))
         .sentence("waiting", waiting)
         .block("evidence", file.table().toArray(Block[]::new))
@@ -108,11 +115,8 @@ public final class ClaimLetter {
     heads.add(
         head(
             "Notified",
-            claim
-                .claim()
-                .sent()
-                .map(day -> Say.day(day) + with(claim.claim().by().map(way -> "by " + way)))
-                .orElse("with this letter")));
+            Say.day(claim.claim().sent().orElse(today))
+                + with(claim.claim().by().map(way -> "by " + way))));
     return heads;
   }
 
