@@ -72,8 +72,11 @@ final class CommandLineRun {
         return Command.CLEAN;
       }
       default -> {
-        Commands.Word word = Commands.named(first).orElseThrow(() -> unknown(first, arguments));
-        return call(word, Arrays.copyOfRange(arguments, 1, arguments.length));
+        Optional<Commands.Word> word = Commands.named(first);
+        if (word.isEmpty()) {
+          throw unknown(first, arguments);
+        }
+        return call(word.get(), Arrays.copyOfRange(arguments, 1, arguments.length));
       }
     }
   }
@@ -94,7 +97,7 @@ final class CommandLineRun {
    * @param width of its help, in columns
    */
   static CommandLine line(Commands.Word word, int width) {
-    Command command = word.maker().get();
+    Command command = word.command();
     CommandLine line =
         new CommandLine(command)
             .setCommandName(word.name())

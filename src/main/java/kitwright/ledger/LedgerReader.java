@@ -22,8 +22,11 @@ public final class LedgerReader {
   /** The key, plain or in quotes, and whatever white space YAML allows before its colon. */
   private static final Pattern BUILD_KEY = Pattern.compile("build[\"']?\\s*:");
 
-  /** So many files are worth a core of their own, and share what {@link Recall} holds. */
-  private static final int RUN = 100;
+  /** No more files than these share what {@link Recall} holds. */
+  private static final int LONGEST_RUN = 100;
+
+  /** So many runs at least, that no core waits long for another’s last one. */
+  private static final int RUNS = 8;
 
   private LedgerReader() {}
 
@@ -63,11 +66,15 @@ public final class LedgerReader {
 
   private static Ledger.Gathering gather(List<SourceFile> files, Findings out) {
     Layouts layouts = new Layouts();
-    Currency currency = currency(files, layouts);
+    return gather(files, layouts, currency(files, layouts), LocalDate.MAX, out);
+  }
+
+  private static Ledger.Gathering gather(
+      List<SourceFile> files, Layouts layouts, Currency currency, LocalDate until, Findings out) {
     Ledger.Gathering gathering = new Ledger.Gathering();
     // No file hangs on another, so all cores read; their order is put right behind them.
     runs(files).parallelStream()
-        .map(run -> Part.of(run, layouts, currency, LocalDate.MAX))
+        .map(run -> Part.of(run, layouts, currency, until))
         .forEachOrdered(part -> part.addTo(gathering, out));
     return gathering;
   }
@@ -82,15 +89,14 @@ public final class LedgerReader {
 
   /** Reads files once more, as they would have read at the end of a day. */
   static Ledger.Gathering again(List<SourceFile> files, Currency currency, LocalDate until) {
-    Ledger.Gathering gathering = new Ledger.Gathering();
-    Part.of(files, new Layouts(), currency, until).addTo(gathering, new Findings());
-    return gathering;
+    return gather(files, new Layouts(), currency, until, new Findings());
   }
 
   /** The files in runs, each of which one core reads in one go. */
   private static List<List<SourceFile>> runs(List<SourceFile> files) {
-    return IntStream.iterate(0, from -> from < files.size(), from -> from + RUN)
-        .mapToObj(from -> files.subList(from, Math.min(from + RUN, files.size())))
+    int run = Math.min(LONGEST_RUN, files.size() / RUNS + 1);
+    return IntStream.iterate(0, from -> from < files.size(), from -> from + run)
+        .mapToObj(from -> files.subList(from, Math.min(from + run, files.size())))
         .toList();
   }
 
