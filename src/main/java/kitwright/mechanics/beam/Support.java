@@ -141,11 +141,11 @@ public sealed interface Support {
   }
 
   /**
-   * The wall of a tube in bending, its middle radius in m: γ·√(E₁·E₂)·t/(r·√(3(1 − ν₁₂·ν₂₁))), γ =
-   * 1 − 0.731·(1 − e^−φ), φ = √(r/t)/16, for walls thicker than 1/1500 of the radius.
+   * The wall of a tube in bending, its middle radius in m: γ times what {@link RoundWall} bears, γ
+   * = 1 − 0.731·(1 − e^−φ), φ = √(r/t)/16, for walls thicker than 1/1500 of the radius.
    *
    * @see "NASA SP-8007, Buckling of Thin-Walled Circular Cylinders, 1965, rev. 1968, eq. 3 and 8,
-   *     read by way of public code that quotes it; √(E₁·E₂) in place of E from memory"
+   *     read by way of public code that quotes it"
    */
   record Round(double radius) implements Support {
     private static final double THINNEST = 1500;
@@ -172,16 +172,15 @@ public sealed interface Support {
 
     private OptionalDouble stress(Skin face, double share) {
       double slender = radius / face.thickness();
-      if (face.flat().isEmpty() || slender > THINNEST) {
+      if (slender > THINNEST) {
         return OptionalDouble.empty();
       }
-      var flat = face.flat().get();
-      double other = flat.poisson() * flat.across() / face.modulus();
       double knock = 1 - share * (1 - Math.exp(-Math.sqrt(slender) / 16));
-      return OptionalDouble.of(
-          knock
-              * Math.sqrt(face.modulus() * flat.across())
-              / (slender * Math.sqrt(3 * (1 - flat.poisson() * other))));
+      return face.flat()
+          .map(flat -> knock * new RoundWall(face, flat, radius).stress())
+          .filter(stress -> stress > 0) // no number of moduli that contradict one another
+          .map(OptionalDouble::of)
+          .orElseGet(OptionalDouble::empty);
     }
 
     @Override

@@ -225,6 +225,53 @@ class LimitsIT {
     assertThat(ours / (factor * 1e6)).isCloseTo(1, within(0.05));
   }
 
+  /**
+   * A diamond of a tube r 125.7, t 2 mm weak in shear (30, 10 and 1.5 GPa), cut out at the crests
+   * of its waves, six round: half of what rings would take.
+   */
+  @Test
+  void theWallOfATubeWeakInShear() throws Exception {
+    double radius = 125.66 * MM;
+    double turn = Math.PI / 6;
+    double length = Math.PI * radius / 6 * Math.sqrt(Math.sqrt(3));
+    var wall =
+        new Stuff("WEAK", 10e9, 10e9, 30e9, 0.3, 0.1, 0.1, 3e9, 3e9, 1.5e9); // out, round, along
+    var bricks =
+        new Bricks(
+            steps(0, length, 8),
+            steps(0, turn, 8),
+            steps(radius - MM, radius + MM, 1),
+            at -> new double[] {at[0], at[2] * Math.sin(at[1]), at[2] * Math.cos(at[1])},
+            at -> Optional.of(wall));
+    bricks.nodes("FAR", at -> at[0] < TINY);
+    bricks.nodes("SIDES", at -> at[1] < TINY || at[1] > turn - TINY);
+    List<Integer> near = bricks.nodes("NEAR", at -> at[0] > length - TINY);
+    bricks.add("*TRANSFORM, NSET=NALL, TYPE=C\n0., 0., 0., 1., 0., 0.\n*EQUATION\n");
+    near.stream()
+        .skip(1)
+        .forEach(one -> bricks.add("2\n" + one + ", 3, 1., " + near.get(0) + ", 3, -1.\n"));
+    var end = bricks.bricks("END", at -> at[0] > length - 7 * MM);
+    bricks.add("*STEP\n*BUCKLE\n2\n*BOUNDARY\nFAR, 3, 3\nSIDES, 2, 2\n" + pressed(end, "P4"));
+    String section = "*SOLID SECTION, ELSET=S1, MATERIAL=M1";
+    String along = "*ORIENTATION, NAME=TURNED, SYSTEM=CYLINDRICAL\n0., 0., 0., 1., 0., 0.\n";
+    String deck = bricks.add("*END STEP\n").deck();
+    double factor =
+        Ccx.solve(folder, deck.replace(section, along + section + ", ORIENTATION=TURNED")).factor();
+    double knock = 1 - 0.901 * (1 - Math.exp(-Math.sqrt(radius / (2 * MM)) / 16));
+    var stuff =
+        new BeamMaterial(
+            "weak",
+            Kind.TIMBER,
+            500,
+            new Elastic(
+                30e9, 1.5e9, OptionalDouble.empty(), Optional.of(new Flat(10e9, 0.3, 1.5e9))),
+            Strength.of(1e12, 1e12, 1e12));
+    var skin =
+        Skin.of(List.of(0), List.of(new Skin.Leaf(stuff, 2 * MM)), new Support.Round(radius));
+    assertThat(skin.axialBuckling().orElseThrow() / knock / (factor * 1e6))
+        .isCloseTo(1, within(0.05));
+  }
+
   /** A plate 60 mm broad and 1 mm thick, long sides held to turn freely, one half-wave: k = 4. */
   @Test
   void aFlatWall() throws Exception {
