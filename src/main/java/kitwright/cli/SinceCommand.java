@@ -1,5 +1,6 @@
 package kitwright.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitwright.finding.Findings;
@@ -7,6 +8,7 @@ import kitwright.history.Changes;
 import kitwright.history.Commit;
 import kitwright.history.Hands;
 import kitwright.history.History;
+import kitwright.history.Meanwhile;
 import kitwright.history.NoHistory;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -35,14 +37,15 @@ final class SinceCommand implements Command {
 
   @Override
   public int run(Session session) {
-    Opened opened = Opened.of(options, session);
-    Facts now = Facts.of(opened.ledger(session), opened.today());
-    try {
-      History history = History.of(opened.folder().root());
-      Commit commit = history.commit(from);
-      Hands hands = new Hands(history.hands(commit), history.uncommitted());
+    Path root = options.folder(session).root();
+    try (Meanwhile<Past> past = Meanwhile.ask(() -> Past.of(root, from));
+        Meanwhile<Hands> hands = Meanwhile.ask(() -> past.answer().hands())) {
+      Opened opened = Opened.of(options, session);
+      Facts now = Facts.of(opened.ledger(session), opened.today());
+      Past there = past.answer();
+      Facts then = then(there, now);
       return telling.tell(
-          SinceTold.sheet(now, commit, Changes.between(then(history, commit, now), now, hands)),
+          SinceTold.sheet(now, there.commit(), Changes.between(then, now, hands.answer())),
           opened,
           session);
     } catch (NoHistory none) {
@@ -50,10 +53,23 @@ final class SinceCommand implements Command {
     }
   }
 
+  /** The commit that was meant. */
+  private record Past(History history, Commit commit) {
+    static Past of(Path root, String from) throws NoHistory {
+      History history = History.of(root);
+      return new Past(history, history.commit(from));
+    }
+
+    Hands hands() throws NoHistory {
+      return new Hands(history.hands(commit), history.uncommitted());
+    }
+  }
+
   /** Each ledger on its own day; a commit made after the day asked for is judged by that. */
-  private Facts then(History history, Commit commit, Facts now) throws NoHistory {
+  private static Facts then(Past past, Facts now) throws NoHistory {
+    Commit commit = past.commit();
     Findings faults = new Findings();
-    Optional<Ledger> ledger = history.tree(commit).ledger(faults);
+    Optional<Ledger> ledger = past.history().tree(commit).ledger(faults);
     if (ledger.isEmpty()) {
       throw new Refusal(
           "At " + commit.shortId() + " no file held a readable build record.",
