@@ -70,12 +70,17 @@ public final class Slots {
 
   /** These and a list; one without items says nothing. */
   public Slots list(String name, List<? extends Inline> items) {
+    return list(name, items, items);
+  }
+
+  /** These and a list of which people are shown less than other programs read. */
+  public Slots list(String name, List<? extends Inline> meant, List<? extends Inline> shown) {
     List<Value> words = new ArrayList<>();
-    items.forEach(item -> words.add(new Value.Text(TerminalBlocks.words(List.of(item)))));
+    meant.forEach(item -> words.add(new Value.Text(TerminalBlocks.words(List.of(item)))));
     return block(
         name,
         new Value.Several(words),
-        items.isEmpty() ? List.of() : List.of(Block.bullets(items)));
+        shown.isEmpty() ? List.of() : List.of(Block.bullets(shown)));
   }
 
   /** As JSON: one object, by the names of the slots and in their order. */

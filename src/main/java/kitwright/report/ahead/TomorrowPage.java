@@ -72,7 +72,7 @@ public final class TomorrowPage {
     if (all.size() > most) {
       shown.add(Inline.text("and " + (all.size() - most) + " more"));
     }
-    return slots.list(name, shown);
+    return slots.list(name, all, shown);
   }
 
   private String weather() {

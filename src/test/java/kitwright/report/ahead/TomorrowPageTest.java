@@ -48,6 +48,18 @@ class TomorrowPageTest {
     Golden.checkFolder("tomorrow", names);
   }
 
+  /** A page is short for a tired person; a program is not tired. */
+  @Test
+  void otherProgramsReadAllOfIt() {
+    Facts now = Facts.of(Told.demonstration(), LocalDate.parse("2026-03-29"));
+    WorkDay day = WorkDay.of(WorkDay.after(now), now);
+    assertThat(page(now)).contains("- and 5 more");
+    assertThat(TomorrowPage.of(day).slots().json())
+        .contains("Shape the rudder blade")
+        .doesNotContain("more\"");
+    assertThat(day.ready()).hasSize(8);
+  }
+
   @Test
   void itIsOfTheNextWorkingDay() {
     String tasks = "tasks: [{id: a, what: Plane, takes: 2 d}]";
