@@ -81,6 +81,11 @@ final class CountCommand implements Command {
             .map(person -> new Dialogue(session, person, now.ledger(), answers, now.day()));
     Optional<Delivery> delivery = delivery(recording, dialogue);
     List<String> lines = lines(answers, recording.ledger());
+    if (lines.isEmpty()
+        && (shortages || claim)
+        && delivery.filter(Shortfall::isCounted).isPresent()) {
+      return recordShort(delivery.get(), recording, answers);
+    }
     boolean asks = lines.isEmpty();
     if (asks) {
       Dialogue talk = dialogue.orElseThrow(() -> Counting.nothing(id.orElse("DELIVERY")));
@@ -95,6 +100,19 @@ final class CountCommand implements Command {
       shortfall.offer(dialogue.orElseThrow());
     } else {
       shortfall.record(shortages, claim, photos);
+    }
+    int code = recording.write();
+    recording.tellOf(shortfall.concerned());
+    return code;
+  }
+
+  /** The count is on record already; what it shows to be short is not. */
+  private int recordShort(Delivery counted, Recording recording, Answers answers) {
+    Shortfall shortfall = Shortfall.of(counted, recording, answers);
+    if (!shortfall.record(shortages, claim, photos)) {
+      throw new Refusal(
+          "Nothing of “" + counted.id() + "” is short that is not recorded.",
+          "“kitwright kit ITEM” tells what came of an item; nothing was written.");
     }
     int code = recording.write();
     recording.tellOf(shortfall.concerned());

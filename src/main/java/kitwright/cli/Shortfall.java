@@ -2,15 +2,19 @@ package kitwright.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import kitwright.edit.Answers;
+import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Layouts;
+import kitwright.ledger.Ledger;
 import kitwright.shortage.Balance;
 import kitwright.shortage.Causes;
 import kitwright.shortage.CountedShortUnrecorded;
@@ -40,20 +44,37 @@ final class Shortfall {
    * @param lines the count, as it is written
    */
   static Shortfall of(List<String> lines, Recording recording, Answers answers, String supplier) {
-    Facts after = Facts.of(recording.after(), recording.opened().today());
-    List<Balance> balances =
-        CountedShortUnrecorded.all(after).stream()
-            .filter(balance -> isAmong(balance.position().item(), lines))
-            .toList();
-    Shortfall shortfall = new Shortfall(recording, answers, supplier, balances);
-    after.ledger().kit().stream()
-        .filter(item -> isAmong(item, lines))
-        .forEach(item -> shortfall.concerned.add(item.named()));
-    return shortfall;
+    Set<String> items = new HashSet<>();
+    recording.after().kit().stream()
+        .map(KitItem::id)
+        .filter(id -> lines.stream().anyMatch(line -> line.startsWith("{item: " + id + ",")))
+        .forEach(items::add);
+    return of(items, recording.after(), recording, answers, supplier);
   }
 
-  private static boolean isAmong(KitItem item, List<String> lines) {
-    return lines.stream().anyMatch(line -> line.startsWith("{item: " + item.id() + ","));
+  /** What is short by a count that is on record. */
+  static Shortfall of(Delivery counted, Recording recording, Answers answers) {
+    Set<String> items = new HashSet<>();
+    counted.counted().forEach(line -> items.add(line.item().id()));
+    return of(items, recording.ledger(), recording, answers, counted.from().id());
+  }
+
+  static boolean isCounted(Delivery delivery) {
+    return !delivery.counted().isEmpty();
+  }
+
+  private static Shortfall of(
+      Set<String> items, Ledger ledger, Recording recording, Answers answers, String supplier) {
+    Facts now = Facts.of(ledger, recording.opened().today());
+    List<Balance> balances =
+        CountedShortUnrecorded.all(now).stream()
+            .filter(balance -> items.contains(balance.position().item().id()))
+            .toList();
+    Shortfall shortfall = new Shortfall(recording, answers, supplier, balances);
+    now.ledger().kit().stream()
+        .filter(item -> items.contains(item.id()))
+        .forEach(item -> shortfall.concerned.add(item.named()));
+    return shortfall;
   }
 
   /** The records to tell of, once all is written. */
@@ -92,10 +113,10 @@ final class Shortfall {
     }
   }
 
-  /** Records what the command line asks for. */
-  void record(boolean shortages, boolean claim, List<String> photos) {
+  /** Records what the command line asks for; whether anything was to be recorded. */
+  boolean record(boolean shortages, boolean claim, List<String> photos) {
     if (!shortages && !claim) {
-      return;
+      return false;
     }
     for (Balance balance : balances) {
       for (Causes.Part part : Causes.of(balance)) {
@@ -109,6 +130,7 @@ final class Shortfall {
     if (claim && !recorded.isEmpty()) {
       begin("replacement");
     }
+    return !recorded.isEmpty();
   }
 
   private void shortage(KitItem item, Causes.Part part, List<String> photos) throws Misread {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -76,6 +78,21 @@ class RecordingTest {
         "# by lorry\n",
         "# by lorry\n    received: 2026-03-02\n    counted: [{item: plank, qty: 3, damaged: 1}]\n");
     assertThat(run.out()).contains("plank");
+  }
+
+  /** Counted in haste, and the shortages recorded in the evening. */
+  @Test
+  void whatACountOnRecordShowsToBeShortIsRecordedLater() throws IOException {
+    ok("count", "d1", "plank=2");
+    String counted = Files.readString(root.resolve("all.yaml"));
+    Run later = ok("count", "d1", "--shortages", "--claim");
+    Matcher written = Pattern.compile("shortages/\\S+\\.yaml").matcher(later.out());
+    assertThat(written.find()).as(later.out()).isTrue();
+    assertThat(Files.readString(root.resolve(written.group())))
+        .contains("item: plank", "qty: 1", "cause: not-packed");
+    assertThat(later.out()).contains("claims/");
+    assertThat(Files.readString(root.resolve("all.yaml"))).isEqualTo(counted);
+    refused("Nothing of “d1” is short that is not recorded", "count", "d1", "--shortages");
   }
 
   @Test
