@@ -14,9 +14,14 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Cut;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,7 +63,9 @@ class KilledWritingIT {
     for (int killed = 1; killed <= TIMES; killed++) {
       Process writer = start(root, done.size());
       try (BufferedReader said = writer.inputReader(StandardCharsets.UTF_8)) {
+        int before = done.size();
         read(said, done);
+        assertThat(done.size()).as("the writer itself goes on").isGreaterThan(before);
         Thread.sleep(random.nextInt(MOST_MILLIS));
         writer.toHandle().destroyForcibly(); // not the process: that would close what it said
         read(said, done);
@@ -102,12 +109,20 @@ class KilledWritingIT {
     for (int i : done) {
       String id = "x" + i;
       assertThat(
-              switch (i % 9) {
+              switch (i % WritingForever.KINDS) {
                 case 0 -> ledger.knows(Kind.SPENDING, id);
                 case 3 -> ledger.knows(Kind.DELIVERIES, "d" + i);
                 case 5 -> ledger.knows(Kind.STOCK, id);
                 case 7 -> ledger.knows(Kind.BORROWED, id);
                 case 8 -> Files.exists(root.resolve(id + ".txt"));
+                case 9 -> isFinished(ledger, id);
+                case 10 -> isSettled(ledger, "c" + id);
+                case 11 -> ledger.knows(Kind.SPENDING, "r" + id);
+                case 12 -> isBack(ledger, id);
+                case 13 -> ledger.knows(Kind.ASSESSMENTS, "a" + id);
+                case 14 -> isSigned(ledger, id);
+                case 15 -> isCut(ledger, id);
+                case 18 -> Files.exists(beside(root, "other-" + i).resolve("forecast.yaml"));
                 default -> true;
               })
           .as("step %d after %d kills", i, killed)
@@ -124,5 +139,39 @@ class KilledWritingIT {
         }
       }
     }
+  }
+
+  private static Path beside(Path root, String name) {
+    return root.resolveSibling(name + "-of-" + root.getFileName());
+  }
+
+  private static boolean isFinished(Ledger ledger, String id) {
+    return ledger.<Task>find(Kind.TASKS, id).filter(t -> t.finished().isPresent()).isPresent();
+  }
+
+  /** With the letter that went out, and its hash. */
+  private static boolean isSettled(Ledger ledger, String id) {
+    return ledger
+        .<Claim>find(Kind.CLAIMS, id)
+        .filter(claim -> claim.sent().isPresent() && claim.settled().isPresent())
+        .filter(claim -> claim.letter().stream().allMatch(file -> file.sha256().isPresent()))
+        .isPresent();
+  }
+
+  private static boolean isBack(Ledger ledger, String id) {
+    return ledger.<Loan>find(Kind.BORROWED, id).filter(l -> l.returned().isPresent()).isPresent();
+  }
+
+  private static boolean isSigned(Ledger ledger, String id) {
+    return ledger
+        .<Substitution>find(Kind.SUBSTITUTIONS, id)
+        .filter(found -> found.signOffs().size() == 1)
+        .isPresent();
+  }
+
+  /** Done, and what is left of the board lies on the rack. */
+  private static boolean isCut(Ledger ledger, String id) {
+    return ledger.<Cut>find(Kind.CUTS, id).filter(cut -> cut.done().isPresent()).isPresent()
+        && ledger.stock().stream().anyMatch(stock -> stock.id().startsWith("b" + id + "-" + id));
   }
 }
