@@ -27,6 +27,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -52,6 +53,39 @@ class OneAnswerProperties {
   void whatIsToldNeverContradictsWhatIsToldElsewhere(@ForAll long seed) {
     List<String> contradictions = contradictions(seed);
     assertThat(contradictions).as("seed " + seed).isEmpty();
+  }
+
+  /** The page for tomorrow is compared where nothing is dated tomorrow: some builds are such. */
+  @Example
+  void someBuildsHaveNothingDatedTomorrow() throws IOException {
+    Path folder = Files.createTempDirectory("one-answer");
+    try {
+      List<Long> free = new ArrayList<>();
+      for (long seed = 1; seed <= 12; seed++) {
+        Path build = folder.resolve("build-" + seed);
+        GeneratedBuild.write(seed, build);
+        if (!isDated(build, GeneratedBuild.TODAY.plusDays(1))) {
+          free.add(seed);
+        }
+      }
+      assertThat(free).isNotEmpty();
+      assertThat(contradictions(free.get(0))).isEmpty();
+    } finally {
+      remove(folder);
+    }
+  }
+
+  private static boolean isDated(Path folder, LocalDate day) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        if (Files.readString(file).contains(day.toString())) {
+          return true;
+        }
+      }
+      return false;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
   }
 
   static List<String> contradictions(long seed) {
@@ -131,6 +165,7 @@ class OneAnswerProperties {
       shortages();
       needed();
       tomorrow();
+      tomorrowAsTold();
       kit();
       letters();
       money();
@@ -441,6 +476,35 @@ class OneAnswerProperties {
           same("waits tomorrow and may start: " + line, false, start.contains(task.group()));
         }
       }
+    }
+
+    /**
+     * Where nothing is dated tomorrow, the page for tomorrow lets go what the look-ahead of that
+     * day does, and nothing else.
+     */
+    private void tomorrowAsTold() {
+      LocalDate day = GeneratedBuild.TODAY.plusDays(1);
+      if (isDated(folder, day)) {
+        return;
+      }
+      JsonNode page = json("tomorrow", "--format", "json");
+      Set<String> ready = new TreeSet<>();
+      List<String> lines = new ArrayList<>(List.of(page.path("first").asText()));
+      page.path("ready").forEach(line -> lines.add(line.asText()));
+      for (String line : lines) {
+        Matcher task = TASK.matcher(line);
+        if (task.lookingAt()) {
+          ready.add(task.group());
+        }
+      }
+      Set<String> free = new TreeSet<>();
+      for (JsonNode task :
+          tree(sayOn(day, "ahead", "--weeks", "60", "--format", "json")).get("tasks")) {
+        if (task.get("lacks").isEmpty()) {
+          free.add(task.get("what").asText());
+        }
+      }
+      same("may start tomorrow, on the page and ahead", ready, free);
     }
 
     /** What the count says is missing and nobody recorded: the findings and the kit’s table. */
