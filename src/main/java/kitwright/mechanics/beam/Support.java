@@ -62,8 +62,8 @@ public sealed interface Support {
    * Held at both sides of a gap, whose width is in m, free to turn there: a long plate, N =
    * 2·(π/b)²·(√(D₁₁·D₂₂) + D₁₂ + 2·D₆₆), which for a plate that is the same every way is 4·π²·D/b².
    *
-   * @see "A. Johnson, Structural Component Design Techniques, 6.2, quoted; S. P. Timoshenko, J. M.
-   *     Gere, Theory of Elastic Stability, 2nd ed., 1961, section 9.2 (from memory)"
+   * @see "A. Johnson, Structural Component Design Techniques, 6.2, read by way of public code that
+   *     quotes it; held to the least of the plate’s equation over all waves by a test"
    */
   record OverGap(double width) implements Support {
     public OverGap {

@@ -20,7 +20,7 @@ public enum BeamCase {
    * of the span; the shear strain's share is that of the greatest moment, M/GA.
    *
    * @see "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., 2002, table
-   *     8.1, cases 2e and 2d (from memory); tested against virtual work"
+   *     8.1, cases 2e and 2d (not read); each is worked out again by virtual work in a test"
    */
   SIMPLE_TRIANGLE(2 / (9 * Math.sqrt(3)), 2 / 3.0, 0.0130443, 2 / (9 * Math.sqrt(3))),
   FIXED_TRIANGLE(1 / 10.0, 7 / 10.0, 0.0026180, 2 / (9 * Math.sqrt(3))),

@@ -11,8 +11,8 @@ import kitwright.mechanics.Refuse;
  * @param tip force at the free end, N
  * @param spread over span and overhang together, N
  * @see "AWC, Design Aid 6, Beam Formulas with Shear and Moment Diagrams, 2007, figures 24 and 26
- *     (from memory); each follows from beam theory and is tested against virtual work and moments
- *     about a support"
+ *     (their numbers not read); each follows from the balance of forces and from beam theory, and
+ *     is held to virtual work and moments about a support by tests"
  */
 public record Overhang(double span, double beyond, double tip, double spread) {
   private static final int PLACES = 200;
