@@ -226,7 +226,7 @@ final class Examiner {
     lacking.addAll(factors.idle(laid()));
     lacking.addAll(Moist.lacking(used(), factors));
     lacking.addAll(materials.twice(assessment, used()));
-    assessment.load().flatMap(LoadStated::factor).ifPresent(lacking::add);
+    LoadStated.factor(assessment).ifPresent(lacking::add);
     if (Sources.of(assessment).areOfNothing()) {
       inputs()
           .note(
@@ -521,7 +521,7 @@ final class Examiner {
   }
 
   private double factor() {
-    return assessment.load().map(some -> some.factor().doubleValue()).orElse(1.0);
+    return assessment.load().map(some -> some.safety().doubleValue()).orElse(1.0);
   }
 
   private Optional<Part> part(Section section, Side side) {

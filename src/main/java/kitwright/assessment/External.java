@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kitwright.assessment.sheet.Judgement;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Evidence;
@@ -53,6 +54,8 @@ public final class External {
     }
     if (assessment.require().isEmpty() && assessment.allow().isEmpty()) {
       lacking.add("it requires nothing (“require”)");
+    } else if (Judgement.asksOfNoLoad(assessment)) {
+      lacking.add(Judgement.NO_STRENGTH);
     }
     if (assessment.evidence().isEmpty()) {
       lacking.add("it names no document (“evidence”)");

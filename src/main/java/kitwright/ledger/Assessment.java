@@ -195,7 +195,7 @@ public record Assessment(
    * @param thrust a push along the part, which may buckle
    * @param ends how the part is held against buckling
    * @param torque about the length of the part
-   * @param factor safety factor on the load
+   * @param factor safety factor on the load, which a reserve needs
    */
   public record Load(
       Optional<Shape> shape,
@@ -214,9 +214,14 @@ public record Assessment(
       Optional<Ends> ends,
       Optional<Quantity> torque,
       boolean selfWeight,
-      BigDecimal factor,
+      Optional<BigDecimal> factor,
       Optional<String> source,
       At at) {
+    /** The safety factor; 1 where none is stated. */
+    public BigDecimal safety() {
+      return factor.orElse(BigDecimal.ONE);
+    }
+
     static Load read(Keys k) {
       return new Load(
           k.key("shape", "how a force lies along the span", "uniform").maybeChoice(Shape.class),
@@ -273,9 +278,8 @@ public record Assessment(
                       + " it lay level",
                   "yes")
               .flag(),
-          k.key("factor", "the safety factor on the load", "3")
-              .maybeNumber()
-              .orElse(BigDecimal.ONE),
+          k.key("factor", "the safety factor on the load; without one no reserve passes", "3")
+              .maybeNumber(),
           k.key(
                   "source",
                   "where the load comes from; without one no reserve passes",

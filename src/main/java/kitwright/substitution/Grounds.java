@@ -204,7 +204,7 @@ final class Grounds {
                 .word("ends", load.ends())
                 .quantity("torque", load.torque())
                 .line("own weight", load.selfWeight() ? "added" : "not added")
-                .line("safety factor", Plain.number(load.factor()))
+                .line("safety factor", Plain.number(load.safety()))
                 .words("source", load.source()));
   }
 

@@ -27,7 +27,7 @@ class ColumnsPublishedTest {
         sections:
           - {id: s, %s}
         assessments:
-          - {id: a, method: section, designed: s, built: s, require: {reserve: 0.01}, load: {%s, source: t}%s}
+          - {id: a, method: section, designed: s, built: s, require: {reserve: 0.01}, load: {%s, factor: 1, source: t}%s}
         """
             .formatted(material, section, load, more));
   }

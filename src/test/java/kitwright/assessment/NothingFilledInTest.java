@@ -290,15 +290,17 @@ class NothingFilledInTest {
   void aMisspeltFactorIsNotTakenForAnother() {
     isOpen(
         result(
-            BEAM.formatted("force: 1 N", ", factors: {moistur: 0.5}, sources: [\"moistur: t\"]")),
+            BEAM.formatted(
+                "force: 1 N, factor: 1", ", factors: {moistur: 0.5}, sources: [\"moistur: t\"]")),
         "“moistur” is no factor: did you mean “moisture”?");
     isOpen(
-        result(BEAM.formatted("force: 1 N", ", factors: {moisture: 0.5}")),
+        result(BEAM.formatted("force: 1 N, factor: 1", ", factors: {moisture: 0.5}")),
         "the factor “moisture” has no source");
     Result sourced =
         result(
             BEAM.formatted(
-                "force: 1 N", ", factors: {moisture: 0.5}, sources: [\"moisture: WH\"]"));
+                "force: 1 N, factor: 1",
+                ", factors: {moisture: 0.5}, sources: [\"moisture: WH\"]"));
     assertThat(sourced.verdict().passes()).isTrue();
     assertThat(sourced.factors())
         .containsExactly("strengths of timber and plywood times 0.5 for moisture; source: WH");
@@ -324,7 +326,8 @@ class NothingFilledInTest {
   @Test
   void aSourceVouchesForWhatItNames() {
     String bare =
-        BEAM.replace("%s, span", "force: 1 N, span").replace("%s}", ", sources: [\"%s\"]}");
+        BEAM.replace("%s, span", "force: 1 N, factor: 1, span")
+            .replace("%s}", ", sources: [\"%s\"]}");
     String unsourced =
         """
         ---
@@ -435,7 +438,7 @@ class NothingFilledInTest {
         sections:
           - {id: s, width: 1 m, layers: [{material: skin, thickness: 2 mm}]}
         assessments:
-          - {id: a, method: panel, designed: s, built: s, require: {reserve: 0.01}, load: {pressure: %s kPa, span: 500 mm, breadth: 500 mm, support: simple, source: t}}
+          - {id: a, method: panel, designed: s, built: s, require: {reserve: 0.01}, load: {pressure: %s kPa, span: 500 mm, breadth: 500 mm, support: simple, factor: 1, source: t}}
         """;
     isOpen(result(panel.formatted("2")), "times its own thickness under the load");
     Result half = result(panel.formatted("0.06"));

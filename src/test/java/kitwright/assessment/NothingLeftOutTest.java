@@ -142,6 +142,35 @@ class NothingLeftOutTest {
   }
 
   @Test
+  void aReserveNeedsASafetyFactorThatSomebodyStates() {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {force: 10 N,"
+            + " span: 1 m, source: test%s}";
+    isOpen(asked.formatted(""), "its load states no safety factor: add factor to the load");
+    assertThat(verdict(asked.formatted(", factor: 1")).passes()).isTrue();
+    assertThat(
+            verdict(
+                    "method: section, designed: plain, built: plain, require: {moment: 1}, load:"
+                        + " {force: 10 N, span: 1 m, source: test}")
+                .passes())
+        .isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'allow: {mass: 1}'", "'require: {mass: 0.5}'", "'allow: {thickness: 1, mass: 1}'"})
+  void whoAsksForWeightOrSizeAloneHearsNothingOfStrength(String asked) {
+    isOpen(
+        "method: section, designed: plain, built: plain, " + asked,
+        "nothing about strength was asked: add what the part must bear");
+    assertThat(
+            verdict(
+                    "method: section, designed: plain, built: plain, allow: {mass: 1}, require:"
+                        + " {moment: 1}")
+                .passes())
+        .isTrue();
+  }
+
+  @Test
   void aLimitOfNoughtAsksNothing() {
     isOpen(
         "method: section, designed: plain, built: plain, require: {moment: 0}",

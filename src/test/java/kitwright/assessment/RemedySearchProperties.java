@@ -71,7 +71,7 @@ class RemedySearchProperties {
           BOARDS
               + """
               assessments:
-                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, moment: %2$s, reserve: 1}, allow: {mass: %3$s}, weak-link: {sacrificial: made, protected: stock, margin: %4$s, breaks-at: 50 mm}, load: {shape: elliptic, force: 900 N, span: 0.8 m, self-weight: yes, source: test},
+                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, moment: %2$s, reserve: 1}, allow: {mass: %3$s}, weak-link: {sacrificial: made, protected: stock, margin: %4$s, breaks-at: 50 mm}, load: {shape: elliptic, force: 900 N, factor: 1, span: 0.8 m, self-weight: yes, source: test},
               """
               + PLIES
               + "}",
@@ -85,7 +85,7 @@ class RemedySearchProperties {
           BOARDS
               + """
               assessments:
-                - {id: a, method: panel, designed: drawn, built: made, require: {stiffness: %1$s, reserve: %4$s}, allow: {thickness: %3$s}, load: {pressure: 20 kPa, span: 900 mm, breadth: 480 mm, support: clamped, source: test},
+                - {id: a, method: panel, designed: drawn, built: made, require: {stiffness: %1$s, reserve: %4$s}, allow: {thickness: %3$s}, load: {pressure: 20 kPa, factor: 1, span: 900 mm, breadth: 480 mm, support: clamped, source: test},
               """
               + PLIES
               + "}",
@@ -99,14 +99,14 @@ class RemedySearchProperties {
           FOILS
               + """
               assessments:
-                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, moment: %2$s, stiffness-across: 0.7}, allow: {mass: %3$s}, weak-link: {sacrificial: made, protected: stock, margin: %4$s, breaks-at: 60 mm}, load: {shape: elliptic, force: 500 N, span: 0.74 m, source: test},
+                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, moment: %2$s, stiffness-across: 0.7}, allow: {mass: %3$s}, weak-link: {sacrificial: made, protected: stock, margin: %4$s, breaks-at: 60 mm}, load: {shape: elliptic, force: 500 N, factor: 1, span: 0.74 m, source: test},
               """
               + SPINES
               + "}",
           FOILS
               + """
               assessments:
-                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, shear: %2$s}, allow: {mass: %3$s}, weak-link: {sacrificial: pin, protected: made, margin: %4$s, breaks-at: 60 mm}, load: {tip-force: 500 N, span: 0.74 m, source: test},
+                - {id: a, method: section, designed: drawn, built: made, require: {stiffness: %1$s, shear: %2$s}, allow: {mass: %3$s}, weak-link: {sacrificial: pin, protected: made, margin: %4$s, breaks-at: 60 mm}, load: {tip-force: 500 N, factor: 1, span: 0.74 m, source: test},
               """
               + SPINES
               + "}",

@@ -44,7 +44,7 @@ class SelfWeightTest {
           designed: drawn
           built: made
           require: {reserve: 1.0}
-          load: {%s, self-weight: yes, span: 3 m, source: test}
+          load: {%s, self-weight: yes, factor: 1, span: 3 m, source: test}
       """;
 
   private static Result under(String load) {
@@ -131,7 +131,7 @@ class SelfWeightTest {
         sections:
           - {id: plate, width: 1000 mm, layers: [{material: sheet, thickness: 10 mm}]}
         assessments:
-          - {id: a, method: panel, designed: plate, built: plate, require: {stiffness: 1.0, reserve: 1}, load: {pressure: 100 Pa, span: 1 m, breadth: 1 m, support: simple%s, source: test}}
+          - {id: a, method: panel, designed: plate, built: plate, require: {stiffness: 1.0, reserve: 1}, load: {pressure: 100 Pa, factor: 1, span: 1 m, breadth: 1 m, support: simple%s, source: test}}
         """;
     Row bare = deflection(plate.formatted(""));
     Row laden = deflection(plate.formatted(", self-weight: yes"));

@@ -83,8 +83,8 @@ class WallsAndTorsionPublishedTest {
     Assessed shaft =
         part(
             "shape: round, material: m, dimensions: {diameter: 4.67017 in}",
-            "require: {reserve: 1}, load: {tip-force: 250 lbf, torque: 9000 lbf·in, span: 300 in,"
-                + " source: t}");
+            "require: {reserve: 1}, load: {tip-force: 250 lbf, torque: 9000 lbf·in, factor: 1,"
+                + " span: 300 in, source: t}");
     double mises = 240e6 / shaft.passes().built(Measure.RESERVE) / PSI;
     double sheared = 450 + 4 / 3.0 * 250 / (Math.PI / 4 * 4.67017 * 4.67017);
     assertThat(mises).isCloseTo(Math.hypot(7500, Math.sqrt(3) * sheared), within(1.0));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
@@ -78,14 +79,30 @@ public final class LoadStated {
     }
   }
 
-  /** A safety factor is at least 1: one below it takes from the load. */
-  public static Optional<String> factor(Load load) {
-    return load.factor().compareTo(BigDecimal.ONE) < 0
-        ? Optional.of(
-            "the load’s safety factor is "
-                + load.factor().stripTrailingZeros().toPlainString()
-                + ", and it is at least 1: a factor below 1 makes the load smaller than it is")
-        : Optional.empty();
+  /**
+   * A safety factor is at least 1: one below it takes from the load. Without one a reserve says
+   * nothing: whether the load has its margin already is not known.
+   */
+  public static Optional<String> factor(Assessment assessment) {
+    Optional<Load> load = assessment.load();
+    if (load.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<BigDecimal> stated = load.get().factor();
+    if (stated.isEmpty()) {
+      return assessment.require().keySet().stream().anyMatch(one -> one.id().equals("reserve"))
+          ? Optional.of(
+              "it asks for a reserve and its load states no safety factor: add factor to the load,"
+                  + " such as factor: 2, or factor: 1 where the load holds its margin already")
+          : Optional.empty();
+    }
+    return stated
+        .filter(factor -> factor.compareTo(BigDecimal.ONE) < 0)
+        .map(
+            factor ->
+                "the load’s safety factor is "
+                    + factor.stripTrailingZeros().toPlainString()
+                    + ", and it is at least 1: a factor below 1 makes the load smaller than it is");
   }
 
   private static boolean isNothing(Load load) {

@@ -85,7 +85,7 @@ public final class PanelMethod {
               load.breadth().get().base(),
               load.pressure().get().base(),
               support,
-              load.factor().doubleValue(),
+              load.safety().doubleValue(),
               load.selfWeight()));
     }
 

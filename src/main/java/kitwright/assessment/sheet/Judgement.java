@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.MaterialProperty;
 
@@ -14,6 +15,13 @@ import kitwright.ledger.MaterialProperty;
  * source or no basis keeps the verdict open.
  */
 public final class Judgement {
+  /** What one that asks for weight or size alone is answered. */
+  public static final String NO_STRENGTH =
+      "nothing about strength was asked: add what the part must bear under “require”, such as"
+          + " moment, strength or reserve";
+
+  private static final Set<String> BEARS_NOTHING = Set.of("mass", "thickness");
+
   private final Assessment assessment;
   private final List<Row> rows;
   private final Inputs inputs;
@@ -94,8 +102,20 @@ public final class Judgement {
         && assessment.allow().isEmpty()
         && assessment.weakLink().isEmpty()) {
       open.add("it requires nothing (“require”)");
+    } else if (asksOfNoLoad(assessment)) {
+      open.add(NO_STRENGTH);
     }
     return open;
+  }
+
+  /**
+   * Whether it asks for the weight or the size of a part alone, which a part too weak has as well.
+   */
+  public static boolean asksOfNoLoad(Assessment assessment) {
+    return assessment.weakLink().isEmpty()
+        && Stream.of(assessment.require(), assessment.allow())
+            .flatMap(asked -> asked.keySet().stream())
+            .allMatch(one -> BEARS_NOTHING.contains(one.id()));
   }
 
   /** A least that everything meets. */

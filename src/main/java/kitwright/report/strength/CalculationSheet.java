@@ -173,7 +173,10 @@ public final class CalculationSheet {
       }
     }
     lines.add(
-        Inline.text("safety factor on the load " + Print.number(load.factor().doubleValue())));
+        Inline.text(
+            load.factor().isEmpty()
+                ? "no safety factor on the load is stated"
+                : "safety factor on the load " + Print.number(load.safety().doubleValue())));
     lines.add(Inline.text("source: " + load.source().orElse("none")));
     return new Block[] {Block.bullets(lines)};
   }

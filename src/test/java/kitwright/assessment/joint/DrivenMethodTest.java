@@ -96,6 +96,30 @@ class DrivenMethodTest {
         "section drawn cannot be as it is written");
   }
 
+  /** EN 1995-1-1, table 8.2, whatever the angle: to 420, to 500 kg/m³, and 5 mm and thicker. */
+  @Test
+  void nailsInHeavierWoodStandFartherFromEndsAndEdges() {
+    String nails =
+        LEDGER
+            .replace("shape: screw", "shape: nail")
+            .replace("{strength: 1}", "{bearing: 1}")
+            .replace("root: 2.9 mm, head", "head")
+            .replace("4.17 mm", "4 mm")
+            .replace("25.4 mm", "60 mm")
+            .replace("thickness: 40 mm", "thickness: 70 mm");
+    isOpen(nails, "a nail in wood of 784 kg/m³ needs a lead hole (above 500 kg/m³)");
+    String heavy = nails.replace("784", "450");
+    isOpen(heavy, "end-distance (at least 80 mm)");
+    isOpen(heavy, "edge-distance (at least 36 mm)");
+    isOpen(heavy, "spacing (at least 60 mm)");
+    String light = nails.replace("784", "410");
+    isOpen(light, "end-distance (at least 60 mm)");
+    isOpen(light, "edge-distance (at least 28 mm)");
+    isOpen(light, "spacing (at least 48 mm)");
+    isOpen(light.replace("diameter: 4 mm", "diameter: 5 mm"), "edge-distance (at least 50 mm)");
+    isOpen(heavy.replace("diameter: 4 mm", "diameter: 5 mm"), "edge-distance (at least 60 mm)");
+  }
+
   private static void isOpen(String ledger, String why) {
     Result result =
         Assessments.on(Facts.of(Sample.ledger(ledger.formatted("oak", "")), Sample.TODAY))

@@ -56,7 +56,7 @@ class TaperTest {
     Result result =
         result(
             "designed: strip, built: strip, require: {reserve: 1}, load: {tip-force: 10 lbf, span:"
-                + " 20 in, source: test}");
+                + " 20 in, factor: 1, source: test}");
     assertThat(row(result, Measure.DEFLECTION).built().orElseThrow().value() / 25.4)
         .isCloseTo(0.042667, within(0.042667 * 0.02));
     assertThat(row(result, Measure.RESERVE).built().orElseThrow().value())
@@ -85,7 +85,7 @@ class TaperTest {
 
   @Test
   void whatIsOfOnePlaceDoesNotPassForAll() {
-    String load = ", load: {tip-force: 200 N, span: 2 m%s, source: test}";
+    String load = ", load: {tip-force: 200 N, span: 2 m%s, factor: 1, source: test}";
     isOpen(
         "designed: whole, built: spar, require: {stiffness: 0.5}" + load.formatted(""),
         "spar tapers, and this is of its first section only");
