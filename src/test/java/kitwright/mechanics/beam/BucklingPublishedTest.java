@@ -187,64 +187,6 @@ class BucklingPublishedTest {
         new BeamMaterial("wall", Kind.LAMINATE, 1500, elastic, Strength.unknown()), 0.002, by);
   }
 
-  /**
-   * Donnell's equation of a shell that is not the same every way, pushed evenly: for waves α along
-   * and β round, N·α² = D₁₁·α⁴ + 2·(D₁₂ + 2·D₆₆)·α²β² + D₂₂·β⁴ + (α⁴/r²)·t/(α⁴/E₂ + (1/G −
-   * 2ν₁₂/E₁)·α²β² + β⁴/E₁); the least over all of them, searched here.
-   */
-  private static double donnell(double e1, double e2, double nu, double g, double t, double r) {
-    double both = 1 - nu * nu * e2 / e1;
-    double cube = t * t * t / 12;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = -300; i <= 300; i++) {
-      double alpha = Math.pow(10, i / 150.0) / Math.sqrt(r * t);
-      for (int j = 0; j <= 600; j++) {
-        double b = j == 0 ? 0 : Math.pow(10, (j - 300) / 150.0);
-        double a2 = alpha * alpha;
-        double b2 = a2 * b * b;
-        double bends =
-            (e1 * cube / both * a2 * a2
-                    + 2 * (nu * e2 * cube / both + 2 * g * cube) * a2 * b2
-                    + e2 * cube / both * b2 * b2)
-                / a2;
-        double stretches =
-            a2 * t / r / r / (a2 * a2 / e2 + (1 / g - 2 * nu / e1) * a2 * b2 + b2 * b2 / e1);
-        least = Math.min(least, bends + stretches);
-      }
-    }
-    return least / t;
-  }
-
-  @Test
-  void aWallOfUnlikeModuliBucklesAtTheLeastOfDonnellsEquationOverAllWaves() {
-    double[][] walls = {
-      {70e9, 70e9, 0.3, 70e9 / 2.6},
-      {10e9, 10e9 / 30, 0.3, 10e9 / 16},
-      {120e9, 8e9, 0.3, 4.5e9},
-      {20e9, 20e9, 0.15, 3e9},
-      {8e9, 120e9, 0.02, 4.5e9},
-      {20e9, 20e9, 0.15, 15e9},
-    };
-    double knock = 1 - 0.901 * (1 - Math.exp(-Math.sqrt(50) / 16));
-    for (double[] one : walls) {
-      double ours =
-          wall(one[0], one[1], one[2], one[3], new Support.Round(0.1))
-              .axialBuckling()
-              .orElseThrow();
-      double least = donnell(one[0], one[1], one[2], one[3], 0.002, 0.1);
-      assertThat(ours / knock).isCloseTo(least, within(0.003 * least));
-    }
-  }
-
-  /** Woven carbon, little shear: √(E₁·E₂) alone says 2.86 times what the diamonds bear. */
-  @Test
-  void aWallSoftInShearFoldsInDiamondsBeforeItFoldsInRings() {
-    double ours = wall(60e9, 60e9, 0.05, 3.5e9, new Support.Round(0.1)).buckling().orElseThrow();
-    double knock = 1 - 0.731 * (1 - Math.exp(-Math.sqrt(50) / 16));
-    double rings = knock * 60e9 / 50 / Math.sqrt(3 * (1 - 0.0025));
-    assertThat(ours / rings).isCloseTo(Math.sqrt(2 * 3.5 * 1.05 / 60), within(1e-6));
-  }
-
   /** The least of D₁₁·a² + 2·(D₁₂ + 2·D₆₆)·b² + D₂₂·b⁴/a² over the half waves a, b = π/width. */
   @Test
   void aLongPlateBucklesAtTheLeastOverAllWaves() {
