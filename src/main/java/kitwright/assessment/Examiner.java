@@ -435,6 +435,7 @@ final class Examiner {
         && parts.get(Taper.PLACES - 1).beam().massPerLength() > part.beam().massPerLength()) {
       lacking.add(section.named() + " grows heavier outwards, and weighs as at its support here");
     }
+    Taper.sideways(part, bending(part), load.get()).ifPresent(lacking::add);
     return Taper.of(parts, load.get(), factor());
   }
 

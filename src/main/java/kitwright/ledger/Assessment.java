@@ -195,6 +195,7 @@ public record Assessment(
    * @param thrust a push along the part, which may buckle
    * @param ends how the part is held against buckling
    * @param torque about the length of the part
+   * @param heldSideways how far apart a beam is kept from tipping over sideways
    * @param factor safety factor on the load, which a reserve needs
    */
   public record Load(
@@ -213,6 +214,7 @@ public record Assessment(
       Optional<Quantity> thrust,
       Optional<Ends> ends,
       Optional<Quantity> torque,
+      Optional<Quantity> heldSideways,
       boolean selfWeight,
       Optional<BigDecimal> factor,
       Optional<String> source,
@@ -272,6 +274,13 @@ public record Assessment(
                   "300 Nm")
               .between("0 Nm", "1000 kNm")
               .maybeMeasure(Unit.ONE, Dimension.MOMENT),
+          k.key(
+                  "held-sideways",
+                  "how far apart the places are at which plating or blocking keeps a beam from"
+                      + " tipping over sideways; nothing holds it where not said",
+                  "400 mm")
+              .between("1 mm", "50 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
           k.key(
                   "self-weight",
                   "whether each section’s own weight, its mass times 9.80665 m/s², is added as if"

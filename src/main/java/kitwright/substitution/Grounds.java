@@ -203,6 +203,7 @@ final class Grounds {
                 .quantity("thrust", load.thrust())
                 .word("ends", load.ends())
                 .quantity("torque", load.torque())
+                .quantity("held sideways", load.heldSideways())
                 .line("own weight", load.selfWeight() ? "added" : "not added")
                 .line("safety factor", Plain.number(load.safety()))
                 .words("source", load.source()));

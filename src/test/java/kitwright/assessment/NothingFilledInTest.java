@@ -230,7 +230,7 @@ class NothingFilledInTest {
     Result longer =
         result(
             BEAM.formatted("support: simple, pressure: 8 kPa, breadth: 300 mm", "")
-                .replace("span: 1 m", "span: 2 m"));
+                .replace("span: 1 m", "span: 2 m, held-sideways: 300 mm"));
     assertThat(
             row(longer, Measure.MOMENT_SAGGING).built().orElseThrow().value()
                 / row(longer, Measure.RESERVE).built().orElseThrow().value())

@@ -32,6 +32,9 @@ class NothingLeftOutTest {
         - {id: membered, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], members: [{what: rib, material: glass, width: 10 mm}]}
         - {id: measured, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], dimensions: {height: 120 mm}}
         - {id: of-two, width: 60 mm, material: glass, layers: [{material: spruce, thickness: 90 mm}]}
+        - {id: deep, width: 20 mm, layers: [{material: spruce, thickness: 200 mm}]}
+        - {id: flat, width: 200 mm, layers: [{material: spruce, thickness: 20 mm}]}
+        - {id: deep-metal, shape: rectangle, material: glass, dimensions: {width: 10 mm, height: 200 mm}}
         - {id: wide, width: 90 mm, shape: rectangle, material: spruce, dimensions: {width: 60 mm, height: 90 mm}}
         - {id: glued, glue: spruce, shape: rectangle, material: spruce, dimensions: {width: 60 mm, height: 90 mm}}
         - {id: wood-glued, width: 60 mm, glue: spruce, layers: [{material: spruce, thickness: 45 mm}, {material: spruce, thickness: 45 mm}]}
@@ -154,6 +157,22 @@ class NothingLeftOutTest {
                         + " {force: 10 N, span: 1 m, source: test}")
                 .passes())
         .isTrue();
+  }
+
+  /** 20 by 200 mm over 4 m: it tips free, and bears its load where it is held every 300 mm. */
+  @Test
+  void aDeepNarrowBeamTipsOverBeforeItBreaks() {
+    String beam =
+        "method: section, designed: %1$s, built: %1$s, require: {reserve: 1}, load: {force: %2$s,"
+            + " support: simple, span: 4 m, factor: 1, source: test%3$s}";
+    assertThat(verdict(beam.formatted("deep", "1.5 kN", "")).because())
+        .contains("(tipping over sideways)");
+    assertThat(verdict(beam.formatted("deep", "1.5 kN", ", held-sideways: 300 mm")).passes())
+        .isTrue();
+    assertThat(verdict(beam.formatted("flat", "1 kN", "")).passes()).isTrue();
+    isOpen(
+        beam.formatted("deep-metal", "1 kN", ""),
+        "deep-metal is deep for its width and may tip over sideways before it breaks");
   }
 
   @ParameterizedTest

@@ -56,7 +56,7 @@ final class Samples {
                 - {id: r, shape: rectangle, material: wood-a, dimensions: {width: 60 mm, height: 60 mm}}
               assessments:
                 - {id: mast, method: section, designed: d, built: b, require: {reserve: 1}, load: {tip-force: 200 N, thrust: 5 kN, ends: fixed-free, torque: 100 Nm, span: 1.5 m, factor: 2, source: t}}
-                - {id: flanged, method: section, designed: d, built: i, require: {reserve: 1}, load: {force: 1 kN, support: simple, shape: uniform, span: 1.5 m, factor: 2, source: t}}
+                - {id: flanged, method: section, designed: d, built: i, require: {reserve: 1}, load: {force: 1 kN, support: simple, shape: uniform, held-sideways: 300 mm, span: 1.5 m, factor: 2, source: t}}
                 - {id: post, method: timber, designed: r, built: p, require: {reserve: 1}, load: {thrust: 5 kN, ends: fixed, span: 1.5 m, factor: 2, source: t}}
               """),
           with(

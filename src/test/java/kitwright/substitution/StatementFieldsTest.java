@@ -182,6 +182,7 @@ class StatementFieldsTest {
       Load.thrust | thrust: 300 N | thrust: 200 N
       Load.ends | ends: pinned | ends: ENDS
       Load.torque | torque: 40 Nm | torque: 30 Nm
+      Load.heldSideways | held-sideways: 400 mm | held-sideways: 300 mm
       Load.selfWeight | self-weight: yes | self-weight: no
       Load.factor | factor: 3, source | factor: 2, source
       Load.source | source: drawing D-31} | source: a guess}

@@ -99,6 +99,7 @@ public final class PanelMethod {
       load.density().ifPresent(any -> others.add("a density"));
       load.thrust().ifPresent(any -> others.add("a thrust"));
       load.torque().ifPresent(any -> others.add("a torque"));
+      load.heldSideways().ifPresent(any -> others.add("how it is held sideways"));
       load.overhang().ifPresent(any -> others.add("an overhang"));
       load.shape()
           .filter(shape -> shape != Shape.UNIFORM)

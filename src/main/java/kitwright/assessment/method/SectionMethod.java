@@ -90,9 +90,11 @@ public final class SectionMethod {
       double factor,
       Reserve reserve,
       Deflection deflection,
+      Sideways aside,
       Optional<ThrustAndTorque> more) {
     List<Step> steps() {
       List<Step> steps = new ArrayList<>(more.map(ThrustAndTorque::steps).orElse(List.of()));
+      aside.step().ifPresent(steps::add);
       if (more.isEmpty()) {
         reserve.step(load, factor).ifPresent(steps::add);
       } else {
@@ -124,7 +126,15 @@ public final class SectionMethod {
       Figures figures, Part part, BeamLoad load, double factor, Bending bending) {
     Optional<ThrustAndTorque> more = ThrustAndTorque.of(part, bending, load);
     more.ifPresent(one -> one.put(figures));
-    Reserve plain = Reserve.of(figures, load, factor);
+    Sideways aside = Sideways.of(part, bending, load);
+    Reserve plain = Reserve.of(figures, load, factor, aside);
+    if (more.isPresent() && aside.share() < 1) {
+      plain
+          .lacking()
+          .add(
+              part.id()
+                  + " may tip over sideways, which is not worked out with a thrust or torque");
+    }
     Reserve reserve =
         more.map(
                 one ->
@@ -150,7 +160,7 @@ public final class SectionMethod {
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
     double grows = more.map(ThrustAndTorque::grows).orElse(1.0);
     figures.put(Measure.DEFLECTION, 1000 * grows * deflection.total());
-    return new Loaded(load, factor, reserve, deflection, more);
+    return new Loaded(load, factor, reserve, deflection, aside, more);
   }
 
   /** The least of moment and shear capacity over what the load asks. */
@@ -174,8 +184,8 @@ public final class SectionMethod {
           });
     }
 
-    static Reserve of(Figures figures, BeamLoad load, double factor) {
-      List<String> lacking = new ArrayList<>();
+    static Reserve of(Figures figures, BeamLoad load, double factor, Sideways aside) {
+      List<String> lacking = new ArrayList<>(aside.lacking().stream().toList());
       Optional<Figure> least = Optional.empty();
       Optional<Measure> set = Optional.empty();
       for (Measure measure :
@@ -186,7 +196,8 @@ public final class SectionMethod {
             figures
                 .of(measure)
                 .filter(any -> asked > 0)
-                .map(have -> new Figure(have.value() / asked, have.governing()));
+                .map(have -> new Figure(have.value() / asked, have.governing()))
+                .map(have -> measure == Measure.SHEAR ? have : aside.of(have));
         if (at.isPresent() && (least.isEmpty() || at.get().value() < least.get().value())) {
           least = at;
           set = Optional.of(measure);

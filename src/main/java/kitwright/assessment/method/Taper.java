@@ -30,6 +30,14 @@ import kitwright.mechanics.timber.TaperedEdge;
  * @see "Wood Handbook FPL-GTR-282, equations 9-15 and 9-16"
  */
 public final class Taper {
+  /** Why nothing is told of one that tapers and may tip over sideways, by its thick end. */
+  public static Optional<String> sideways(Part root, Bending bending, BeamLoad load) {
+    Sideways aside = Sideways.of(root, bending, load);
+    return aside.share() < 1
+        ? Optional.of(root.id() + " tapers and may tip over sideways, which is not worked out")
+        : aside.lacking();
+  }
+
   /** How many sections are looked at, both ends among them. */
   public static final int PLACES = 41;
 
