@@ -80,7 +80,7 @@ class StatementFieldsTest {
           not-structural: {by: office, on: 2026-02-06, why: a toy}
           allow: {mass: 1.3}
           weak-link: {sacrificial: built, protected: pin, margin: 1.1, breaks-at: 60 mm, chance: 0.05}
-          load: {shape: elliptic, support: cantilever, force: 700 N, tip-force: 900 N, pressure: 5 kPa, span: 1.1 m, breadth: 480 mm, speed: 6 kn, area: 0.2 m2, lift: 1.1, density: 1025 kg/m3, thrust: 300 N, ends: pinned, torque: 40 Nm, self-weight: yes, factor: 3, source: drawing D-31}
+          load: {shape: elliptic, support: cantilever, force: 700 N, tip-force: 900 N, pressure: 5 kPa, span: 1.1 m, breadth: 480 mm, speed: 6 kn, area: 0.2 m2, lift: 1.1, density: 1025 kg/m3, thrust: 300 N, ends: pinned, torque: 40 Nm, held-sideways: 400 mm, self-weight: yes, factor: 3, source: drawing D-31}
           numbers: {stiffness: 1.2}
           sources: [the yard]
           factors: {moisture: 0.92}
