@@ -13,6 +13,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Severity;
 import kitwright.ledger.LedgerFolder;
 import kitwright.report.week.Picture;
+import kitwright.report.week.PictureFault;
 import kitwright.report.week.PublicPhoto;
 
 /**
@@ -40,20 +41,26 @@ record Photos(Map<String, byte[]> files, List<Finding> findings) {
                     + " tell it too.",
                 "Look at it once more, and let it stand by “allow: [place]” beside it."));
       }
-      picture
-          .flatMap(Picture::scaled)
-          .ifPresentOrElse(
-              jpeg -> files.put(photo.name(), jpeg),
-              () ->
-                  findings.add(
-                      finding(
-                          photo,
-                          "public-photo-unreadable",
-                          "The photo cannot be read as a picture.",
-                          "The week would show an empty frame.",
-                          "Put a JPEG or PNG there, or keep it for the crew.")));
+      if (picture.isEmpty()) {
+        findings.add(unreadable(photo, "There is no photo at “" + photo.picture().file() + "”."));
+        continue;
+      }
+      try {
+        files.put(photo.name(), picture.get().scaled());
+      } catch (PictureFault why) {
+        findings.add(unreadable(photo, why.sentence()));
+      }
     }
     return new Photos(files, findings);
+  }
+
+  private static Finding unreadable(PublicPhoto photo, String what) {
+    return finding(
+        photo,
+        "public-photo-unreadable",
+        what,
+        "The week would show an empty frame.",
+        "Put a whole JPEG or PNG there, name where it lies now, or keep it for the crew.");
   }
 
   private static Finding finding(

@@ -3,15 +3,22 @@ package kitwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,11 +152,11 @@ class PublicWeekTest {
     String bytes = Files.readString(jpeg, StandardCharsets.ISO_8859_1);
     assertThat(bytes).doesNotContain("Exif", "Nora");
     BufferedImage shown = ImageIO.read(jpeg.toFile());
-    assertThat(List.of(shown.getWidth(), shown.getHeight())).containsExactly(600, 1200);
-    assertThat(shown.getRGB(300, 100) & 0xFF)
+    assertThat(List.of(shown.getWidth(), shown.getHeight())).containsExactly(640, 1280);
+    assertThat(shown.getRGB(320, 100) & 0xFF)
         .as("the left half came to the top")
         .isGreaterThan(200);
-    assertThat(shown.getRGB(300, 1100) & 0xFF).isLessThan(50);
+    assertThat(shown.getRGB(320, 1180) & 0xFF).isLessThan(50);
     assertThat(Files.readString(folder.resolve("site/week-2026-W09-public.md")))
         .contains("![fair](week-2026-W09-1.jpg)")
         .doesNotContain("nora");
@@ -164,5 +171,78 @@ class PublicWeekTest {
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err()).contains("cannot be read as a picture");
     assertThat(folder.resolve("site")).doesNotExist();
+  }
+
+  private String refusedPhoto(byte[] bytes) throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/a.jpg"), bytes);
+    day("photos: [{file: evidence/a.jpg, audience: public}]\n", "");
+    Run run = week("--out", "site");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(folder.resolve("site")).doesNotExist();
+    assertThat(run.err()).contains("log/2026-02-23.md:5:").doesNotContain("Exception");
+    return run.err();
+  }
+
+  @Test
+  void aPhotoWhoseFileWasCutShortIsNotShownHalfGrey() throws IOException {
+    byte[] whole = photo();
+    assertThat(refusedPhoto(Arrays.copyOf(whole, whole.length / 2))).contains("is cut short");
+  }
+
+  @Test
+  void aPictureThatClaimsToBeHugeIsNotUnpacked() throws IOException {
+    byte[] header =
+        HexFormat.of().parseHex("89504E470D0A1A0A0000000D49484452" + "0000EA600000EA600802000000");
+    ByteBuffer out = ByteBuffer.allocate(header.length + 4 + 12).put(header);
+    CRC32 sum = new CRC32();
+    sum.update(header, 12, 17);
+    out.putInt((int) sum.getValue());
+    assertThat(refusedPhoto(out.array())).contains("60000 by 60000 pixels");
+  }
+
+  @Test
+  void aJpegInPrintersColoursIsToldAsThat() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      writer.write(
+          null,
+          new IIOImage(Raster.createInterleavedRaster(0, 16, 16, 4, null), null, null),
+          writer.getDefaultWriteParam());
+    } finally {
+      writer.dispose();
+    }
+    assertThat(refusedPhoto(bytes.toByteArray())).contains("CMYK");
+  }
+
+  @Test
+  void aPhotoThatIsNotThereIsNamed() throws IOException {
+    day("photos: [{file: evidence/gone.jpg, audience: public}]\n", "");
+    Run run = week();
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err()).contains("There is no photo at “evidence/gone.jpg”");
+  }
+
+  @Test
+  void aPngUnderAnotherEndingGoesOutWithoutItsWords() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(40, 20, BufferedImage.TYPE_INT_ARGB), "png", bytes);
+    byte[] plain = bytes.toByteArray();
+    byte[] words = "tEXtAuthor\u0000Nora Kvist".getBytes(StandardCharsets.ISO_8859_1);
+    CRC32 sum = new CRC32();
+    sum.update(words);
+    ByteBuffer png = ByteBuffer.allocate(plain.length + words.length + 8).put(plain, 0, 33);
+    png.putInt(words.length - 4).put(words).putInt((int) sum.getValue());
+    png.put(plain, 33, plain.length - 33);
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/a.jpg"), png.array());
+    day("photos: [{file: evidence/a.jpg, audience: public}]\n", "");
+    assertThat(week("--out", "site").code()).isZero();
+    assertThat(
+            Files.readString(
+                folder.resolve("site/week-2026-W09-1.jpg"), StandardCharsets.ISO_8859_1))
+        .doesNotContain("Nora", "tEXt");
   }
 }

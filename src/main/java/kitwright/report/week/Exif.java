@@ -5,19 +5,48 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /**
- * What a JPEG file says of itself that matters here.
+ * What the file of a photo says of itself that matters here.
  *
  * @param orientation how it is to be turned, 1 to 8; 1 where it does not say
  * @param hasPlace whether it says where it was taken
- * @see "Exif 2.32 (CIPA DC-008-2019), 4.5.4 and 4.6.2; the TIFF header and entries of TIFF 6.0"
+ * @see "Exif 2.32 (CIPA DC-008-2019), 4.5.4 and 4.6.2; the TIFF header and entries of TIFF 6.0;
+ *     Portable Network Graphics (W3C, third edition), 11.3.3.4 eXIf"
  */
 public record Exif(int orientation, boolean hasPlace) {
   private static final int ORIENTATION = 0x0112;
   private static final int PLACE = 0x8825;
   private static final int ENTRY = 12;
+  private static final int PNG_EXIF = 0x65584966;
   private static final Exif NOTHING = new Exif(1, false);
 
+  /** Of a JPEG or PNG; a place written as XMP counts too. */
   public static Exif of(byte[] file) {
+    Exif told = isPng(file) ? png(ByteBuffer.wrap(file)) : jpeg(file);
+    boolean inXmp = new String(file, StandardCharsets.ISO_8859_1).contains("GPSLatitude");
+    return new Exif(told.orientation, told.hasPlace || inXmp);
+  }
+
+  private static boolean isPng(byte[] file) {
+    return file.length > 8 && (file[0] & 0xFF) == 0x89 && file[1] == 'P' && file[2] == 'N';
+  }
+
+  private static Exif png(ByteBuffer in) {
+    try {
+      in.position(8);
+      while (in.remaining() > 12) {
+        int length = in.getInt();
+        if (in.getInt() == PNG_EXIF) {
+          return tiff(in.slice(in.position(), length));
+        }
+        in.position(in.position() + length + 4);
+      }
+      return NOTHING;
+    } catch (RuntimeException cutShort) {
+      return NOTHING;
+    }
+  }
+
+  private static Exif jpeg(byte[] file) {
     try {
       ByteBuffer in = ByteBuffer.wrap(file);
       if (in.remaining() < 4 || in.getShort() != (short) 0xFFD8) {

@@ -7,11 +7,14 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Optional;
+import java.util.Iterator;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.ImageOutputStream;
 
 /**
@@ -21,7 +24,7 @@ import javax.imageio.stream.ImageOutputStream;
  * @see "Exif 2.32 (CIPA DC-008-2019): tags 0x0112 (orientation) and 0x8825 (place)"
  */
 public final class Picture {
-  private static final int LONGEST = 1200;
+  private static final int LONGEST = 1280;
   private static final long MOST_PIXELS = 100_000_000L;
   private static final float QUALITY = 0.85f;
 
@@ -43,17 +46,50 @@ public final class Picture {
     return exif.hasPlace();
   }
 
-  /** The photo as JPEG for others; empty where the file is no picture that can be read. */
-  public Optional<byte[]> scaled() {
-    try {
-      BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
-      if (image == null || (long) image.getWidth() * image.getHeight() > MOST_PIXELS) {
-        return Optional.empty();
-      }
-      return Optional.of(jpeg(upright(shrunk(image), exif.orientation())));
-    } catch (IOException | RuntimeException unreadable) {
-      return Optional.empty();
+  /**
+   * The photo as JPEG for others.
+   *
+   * @throws PictureFault in one sentence, why it cannot be shown
+   */
+  public byte[] scaled() throws PictureFault {
+    Jpeg pixels = Jpeg.of(file);
+    if (pixels.colours() == Jpeg.PRINTERS) {
+      throw new PictureFault(
+          "The photo is in a printer’s four colours (CMYK), which screens do not show alike.");
     }
+    if (pixels.isCutShort()) {
+      throw new PictureFault("The photo is cut short: the end of its file is missing.");
+    }
+    try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
+      Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+      if (!readers.hasNext()) {
+        throw new PictureFault("The photo cannot be read as a picture.");
+      }
+      ImageReader reader = readers.next();
+      try {
+        reader.setInput(in, true, true);
+        return jpeg(upright(shrunk(read(reader)), exif.orientation()));
+      } finally {
+        reader.dispose();
+      }
+    } catch (IOException | RuntimeException unreadable) {
+      throw new PictureFault(
+          "The photo is broken: it begins like a picture but cannot be read to its end.");
+    }
+  }
+
+  /** Asks for the size before any pixel is unpacked, and unpacks no more than are needed. */
+  private static BufferedImage read(ImageReader reader) throws IOException, PictureFault {
+    int width = reader.getWidth(0);
+    int height = reader.getHeight(0);
+    if ((long) width * height > MOST_PIXELS) {
+      throw new PictureFault(
+          "The photo claims to be " + width + " by " + height + " pixels; 100 million are read.");
+    }
+    int every = Math.max(1, Math.max(width, height) / (2 * LONGEST));
+    ImageReadParam how = reader.getDefaultReadParam();
+    how.setSourceSubsampling(Math.min(every, width), Math.min(every, height), 0, 0);
+    return reader.read(0, how);
   }
 
   private static BufferedImage shrunk(BufferedImage image) {
