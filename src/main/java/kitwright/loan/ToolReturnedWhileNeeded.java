@@ -39,16 +39,8 @@ public final class ToolReturnedWhileNeeded implements Rule {
     return tasks.stream()
         .flatMap(id -> day.ledger().task(new Ref(id, loan.at().record())).stream())
         .filter(underWay::isUnderWay)
-        .filter(task -> !hasAnother(loan, task, day))
+        .filter(task -> AtHand.lacking(task, day).contains(loan.tool()))
         .toList();
-  }
-
-  /** Whether the task can go on with another of the same tool that is still here. */
-  private static boolean hasAnother(Loan loan, Task task, Facts day) {
-    return Standing.on(day).stream()
-        .filter(other -> !other.isBack() && other.loan().tool().equals(loan.tool()))
-        .anyMatch(
-            other -> task.tools().stream().anyMatch(tool -> tool.id().equals(other.loan().id())));
   }
 
   private Finding finding(Loan loan, Task task) {

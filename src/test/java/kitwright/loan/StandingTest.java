@@ -68,4 +68,19 @@ class StandingTest {
                     LocalDate.of(2026, 1, 31))))
         .isEqualTo(List.of());
   }
+
+  private static String savedBy(String more) {
+    return loan(", hire-rate: " + more, "2026-03-15").saved().map(Object::toString).orElse("none");
+  }
+
+  @Test
+  void whatIsKeptLongerThanAgreedSavesNothingMore() {
+    assertThat(savedBy("24 EUR/d, due: 2026-02-05, returned: 2026-02-10")).isEqualTo("120.00 EUR");
+    assertThat(savedBy("24 EUR/d, due: 2026-02-10, returned: 2026-02-03")).isEqualTo("72.00 EUR");
+  }
+
+  @Test
+  void aRateThatIsNotForTimeSavesNothing() {
+    assertThat(savedBy("24 EUR/kg, returned: 2026-02-10")).isEqualTo("none");
+  }
 }

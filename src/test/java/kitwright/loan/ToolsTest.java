@@ -1,6 +1,7 @@
 package kitwright.loan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,8 +19,9 @@ class ToolsTest {
   @Test
   void aLateToolIsToldWithTheDaysSinceItWasDue() {
     assertThat(Sample.findings(new ToolOverdue(), PLANER.formatted(", due: 2026-02-14")))
-        .extracting(Finding::what)
-        .containsExactly("The planer was due back with Pell on 2026-02-14, 16 days ago.");
+        .extracting(Finding::rule, Finding::what)
+        .containsExactly(
+            tuple("tool-overdue", "The planer was due back with Pell on 2026-02-14, 16 days ago."));
     assertThat(Sample.findings(new ToolOverdue(), PLANER.formatted(", due: 2026-03-02"))).isEmpty();
   }
 
@@ -50,6 +52,90 @@ class ToolsTest {
     assertThat(gone(", started: 2026-02-20, finished: 2026-02-27", "")).isEmpty();
     assertThat(gone(", started: 2026-02-20, withdrawn: 2026-02-27", "")).isEmpty();
     assertThat(gone(", started: 2026-02-20, withdrawn: 2026-03-03", "")).hasSize(1);
+  }
+
+  @Test
+  void whatIsMissedIsToldWithItsToolItsDayAndItsTask() {
+    assertThat(gone(", started: 2026-02-20", ""))
+        .extracting(Finding::rule, Finding::what)
+        .containsExactly(
+            tuple(
+                "tool-returned-while-needed",
+                "The planer went back on 2026-03-01, but the task plane that needs it is not"
+                    + " finished."));
+  }
+
+  private static final String TWO =
+      """
+      borrowed:
+        - {id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good%s}
+        - {id: other, tool: %s, from: pell, on: %s, condition: good}
+      tasks: [{id: plane, what: Plane, takes: 5 d, started: 2026-02-20%s}]
+      """;
+
+  private static List<Finding> goneBeside(String other, String on, String task) {
+    return Sample.findings(
+        new ToolReturnedWhileNeeded(), TWO.formatted(", returned: 2026-03-01", other, on, task));
+  }
+
+  @Test
+  void workGoesOnWithAnotherOfTheSameToolThatIsHere() {
+    assertThat(goneBeside("planer", "2026-02-01", ", tools: [planer]")).isEmpty();
+    assertThat(goneBeside("planer", "2026-02-01", ", tools: [planer, other]")).isEmpty();
+    assertThat(goneBeside("planer", "2026-03-03", ", tools: [planer]")).hasSize(1);
+    assertThat(goneBeside("sander", "2026-02-01", ", tools: [planer, other]")).hasSize(1);
+    assertThat(goneBeside("sander", "2026-02-01", ", tools: [other]")).isEmpty();
+  }
+
+  private static List<String> lacking(String planer, String other, String task) {
+    Facts day =
+        Facts.of(Sample.ledger(TWO.formatted(planer, other, "2026-02-01", task)), Sample.TODAY);
+    return AtHand.lacking(Plan.on(day).task("plane").orElseThrow(), day);
+  }
+
+  @Test
+  void aTaskLacksWhatItNamesAndIsNotHere() {
+    assertThat(lacking("", "sander", ", tools: [planer, other]")).isEmpty();
+    assertThat(lacking(", due: 2026-02-14", "sander", ", tools: [planer]")).isEmpty(); // late, here
+    assertThat(lacking(", returned: 2026-03-01", "sander", ", tools: [planer, other]"))
+        .containsExactly("planer");
+    assertThat(lacking(", returned: 2026-03-01", "planer", ", tools: [planer]")).isEmpty();
+    assertThat(lacking("", "sander", ", tools: [router]")).containsExactly("router");
+  }
+
+  @Test
+  void andWhatWasLentForItAndWentBack() {
+    String back = ", returned: 2026-03-01, needed-for: [plane]";
+    assertThat(lacking(back, "sander", "")).containsExactly("planer");
+    assertThat(lacking(back, "sander", ", tools: [planer]")).containsExactly("planer");
+    assertThat(lacking(back, "planer", "")).isEmpty();
+    assertThat(lacking(", returned: 2026-03-01, needed-for: [glue]", "sander", "")).isEmpty();
+    assertThat(lacking(", needed-for: [plane]", "sander", "")).isEmpty();
+    assertThat(
+            Sample.findings(
+                new ToolReturnedWhileNeeded(), TWO.formatted(back, "sander", "2026-02-01", "")))
+        .hasSize(1);
+  }
+
+  @Test
+  void workBeyondTheDueDayIsWhatEndsAfterIt() {
+    assertThat(beyond("2026-03-03")).containsExactly("b"); // a ends on that day
+    assertThat(beyond("2026-03-02")).containsExactly("a", "b");
+    assertThat(beyond("2026-03-05")).isEmpty();
+  }
+
+  private static List<String> beyond(String due) {
+    Facts day =
+        Facts.of(
+            Sample.ledger(
+                PLANER.formatted(", due: " + due)
+                    + """
+                    tasks:
+                      - {id: a, what: A, takes: 2 d, tools: [planer]}
+                      - {id: b, what: B, takes: 2 d, after: [a], tools: [planer]}
+                    """),
+            Sample.TODAY);
+    return Need.of(Standing.on(day).get(0), Plan.on(day)).beyondDue(Plan.on(day));
   }
 
   private static Need need(String due, String tasks) {
