@@ -149,6 +149,9 @@ final class Judge {
     if (grade == Grade.STRUCTURAL) {
       lacks.addAll(lacksOfStructural(signOff, substitution));
     }
+    if (substitution.proposed().filter(it -> signOff.on().isBefore(it.on())).isPresent()) {
+      lacks.add(Lack.BEFORE_PROPOSAL);
+    }
     if (assessment.flatMap(Assessment::on).filter(signOff.on()::isBefore).isPresent()) {
       lacks.add(Lack.BEFORE_ASSESSMENT);
     }

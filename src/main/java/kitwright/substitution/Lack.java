@@ -12,6 +12,7 @@ public enum Lack {
   NOT_ENTITLED("signed by somebody not entitled"),
   BY_PROPOSER("signed by its own proposer"),
   BY_BUILDER("signed by somebody who builds it"),
+  BEFORE_PROPOSAL("signed before it was proposed"),
   BEFORE_ASSESSMENT("signed before its assessment"),
   COVERS_NOTHING("the signature quotes no fingerprint"),
   STALE("the record has changed since it was signed"),

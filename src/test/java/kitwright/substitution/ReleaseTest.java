@@ -50,6 +50,24 @@ class ReleaseTest {
     return Release.on(Facts.of(ledger, Sample.TODAY)).isGiven(ledger.task(ref).orElseThrow());
   }
 
+  private static Ledger finish(String signed) {
+    return Sample.ledger(
+        """
+        tasks: [{id: close, what: Close it, takes: 1 d}]
+        substitutions:
+          - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: finish, hold: close, proposed: {by: nora, on: 2026-02-10}, sign-offs: [{by: office, on: %s}]}
+        """
+            .formatted(signed));
+  }
+
+  @Test
+  void aSignatureFromBeforeTheProposalLetsNothingGoWhateverTheGrade() {
+    assertThat(mayClose(finish("2026-02-10"), "close")).isTrue();
+    assertThat(mayClose(finish("2026-02-09"), "close")).isFalse();
+    assertThat(standings(finish("2026-02-09")).all().get(0).lacks())
+        .containsExactly(Lack.BEFORE_PROPOSAL);
+  }
+
   @Test
   void aSubstitutionThatCannotBeReadLetsNothingGo() {
     Ledger ledger =
