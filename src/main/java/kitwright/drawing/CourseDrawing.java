@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import kitwright.drawing.Lettering.Anchor;
+import kitwright.value.Days;
 
 /**
  * Draws the work ahead like planks along a hull: time runs to the right, each band of work has its
@@ -152,7 +153,7 @@ public final class CourseDrawing {
 
   private void launch(Svg sheet, LocalDate day) {
     sheet.together(
-        "Launch wanted on " + day,
+        "Launch wanted on " + Days.named(day),
         in -> {
           in.line(x(day), TOP - 16, x(day), bottom + 2, Look.line(1.6).dashed(7.0, 3.0));
           plate(in, x(day), bottom + 16, "launch wanted", SMALL.bold().anchored(Anchor.END));

@@ -11,6 +11,7 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** The deliveries that a task unpacks: it cannot go on before they have come. */
@@ -35,7 +36,7 @@ public final class Crates {
         + delivery.id()
         + delivery
             .expected()
-            .map(day -> " not here, expected on " + day)
+            .map(day -> " not here, expected on " + Days.named(day))
             .orElse(" not here, and nobody says when it comes");
   }
 

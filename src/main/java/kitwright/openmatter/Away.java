@@ -47,6 +47,6 @@ record Away(Party who, LocalDate until) {
   }
 
   String words() {
-    return who.name() + " is away until " + until;
+    return who.name() + " is away until " + Days.named(until);
   }
 }

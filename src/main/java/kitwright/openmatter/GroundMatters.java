@@ -36,16 +36,23 @@ final class GroundMatters {
     LocalDate due = loan.loan().due().orElseThrow();
     boolean late = loan.state() == Standing.State.OVERDUE;
     String lender = loan.lender().map(Party::name).orElse("the lender");
-    String until = need.until().map(day -> ", needed until " + day + " at the earliest").orElse("");
+    String until =
+        need.until()
+            .map(day -> ", needed until " + Days.named(day) + " at the earliest")
+            .orElse("");
     return new OpenMatter(
         OpenMatter.Sort.TOOL,
         loan.loan().named(),
-        loan.loan().tool() + ": due " + due + (late ? ", overdue" : "") + until,
+        loan.loan().tool() + ": due " + Days.named(due) + (late ? ", overdue" : "") + until,
         needed.of(need.beyondDue(Plan.on(now))),
         late && need.tasks().isEmpty() ? "you" : lender,
         need.tasks().isEmpty()
             ? "give it back"
-            : "ask " + lender + " for " + need.until().orElseThrow() + ", or do the work sooner",
+            : "ask "
+                + lender
+                + " for "
+                + Days.named(need.until().orElseThrow())
+                + ", or do the work sooner",
         Optional.of(late ? now.day() : due),
         Optional.empty());
   }
@@ -93,7 +100,7 @@ final class GroundMatters {
         OpenMatter.Sort.WEATHER,
         bound.task().named(),
         window.fits()
-            ? "no weather for it before " + window.first()
+            ? "no weather for it before " + Days.named(window.first())
             : "no weather for it in the forecast; the best window lacks "
                 + Days.told(window.lacking()),
         needed.of(List.of(bound.task().id())),

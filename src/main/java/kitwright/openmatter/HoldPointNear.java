@@ -13,6 +13,7 @@ import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Standing;
 import kitwright.substitution.Standings;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** Fires where a held task can start within the horizon, and its substitution is not signed. */
@@ -52,7 +53,9 @@ public final class HoldPointNear implements Rule {
             + ", and what it closes up is not released: "
             + standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
             + ".",
-        "The work stops there; from " + latest + " on the end of the plan moves with it.",
+        "The work stops there; from "
+            + Days.named(latest)
+            + " on the end of the plan moves with it.",
         "Have the substitution assessed and signed before, or plan other work.",
         List.of(standing.substitution().named(), "task " + task.id()));
   }

@@ -19,6 +19,7 @@ import kitwright.network.WeatherBound;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
+import kitwright.value.Days;
 
 /**
  * Whether a task may start, or go on, on the plan's morning, and what it lacks. Whoever tells that
@@ -123,7 +124,8 @@ public record Readiness(
     String before = "“" + Plan.on(now).name(wait.before()) + "”";
     return switch (wait.kind()) {
       case UNFINISHED -> before + " comes before";
-      case CURING -> "the wait after " + before + " lasts until " + wait.until().orElseThrow();
+      case CURING ->
+          "the wait after " + before + " lasts until " + Days.named(wait.until().orElseThrow());
       case RING -> "it waits for itself by way of other tasks";
       case UNKNOWN -> "it waits for “" + wait.before() + "”, and no task has that id";
     };
@@ -181,7 +183,7 @@ public record Readiness(
       return Optional.empty();
     }
     if (bound.window().fits()) {
-      return Optional.of("weather: none that fits before " + bound.window().first());
+      return Optional.of("weather: none that fits before " + Days.named(bound.window().first()));
     }
     if (bound.isBeyondForecast()) {
       return Optional.of("weather: no forecast for its days")

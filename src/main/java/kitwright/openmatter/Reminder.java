@@ -11,6 +11,7 @@ import kitwright.ledger.Party;
 import kitwright.loan.Standing;
 import kitwright.network.Plan;
 import kitwright.network.WeatherBound;
+import kitwright.value.Days;
 
 /**
  * A day on which a phone shall remind.
@@ -68,7 +69,7 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
         "due " + loan.loan().named(),
         due.isBefore(today) ? today : due,
         "Give back: " + loan.loan().tool(),
-        "To " + lender + contact + ", due on " + due + ".");
+        "To " + lender + contact + ", due on " + Days.named(due) + ".");
   }
 
   private static Stream<Reminder> deliveries(Facts now) {

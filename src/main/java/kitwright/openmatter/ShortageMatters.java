@@ -30,6 +30,7 @@ import kitwright.shortage.Standing;
 import kitwright.shortage.Standings;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
+import kitwright.value.Days;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -156,11 +157,13 @@ final class ShortageMatters {
                     "; "
                         + Thing.told(part.qty())
                         + part.on()
-                            .map(day -> " to come " + day)
+                            .map(day -> " to come " + Days.named(day))
                             .or(
                                 () ->
                                     part.lapsed()
-                                        .map(day -> " was to come " + day + " and did not"))
+                                        .map(
+                                            day ->
+                                                " was to come " + Days.named(day) + " and did not"))
                             .orElse(" to come, nobody says when"))
             .collect(Collectors.joining());
   }
@@ -346,7 +349,7 @@ final class ShortageMatters {
 
   private String order(LocalDate last, PlannedOrder order) {
     return last.isBefore(now.day())
-        ? "order it today; it comes about " + order.arrives() + ", too late"
-        : "order it by " + last;
+        ? "order it today; it comes about " + Days.named(order.arrives()) + ", too late"
+        : "order it by " + Days.named(last);
   }
 }

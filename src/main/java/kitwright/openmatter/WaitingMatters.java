@@ -109,12 +109,17 @@ final class WaitingMatters {
       case SENT, ACKNOWLEDGED ->
           standing.isOverdue()
               ? "remind them, or do as the letter says"
-              : "wait" + standing.claim().replyBy().map(day -> " until " + day).orElse("");
+              : "wait"
+                  + standing.claim().replyBy().map(day -> " until " + Days.named(day)).orElse("");
       case ANSWERED ->
           standing
               .promisedFor()
-              .map(day -> "see that it comes on " + day)
-              .or(() -> standing.lapsed().map(day -> "ask again: they promised it for " + day))
+              .map(day -> "see that it comes on " + Days.named(day))
+              .or(
+                  () ->
+                      standing
+                          .lapsed()
+                          .map(day -> "ask again: they promised it for " + Days.named(day)))
               .orElse("settle it, or write again");
       case DISPUTED -> "answer them with the evidence";
       case SETTLED -> "nothing";
@@ -140,7 +145,7 @@ final class WaitingMatters {
         party(delivery.from()),
         late || expected.isEmpty()
             ? "ask where it is, and write its new day under “expected:”"
-            : "be there on " + expected.get() + ", and count it the same day",
+            : "be there on " + Days.named(expected.get()) + ", and count it the same day",
         Optional.empty(),
         expected);
   }
@@ -226,7 +231,7 @@ final class WaitingMatters {
   private String nextOfOrder(LocalDate expected) {
     return expected.isBefore(now.day())
         ? "ask where it is, and write its new day under “expected:”, or “came:” once it is here"
-        : "see that it comes on " + expected;
+        : "see that it comes on " + Days.named(expected);
   }
 
   Stream<OpenMatter> counts() {

@@ -2,6 +2,8 @@ package kitwright.value;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Locale;
 
 /** Days of the calendar from the first to the last, both included. */
 public record Days(LocalDate first, LocalDate last) {
@@ -19,6 +21,12 @@ public record Days(LocalDate first, LocalDate last) {
   /** How long ago so many days are: “today”, “1 day ago”. */
   public static String ago(long days) {
     return days == 0 ? "today" : told(days) + " ago";
+  }
+
+  /** A day as a person says it, which no line breaks in two: “31 March 2026”. */
+  public static String named(LocalDate day) {
+    String month = day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return day.getDayOfMonth() + "\u00a0" + month + "\u00a0" + day.getYear();
   }
 
   public boolean contains(LocalDate day) {

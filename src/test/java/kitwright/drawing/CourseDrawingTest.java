@@ -52,7 +52,7 @@ class CourseDrawingTest {
         .contains("<title>Work b: 2026-03-05 to 2026-03-06, float 4 working days</title>")
         .contains("<title>Cleat missing</title>")
         .contains("<title>Today, 2026-03-02</title>")
-        .contains("<title>Launch wanted on 2026-04-21</title>")
+        .contains("<title>Launch wanted on 21\u00a0April\u00a02026</title>")
         .contains("<title>dry</title>");
   }
 

@@ -34,7 +34,7 @@ class ReadinessTest {
     Readiness expected = of("unpack", CRATE.formatted("expected: 2026-03-12"), Sample.TODAY);
     assertThat(expected.lacks())
         .extracting(Readiness.Lack::words)
-        .containsExactly("delivery d-1 not here, expected on 2026-03-12");
+        .containsExactly("delivery d-1 not here, expected on 12\u00a0March\u00a02026");
     assertThat(expected.lacksOnly(Readiness.Kind.CRATE)).isTrue();
     assertThat(expected.from()).isEqualTo("2026-03-12");
     assertThat(lacks("unpack", CRATE.formatted("received: 2026-03-02"))).isEmpty();
@@ -148,7 +148,8 @@ class ReadinessTest {
   @Test
   void outdoorWorkWaitsForItsWeather() {
     String wet = PAINT + "forecast:\n" + row("2026-03-02", 3) + row("2026-03-03", 0);
-    assertThat(lacks("paint", wet)).containsExactly("weather: none that fits before 2026-03-03");
+    assertThat(lacks("paint", wet))
+        .containsExactly("weather: none that fits before 3\u00a0March\u00a02026");
     assertThat(of("paint", wet, Sample.TODAY).from()).isEqualTo("2026-03-03");
     assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 0))).isEmpty();
     assertThat(lacks("paint", PAINT + "forecast:\n" + row("2026-03-02", 1)))
@@ -227,7 +228,7 @@ class ReadinessTest {
     Readiness lift = of("lift", AWAY, Sample.TODAY);
     assertThat(lift.lacks())
         .extracting(Readiness.Lack::words)
-        .containsExactly("Ivo is away until 2026-03-03");
+        .containsExactly("Ivo is away until 3\u00a0March\u00a02026");
     assertThat(lift.lacksOnly(Readiness.Kind.PERSON)).isTrue();
     assertThat(lift.from()).isEqualTo("2026-03-05");
     assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 5)).isReady()).isTrue();

@@ -20,6 +20,7 @@ import kitwright.substitution.Lack;
 import kitwright.substitution.Signature;
 import kitwright.substitution.Signer;
 import kitwright.substitution.Standing;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** One substitution as the register tells it: what, why, who, and by what right. */
@@ -173,7 +174,7 @@ public final class SubstitutionEntry {
       case RELEASED ->
           task
               + hold.begun()
-                  .map(d -> "was released and begun on " + d)
+                  .map(d -> "was released and begun on " + Days.named(d))
                   .orElse("is released as far as this goes");
       case OVERTAKEN ->
           task + "was started" + begun + ", under a signature that no longer stands" + ended(hold);
@@ -186,8 +187,9 @@ public final class SubstitutionEntry {
         .map(
             day ->
                 each.hold().begun().isPresent()
-                    ? ", before the signature of " + day
-                    : " on a day that nothing tells, perhaps before the signature of " + day)
+                    ? ", before the signature of " + Days.named(day)
+                    : " on a day that nothing tells, perhaps before the signature of "
+                        + Days.named(day))
         .orElse(" without a signature that counts");
   }
 

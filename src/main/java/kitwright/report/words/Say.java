@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Dimension;
 import kitwright.value.Money;
@@ -83,7 +84,7 @@ public final class Say {
 
   /** {@code Sun 29 March 2026}, which no line breaks in two. */
   public static String day(LocalDate day) {
-    return weekday(day) + JOINED + dayAndMonth(day) + JOINED + day.getYear();
+    return weekday(day) + JOINED + Days.named(day);
   }
 
   /** {@code Sun}. */
