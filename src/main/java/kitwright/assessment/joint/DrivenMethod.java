@@ -359,7 +359,7 @@ public final class DrivenMethod {
    * the angle to the grain. Screws stand in lead holes; nails do not, and the heavier wood of both
    * counts.
    *
-   * @see "EN 1995-1-1:2004, table 8.2 and 8.3.1.1 (2), read in two public implementations"
+   * @see "EN 1995-1-1:2004, table 8.2 and 8.3.1.1 (2), read in one public implementation"
    */
   private void distances() {
     double heaviest =
