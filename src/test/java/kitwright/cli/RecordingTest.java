@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.edit.Replacing;
@@ -215,7 +214,7 @@ class RecordingTest {
       String line = "# line " + i + "\n";
       lines.add(() -> addUntilDone(line));
     }
-    for (Future<Boolean> each : many.invokeAll(lines, 1, TimeUnit.MINUTES)) {
+    for (Future<Boolean> each : many.invokeAll(lines)) {
       assertThat(each.get()).isTrue();
     }
     many.shutdown();
