@@ -1,6 +1,7 @@
 package kitwright.kit;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import kitwright.ledger.Delivery;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
@@ -22,6 +23,7 @@ public record Count(
     Quantity damaged,
     Quantity wrong,
     Quantity undersize,
+    Optional<String> remark,
     Place at) {
 
   /** What cannot be built with, for whatever cause. */

@@ -10,4 +10,13 @@ import kitwright.value.Quantity;
  *
  * @param at where the record says it
  */
-public record SentBack(Delivery delivery, LocalDate on, Quantity qty, Place at) {}
+public record SentBack(Delivery delivery, Delivery.SentBack line, Quantity qty, Place at) {
+  public LocalDate on() {
+    return line.on();
+  }
+
+  /** How it went, where the record says so. */
+  public String how() {
+    return line.by().map(way -> " by " + way).orElse("");
+  }
+}

@@ -108,11 +108,7 @@ final class Tallies {
     itemUnit(line.item())
         .flatMap(unit -> in(unit, line.qty()))
         .ifPresent(
-            qty ->
-                add(
-                    back,
-                    line.item(),
-                    new SentBack(delivery, line.on(), qty, line.at().of("qty"))));
+            qty -> add(back, line.item(), new SentBack(delivery, line, qty, line.at().of("qty"))));
   }
 
   private void take(Delivery delivery, LocalDate on, Delivery.Counted line) {
@@ -130,6 +126,7 @@ final class Tallies {
               line.damaged().flatMap(qty -> in(unit.get(), qty)).orElse(none),
               line.wrong().flatMap(qty -> in(unit.get(), qty)).orElse(none),
               line.undersize().flatMap(qty -> in(unit.get(), qty)).orElse(none),
+              line.remark(),
               line.at().of("qty")));
     }
   }

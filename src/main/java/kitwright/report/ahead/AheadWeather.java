@@ -6,11 +6,13 @@ import static kitwright.document.Column.head;
 import static kitwright.document.Column.left;
 
 import java.util.List;
+import java.util.stream.Stream;
 import kitwright.document.Cell;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
+import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
 import kitwright.network.WeatherBound;
 import kitwright.report.words.Say;
@@ -24,6 +26,7 @@ public record AheadWeather(Outlook outlook, Facts now) {
     List<WeatherBound> bound = WeatherBound.by(outlook.last(), now);
     return slots
         .table("weather", table(bound))
+        .sentence("weather-sources", bound.isEmpty() ? "" : sources())
         .list("warmth", WarmWork.all(outlook).stream().map(Inline::text).toList());
   }
 
@@ -70,6 +73,24 @@ public record AheadWeather(Outlook outlook, Facts now) {
         + " "
         + first.words()
         + (window.obstacles().size() > 1 ? ", and more" : "");
+  }
+
+  /** Who foretold the days, and whence the share of days is that are fit. */
+  private String sources() {
+    String foretold =
+        told(
+            "Source of the forecast: ",
+            now.ledger().forecast().stream().flatMap(each -> each.source().stream()));
+    String climate =
+        told(
+            "Source of the days that are fit in a month: ",
+            now.ledger().build().climate().stream().map(Build.Climate::source));
+    return (foretold + " " + climate).strip();
+  }
+
+  private static String told(String of, Stream<String> sources) {
+    List<String> all = sources.distinct().toList();
+    return all.isEmpty() ? "" : of + Say.list(all) + ".";
   }
 
   private static String later(WeatherBound bound) {

@@ -269,6 +269,11 @@ public final class BudgetReport implements Report {
           Block.paragraph(
               "Every sum is “at least”: there is no rate for " + Say.list(lacking) + "."));
     }
+    List<String> sources =
+        now.ledger().rates().stream().flatMap(rate -> rate.source().stream()).distinct().toList();
+    if (!sources.isEmpty()) {
+      cautions.add(Block.paragraph("Source of the rates of exchange: " + Say.list(sources) + "."));
+    }
     List<String> unpriced =
         account.unpricedRepairs().stream()
             .map(OpenRepair::loan)

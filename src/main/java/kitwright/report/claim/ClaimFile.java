@@ -25,6 +25,7 @@ import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
 import kitwright.report.words.Say;
 import kitwright.shortage.Balance;
 
@@ -33,7 +34,8 @@ import kitwright.shortage.Balance;
  *
  * @param deliveries in which its items came or should have come, in order of arrival
  * @param shortages in the claim's order
- * @param pieces of evidence, each once: of the deliveries, the shortages and the letters
+ * @param pieces of evidence, each once: of the deliveries, the shortages, what went back, the costs
+ *     asked and the letters
  */
 public record ClaimFile(
     List<Delivery> deliveries, List<Shortage> shortages, List<Evidence> pieces, Ledger ledger) {
@@ -73,10 +75,23 @@ public record ClaimFile(
                 .filter(line -> items.contains(line.item().id()))
                 .flatMap(line -> line.evidence().stream()),
             shortages.stream().flatMap(each -> each.evidence().stream()),
+            deliveries.stream()
+                .flatMap(each -> each.sentBack().stream())
+                .filter(line -> items.contains(line.item().id()))
+                .flatMap(line -> line.evidence().stream()),
+            costs(claim).flatMap(spend -> spend.receipt().stream()),
             claim.events().stream().flatMap(each -> each.evidence().stream()))
         .flatMap(all -> all)
         .forEach(piece -> pieces.putIfAbsent(piece.file(), piece));
     return new ClaimFile(deliveries, shortages, List.copyOf(pieces.values()), ledger);
+  }
+
+  /** What was paid and is asked back. */
+  static Stream<Spend> costs(Standing claim) {
+    return Stream.concat(
+            claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
+            claim.costs().stream())
+        .distinct();
   }
 
   /** What shortages and counts of other items name as theirs: it proves nothing for these. */

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.claim.Standings;
@@ -40,12 +39,7 @@ public final class ClaimLetter {
     this.today = now.day();
     this.file = ClaimFile.of(claim, now.ledger());
     this.waiting = WaitingCost.of(claim, now);
-    this.costs =
-        Stream.concat(
-                claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
-                claim.costs().stream())
-            .distinct()
-            .toList();
+    this.costs = ClaimFile.costs(claim).toList();
   }
 
   /**

@@ -68,7 +68,7 @@ public final class OptionsTold {
 
   /** The ways out of one. */
   public static Sheet of(Choice choice, Facts now) {
-    WaysTold told = WaysTold.of(choice);
+    WaysTold told = WaysTold.of(choice, now.ledger());
     Shortage shortage = choice.standing().shortage();
     Slots slots =
         Slots.none()

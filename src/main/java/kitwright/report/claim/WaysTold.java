@@ -14,6 +14,7 @@ import kitwright.choice.Taken;
 import kitwright.choice.Timing;
 import kitwright.choice.Turning;
 import kitwright.choice.WayOut;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
@@ -36,12 +37,15 @@ public final class WaysTold {
 
   private final Choice choice;
 
-  private WaysTold(Choice choice) {
+  private final Ledger ledger;
+
+  private WaysTold(Choice choice, Ledger ledger) {
     this.choice = choice;
+    this.ledger = ledger;
   }
 
-  public static WaysTold of(Choice choice) {
-    return new WaysTold(choice);
+  public static WaysTold of(Choice choice, Ledger ledger) {
+    return new WaysTold(choice, ledger);
   }
 
   /** What is compared, side by side. */
@@ -147,8 +151,9 @@ public final class WaysTold {
     return notes;
   }
 
-  private static List<String> details(WayOut way) {
+  private List<String> details(WayOut way) {
     List<String> details = new ArrayList<>();
+    way.option().from().ifPresent(from -> details.add("from " + ledger.nameOf(from.id())));
     way.option().note().ifPresent(details::add);
     way.timing().held().map(WaysTold::held).ifPresent(details::add);
     way.strength()

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.cutting.Buying;
 import kitwright.cutting.CutFaults;
 import kitwright.cutting.CutPlan;
@@ -130,7 +131,7 @@ public final class CutTold {
             .list("buy", inlines(buying.map(buy -> bought(buy, plan.cut(), day)).orElse(List.of())))
             .list("refused", inlines(List.copyOf(plan.refused().values())))
             .list("withheld", inlines(plan.rack().withheld()))
-            .list("notes", inlines(plan.notes()))
+            .list("notes", inlines(notes(plan)))
             .sentence("bench", none ? "" : bench(plan))
             .list("fence", none ? List.of() : inlines(Steps.fence(plan)))
             .list("joints", none ? List.of() : inlines(Steps.joints(plan)))
@@ -138,6 +139,17 @@ public final class CutTold {
             .table("tally", tally(plan));
     return new Sheet(
         "cut-" + plan.cut().id() + ".md", "cut", Cautions.in(slots, Cautions.of(plan)));
+  }
+
+  private static List<String> notes(CutPlan plan) {
+    return Stream.concat(
+            plan.notes().stream(),
+            plan.cut().parts().stream()
+                .flatMap(
+                    part ->
+                        part.face().stream()
+                            .map(face -> part.mark() + ": let this face show: " + face + ".")))
+        .toList();
   }
 
   private static List<String> bought(Buying buy, Cut cut, Facts day) {
@@ -153,7 +165,8 @@ public final class CutTold {
                         each.getValue()
                             + " of "
                             + each.getKey().what()
-                            + each.getKey().size().map(size -> " (" + size + ")").orElse(""))
+                            + each.getKey().size().map(size -> " (" + size + ")").orElse("")
+                            + each.getKey().supplier().map(who -> ", of " + who).orElse(""))
                 .toList());
     told.add(
         "To make "

@@ -45,7 +45,16 @@ public final class KitStory {
     position.counts().forEach(story::count);
     position
         .back()
-        .forEach(each -> story.on(each.on(), each.qty(), "sent back, of " + each.delivery().id()));
+        .forEach(
+            each ->
+                story.on(
+                    each.on(),
+                    each.qty(),
+                    "sent back"
+                        + each.how()
+                        + ", of "
+                        + each.delivery().id()
+                        + said(each.line().remark())));
     position
         .uses()
         .forEach(
@@ -85,6 +94,10 @@ public final class KitStory {
                     "to order by this day, needed on " + order.order().needed()));
   }
 
+  private static String said(Optional<String> remark) {
+    return remark.map(words -> " (" + words + ")").orElse("");
+  }
+
   private void on(LocalDate day, Quantity qty, String what) {
     all.add(new Told(Optional.of(day), qty, what));
   }
@@ -94,7 +107,7 @@ public final class KitStory {
   }
 
   private void count(Count count) {
-    on(count.on(), count.good(), "good in " + count.delivery().id());
+    on(count.on(), count.good(), "good in " + count.delivery().id() + said(count.remark()));
     if (!count.damaged().isNone()) {
       on(count.on(), count.damaged(), "damaged");
     }
@@ -121,7 +134,11 @@ public final class KitStory {
     on(
         standing.shortage().found(),
         standing.shortage().qty(),
-        "recorded short: " + Say.word(standing.shortage().cause()) + ", " + id);
+        "recorded short: "
+            + Say.word(standing.shortage().cause())
+            + ", "
+            + id
+            + said(standing.shortage().remark()));
     standing.covers().forEach(cover -> cover(cover, "for " + id));
     standing.coming().stream()
         .filter(coming -> coming.how() != Coming.How.SENT)

@@ -7,6 +7,7 @@ import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
@@ -86,8 +87,11 @@ public final class ToolsReport implements Report {
                 + ".";
     List<Money> saved =
         Amounts.of(all.stream().flatMap(each -> each.saved().stream()).toList()).sums();
+    List<Money> worth =
+        Amounts.of(here.stream().flatMap(each -> each.loan().worth().stream()).toList()).sums();
     return kept
         + lateness
+        + (worth.isEmpty() ? "" : " New, what is here would cost " + Say.monies(worth) + ".")
         + (saved.isEmpty() ? "" : " Hiring would have cost " + Say.monies(saved) + " so far.");
   }
 
@@ -193,11 +197,21 @@ public final class ToolsReport implements Report {
                                 Row.row(
                                     each.loan().tool(),
                                     now.ledger().nameOf(each.loan().from().id()),
-                                    repair.what(),
+                                    repair.what() + shown(repair) + worth(each.loan()),
                                     repair.found().toString(),
                                     Cells.maybe(repair.by().or(each.loan()::due)),
                                     amounts.cell(each.likely()))))
             .toList());
+  }
+
+  private static String shown(Loan.Repair repair) {
+    return repair.evidence().isEmpty()
+        ? ""
+        : ", shown by " + Say.list(repair.evidence().stream().map(Evidence::file).toList());
+  }
+
+  private static String worth(Loan loan) {
+    return loan.worth().map(money -> "; a new one costs " + Say.money(money)).orElse("");
   }
 
   private static Block savings(List<Standing> saved) {

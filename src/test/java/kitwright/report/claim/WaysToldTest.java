@@ -23,7 +23,7 @@ class WaysToldTest {
   private static WaysTold told(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
     Ref shortage = new Ref("short", Place.wholeFile("test"));
-    return WaysTold.of(Choice.of(Facts.of(ledger, Sample.TODAY), shortage).orElseThrow());
+    return WaysTold.of(Choice.of(Facts.of(ledger, Sample.TODAY), shortage).orElseThrow(), ledger);
   }
 
   private static List<String> row(String name) {
