@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.network.Plan;
 import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
@@ -47,7 +48,7 @@ public record Ends(
   }
 
   private static List<String> leftOut(Facts day, Optional<Weathered> weather) {
-    List<String> out = new ArrayList<>();
+    List<String> out = new ArrayList<>(unread(day));
     int stopped = LookAhead.on(day).stopped().size();
     if (stopped > 0) {
       out.add(
@@ -64,6 +65,18 @@ public record Ends(
               + " months");
     }
     return out;
+  }
+
+  /** The work that nobody can read, each a sentence without its full stop. */
+  public static List<String> unread(Facts day) {
+    return day.ledger().unread().stream()
+        .filter(each -> each.mayBe(Kind.TASKS))
+        .map(
+            each ->
+                each.kind().isPresent()
+                    ? each.named() + " cannot be read"
+                    : each.named() + " cannot be read, and may hold tasks")
+        .toList();
   }
 
   private static String tasks(int count, String one, String many) {

@@ -151,6 +151,29 @@ class AheadGoldenTest {
         .contains("task-cycle", "duration-beyond-reason");
   }
 
+  /** What nobody can read is not finished for that. */
+  @Test
+  void workThatCannotBeReadIsNotFinished() throws IOException {
+    Files.writeString(
+        ledger.resolve("all.yaml"),
+        """
+        build: {name: Tern, currency: EUR, started: 2026-01-05}
+        tasks: [{id: plane, what: Plane, takes: soon}]
+        """);
+    Run run = Run.in(ledger, "ahead");
+    assertThat(run.out()).contains("- task plane cannot be read").doesNotContain("finished");
+    Files.writeString(
+        ledger.resolve("all.yaml"),
+        """
+        build: {name: Tern, currency: EUR, started: 2026-01-05}
+        tasks:
+        \t- {id: plane, what: Plane, takes: 1 d}
+        """);
+    assertThat(Run.in(ledger, "ahead").out())
+        .contains("cannot be read, and may hold tasks")
+        .doesNotContain("finished");
+  }
+
   @Test
   void anEmptyBuildHasNothingAhead() throws IOException {
     Files.writeString(

@@ -48,13 +48,15 @@ public final class AheadEnds {
   public Slots in(Slots before) {
     Slots slots = before.value("launch", launch.map(Cells::spoken).orElseGet(AheadEnds::nothing));
     if (Plan.on(now).ahead().isEmpty()) {
+      List<Inline> unread = Ends.unread(now).stream().map(Inline::text).toList();
       return supposed(
           slots
               .sentence("by-work-alone", "")
               .sentence("with-material", "")
               .sentence("with-weather", "")
               .sentence("weather-by", "")
-              .list("left-out", List.of()));
+              .sentence("all-finished", unread.isEmpty() ? "Every task is finished." : "")
+              .list("left-out", unread));
     }
     Ends ends = Ends.on(now);
     return supposed(
@@ -69,6 +71,7 @@ public final class AheadEnds {
                 ends.weather().filter(each -> !each.byClimate().isEmpty()).isPresent()
                     ? "by the forecast and beyond it by your climate"
                     : "by the forecast")
+            .sentence("all-finished", "")
             .list("left-out", ends.leftOut().stream().map(Inline::text).toList()));
   }
 
