@@ -203,8 +203,10 @@ public final class Headways {
     return log(task).map(Logged::share).or(() -> undated(task)).orElse(BigDecimal.ZERO);
   }
 
+  /** One that ended before it began is not done by that: one of its days is wrong. */
   private Optional<LocalDate> finished(Task task) {
     return past(task.finished())
+        .filter(day -> task.started().filter(day::isBefore).isEmpty())
         .or(() -> log(task).flatMap(Logged::whole))
         .or(() -> undated(task).filter(Headways::isAll).map(all -> lastKnown(task)));
   }

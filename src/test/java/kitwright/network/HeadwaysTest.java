@@ -54,6 +54,16 @@ class HeadwaysTest {
     return new Headway.Done(LocalDate.parse(from), LocalDate.parse(to));
   }
 
+  /** One of its days is wrong, and nobody knows which: it is begun, and not done by that. */
+  @Test
+  void whatEndedBeforeItBeganIsNotDone() {
+    String yaml = alone(", started: 2026-02-20, finished: 2026-02-10");
+    assertThat(headway(yaml, "2026-02-27")).isInstanceOf(Headway.Begun.class);
+    assertThat(share(yaml, "2026-02-27")).isZero();
+    String oneDay = alone(", started: 2026-02-20, finished: 2026-02-20");
+    assertThat(headway(oneDay, "2026-02-27")).isEqualTo(done("2026-02-20", "2026-02-20"));
+  }
+
   @Test
   void theLatestDayOfTheLogUpToTheEveningCounts() {
     String yaml = LOG.formatted(", progress: 70 %");
