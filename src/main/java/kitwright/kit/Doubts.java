@@ -14,7 +14,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.ledger.Unread;
 import kitwright.value.Nearest;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -43,10 +42,7 @@ final class Doubts {
   List<String> of(Kind kind, String id) {
     List<String> doubts =
         new ArrayList<>(all.getOrDefault(kind, Map.of()).getOrDefault(id, List.of()));
-    ledger.unread().stream()
-        .filter(each -> each.mayTake() && each.names(id))
-        .map(Unread::named)
-        .forEach(named -> doubts.add(named + ", which names it, cannot be read"));
+    doubts.addAll(ledger.unreadTakers(id));
     return doubts;
   }
 

@@ -325,6 +325,14 @@ public final class Ledger {
     return unread;
   }
 
+  /** What cannot be read, names an id and may take of it: clauses after “since”. */
+  public List<String> unreadTakers(String id) {
+    return unread().stream()
+        .filter(each -> each.mayTake() && each.names(id))
+        .map(each -> each.named() + ", which names it, cannot be read")
+        .toList();
+  }
+
   /** What names a task, could not be read, and may be a substitution that holds it. */
   public Optional<Unread> unreadHold(Task task) {
     return unread.stream()

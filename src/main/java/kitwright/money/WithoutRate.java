@@ -81,30 +81,17 @@ public record WithoutRate(
           LocalDate started = ledger.build().started();
           found.add(new WithoutRate(line, line.at().of("amount"), line.amount(), started, id));
         }
-        line.remaining()
-            .filter(range -> !isKnown(range.likely()))
-            .ifPresent(
-                range ->
-                    found.add(
-                        new WithoutRate(
-                            line, line.at().of("remaining"), range.likely(), day.day(), id)));
+        likely(line, line.at().of("remaining"), line.remaining().map(range -> range.likely()), id);
       }
     }
 
     void options(Shortage shortage) {
       for (Shortage.Option option : shortage.options()) {
-        option
-            .cost()
-            .filter(cost -> !isKnown(cost.likely()))
-            .ifPresent(
-                cost ->
-                    found.add(
-                        new WithoutRate(
-                            shortage,
-                            option.at().of("cost"),
-                            cost.likely(),
-                            day.day(),
-                            shortage.line().map(Ref::id))));
+        likely(
+            shortage,
+            option.at().of("cost"),
+            option.cost().map(cost -> cost.likely()),
+            shortage.line().map(Ref::id));
       }
     }
 
@@ -113,18 +100,18 @@ public record WithoutRate(
           .filter(repair -> repair.isOwed())
           .ifPresent(
               repair ->
-                  repair
-                      .cost()
-                      .filter(cost -> !isKnown(cost.likely()))
-                      .ifPresent(
-                          cost ->
-                              found.add(
-                                  new WithoutRate(
-                                      loan,
-                                      repair.at().of("cost"),
-                                      cost.likely(),
-                                      day.day(),
-                                      repair.line().map(Ref::id)))));
+                  likely(
+                      loan,
+                      repair.at().of("cost"),
+                      repair.cost().map(cost -> cost.likely()),
+                      repair.line().map(Ref::id)));
+    }
+
+    /** What is foretold, at the rate of the day. */
+    private void likely(Entry entry, Place at, Optional<Money> amount, Optional<String> line) {
+      amount
+          .filter(each -> !isKnown(each))
+          .ifPresent(each -> found.add(new WithoutRate(entry, at, each, day.day(), line)));
     }
 
     /** Of a price list in one currency the first item stands for all. */

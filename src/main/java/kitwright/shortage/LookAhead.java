@@ -26,7 +26,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.ledger.Unread;
 import kitwright.network.Need;
 import kitwright.network.Netting;
 import kitwright.network.OrderRule;
@@ -293,13 +292,10 @@ public final class LookAhead {
                         day.named() + " takes " + used.qty() + " of it, which does not convert"));
       }
     }
-    for (Unread unread : ledger.unread()) {
-      for (String material : things.materials()) {
-        if (unread.mayTake() && unread.names(material)) {
-          String why = unread.named() + ", which names it, cannot be read";
-          doubt(doubts, things.keysOf(material), material, why);
-        }
-      }
+    for (String material : things.materials()) {
+      ledger
+          .unreadTakers(material)
+          .forEach(why -> doubt(doubts, things.keysOf(material), material, why));
     }
     return doubts;
   }

@@ -25,8 +25,13 @@ public record Days(LocalDate first, LocalDate last) {
 
   /** A day as a person says it, which no line breaks in two: “31 March 2026”. */
   public static String named(LocalDate day) {
+    return dayAndMonth(day) + "\u00a0" + day.getYear();
+  }
+
+  /** The same where the year is plain: “31 March”. */
+  public static String dayAndMonth(LocalDate day) {
     String month = day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-    return day.getDayOfMonth() + "\u00a0" + month + "\u00a0" + day.getYear();
+    return day.getDayOfMonth() + "\u00a0" + month;
   }
 
   public boolean contains(LocalDate day) {

@@ -94,9 +94,7 @@ public final class Say {
 
   /** {@code 29 March}. */
   public static String dayAndMonth(LocalDate day) {
-    return day.getDayOfMonth()
-        + JOINED
-        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return Days.dayAndMonth(day);
   }
 
   /** {@code a, b and c}. */
