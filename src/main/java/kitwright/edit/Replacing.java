@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +15,8 @@ import kitwright.report.writing.Beside;
 /**
  * Puts a new text in place of a file’s old one: written beside, synced and renamed, so that either
  * is there whole whatever happens. One at a time for a file; a file that somebody changed since it
- * was read is left alone.
+ * was read is left alone. The file’s lock keeps programs apart; within one program Java’s table of
+ * locks now and then lets two threads hold the same file, so a monitor keeps threads apart.
  */
 public final class Replacing {
   private Replacing() {}
@@ -36,7 +36,8 @@ public final class Replacing {
    * @param read what the file held when it was read, without a byte order mark
    * @throws Changed where it holds something else now
    */
-  public static void write(Path root, String file, String read, String now) throws IOException {
+  public static synchronized void write(Path root, String file, String read, String now)
+      throws IOException {
     Path path = root.resolve(file);
     Optional<Object> before = key(path);
     try (FileChannel there =
@@ -49,8 +50,6 @@ public final class Replacing {
         throw new Changed(path);
       }
       Beside.replace(path, (mark + now).getBytes(StandardCharsets.UTF_8));
-    } catch (OverlappingFileLockException another) {
-      throw new Changed(path);
     }
   }
 
