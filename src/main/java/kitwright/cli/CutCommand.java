@@ -75,6 +75,11 @@ final class CutCommand implements Command {
           "The cut " + cut.id() + " is done since " + cut.done().get() + ".",
           "Take “done” out of its record first if that is not so.");
     }
+    if (cut.done().filter(opened.today()::isBefore).isPresent()) {
+      throw new Refusal(
+          "The cut " + cut.id() + " is said to be done on " + cut.done().get() + ", still to come.",
+          "Correct “done”, or take it out; then its plan is shown.");
+    }
     if (cut.done().isPresent()) {
       DoneCut came = DoneCut.of(cut, day, Effort.usual());
       return telling.tell(CutTold.of(came), opened, session);
@@ -94,7 +99,7 @@ final class CutCommand implements Command {
     }
     int told = tell(plan, day, opened, session);
     picture.draw(() -> CutPicture.of(plan), session);
-    return told == CLEAN && !plan.missing().isEmpty() ? FOUND : told;
+    return told == CLEAN && !(plan.missing().isEmpty() && plan.refused().isEmpty()) ? FOUND : told;
   }
 
   private CutPlan plan(Cut cut, Facts day, Session session) {

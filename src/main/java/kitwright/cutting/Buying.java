@@ -25,34 +25,48 @@ import kitwright.value.Unit;
  * @param lead the longest of their lead times, in days; empty where one does not state it
  * @param missing what cannot be made even so, by its mark
  * @param outcome how good that is known to be, in words
+ * @param leftOut which offers are not compared and why, a sentence each
  */
 public record Buying(
     Map<Cut.Offer, Integer> pieces,
     Money cost,
     Optional<Integer> lead,
     Map<String, Integer> missing,
-    String outcome) {
+    String outcome,
+    List<String> leftOut) {
 
-  /** Empty where nothing is missing, or nothing with size and price is offered. */
+  /** Empty where nothing is missing, or nothing is offered. */
   public static Optional<Buying> of(CutPlan plan, Facts day, Effort effort) {
-    List<Cut.Offer> offers =
-        plan.cut().buy().stream()
-            .filter(offer -> offer.size().isPresent() && offer.price().isPresent())
-            .toList();
-    return plan.missing().isEmpty() || offers.isEmpty()
+    return plan.missing().isEmpty() || plan.cut().buy().isEmpty()
         ? Optional.empty()
-        : Optional.of(new Shopping(plan, offers, day).buy(effort));
+        : Optional.of(new Shopping(plan, day).buy(effort));
   }
 
   private static final class Shopping {
     private final CutPlan plan;
     private final Facts day;
     private final Map<String, Cut.Offer> offers = new LinkedHashMap<>();
+    private final List<String> leftOut = new ArrayList<>();
 
-    Shopping(CutPlan plan, List<Cut.Offer> offers, Facts day) {
+    Shopping(CutPlan plan, Facts day) {
       this.plan = plan;
       this.day = day;
-      offers.forEach(offer -> this.offers.put("offer " + (this.offers.size() + 1), offer));
+      for (Cut.Offer offer : plan.cut().buy()) {
+        String id = "offer " + (offers.size() + 1);
+        Optional<String> why = unusable(id, offer);
+        why.ifPresentOrElse(leftOut::add, () -> offers.put(id, offer));
+      }
+    }
+
+    private Optional<String> unusable(String id, Cut.Offer offer) {
+      if (offer.size().isEmpty()) {
+        return Optional.of("“" + offer.what() + "” is not compared: it has no size.");
+      }
+      if (offer.price().isEmpty()) {
+        return Optional.of("“" + offer.what() + "” is not compared: it has no price.");
+      }
+      return Worths.unusable(stock(id, offer), day.ledger(), day.day())
+          .map(why -> "“" + offer.what() + "” is not compared: its price" + why);
     }
 
     Buying buy(Effort effort) {
@@ -75,15 +89,19 @@ public record Buying(
                   Optional.ofNullable(offers.get(id))
                       .ifPresent(offer -> bought.merge(offer, n, Integer::sum)));
       String outcome =
-          all.outcome().isProvedBest()
-              ? "Proved least: no plan " + all.manner().words() + " buys for less."
-              : "Perhaps not the least there could be.";
+          !all.outcome().isProvedBest()
+              ? "Perhaps not the least there could be."
+              : (leftOut.isEmpty() ? "Proved least" : "Least of what is compared")
+                  + ": no plan "
+                  + all.manner().words()
+                  + " buys for less.";
       return new Buying(
           bought,
           all.worth().orElse(Money.zero(day.ledger().build().currency())),
           lead(bought),
           all.missing(),
-          outcome);
+          outcome,
+          leftOut);
     }
 
     private static Optional<Integer> lead(Map<Cut.Offer, Integer> bought) {

@@ -3,6 +3,7 @@ package kitwright.cutting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.cutting.saw.Flaw;
 import kitwright.ledger.Cut;
@@ -43,7 +44,16 @@ record Clearance(long longest, long width) {
     return cut.edgeTrim().or(cut::trim).map(Tenths::atLeast).orElse(0L);
   }
 
-  /** Its flaws, the nearest first, within its length; those turned round are left out. */
+  /** A flaw of it that cannot lie where its record says: turned round, or beyond its end. */
+  static Optional<Stock.Flaw> unclear(Stock stock) {
+    long end = Tenths.side(stock.size().orElseThrow().length());
+    return stock.flaws().stream()
+        .filter(
+            flaw -> flaw.from().compareAmount(flaw.to()) >= 0 || Tenths.atMost(flaw.from()) >= end)
+        .findFirst();
+  }
+
+  /** Its flaws, the nearest first, within its length; asked where none is unclear. */
   static List<Flaw> flaws(Stock stock) {
     long end = Tenths.side(stock.size().orElseThrow().length());
     return stock.flaws().stream()
@@ -53,7 +63,6 @@ record Clearance(long longest, long width) {
                     Tenths.atMost(flaw.from()),
                     Math.min(end, Tenths.atLeast(flaw.to())),
                     flaw.what().orElse("")))
-        .filter(flaw -> flaw.to() > flaw.from())
         .sorted(Comparator.comparingLong(Flaw::from))
         .toList();
   }

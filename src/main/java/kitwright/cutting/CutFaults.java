@@ -149,23 +149,21 @@ public final class CutFaults {
           "The grain of " + stock.id() + " is “" + stock.grain().get() + "”.",
           "Write along or across, against the first side of its size; any where it has none.");
     }
-    long end = Tenths.side(stock.size().get().length());
-    for (Stock.Flaw flaw : stock.flaws()) {
-      if (flaw.from().compareAmount(flaw.to()) >= 0 || Tenths.atMost(flaw.from()) >= end) {
-        odd(
-            flaw.at().record(),
-            "A flaw of "
-                + stock.id()
-                + " runs from "
-                + flaw.from()
-                + " to "
-                + flaw.to()
-                + " on a piece of "
-                + Tenths.mm(end)
-                + " mm.",
-            "Measure it from one end, the nearer edge first.");
-      }
-    }
+    Clearance.unclear(stock)
+        .ifPresent(
+            flaw ->
+                odd(
+                    flaw.at().record(),
+                    "A flaw of "
+                        + stock.id()
+                        + " runs from "
+                        + flaw.from()
+                        + " to "
+                        + flaw.to()
+                        + " on a piece of "
+                        + Tenths.mm(Tenths.side(stock.size().get().length()))
+                        + " mm.",
+                    "Measure it from one end, the nearer edge first."));
   }
 
   private void parts(Facts day) {
@@ -185,7 +183,10 @@ public final class CutFaults {
     }
   }
 
-  private static String mend(Cut.Part part) {
+  private String mend(Cut.Part part) {
+    if (PartFaults.of(part, cut).isPresent()) {
+      return "Correct what the part asks for, or take it out.";
+    }
     return part.scarf().isPresent() || part.butt()
         ? "Draw on stock that suits, or say of the stock what is not said."
         : "Draw on stock that suits, or say of the stock what is not said; a part that is too long"

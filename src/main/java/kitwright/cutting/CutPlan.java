@@ -234,46 +234,59 @@ public record CutPlan(
     return made;
   }
 
+  /** Whether nothing better exists, and all that this leans on is stated. */
+  public boolean isProvedBest() {
+    return outcome.isProvedBest() && notes.isEmpty() && !pieces.isEmpty();
+  }
+
   /** How good the plan is known to be, in words that name the kind of cutting. */
   public String quality() {
     if (pieces.isEmpty()) {
       return "Nothing can be cut.";
     }
-    String less =
-        "no plan "
-            + manner.words()
-            + " uses stock worth less"
-            + (notes.isEmpty() ? "" : ", if what is noted below holds");
+    String less = worth.isPresent() ? "uses stock worth less" : "uses less stock by its area";
+    String plan = "no plan " + manner.words();
     if (outcome.isProvedBest()) {
-      return missing.isEmpty()
-          ? "Proved best: " + less + "."
-          : "Proved best: no plan "
-              + manner.words()
-              + " makes more of the parts, nor uses stock worth less for them.";
+      return best("")
+          + ": "
+          + plan
+          + (missing.isEmpty()
+              ? " " + less + "."
+              : " makes more of the parts, nor " + less + " for them.");
     }
     if (bestInStrips) {
-      return "Proved best in strips"
-          + (notes.isEmpty() ? "" : ", if what is noted below holds")
-          + "; by any straight cuts from edge to edge "
-          + (outcome.value() <= outcome.bound()
-              ? "no plan for these parts uses stock worth less."
-              : outcome.bound() == 0
-                  ? "less stock might do."
-                  : "it may be up to "
-                      + outcome.percentAboveBound()
-                      + " % more stock than the least.");
+      return best(" in strips") + "; by any straight cuts from edge to edge " + straight(less);
     }
     String stock =
         outcome.value() <= outcome.bound()
-            ? less.replace("no plan", "no plan for these parts")
+            ? "no plan for these parts " + manner.words() + " " + less
             : outcome.bound() == 0
                 ? "how much less stock could do is not known"
                 : "at most "
                     + outcome.percentAboveBound()
                     + " % more stock than the least there could be "
                     + manner.words();
-    return outcome.mostParts()
-        ? "Good: " + stock + "."
-        : "Good: " + stock + "; whether more parts could be made is not proved.";
+    return "Good"
+        + ifNoted()
+        + ": "
+        + stock
+        + (outcome.mostParts() ? "." : "; whether more parts could be made is not proved.");
+  }
+
+  private String best(String where) {
+    return notes.isEmpty() ? "Proved best" + where : "Best" + where + ifNoted();
+  }
+
+  private String ifNoted() {
+    return notes.isEmpty() ? "" : ", if what is noted below holds";
+  }
+
+  private String straight(String less) {
+    if (outcome.value() <= outcome.bound()) {
+      return "no plan for these parts " + less + ".";
+    }
+    return outcome.bound() == 0
+        ? "less stock might do."
+        : "it may be up to " + outcome.percentAboveBound() + " % more stock than the least.";
   }
 }

@@ -43,8 +43,9 @@ public record DoneCut(
         cut,
         took,
         left.stream().map(Stock::id).toList(),
-        took.filter(pieces -> !pieces.isEmpty())
-            .map(pieces -> Yield.of(planned(cut, pieces, day, effort).pieces())),
+        took.map(pieces -> planned(cut, pieces, day, effort).pieces())
+            .filter(pieces -> !pieces.isEmpty())
+            .map(Yield::of),
         took.flatMap(pieces -> came(cut, pieces, left, day)));
   }
 

@@ -90,6 +90,10 @@ public record Rack(List<Free> pieces, List<String> withheld) {
   private static int free(StockPosition position, Cut cut, Ledger ledger, List<String> withheld) {
     String name = position.stock().id();
     Quantity left = position.left();
+    if (Clearance.unclear(position.stock()).isPresent()) {
+      withheld.add("It is not known where a flaw of " + name + " lies: its ends cannot be.");
+      return 0;
+    }
     if (!position.doubts().isEmpty()) {
       withheld.add(
           "It is not known how much of "

@@ -1,5 +1,6 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
@@ -25,6 +26,9 @@ import kitwright.value.Size;
  * @param lines one a cut
  */
 public record Steps(String heading, List<String> flaws, List<String> lines) {
+  /** Its run to its rise. Common practice, no source. */
+  private static final BigDecimal USUAL_SCARF = BigDecimal.valueOf(8);
+
   public Steps {
     flaws = List.copyOf(flaws);
     lines = List.copyOf(lines);
@@ -123,7 +127,11 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
                 + " from A"
                 + (flaw.what().isEmpty() ? ": flaw" : ": " + flaw.what()));
       }
-      row(trimmed(piece.board()), "");
+      Board inner = trimmed(piece.board());
+      if (inner instanceof Board.Piece whole) {
+        lines.add((lines.isEmpty() ? "no cut" : "no further cut") + ": it is " + piece(whole));
+      }
+      row(inner, "");
       return new Steps(
           piece.name()
               + ": "
@@ -259,9 +267,15 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
                             + ": scarf 1 in "
                             + Decimal.print(part.scarf().get())
                             + ", the lengths lap "
-                            + plan.tape().told(lap)));
+                            + plan.tape().told(lap)
+                            + (part.scarf().get().compareTo(USUAL_SCARF) < 0
+                                ? "; steeper than the usual 1 in 8 it holds less: ask the designer"
+                                : "")));
       } else if (joined) {
-        all.add(part.mark() + ": butted, 2 mm allowed for truing each joint");
+        all.add(
+            part.mark()
+                + ": butted, 2 mm allowed for truing each joint; a butt alone carries no pull or"
+                + " bending");
       }
     }
     return all;

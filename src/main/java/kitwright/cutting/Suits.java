@@ -58,9 +58,16 @@ record Suits(Optional<Grain> lies, String why) {
     if (planed < 0) {
       return Optional.of("is " + Decimal.print(has) + " mm thick");
     }
-    return planed > 0 && isSheet(stock, ledger)
-        ? Optional.of("is " + Decimal.print(has) + " mm thick and cannot be planed")
-        : Optional.empty();
+    if (planed == 0 || isSolid(stock, size, ledger)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "is "
+            + Decimal.print(has)
+            + " mm thick and "
+            + (stock.material().isEmpty()
+                ? "does not say whether it is wood that can be planed"
+                : "cannot be planed"));
   }
 
   private static Optional<String> material(Cut.Part part, Stock stock) {
@@ -134,10 +141,6 @@ record Suits(Optional<Grain> lies, String why) {
         size.width().compareTo(WIDEST_BOARD) <= 0
             && size.length().compareTo(size.width().multiply(BigDecimal.valueOf(3))) >= 0;
     return boardLike || (stock.grain().isPresent() && grain(stock).orElse(null) != Cut.Grain.ANY);
-  }
-
-  private static boolean isSheet(Stock stock, Ledger ledger) {
-    return sort(stock, ledger).filter(sort -> sort != Material.Sort.TIMBER).isPresent();
   }
 
   private static Optional<Material.Sort> sort(Stock stock, Ledger ledger) {

@@ -49,7 +49,8 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
     List<String> notes = new ArrayList<>();
     Exchange exchange = Exchange.of(ledger);
     for (Stock stock : pieces) {
-      own(stock, ledger, exchange, day, notes).ifPresent(worth -> known.put(stock.id(), worth));
+      unusable(stock, ledger, day).ifPresent(why -> notes.add("The worth of " + stock.id() + why));
+      own(stock, ledger, day).ifPresent(worth -> known.put(stock.id(), worth));
     }
     Map<String, BigDecimal> all = new LinkedHashMap<>(known);
     if (!known.isEmpty()) {
@@ -68,37 +69,45 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
     return new Worths(all, all.isEmpty() ? sizes(pieces) : units(all, exchange), notes);
   }
 
-  private static Optional<BigDecimal> own(
-      Stock stock, Ledger ledger, Exchange exchange, LocalDate day, List<String> notes) {
-    if (stock.worth().isEmpty()) {
+  /** In home money; empty where none is stated, or what is stated cannot be used. */
+  private static Optional<BigDecimal> own(Stock stock, Ledger ledger, LocalDate day) {
+    Exchange exchange = Exchange.of(ledger);
+    return stock
+        .worth()
+        .flatMap(
+            worth ->
+                exchange
+                    .quote(worth.currency(), exchange.home(), day)
+                    .flatMap(
+                        quote ->
+                            amount(worth, stock, ledger)
+                                .map(
+                                    amount ->
+                                        amount
+                                            .multiply(quote.times())
+                                            .divide(quote.over(), MathContext.DECIMAL128))));
+  }
+
+  /** Why a stated worth cannot be used, in words that go on after what it is the worth of. */
+  static Optional<String> unusable(Stock stock, Ledger ledger, LocalDate day) {
+    if (stock.worth().isEmpty() || own(stock, ledger, day).isPresent()) {
       return Optional.empty();
     }
-    Optional<BigDecimal> amount = amount(stock.worth().get(), stock, ledger);
-    if (amount.isEmpty()) {
-      notes.add(
-          "The worth of " + stock.id() + ", " + stock.worth().get() + ", does not fit a size.");
-      return Optional.empty();
-    }
-    Optional<BigDecimal> home =
-        exchange
-            .quote(stock.worth().get().currency(), exchange.home(), day)
-            .map(
-                quote ->
-                    amount
-                        .get()
-                        .multiply(quote.times())
-                        .divide(quote.over(), MathContext.DECIMAL128));
-    if (home.isEmpty()) {
-      notes.add(
-          "There is no rate from "
-              + stock.worth().get().currency()
-              + " to "
-              + exchange.home()
-              + " for the worth of "
-              + stock.id()
-              + ".");
-    }
-    return home;
+    Price worth = stock.worth().get();
+    String home = ledger.build().currency().getCurrencyCode();
+    return Optional.of(
+        amount(worth, stock, ledger).isPresent()
+            ? ", " + worth + ", has no rate to " + home + "."
+            : ", " + worth + ", does not fit its size: " + lacking(worth, stock) + ".");
+  }
+
+  private static String lacking(Price worth, Stock stock) {
+    boolean thick = stock.size().orElseThrow().thickness().isPresent();
+    return switch (worth.per().orElseThrow().dimension()) {
+      case VOLUME -> "it has no thickness";
+      case MASS -> thick ? "its material has no density here" : "it has no thickness";
+      default -> "it is not for a piece, a length, an area, a volume or a weight";
+    };
   }
 
   /** Of one piece: by the piece, metre, square metre, cubic metre or weight. */
@@ -109,7 +118,7 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
     }
     Unit per = price.per().get();
     return switch (per.dimension()) {
-      case COUNT, PACKAGE -> Optional.of(price.amount());
+      case COUNT -> Optional.of(price.amount());
       case LENGTH -> Optional.of(times(price, new Quantity(size.length(), Unit.MM)));
       case AREA -> Optional.of(times(price, new Quantity(area(size), Unit.MM2)));
       case VOLUME -> size.thickness().map(t -> times(price, new Quantity(litres(size, t), Unit.L)));

@@ -48,6 +48,23 @@ class CutCommandTest {
   }
 
   @Test
+  void aCutThatIsSaidToBeDoneTomorrowIsNotDone() throws IOException {
+    ledger(LEDGER.replace("kerf:", "done: 2026-03-03\n    kerf:"));
+    Run told = run("cut", "c");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err()).contains("said to be done on 2026-03-03, still to come");
+  }
+
+  @Test
+  void aPartOfWhichNoneAreWantedIsAFaultOfThePart() throws IOException {
+    ledger(LEDGER.replace("width: 100 mm}", "width: 100 mm, qty: 0}"));
+    assertThat(run("cut", "c").code()).isEqualTo(1);
+    assertThat(run("check").out())
+        .contains("None of rail are wanted.")
+        .contains("Correct what the part asks for, or take it out.");
+  }
+
+  @Test
   void nothingIsWrittenWhereALeftOversFileIsThere() throws IOException {
     ledger(LEDGER);
     Files.createDirectories(folder.resolve("stock"));

@@ -11,6 +11,8 @@ import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the ledger's rack to the bench. Every plan here has passed the second look. */
 class CutPlanTest {
@@ -52,7 +54,8 @@ class CutPlanTest {
             """);
     assertThat(plan.missing()).isEmpty();
     assertThat(plan.quality())
-        .isEqualTo("Proved best: no plan by cross-cuts of whole boards uses stock worth less.");
+        .isEqualTo(
+            "Proved best: no plan by cross-cuts of whole boards uses less stock by its area.");
     assertThat(Steps.of(plan).get(0))
         .isEqualTo(
             new Steps(
@@ -435,5 +438,78 @@ class CutPlanTest {
     assertThat(Sample.ledger(Remnants.records(plan, Sample.TODAY)).stock())
         .extracting(stock -> stock.id())
         .containsExactlyInAnyOrderElementsOf(marks);
+  }
+
+  @Test
+  void aWorthThatIsGuessedProvesNothing() {
+    String yaml =
+        """
+        stock:
+          - {id: a, what: board, size: 2000 x 100 x 20 mm, worth: 12 EUR}
+          - {id: b, what: board, size: 2000 x 100 x 20 mm WORTH}
+        cuts: [{id: c, from: [a, b], kerf: 3 mm, parts: [{mark: p, length: 900 mm}]}]
+        """;
+    CutPlan stated = plan(yaml.replace("WORTH", ", worth: 11 EUR"));
+    assertThat(stated.isProvedBest()).isTrue();
+    assertThat(stated.quality())
+        .isEqualTo("Proved best: no plan by cross-cuts of whole boards uses stock worth less.");
+    CutPlan guessed = plan(yaml.replace("WORTH", ""));
+    assertThat(guessed.isProvedBest()).isFalse();
+    assertThat(guessed.quality()).startsWith("Best, if what is noted below holds: no plan by");
+    CutPlan weighed = plan(yaml.replace("WORTH", ", worth: 9 EUR/kg"));
+    assertThat(weighed.isProvedBest()).isFalse();
+    assertThat(weighed.notes())
+        .contains(
+            "The worth of b, 9 EUR/kg, does not fit its size: its material has no density here.");
+  }
+
+  /** A flaw whose ends cannot be lies nobody knows where: the piece is left alone. */
+  @ParameterizedTest
+  @ValueSource(strings = {"{from: 500 mm, to: 300 mm}", "{from: 2000 mm, to: 2100 mm}"})
+  void aPieceWithAFlawThatCannotBePlacedIsLeftAlone(String flaw) {
+    CutPlan plan =
+        plan(
+            """
+            stock: [{id: o, what: oak, size: 2000 x 100 x 20 mm, flaws: [FLAW]}]
+            cuts: [{id: c, from: [o], kerf: 3 mm, parts: [{mark: p, length: 900 mm}]}]
+            """
+                .replace("FLAW", flaw));
+    assertThat(plan.pieces()).isEmpty();
+    assertThat(plan.rack().withheld())
+        .containsExactly("It is not known where a flaw of o lies: its ends cannot be.");
+  }
+
+  @Test
+  void aPieceThatIsUsedWholeSaysSoAndASteepScarfIsTold() {
+    String yaml =
+        """
+        stock: [{id: o, what: oak, size: 2000 x 100 x 20 mm, pieces: 2}]
+        cuts: [{id: c, from: [o], kerf: 3 mm, TRIM parts: [{mark: a, length: 3000 mm, scarf: SLOPE}]}]
+        """;
+    CutPlan usual = plan(yaml.replace("TRIM", "").replace("SLOPE", "8"));
+    assertThat(lines(usual))
+        .contains("no cut: it is a 1, piece 1 of 2, 2000 x 100 mm, to be scarfed");
+    assertThat(Steps.joints(usual)).containsExactly("a: scarf 1 in 8, the lengths lap 160 mm");
+    CutPlan steep = plan(yaml.replace("TRIM", "trim: 5 mm,").replace("SLOPE", "7.9"));
+    assertThat(lines(steep))
+        .anyMatch(line -> line.startsWith("no further cut: it is a 1, piece 1"));
+    assertThat(Steps.joints(steep))
+        .singleElement()
+        .asString()
+        .endsWith("; steeper than the usual 1 in 8 it holds less: ask the designer");
+  }
+
+  /** Only what is known to be solid wood is planed thinner. */
+  @Test
+  void aSheetIsNotPlaned() {
+    String yaml =
+        """
+        stock: [{id: o, what: sheet, size: 2000 x 1000 x 9 mm MATERIAL}]
+        cuts: [{id: c, from: [o], kerf: 3 mm, parts: [{mark: p, length: 900 mm, width: 400 mm, thickness: 6 mm}]}]
+        """;
+    assertThat(plan(yaml.replace("MATERIAL", "")).refused().get("p"))
+        .endsWith("o is 9 mm thick and does not say whether it is wood that can be planed.");
+    assertThat(plan(yaml.replace("MATERIAL", ", material: western-larch, grain: along")).refused())
+        .isEmpty();
   }
 }

@@ -36,6 +36,7 @@ import kitwright.report.words.Cautions;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Days;
 
 /** A cut plan for the bench, what came of a cut that is done, and the list of cuts. */
 public final class CutTold {
@@ -119,7 +120,7 @@ public final class CutTold {
     Slots slots =
         head(plan.cut())
             .sentence("quality", plan.quality())
-            .value("proved-best", Cell.yes("", plan.outcome().isProvedBest() && !none))
+            .value("proved-best", Cell.yes("", plan.isProvedBest()))
             .sentence("among", "plans " + plan.manner().words())
             .value("stock-value", Cell.number(plan.outcome().value()))
             .value("bound", Cell.number(plan.outcome().bound()))
@@ -153,10 +154,14 @@ public final class CutTold {
   }
 
   private static List<String> bought(Buying buy, Cut cut, Facts day) {
+    List<String> told = new ArrayList<>(buy.leftOut());
     if (buy.pieces().isEmpty()) {
-      return List.of("Nothing that is offered under “buy” makes more of the parts.");
+      told.add(
+          buy.leftOut().isEmpty()
+              ? "Nothing that is offered under “buy” makes more of the parts."
+              : "Nothing else that is offered under “buy” makes more of the parts.");
+      return told;
     }
-    List<String> told = new ArrayList<>();
     String pieces =
         Say.list(
             buy.pieces().entrySet().stream()
@@ -194,13 +199,13 @@ public final class CutTold {
             .flatMap(task -> Needed.on(day).of(List.of(task.id())))
             .map(
                 stop ->
-                    "; its task could go on on "
-                        + stop.from()
-                        + " and must by "
-                        + stop.neededBy()
+                    "; its task could use it from "
+                        + Days.named(stop.from())
+                        + " and needs it by "
+                        + Days.named(stop.neededBy())
                         + (here.isAfter(stop.neededBy()) ? ": too late" : ""))
             .orElse("");
-    return "Ordered today, it is here on " + here + needed + ".";
+    return "Ordered today, it is here on " + Days.named(here) + needed + ".";
   }
 
   private static List<Inline> inlines(List<String> sentences) {
