@@ -43,7 +43,8 @@ final class ImportCommand implements Command {
       names = "--columns",
       paramLabel = "TITLE=KEY,…",
       split = ",",
-      description = "Which key each column holds; kept for the next time.")
+      description =
+          "Which key each column holds, two for a number and its unit; kept for the next time.")
   private Map<String, String> columns = new LinkedHashMap<>();
 
   @Option(names = "--print", description = "Print what would be done, and do nothing.")
@@ -58,6 +59,9 @@ final class ImportCommand implements Command {
     ColumnNames names = ColumnNames.of(root, wanted);
     Import made = read(session, wanted, names, ledger);
     made.refused().forEach(row -> session.err().println("refused  " + row));
+    if (!made.leftOut().isEmpty()) {
+      session.say("Columns left out: " + String.join(", ", made.leftOut()) + ".");
+    }
     if (print) {
       made.freshTexts().forEach(session::print);
       made.changed().forEach((entry, keys) -> session.out().println(entry.named() + ": " + keys));

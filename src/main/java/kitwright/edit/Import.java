@@ -37,6 +37,7 @@ public final class Import {
   private final Map<String, Map<String, String>> fresh = new LinkedHashMap<>();
   private final Map<Entry, Map<String, String>> changed = new LinkedHashMap<>();
   private final List<String> refused = new ArrayList<>();
+  private final List<String> leftOut = new ArrayList<>();
   private int alike;
 
   private Import(Kind kind, Currency currency) {
@@ -52,9 +53,9 @@ public final class Import {
   /**
    * @param bytes of a file of delimited text, or of a workbook whose first sheet is the list
    * @param columns the key that each column holds, by the column’s title; a column whose title is a
-   *     key needs none
-   * @param progress told how many rows are taken, and of how many
-   * @throws Misread where no column holds a key, or two hold the same
+   * @param progress told how many rows are taken, and of how many key needs none; columns named for
+   *     one key are joined, such as a number and its unit
+   * @throws Misread where no column holds a key, or two hold the same that are not both named
    */
   public static Import of(
       Kind kind,
@@ -99,12 +100,24 @@ public final class Import {
                 .map(near -> "did you mean “" + near + "”?")
                 .orElse("use one of: " + String.join(", ", keys.keySet())));
       }
-      if (keys.containsKey(key) && places.containsValue(key)) {
-        throw new Misread("two columns hold “" + key + "”", "name the right one with --columns");
+      if (!keys.containsKey(key)) {
+        if (!title.isEmpty()) {
+          leftOut.add(title);
+        }
+        continue;
       }
-      if (keys.containsKey(key)) {
-        places.put(i, key);
+      boolean joined =
+          columns.containsKey(title)
+              && places.entrySet().stream()
+                  .filter(place -> place.getValue().equals(key))
+                  .allMatch(place -> columns.containsKey(titles.get(place.getKey()).strip()));
+      if (places.containsValue(key) && !joined) {
+        throw new Misread(
+            "two columns hold “" + key + "”",
+            "name the right one with --columns; two that are both named are joined, such as a"
+                + " number and its unit");
       }
+      places.put(i, key);
     }
     if (places.isEmpty()) {
       throw new Misread(
@@ -163,7 +176,7 @@ public final class Import {
     for (Map.Entry<Integer, String> place : places.entrySet()) {
       String cell = row.cells().get(place.getKey()).strip();
       if (!cell.isEmpty()) {
-        cells.put(place.getValue(), cell);
+        cells.merge(place.getValue(), cell, (first, then) -> first + " " + then);
       }
     }
     return cells;
@@ -274,5 +287,10 @@ public final class Import {
   /** Rows that could not be taken, each with its number, the reason and the mend. */
   public List<String> refused() {
     return refused;
+  }
+
+  /** Titles of columns that nothing was taken from. */
+  public List<String> leftOut() {
+    return leftOut;
   }
 }

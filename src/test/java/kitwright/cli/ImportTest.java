@@ -76,6 +76,34 @@ class ImportTest {
     assertThat(ledger().kit()).extracting(KitItem::id).containsExactly("K3", "K4");
   }
 
+  /** A unit in a column of its own is joined to its number; what is not taken is told. */
+  @Test
+  void columnsNamedForOneKeyAreJoinedAndTheOthersTold() throws IOException {
+    list(
+        "Nr;What;Menge;Einheit;Preis;Waehrung;Gewicht\nK1;resin;4,5;kg;21,00;NZD;5\n",
+        StandardCharsets.UTF_8);
+    Run run =
+        Run.in(
+            root,
+            "import",
+            "kit",
+            "list.csv",
+            "--columns",
+            "Nr=id,Menge=qty,Einheit=qty,Preis=price,Waehrung=price");
+    assertThat(run.all()).contains("Columns left out: Gewicht.", "1 new");
+    KitItem resin = ledger().kit().get(0);
+    assertThat(resin.qty()).hasToString("4.5 kg");
+    assertThat(resin.price().orElseThrow()).hasToString("21.00 NZD");
+  }
+
+  @Test
+  void twoColumnsOfOneTitleAreNotJoinedUnasked() throws IOException {
+    list("id,what,qty,Qty\nK1,bolt,12,13\n", StandardCharsets.UTF_8);
+    Run run = Run.in(root, "import", "kit", "list.csv", "--columns", "Qty=qty");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("Two columns hold “qty”");
+  }
+
   @Test
   void theColumnsNamesAreKept() throws IOException {
     list("Nr;Bezeichnung;Menge\nK1;Bolzen;12\n", StandardCharsets.UTF_8);
