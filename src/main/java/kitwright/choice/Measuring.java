@@ -14,7 +14,7 @@ enum Measuring {
           number(way.outlay().cost().map(ThreePoint::likely).map(m -> m.amount().doubleValue()))),
   HOURS("less work", way -> OptionalDouble.of(way.outlay().hours().doubleValue())),
   LAUNCH(
-      "launched sooner",
+      "done sooner",
       way -> number(way.timing().launch().map(day -> (double) day.on().toEpochDay()))),
   ARRIVAL(
       "here sooner", way -> number(way.timing().arrives().map(day -> (double) day.toEpochDay()))),

@@ -13,9 +13,9 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
     name = "open",
     description = {
-      "Lists every open matter, most pressing first: by when it is needed so that the launch does"
-          + " not move, how many working days of float the work has, whom it waits for and what to"
-          + " do next.",
+      "Lists every open matter, most pressing first: by when it is needed so that the end of the"
+          + " work does not move, how many working days of float the work has, whom it waits for"
+          + " and what to do next.",
       "For example: kitwright open"
     })
 final class OpenCommand implements Command {

@@ -43,6 +43,7 @@ final class Recording {
   /** What is said of each once it is written. */
   private final Map<String, String> said = new LinkedHashMap<>();
 
+  private Optional<Ledger> before = Optional.empty();
   private Optional<Ledger> after = Optional.empty();
 
   /**
@@ -58,8 +59,11 @@ final class Recording {
     return opened;
   }
 
+  /** As it was read; its faults are told the first time only. */
   Ledger ledger() {
-    return opened.ledger(session);
+    Ledger ledger = before.orElseGet(() -> opened.ledger(session));
+    before = Optional.of(ledger);
+    return ledger;
   }
 
   /** The record of a kind with an id, refused with the nearest where there is none. */

@@ -9,9 +9,9 @@ import kitwright.network.Plan;
 
 /**
  * When a thing is needed: which of the tasks that wait for it has to start first, when it could go
- * on, and by when it must so that the launch does not move. By the order of work alone: that other
- * things come late gives nobody more time. Letters, the choice of a way out and the open matters
- * all ask here.
+ * on, and by when it must so that the end of the plan does not move. By the order of work alone:
+ * that other things come late gives nobody more time. Letters, the choice of a way out and the open
+ * matters all ask here.
  */
 public final class Needed {
   private final Plan plan;

@@ -44,7 +44,7 @@ class OneAnswerProperties {
 
   private static final Pattern TASK = Pattern.compile("Task [A-Z]|Meter");
   private static final Pattern MUST_BE_HERE =
-      Pattern.compile("must be here by \\w+ (\\d+ \\w+ \\d{4})");
+      Pattern.compile("is needed by \\w+ (\\d+ \\w+ \\d{4})");
   private static final Pattern STANDS_AT = Pattern.compile("“([^”]+)” stands at ([0-9.]+).EUR");
   private static final DateTimeFormatter LONG_DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);

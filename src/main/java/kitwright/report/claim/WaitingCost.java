@@ -50,9 +50,9 @@ public final class WaitingCost {
             day ->
                 sentences.add(
                     Say.capital(what(line))
-                        + " must be here by "
+                        + " is needed by "
                         + Say.day(day)
-                        + ", or the launch will be late."));
+                        + ", so that the end of our work does not move."));
     return sentences;
   }
 
@@ -69,16 +69,16 @@ public final class WaitingCost {
   private static Optional<String> sentence(WayOut way, Line line) {
     String held =
         way.timing().held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
-    String launch =
+    String end =
         way.timing()
             .launch()
             .filter(day -> day.later() > 0)
-            .map(day -> "the launch is " + Days.told(day.later()) + " late")
+            .map(day -> "the end of our work moves by " + Days.told(day.later()))
             .orElse("");
-    if (held.isEmpty() && launch.isEmpty()) {
+    if (held.isEmpty() && end.isEmpty()) {
       return Optional.empty();
     }
-    String both = held.isEmpty() ? launch : launch.isEmpty() ? held : held + ", and " + launch;
+    String both = held.isEmpty() ? end : end.isEmpty() ? held : held + ", and " + end;
     return Optional.of("While we wait for " + what(line) + ", " + both + ".");
   }
 

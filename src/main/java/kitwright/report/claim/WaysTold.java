@@ -64,10 +64,10 @@ public final class WaysTold {
         line("delays the work by", way -> timed(way, held -> Say.days(held.days()))),
         line("float used", way -> timed(way, held -> days(held.floatUsed()))),
         line(
-            "launch",
+            "work ends",
             way -> way.timing().launch().map(day -> day.on().toString()).orElse("not known")),
         line(
-            "launch later by",
+            "ends later by",
             way -> way.timing().launch().map(day -> Say.days(day.later())).orElse("not known")),
         line("strength", WaysTold::strength),
         line("weight, built over drawn", WaysTold::mass),
@@ -221,7 +221,9 @@ public final class WaysTold {
         .ifPresent(
             day ->
                 sentences.add(
-                    "What comes by " + Say.day(day) + " does not move the launch by itself."));
+                    "What comes by "
+                        + Say.day(day)
+                        + " does not move the end of the work by itself."));
     choice.turning().stream()
         .filter(each -> !ifs(each).isEmpty())
         .forEach(each -> sentences.add(turning(each)));
@@ -246,7 +248,7 @@ public final class WaysTold {
         .ifPresent(money -> ifs.add("an hour of yours were worth more than " + Say.money(money)));
     each.dayWorth()
         .ifPresent(
-            money -> ifs.add("a day sooner in the water were worth more than " + Say.money(money)));
+            money -> ifs.add("a day sooner at the end were worth more than " + Say.money(money)));
     return ifs;
   }
 
@@ -257,7 +259,7 @@ public final class WaysTold {
         + " if "
         + String.join(", or if ", ifs(each))
         + each.daysSooner()
-            .map(days -> "; it would have to launch " + Say.days(days) + " sooner to be no later")
+            .map(days -> "; it would have to end " + Say.days(days) + " sooner to be no later")
             .orElse("")
         + ".";
   }
