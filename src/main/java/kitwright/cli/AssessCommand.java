@@ -78,7 +78,7 @@ final class AssessCommand implements Command {
                   result ->
                       page ? DesignerSheet.of(result, ledger) : CalculationSheet.of(result, ledger))
               .toList();
-      int written = out.tell(sheets, "reports", opened, session);
+      int written = out.tell(sheets, telling.forFiles(), "reports", opened, session);
       return written == CLEAN ? how(results) : written;
     }
     int told =

@@ -144,8 +144,7 @@ final class ClaimCommand implements Command {
 
   private int tell(Sheet sheet, Opened opened, Session session) {
     if (out.isNamed()) {
-      telling.refuseForFiles();
-      return out.tell(List.of(sheet), OutOptions.PRINTED, opened, session);
+      return out.tell(List.of(sheet), telling.forFiles(), OutOptions.PRINTED, opened, session);
     }
     return telling.tell(sheet, Telling.Format.MARKDOWN, opened, session);
   }

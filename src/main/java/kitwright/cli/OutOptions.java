@@ -1,10 +1,11 @@
 package kitwright.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import kitwright.document.Filled;
 import kitwright.document.Templates;
 import kitwright.finding.Finding;
 import kitwright.report.words.Sheet;
@@ -35,12 +36,18 @@ final class OutOptions {
   /**
    * Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}.
    */
-  int tell(List<Sheet> sheets, String usual, Opened opened, Session session) {
-    return tell(sheets, List.of(), usual, opened, session);
+  int tell(List<Sheet> sheets, Telling.Format form, String usual, Opened opened, Session session) {
+    return tell(sheets, List.of(), form, usual, opened, session);
   }
 
   /** The same, telling also of documents that could not be made. */
-  int tell(List<Sheet> sheets, List<Finding> broken, String usual, Opened opened, Session session) {
+  int tell(
+      List<Sheet> sheets,
+      List<Finding> broken,
+      Telling.Format form,
+      String usual,
+      Opened opened,
+      Session session) {
     Templates templates = opened.templates();
     String where = out.isEmpty() ? usual : out;
     List<Finding> faults = new ArrayList<>(broken);
@@ -48,7 +55,7 @@ final class OutOptions {
       sheet
           .fill(templates)
           .<Runnable>match(
-              text -> () -> put(where, sheet, text.markdown(), opened, session, faults),
+              page -> () -> put(where, sheet, page, form, opened, session, faults),
               unfit -> () -> faults.addAll(TemplateFindings.of(unfit)))
           .run();
     }
@@ -59,32 +66,38 @@ final class OutOptions {
   }
 
   /**
-   * A document and its drawings go together: where the one is refused, the others are not written.
+   * A document and its pictures go together: where the one is refused, the others are not written.
+   * A page has them in it.
    */
   private void put(
       String where,
       Sheet sheet,
-      String markdown,
+      Filled.Page page,
+      Telling.Format form,
       Opened opened,
       Session session,
       List<Finding> faults) {
+    if (form == Telling.Format.HTML) {
+      String name = sheet.file().replaceFirst("\\.md$", ".html");
+      put(where, name, page.html(sheet.pictures()).getBytes(UTF_8), opened, session, faults);
+      return;
+    }
     int before = faults.size();
-    put(where, sheet.file(), markdown, opened, session, faults);
+    put(where, sheet.file(), page.markdown().getBytes(UTF_8), opened, session, faults);
     if (!where.equals(PRINTED) && faults.size() == before) {
-      new TreeMap<>(sheet.drawings())
-          .forEach((name, svg) -> put(where, name, svg, opened, session, faults));
+      sheet.pictures().forEach((name, bytes) -> put(where, name, bytes, opened, session, faults));
     }
   }
 
   private void put(
       String where,
       String name,
-      String text,
+      byte[] content,
       Opened opened,
       Session session,
       List<Finding> faults) {
     if (where.equals(PRINTED)) {
-      session.print(text);
+      session.print(new String(content, UTF_8));
       return;
     }
     Path folder =
@@ -92,26 +105,11 @@ final class OutOptions {
             ? opened.folder().root().resolve(where)
             : LedgerOptions.path(session, where);
     Writing.into(folder)
-        .write(name, text, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
+        .write(name, content, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
         .<Runnable>match(
             done -> () -> session.say("written  " + done.file()),
             same -> () -> session.say("as it was " + same.file()),
             refused -> () -> faults.add(refused.why()))
         .run();
-  }
-
-  /** Writes pictures into the folder that was named. */
-  int write(Map<String, byte[]> pictures, Opened opened, Session session) {
-    List<Finding> faults = new ArrayList<>();
-    pictures.forEach(
-        (name, bytes) ->
-            Writing.into(LedgerOptions.path(session, out))
-                .write(name, bytes, force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
-                .<Runnable>match(
-                    done -> () -> session.say("written  " + done.file()),
-                    same -> () -> session.say("as it was " + same.file()),
-                    refused -> () -> faults.add(refused.why()))
-                .run());
-    return faults.isEmpty() ? Command.CLEAN : opened.refuse(faults, session);
   }
 }

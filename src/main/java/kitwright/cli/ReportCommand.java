@@ -58,8 +58,7 @@ final class ReportCommand implements Command {
       }
       return told;
     }
-    telling.refuseForFiles();
-    return out.tell(sheets, broken.inOrder(), "reports", opened, session);
+    return out.tell(sheets, broken.inOrder(), telling.forFiles(), "reports", opened, session);
   }
 
   private static Report named(String name) {

@@ -15,6 +15,7 @@ final class Telling {
   enum Format {
     TEXT,
     MARKDOWN,
+    HTML,
     JSON
   }
 
@@ -22,8 +23,8 @@ final class Telling {
       names = "--format",
       paramLabel = "HOW",
       description =
-          "text, markdown, or json for other programs; text where not said, but a letter or a week"
-              + " is Markdown.")
+          "text, markdown, html (one page to send on, pictures in it), or json for other programs;"
+              + " text where not said, but a letter or a week is Markdown.")
   private Optional<Format> format = Optional.empty();
 
   /** Whether a form was asked for. */
@@ -36,12 +37,23 @@ final class Telling {
     return format.filter(Format.JSON::equals).isPresent();
   }
 
-  /** Files are written as Markdown; asking for another form is refused rather than passed over. */
-  void refuseForFiles() {
-    if (format.filter(chosen -> chosen != Format.MARKDOWN).isPresent()) {
+  /** Whether what is printed holds its pictures. */
+  boolean hasPicturesInIt() {
+    return format.filter(Format.HTML::equals).isPresent();
+  }
+
+  /**
+   * The form of files: Markdown, or HTML where it was asked for; another is refused rather than
+   * passed over.
+   */
+  Format forFiles() {
+    Format chosen = format.orElse(Format.MARKDOWN);
+    if (chosen != Format.MARKDOWN && chosen != Format.HTML) {
       throw new Refusal(
-          "Files are written as Markdown only.", "Leave out --out, and send what is printed on.");
+          "Files are written as Markdown or HTML only.",
+          "Leave out --out, and send what is printed on.");
     }
+    return chosen;
   }
 
   /** Prints a document, laid out by its template unless as JSON. */
@@ -85,7 +97,11 @@ final class Telling {
         .match(
             page -> {
               session.print(
-                  chosen == Format.TEXT ? page.text(session.screen().width()) : page.markdown());
+                  switch (chosen) {
+                    case TEXT -> page.text(session.screen().width());
+                    case HTML -> page.html(sheet.pictures());
+                    default -> page.markdown();
+                  });
               return Command.CLEAN;
             },
             refuse);

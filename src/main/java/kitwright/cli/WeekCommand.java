@@ -2,7 +2,6 @@ package kitwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import kitwright.daybook.Week;
 import kitwright.finding.Finding;
 import kitwright.finding.Matter;
@@ -22,7 +21,7 @@ import picocli.CommandLine.Option;
       "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO"
           + " 8601).",
       "The public reads what is marked “audience: public”, titles under “public:”, and figures.",
-      "For example: kitwright week --audience public"
+      "For example: kitwright week --audience public --format html --out site"
     })
 final class WeekCommand implements Command {
   @Mixin private LedgerOptions options = new LedgerOptions();
@@ -51,16 +50,12 @@ final class WeekCommand implements Command {
     if (audience == LogDay.Audience.PUBLIC) {
       return publicWeek(PublicWeek.of(week, Facts.of(ledger, week.last())), opened, session);
     }
-    return tell(WeekReport.of(ledger, week, audience), Map.of(), opened, session);
+    return tell(WeekReport.of(ledger, week, audience), opened, session);
   }
 
-  private int tell(Sheet told, Map<String, byte[]> photos, Opened opened, Session session) {
+  private int tell(Sheet told, Opened opened, Session session) {
     if (out.isNamed()) {
-      telling.refuseForFiles();
-      int written = out.write(photos, opened, session);
-      return written == CLEAN
-          ? out.tell(List.of(told), OutOptions.PRINTED, opened, session)
-          : written;
+      return out.tell(List.of(told), telling.forFiles(), OutOptions.PRINTED, opened, session);
     }
     return telling.tell(told, Telling.Format.MARKDOWN, opened, session);
   }
@@ -84,9 +79,11 @@ final class WeekCommand implements Command {
               + " public” in a day’s front matter, on a line of its text or on a photo, and"
               + " “public: …” in a task let others read it.");
     }
-    if (!photos.files().isEmpty() && !out.isNamed()) {
-      session.note("kitwright: with --out DIR its photos are written beside it.");
+    if (!photos.files().isEmpty() && !out.isNamed() && !telling.hasPicturesInIt()) {
+      session.note(
+          "kitwright: with --out DIR its photos are written beside it; with --format html they are"
+              + " in it.");
     }
-    return tell(week.sheet(), photos.files(), opened, session);
+    return tell(week.sheet().with(photos.files()), opened, session);
   }
 }

@@ -33,6 +33,15 @@ public sealed interface Filled {
           + "\n";
     }
 
+    /**
+     * One file for a browser, which loads nothing from anywhere.
+     *
+     * @param pictures by their file names: SVG where the name says so, else JPEG
+     */
+    public String html(Map<String, byte[]> pictures) {
+      return HtmlPage.of(markdown(), pictures);
+    }
+
     /** Lines for a terminal of so many cells. */
     public String text(int width) {
       String markdown =

@@ -94,7 +94,8 @@ final class SafeTree extends AbstractVisitor {
     }
   }
 
-  private static void unwrap(Node node) {
+  /** Leaves what stands in a node in its place. */
+  static void unwrap(Node node) {
     while (node.getFirstChild() != null) {
       node.insertBefore(node.getFirstChild());
     }

@@ -1,7 +1,8 @@
 /**
  * What is told, once, and the ways to tell it: blocks and parts of lines as plain records, which
- * become Markdown (with every text of a ledger escaped), lines for a terminal of any width, or
- * JSON. Uses {@code value}, and of {@code finding} the breaking of lines and the layout of JSON.
+ * become Markdown (with every text of a ledger escaped), a page for a browser, lines for a terminal
+ * of any width, or JSON. Uses {@code value}, and of {@code finding} the breaking of lines and the
+ * layout of JSON.
  *
  * <p>A room's telling builds {@link kitwright.document.Slots} and nothing else; a template arranges
  * them. A cell says what people read and what it means; a column has a name, which JSON uses and

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -11,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,6 +21,8 @@ import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -158,7 +162,7 @@ class PublicWeekTest {
         .isGreaterThan(200);
     assertThat(shown.getRGB(320, 1180) & 0xFF).isLessThan(50);
     assertThat(Files.readString(folder.resolve("site/week-2026-W09-public.md")))
-        .contains("![fair](week-2026-W09-1.jpg)")
+        .contains("![Photo 1](week-2026-W09-1.jpg)  \n*fair*")
         .doesNotContain("nora");
   }
 
@@ -244,5 +248,54 @@ class PublicWeekTest {
             Files.readString(
                 folder.resolve("site/week-2026-W09-1.jpg"), StandardCharsets.ISO_8859_1))
         .doesNotContain("Nora", "tEXt");
+  }
+
+  @Test
+  void asAPageItIsOneFileWithItsPhotosInIt() throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/nora-kvist.jpg"), photo());
+    day(
+        "audience: public\n"
+            + "photos: [{file: evidence/nora-kvist.jpg, says: fair & true, audience: public, allow:"
+            + " [place]}]\n",
+        "Cold, <script>alert(1)</script> and <b>bold</b>.\n");
+    Run run = week("--format", "html", "--out", "site");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("week-2026-W09-public.html");
+    assertThat(folder.resolve("site").toFile().list()).containsExactly("week-2026-W09-public.html");
+    String text = Files.readString(folder.resolve("site/week-2026-W09-public.html"));
+    assertThat(text).doesNotContain("<script", "<b>", "nora").contains("Kitwright from the ledger");
+    Document page = Jsoup.parse(text);
+    assertThat(page.title()).isEqualTo("Tern: Mon 23 February to Sun 1 March 2026");
+    assertThat(page.text()).contains("Cold, <script>alert(1)</script> and <b>bold</b>.");
+    assertThat(page.select("img ~ em").text()).isEqualTo("fair & true");
+    String data = page.getElementsByTag("img").attr("src");
+    assertThat(data).startsWith("data:image/jpeg;base64,");
+    byte[] jpeg = Base64.getDecoder().decode(data.substring(data.indexOf(',') + 1));
+    assertThat(new String(jpeg, StandardCharsets.ISO_8859_1)).doesNotContain("Exif", "Nora");
+    assertThat(ImageIO.read(new ByteArrayInputStream(jpeg)).getHeight()).isEqualTo(1280);
+    assertThat(week("--format", "html").out() + "<!--").startsWith(text.split("<!-- ")[0]);
+  }
+
+  @Test
+  void aPageOfWhatLooksPrivateIsNotWrittenEither() {
+    for (String[] how : List.of(new String[] {}, new String[] {"--out", "site"})) {
+      Run run =
+          week(Stream.concat(Stream.of("--format", "html"), Stream.of(how)).toArray(String[]::new));
+      assertThat(run.code()).isEqualTo(1);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err()).contains("“Bo” looks private");
+      assertThat(folder.resolve("site")).doesNotExist();
+    }
+  }
+
+  @Test
+  void printedAsMarkdownItSaysWhereItsPhotosAre() throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/a.jpg"), photo());
+    day("photos: [{file: evidence/a.jpg, audience: public, allow: [place]}]\n", "");
+    assertThat(week().err()).contains("--out DIR", "--format html they are in it");
+    assertThat(week("--format", "html").err()).isEmpty();
   }
 }

@@ -1,6 +1,7 @@
 package kitwright.report.week;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -323,13 +324,14 @@ public final class PublicWeek {
   private List<Block> pictures() {
     List<Block> blocks = new ArrayList<>();
     for (PublicPhoto photo : photos) {
-      String says =
-          photo
-              .picture()
-              .says()
-              .map(words -> spoken.say(words, photo.picture().at().of("says"), photo.allow()))
-              .orElse("A photo of the week");
-      blocks.add(Block.paragraph(Inline.picture(Destination.file(photo.name()), says)));
+      List<Inline> parts = new ArrayList<>();
+      parts.add(Inline.picture(Destination.file(photo.name()), "Photo " + (blocks.size() + 1)));
+      photo
+          .picture()
+          .says()
+          .map(words -> spoken.say(words, photo.picture().at().of("says"), photo.allow()))
+          .ifPresent(words -> Collections.addAll(parts, Inline.newLine(), Inline.emphasis(words)));
+      blocks.add(Block.paragraph(parts.toArray(Inline[]::new)));
     }
     return blocks;
   }
