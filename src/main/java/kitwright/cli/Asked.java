@@ -37,7 +37,11 @@ final class Asked {
           "It is not said: "
               + missing.stream().map(key -> "--" + key.name()).collect(Collectors.joining(", "))
               + ".",
-          "Give it behind the command, such as: " + deed.example());
+          "Add to the command, such as "
+              + missing.stream()
+                  .map(key -> "--" + key.name() + " \"" + Answers.example(key) + "\"")
+                  .collect(Collectors.joining(" "))
+              + ".");
     }
     Map<String, Answers.Answer> found = new LinkedHashMap<>();
     for (Key key : inOrderOfAsking()) {

@@ -128,7 +128,7 @@ public final class Deeds {
                 Kind.SUBSTITUTIONS,
                 "Records that something shall be built otherwise than drawn, and why.",
                 "kitwright propose short-plank --use \"stock=oak-plank,qty=2 each\" --grade finish"
-                    + " --why \"oak lies ready\" --hold lay-sole")
+                    + " --why \"oak lies ready\" --hold lay-sole --proposed by=me")
             .given("for")
             .asked("proposed")
             .offered("use", "hold", "assessment"),
