@@ -1,8 +1,10 @@
 package kitwright.check;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -13,6 +15,9 @@ import kitwright.ledger.Rule;
 
 /** Fires where two records of one kind have the same id. */
 public final class IdTwice implements Rule {
+  /** What nobody gave an id; two of a day have rules of their own. */
+  private static final Set<Kind> TOLD_ELSEWHERE = EnumSet.of(Kind.BUILD, Kind.RATES, Kind.FORECAST);
+
   @Override
   public String name() {
     return "id-twice";
@@ -21,8 +26,7 @@ public final class IdTwice implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
-      // Two rates for one day are told apart by what they say, not by an id that nobody wrote.
-      if (kind != Kind.RATES && kind != Kind.BUILD && day.written().hasSameIds(kind)) {
+      if (!TOLD_ELSEWHERE.contains(kind) && day.written().hasSameIds(kind)) {
         examine(day.written().entries(kind), out);
       }
     }
@@ -49,7 +53,10 @@ public final class IdTwice implements Rule {
             + first.at().record()
             + ".",
         "Whatever refers to it gets the first; sums count both.",
-        "Give one of them another id, or delete it if it was recorded twice.",
+        entry.kind() == Kind.LOG
+            ? "Correct the day of one of them, write both into one file, or delete one if it was"
+                + " recorded twice."
+            : "Give one of them another id, or delete it if it was recorded twice.",
         List.of(entry.named()));
   }
 }

@@ -25,10 +25,12 @@ import kitwright.weather.Window;
  * that the builder has stated leaves days unfit.
  *
  * @param schedule with those holds
+ * @param byForecast tasks whose dates lean on the forecast, by id
  * @param byClimate tasks whose dates lean on the climate, by id
  * @param leftOut tasks whose weather is not reckoned, since nobody has stated a climate for then
  */
-public record Weathered(Schedule schedule, List<String> byClimate, List<String> leftOut) {
+public record Weathered(
+    Schedule schedule, List<String> byForecast, List<String> byClimate, List<String> leftOut) {
   /** Work that would take longer by its climate than this is left out. */
   private static final int MOST_DAYS = 3 * 366;
 
@@ -48,6 +50,7 @@ public record Weathered(Schedule schedule, List<String> byClimate, List<String> 
     private final Map<Month, BigDecimal> fit = new EnumMap<>(Month.class);
     private final Map<String, LocalDate> held = new HashMap<>();
     private final Map<String, Long> longer = new HashMap<>();
+    private final List<String> byForecast = new ArrayList<>();
     private final List<String> byClimate = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
 
@@ -77,7 +80,7 @@ public record Weathered(Schedule schedule, List<String> byClimate, List<String> 
         }
       }
       Network changed = network.heldUntil(held).longerBy(longer);
-      return new Weathered(plan.scheduled(changed), byClimate, leftOut);
+      return new Weathered(plan.scheduled(changed), byForecast, byClimate, leftOut);
     }
 
     private void hold(int task, Activity activity, WeatherNeed need) {
@@ -85,6 +88,7 @@ public record Weathered(Schedule schedule, List<String> byClimate, List<String> 
       Optional<LocalDate> last =
           forecast.lastDay().filter(day -> !day.isBefore(from.toLocalDate()));
       if (last.isPresent()) {
+        byForecast.add(activity.id());
         List<Spell> spells = WeatherBound.spells(from, activity, plan.calendar(), forecast);
         Window window = forecast.firstWindow(need, spells);
         LocalDate day = window.fits() ? window.first() : last.get().plusDays(1);

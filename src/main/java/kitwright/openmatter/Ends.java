@@ -1,5 +1,6 @@
 package kitwright.openmatter;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,8 @@ import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
 import kitwright.network.Weathered;
 import kitwright.shortage.LookAhead;
+import kitwright.value.Days;
+import kitwright.weather.Outlook;
 
 /**
  * When the build ends, and what each of the dates leaves out. The text of the look-ahead and its
@@ -17,7 +20,8 @@ import kitwright.shortage.LookAhead;
  *
  * @param alone by the order of work, with the crates that it unpacks
  * @param paced with material as promised, or ordered today where nobody sends it
- * @param weather the same with the weather; empty where no open task asks anything of it
+ * @param weather the same with the weather; empty where no open task asks anything of it, or
+ *     nothing is known of the weather of any
  * @param leftOut what is in none of these dates, each a sentence without its full stop
  */
 public record Ends(
@@ -43,7 +47,11 @@ public record Ends(
               .anyMatch(task -> WeatherBound.need(task).isPresent());
       Optional<Weathered> weather =
           asked ? Optional.of(Weathered.of(paced, day)) : Optional.empty();
-      return new Ends(Plan.on(day).schedule(), paced, weather, leftOut(day, weather));
+      return new Ends(
+          Plan.on(day).schedule(),
+          paced,
+          weather.filter(each -> !each.byForecast().isEmpty() || !each.byClimate().isEmpty()),
+          leftOut(day, weather));
     }
   }
 
@@ -60,11 +68,22 @@ public record Ends(
       out.add(
           "weather not reckoned for "
               + tasks(unreckoned, "", "").strip()
-              + " beyond the forecast, since the build states no “climate” for "
+              + forecast(day)
+              + " the build states no “climate” for "
               + (unreckoned == 1 ? "its" : "their")
               + " months");
     }
     return out;
+  }
+
+  private static String forecast(Facts day) {
+    Optional<LocalDate> last = Outlook.on(day).lastDay();
+    if (last.isEmpty()) {
+      return ", since nothing is foretold and";
+    }
+    return last.get().isBefore(day.day())
+        ? ", since the forecast ended on " + Days.named(last.get()) + " and"
+        : " beyond the forecast, since";
   }
 
   /** The work that nobody can read, each a sentence without its full stop. */

@@ -12,6 +12,7 @@ import kitwright.loan.Standing;
 import kitwright.network.Plan;
 import kitwright.network.WeatherBound;
 import kitwright.value.Days;
+import kitwright.weather.Outlook;
 import kitwright.weather.Window;
 
 /** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
@@ -86,11 +87,7 @@ final class GroundMatters {
   }
 
   Stream<OpenMatter> weather() {
-    LocalDate last =
-        now.ledger().forecast().stream()
-            .map(row -> row.day())
-            .max(LocalDate::compareTo)
-            .orElse(now.day());
+    LocalDate last = Outlook.on(now).lastDay().orElse(now.day());
     return WeatherBound.by(last, now).stream().filter(bound -> !bound.isFree()).map(this::weather);
   }
 

@@ -18,6 +18,7 @@ import kitwright.takeoff.TakeOff;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
 import kitwright.weather.CureRate;
+import kitwright.weather.Outlook;
 
 /**
  * How fast a resin goes off on a day, by the rule of {@link CureRate}.
@@ -34,7 +35,7 @@ public record ResinPace(
 
   /** The resins that a task uses, at the temperature expected where it is done on the day. */
   public static List<ResinPace> of(Task task, LocalDate day, Facts now) {
-    OptionalDouble actual = expected(task, day, now.ledger());
+    OptionalDouble actual = expected(task, day, now);
     if (actual.isEmpty()) {
       return List.of();
     }
@@ -44,7 +45,7 @@ public record ResinPace(
   }
 
   /** Indoors what is asked for is kept; elsewhere the middle of what is foretold. */
-  private static OptionalDouble expected(Task task, LocalDate day, Ledger ledger) {
+  private static OptionalDouble expected(Task task, LocalDate day, Facts now) {
     Optional<Quantity> kept =
         task.place()
             .filter(where -> where == Task.Where.INDOORS)
@@ -53,10 +54,7 @@ public record ResinPace(
     if (kept.isPresent()) {
       return OptionalDouble.of(kept.get().in(Unit.CELSIUS).amount().doubleValue());
     }
-    return ledger.forecast().stream()
-        .filter(row -> row.day().equals(day))
-        .mapToDouble(ResinPace::middle)
-        .findFirst();
+    return Outlook.row(day, now).stream().mapToDouble(ResinPace::middle).findFirst();
   }
 
   private static double middle(ForecastDay row) {

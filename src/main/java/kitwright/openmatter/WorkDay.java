@@ -10,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
 import kitwright.loan.Standing;
 import kitwright.network.Plan;
+import kitwright.weather.Outlook;
 
 /**
  * What can really go on on a working day, by what is known now.
@@ -70,7 +71,7 @@ public record WorkDay(
             .filter(
                 loan -> acts.stream().noneMatch(act -> act.record().equals(loan.loan().named())))
             .toList(),
-        now.ledger().forecast().stream().filter(row -> row.day().equals(day)).findFirst());
+        Outlook.row(day, now));
   }
 
   public LocalDate day() {

@@ -16,10 +16,10 @@ public final class Forecast {
     this.days = days;
   }
 
-  /** The forecast of these days; of two rows for one day the first counts. */
+  /** The forecast of these days, each once. */
   public static Forecast of(Collection<ForecastDay> rows) {
     NavigableMap<LocalDate, ForecastDay> days = new TreeMap<>();
-    rows.forEach(row -> days.putIfAbsent(row.day(), row));
+    rows.forEach(row -> days.put(row.day(), row));
     return new Forecast(days);
   }
 

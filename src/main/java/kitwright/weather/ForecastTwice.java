@@ -1,9 +1,9 @@
 package kitwright.weather;
 
 import java.time.LocalDate;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -20,20 +20,31 @@ public final class ForecastTwice implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Set<LocalDate> seen = new HashSet<>();
-    day.ledger().forecast().stream()
-        .filter(row -> !seen.add(row.day()))
-        .forEach(row -> out.add(finding(row)));
+    Map<LocalDate, ForecastDay> seen = new HashMap<>();
+    for (ForecastDay row : day.ledger().forecast()) {
+      ForecastDay first = seen.putIfAbsent(row.day(), row);
+      if (first != null) {
+        out.add(finding(row, first));
+      }
+    }
   }
 
-  private Finding finding(ForecastDay row) {
+  private Finding finding(ForecastDay row, ForecastDay first) {
+    boolean same = Outlook.sayTheSame(first, row);
     return new Finding(
         name(),
         Severity.WARN,
         row.at().of("day"),
-        "The forecast has more than one row for " + row.day() + ".",
-        "The first one counts, even if this one is newer.",
-        "Take out the older row.",
+        "The forecast has more than one row for "
+            + row.day()
+            + (same ? ", and they say the same." : ", and they do not say the same.")
+            + " The first is at "
+            + first.at().record()
+            + ".",
+        same
+            ? "It counts once."
+            : "Nobody knows which is the newer: the day counts as not foretold.",
+        same ? "Take one of them out." : "Take out the older row.",
         List.of(row.named()));
   }
 }

@@ -1,9 +1,14 @@
 package kitwright.weather;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -11,8 +16,12 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Unit;
 
-/** The ledger's forecast in plain numbers; fires where a row contradicts itself and is left out. */
+/**
+ * The forecast that can be leaned on; fires where a row contradicts itself. A day of which one row
+ * says what cannot be, or of which two rows say different things, is as if nobody had foretold it.
+ */
 public final class Outlook implements Rule {
+  private static final Facts.Fact<List<kitwright.ledger.ForecastDay>> ROWS = new Rows();
   private static final Facts.Fact<Forecast> FACT = new Work();
 
   private static final int COLDEST = -45;
@@ -23,20 +32,56 @@ public final class Outlook implements Rule {
     return "forecast-contradictory";
   }
 
-  /** The forecast; rows that contradict themselves are left out. */
+  /** The forecast in plain numbers. */
   public static Forecast on(Facts day) {
     return FACT.on(day);
+  }
+
+  /** The rows that count, one a day, in the ledger's order. */
+  public static List<kitwright.ledger.ForecastDay> rows(Facts day) {
+    return ROWS.on(day);
+  }
+
+  /** The row that counts for a day; empty where nothing is foretold that can be leaned on. */
+  public static Optional<kitwright.ledger.ForecastDay> row(LocalDate of, Facts day) {
+    return rows(day).stream().filter(row -> row.day().equals(of)).findFirst();
   }
 
   private static final class Work extends Facts.Fact<Forecast> {
     @Override
     protected Forecast work(Facts day) {
-      return Forecast.of(
-          day.ledger().forecast().stream()
-              .filter(row -> fault(row).isEmpty())
-              .map(Outlook::plain)
-              .toList());
+      return Forecast.of(rows(day).stream().map(Outlook::plain).toList());
     }
+  }
+
+  private static final class Rows extends Facts.Fact<List<kitwright.ledger.ForecastDay>> {
+    @Override
+    protected List<kitwright.ledger.ForecastDay> work(Facts day) {
+      Map<LocalDate, kitwright.ledger.ForecastDay> rows = new LinkedHashMap<>();
+      Set<LocalDate> doubtful = new HashSet<>();
+      for (kitwright.ledger.ForecastDay row : day.ledger().forecast()) {
+        kitwright.ledger.ForecastDay first = rows.putIfAbsent(row.day(), row);
+        if (fault(row).isPresent() || (first != null && !sayTheSame(first, row))) {
+          doubtful.add(row.day());
+        }
+      }
+      rows.keySet().removeAll(doubtful);
+      return List.copyOf(rows.values());
+    }
+  }
+
+  /** Whether two rows foretell the same weather, whoever foretold it. */
+  static boolean sayTheSame(kitwright.ledger.ForecastDay one, kitwright.ledger.ForecastDay other) {
+    return one.rain().compareAmount(other.rain()) == 0
+        && one.low().compareTo(other.low()) == 0
+        && one.high().compareTo(other.high()) == 0
+        && same(one.humidity(), other.humidity())
+        && same(one.dewPoint(), other.dewPoint());
+  }
+
+  private static boolean same(Optional<BigDecimal> one, Optional<BigDecimal> other) {
+    return one.map(BigDecimal::stripTrailingZeros)
+        .equals(other.map(BigDecimal::stripTrailingZeros));
   }
 
   @Override
@@ -52,7 +97,7 @@ public final class Outlook implements Rule {
         Severity.WARN,
         row.at().of("day"),
         "The forecast for " + row.day() + " says " + what + ".",
-        "The row is left out, and no window is found across that day.",
+        "The day counts as not foretold, and no window is found across it.",
         "Look the forecast up and correct the number.",
         List.of(row.named()));
   }

@@ -51,6 +51,7 @@ class WeatheredTest {
     assertThat(weathered.schedule().of("paint").goesOn()).isEqualTo("2026-03-04T08:00");
     assertThat(weathered.schedule().lastDay()).isEqualTo("2026-03-05");
     assertThat(weathered.leftOut()).isEmpty();
+    assertThat(weathered.byForecast()).containsExactly("paint");
     assertThat(weathered.byClimate()).isEmpty();
   }
 
@@ -59,6 +60,7 @@ class WeatheredTest {
     // four days of work on days of which one in two is fit: eight working days
     Weathered weathered = weathered(HALF, paint("4 d", ""), "");
     assertThat(weathered.byClimate()).containsExactly("paint");
+    assertThat(weathered.byForecast()).isEmpty();
     assertThat(weathered.schedule().lastDay()).isEqualTo("2026-03-11");
   }
 

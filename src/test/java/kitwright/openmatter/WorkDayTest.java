@@ -22,6 +22,13 @@ class WorkDayTest {
     assertThat(day(yaml.formatted(Sample.TODAY)).ready()).hasSize(1);
   }
 
+  @Test
+  void aForecastThatContradictsItselfForetellsNothing() {
+    String row = "forecast: [{day: 2026-03-03, rain: 0 mm, low: %s, high: 12}]\n";
+    assertThat(day(row.formatted("9")).forecast()).isPresent();
+    assertThat(day(row.formatted("19")).forecast()).isEmpty();
+  }
+
   private static WorkDay day(String yaml) {
     Facts now = Facts.of(Sample.ledger(yaml), Sample.TODAY);
     return WorkDay.of(Sample.TODAY.plusDays(1), now);

@@ -23,6 +23,7 @@ import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Range;
 import kitwright.network.Schedule;
+import kitwright.network.Weathered;
 import kitwright.openmatter.Ends;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
@@ -66,13 +67,18 @@ public final class AheadEnds {
             .value(
                 "with-weather",
                 ends.weather().map(each -> end(each.schedule())).orElseGet(AheadEnds::nothing))
-            .sentence(
-                "weather-by",
-                ends.weather().filter(each -> !each.byClimate().isEmpty()).isPresent()
-                    ? "by the forecast and beyond it by your climate"
-                    : "by the forecast")
+            .sentence("weather-by", ends.weather().map(AheadEnds::by).orElse(""))
             .sentence("all-finished", "")
             .list("left-out", ends.leftOut().stream().map(Inline::text).toList()));
+  }
+
+  private static String by(Weathered weather) {
+    if (weather.byForecast().isEmpty()) {
+      return "by your climate";
+    }
+    return weather.byClimate().isEmpty()
+        ? "by the forecast"
+        : "by the forecast and beyond it by your climate";
   }
 
   private Slots supposed(Slots slots) {

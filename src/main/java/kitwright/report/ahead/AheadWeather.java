@@ -80,7 +80,7 @@ public record AheadWeather(Outlook outlook, Facts now) {
     String foretold =
         told(
             "Source of the forecast: ",
-            now.ledger().forecast().stream().flatMap(each -> each.source().stream()));
+            kitwright.weather.Outlook.rows(now).stream().flatMap(each -> each.source().stream()));
     String climate =
         told(
             "Source of the days that are fit in a month: ",

@@ -52,7 +52,7 @@ public final class WarmWork {
   }
 
   private static Optional<Double> coldest(Outlook outlook, Planned planned) {
-    return outlook.now().ledger().forecast().stream()
+    return kitwright.weather.Outlook.rows(outlook.now()).stream()
         .filter(day -> !day.day().isBefore(Plan.on(outlook.now()).workableOn(planned.id())))
         .filter(day -> !day.day().isAfter(planned.ready().toLocalDate()))
         .map(ForecastDay::low)

@@ -64,7 +64,7 @@ public final class WorkPicture {
         bands(),
         links(),
         pins,
-        now.ledger().forecast().stream().map(WorkPicture::sky).toList(),
+        kitwright.weather.Outlook.rows(now).stream().map(WorkPicture::sky).toList(),
         windows());
   }
 

@@ -1,0 +1,84 @@
+package kitwright.weather;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.util.List;
+import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.ledger.Facts;
+import kitwright.ledger.ForecastDay;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Which rows of the forecast can be leaned on. */
+class OutlookTest {
+  private static final String FAIR = "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18%s}";
+
+  private static String forecast(String... rows) {
+    return "forecast: [" + String.join(", ", rows) + "]\n";
+  }
+
+  private static List<ForecastDay> rows(String... rows) {
+    return Outlook.rows(Facts.of(Sample.ledger(forecast(rows)), Sample.TODAY));
+  }
+
+  @Test
+  void aRowThatSaysWhatCanBeCounts() {
+    assertThat(rows(FAIR.formatted(""))).hasSize(1);
+    assertThat(rows(FAIR.formatted(", humidity: 100 %"))).hasSize(1);
+    assertThat(rows(FAIR.formatted(", dew-point: 18"))).hasSize(1);
+    assertThat(rows("{day: 2026-03-03, rain: 0 mm, low: 12, high: 12}")).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{day: 2026-03-03, rain: 0 mm, low: 19, high: 12}",
+        "{day: 2026-03-03, rain: 0 mm, low: -46, high: 12}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 60}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, humidity: 0 %}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, humidity: 101 %}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, dew-point: 18.1}"
+      })
+  void oneThatContradictsItselfIsToldAndItsDayCountsAsNotForetold(String row) {
+    assertThat(rows(row)).isEmpty();
+    assertThat(rows(row, FAIR.formatted(""))).isEmpty();
+    assertThat(rows(FAIR.formatted(""), row)).isEmpty();
+    Facts day = Facts.of(Sample.ledger(forecast(row)), Sample.TODAY);
+    assertThat(Outlook.on(day).lastDay()).isEmpty();
+    assertThat(Outlook.row(Sample.TODAY.plusDays(1), day)).isEmpty();
+    assertThat(Sample.findings(new Outlook(), forecast(row)))
+        .extracting(Finding::follows)
+        .containsExactly("The day counts as not foretold, and no window is found across it.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{day: 2026-03-03, rain: 9 mm, low: 12, high: 18}",
+        "{day: 2026-03-03, rain: 0 mm, low: 11, high: 18}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 17}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, humidity: 80 %}",
+        "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, dew-point: 3}"
+      })
+  void ofTwoRowsThatDifferNeitherCounts(String other) {
+    assertThat(rows(FAIR.formatted(""), other)).isEmpty();
+    assertThat(Sample.findings(new ForecastTwice(), forecast(FAIR.formatted(""), other)))
+        .extracting(Finding::follows, Finding::mend)
+        .containsExactly(
+            tuple(
+                "Nobody knows which is the newer: the day counts as not foretold.",
+                "Take out the older row."));
+  }
+
+  @Test
+  void twoThatSayTheSameCountOnce() {
+    String again = "{day: 2026-03-03, rain: 0.0 cm, low: 12.0, high: 18, source: radio}";
+    assertThat(rows(FAIR.formatted(""), again)).hasSize(1);
+    assertThat(Sample.findings(new ForecastTwice(), forecast(FAIR.formatted(""), again)))
+        .extracting(Finding::follows)
+        .containsExactly("It counts once.");
+  }
+}
