@@ -27,8 +27,10 @@ import kitwright.kit.UnitsApart;
 import kitwright.kit.UsedTwice;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.loan.ToolDueTooSoon;
 import kitwright.loan.ToolOverdue;
 import kitwright.loan.ToolReturnedWhileNeeded;
+import kitwright.loan.ToolWantedTwice;
 import kitwright.money.BudgetLineUnknown;
 import kitwright.money.BuildOverBudget;
 import kitwright.money.ForecastOverBudget;
@@ -173,6 +175,8 @@ public final class Check {
           new HoldPointMissing(),
           new ToolOverdue(),
           new ToolReturnedWhileNeeded(),
+          new ToolDueTooSoon(),
+          new ToolWantedTwice(),
           new HoldPointNear(),
           new BudgetLineUnknown(),
           new MoneyNegative(),

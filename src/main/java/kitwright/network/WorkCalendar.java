@@ -137,7 +137,7 @@ public final class WorkCalendar {
   }
 
   /** The moment at which the working day opens, on working days and others alike. */
-  LocalDateTime openingOf(LocalDate day) {
+  public LocalDateTime openingOf(LocalDate day) {
     return moment(opening(day));
   }
 

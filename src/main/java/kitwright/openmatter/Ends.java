@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.loan.Clash;
 import kitwright.network.Plan;
 import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
@@ -63,6 +64,16 @@ public record Ends(
           tasks(stopped, "lacks", "lack")
               + " something that nobody sends and whose time to get it nobody has written down");
     }
+    long away =
+        Plan.on(day).ahead().stream()
+            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
+            .filter(task -> !Away.of(task, day).isEmpty())
+            .count();
+    if (away > 0) {
+      out.add(
+          tasks((int) away, "needs", "need") + " somebody who is away when the work could go on");
+    }
+    Clash.on(day).forEach(clash -> out.add(clash.words(day)));
     int unreckoned = weather.map(each -> each.leftOut().size()).orElse(0);
     if (unreckoned > 0) {
       out.add(

@@ -1,5 +1,6 @@
 package kitwright.openmatter;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +17,7 @@ import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Wait;
 import kitwright.network.WeatherBound;
+import kitwright.network.WorkCalendar;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
@@ -57,6 +59,8 @@ public record Readiness(
   /** How an open task stands. */
   public static Readiness of(Task task, Facts now) {
     Optional<WeatherBound> weather = WeatherBound.of(task, now);
+    Optional<WeatherBound> seen = weather.filter(bound -> bound.window().fits());
+    LocalDate from = from(seen, task, now);
     List<Lack> lacks =
         Stream.of(
                 clauses(Kind.WORK, work(task, now)),
@@ -64,18 +68,43 @@ public record Readiness(
                 clauses(Kind.MATERIAL, material(task, now)),
                 clauses(Kind.SIGNATURE, signatures(task, now)),
                 clauses(Kind.TOOL, AtHand.lacking(task, now).stream().map(t -> t + " not here")),
+                clauses(Kind.TOOL, goneBy(from, task, now)),
                 clauses(Kind.PERSON, unknown(task, now)),
                 clauses(Kind.PERSON, Away.of(task, now).stream().map(Away::words)),
                 clauses(Kind.WEATHER, weather.stream().flatMap(w -> weather(w, now).stream())))
             .flatMap(Function.identity())
             .toList();
-    Optional<WeatherBound> seen = weather.filter(bound -> bound.window().fits());
     return new Readiness(
         task,
-        seen.map(bound -> bound.window().first()).orElse(Away.backBy(task, now)),
-        seen.map(WeatherBound::until).orElse(Plan.on(now).schedule().of(task.id()).lastDay()),
+        from,
+        seen.filter(bound -> bound.window().first().equals(from))
+            .map(WeatherBound::until)
+            .orElse(to(from, task, now)),
         lacks,
         people(task, now));
+  }
+
+  /** The first day of a window in the weather on which everybody is here, as far as one is seen. */
+  private static LocalDate from(Optional<WeatherBound> seen, Task task, Facts now) {
+    LocalDate here = Away.backBy(task, now);
+    return seen.stream()
+        .flatMap(bound -> Stream.concat(Stream.of(bound.window().first()), bound.later().stream()))
+        .filter(day -> !day.isBefore(here))
+        .findFirst()
+        .orElse(here);
+  }
+
+  /** The day on which its work would be finished if it goes on from a day. */
+  private static LocalDate to(LocalDate from, Task task, Facts now) {
+    Plan plan = Plan.on(now);
+    Planned planned = plan.schedule().of(task.id());
+    if (!from.isAfter(plan.workableOn(task.id()))) {
+      return planned.lastDay();
+    }
+    Duration left = Duration.ofMinutes(planned.activity().left().expected());
+    return left.isZero()
+        ? from
+        : WorkCalendar.lastDay(plan.calendar().add(plan.calendar().openingOf(from), left));
   }
 
   private static Stream<Lack> clauses(Kind kind, Stream<String> words) {
@@ -104,6 +133,13 @@ public record Readiness(
     return ready(now).stream()
         .filter(
             each -> each.task().place().filter(where -> where == Task.Where.INDOORS).isPresent())
+        .toList();
+  }
+
+  /** The tools that are here when it goes on and shall be back before it can be finished. */
+  public List<AtHand.Back> dueWhileAtWork(Facts now) {
+    return AtHand.backBefore(to, task, now).stream()
+        .filter(back -> lacks.stream().noneMatch(lack -> lack.words().equals(back.words())))
         .toList();
   }
 
@@ -153,6 +189,13 @@ public record Readiness(
       return wanted.thing().so(wanted.missing());
     }
     return wanted.thing().what() + (wanted.toCome().isEmpty() ? " not counted" : " still to come");
+  }
+
+  /** What is here now and shall be back with its lender before the work can go on. */
+  private static Stream<String> goneBy(LocalDate from, Task task, Facts now) {
+    return from.isAfter(Plan.on(now).nextWorkingDay())
+        ? AtHand.backBefore(from, task, now).stream().map(AtHand.Back::words)
+        : Stream.empty();
   }
 
   private static Stream<String> signatures(Task task, Facts now) {

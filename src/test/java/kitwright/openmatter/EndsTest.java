@@ -15,6 +15,22 @@ class EndsTest {
     return Ends.on(Facts.of(Sample.ledger(PAINT + more), Sample.TODAY));
   }
 
+  @Test
+  void whoIsAwayAndWhatClashesIsInNoDate() {
+    String yaml =
+        """
+        parties: [{id: ivo, name: Ivo, role: helper, off: [2026-03-01..2026-03-03]}]
+        borrowed: [{id: saw, tool: saw, from: ivo, on: 2026-02-01, condition: ok}]
+        tasks:
+          - {id: a, what: A, takes: 1 d, who: [ivo], tools: [saw]}
+          - {id: b, what: B, takes: 1 d, tools: [saw]}
+        """;
+    assertThat(Ends.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).leftOut())
+        .containsExactly(
+            "1 task needs somebody who is away when the work could go on",
+            "“A” and “B” both need the saw at the same time, and one is here");
+  }
+
   private static String rain(String day) {
     return "forecast: [{day: " + day + ", rain: 2 mm, low: 12, high: 18}]\n";
   }

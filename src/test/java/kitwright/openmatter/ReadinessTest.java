@@ -193,6 +193,47 @@ class ReadinessTest {
   }
 
   @Test
+  void aToolThatShallBeBackBeforeTheWorkCanGoOnIsLacking() {
+    String yaml =
+        """
+        parties:
+          - {id: pell, name: Pell, role: lender}
+          - {id: ivo, name: Ivo, role: helper, off: [2026-03-01..%s]}
+        tasks: [{id: lift, what: Lift, takes: 2 d, who: [ivo], tools: [hoist]}]
+        borrowed:
+          - {id: hoist, tool: hoist, from: pell, on: 2026-02-01, due: 2026-03-04, condition: good}
+        """;
+    assertThat(lacks("lift", yaml.formatted("2026-03-04")))
+        .containsExactly(
+            "hoist due back on 4\u00a0March\u00a02026", "Ivo is away until 4\u00a0March\u00a02026");
+    assertThat(lacks("lift", yaml.formatted("2026-03-03")))
+        .as("it goes back in the middle of the work, which the row tells")
+        .containsExactly("Ivo is away until 3\u00a0March\u00a02026");
+    Facts now = Facts.of(Sample.ledger(yaml.formatted("2026-03-03")), Sample.TODAY);
+    Readiness lift = Readiness.of(Plan.on(now).task("lift").orElseThrow(), now);
+    assertThat(lift.dueWhileAtWork(now)).hasSize(1);
+    assertThat(lift.to()).isEqualTo("2026-03-05");
+  }
+
+  @Test
+  void aWindowInTheWeatherCountsWhereEverybodyIsHere() {
+    String yaml =
+        """
+        parties: [{id: ivo, name: Ivo, role: helper, off: [2026-03-01..%s]}]
+        tasks:
+          - {id: p, what: P, takes: 1 d, place: outdoors, weather: {dry: 1 d}, who: [ivo]}
+        forecast:
+        """;
+    String rows = row("2026-03-02", 0) + row("2026-03-03", 1) + row("2026-03-04", 0);
+    assertThat(of("p", yaml.formatted("2026-03-02") + rows, Sample.TODAY).from())
+        .isEqualTo("2026-03-04");
+    assertThat(of("p", yaml.formatted("2026-03-05") + rows, Sample.TODAY).from())
+        .isEqualTo("2026-03-06");
+    assertThat(of("p", yaml.formatted("2026-03-05") + rows, Sample.TODAY).to())
+        .isEqualTo("2026-03-06");
+  }
+
+  @Test
   void aSignatureThatHoldsItIsLackingAlone() {
     Readiness held =
         of(
@@ -231,6 +272,7 @@ class ReadinessTest {
         .containsExactly("Ivo is away until 3\u00a0March\u00a02026");
     assertThat(lift.lacksOnly(Readiness.Kind.PERSON)).isTrue();
     assertThat(lift.from()).isEqualTo("2026-03-05");
+    assertThat(lift.to()).isEqualTo("2026-03-05");
     assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 5)).isReady()).isTrue();
     assertThat(of("lift", AWAY, LocalDate.of(2026, 3, 4)).isReady()).isFalse();
   }

@@ -7,6 +7,7 @@ import static kitwright.document.Column.left;
 import static kitwright.document.Column.right;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import kitwright.document.Cell;
 import kitwright.document.Row;
 import kitwright.document.Slots;
@@ -87,11 +88,19 @@ public final class AheadReport implements Report {
         Cell.id(task.id()),
         Cell.day(readiness.from()),
         Cell.day(readiness.to()),
-        Cell.of(task.what() + remark(planned, now), new Value.Text(task.what())),
+        Cell.of(
+            task.what() + remark(planned, now) + due(readiness, now), new Value.Text(task.what())),
         Cells.days(planned.total().wholeDays()),
         Cell.several(lacks.isEmpty() ? Cells.NONE : String.join("; ", lacks), lacks),
         Cell.day(planned.latestStart().toLocalDate()),
         Cell.yes("", planned.critical()));
+  }
+
+  /** What of its tools shall be back before it can be finished. */
+  private static String due(Readiness readiness, Facts now) {
+    return readiness.dueWhileAtWork(now).stream()
+        .map(back -> ", " + back.words())
+        .collect(Collectors.joining());
   }
 
   /** What has no work of its own happens at the end of what it waits for, not the next morning. */

@@ -13,9 +13,9 @@ import kitwright.document.Slots;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
 import kitwright.ledger.Task;
+import kitwright.loan.Clash;
 import kitwright.network.Plan;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.Readiness;
@@ -136,12 +136,35 @@ public final class TomorrowPage {
           "tool "
               + task.tools().stream()
                   .flatMap(tool -> ledger.loan(tool).stream())
-                  .map(Loan::tool)
+                  .map(loan -> tool(loan.tool(), each))
+                  .distinct()
                   .collect(Collectors.joining(", ")));
     }
     warmth(task).ifPresent(parts::add);
     task.cure().ifPresent(wait -> parts.add("then " + wait + " to cure"));
     return parts.isEmpty() ? "" : ": " + String.join("; ", parts);
+  }
+
+  /** A tool, when it shall be back, and what else wants it. */
+  private String tool(String tool, Readiness each) {
+    String due =
+        each.dueWhileAtWork(day.facts()).stream()
+            .filter(back -> back.loan().tool().equals(tool))
+            .map(back -> " (due back " + Say.dayAndMonth(back.due()) + ")")
+            .collect(Collectors.joining());
+    List<String> others =
+        Clash.on(day.facts()).stream()
+            .filter(clash -> clash.tool().equals(tool) && clash.tasks().contains(each.task().id()))
+            .flatMap(clash -> clash.tasks().stream())
+            .filter(task -> !task.equals(each.task().id()))
+            .distinct()
+            .map(task -> "“" + plan.name(task) + "”")
+            .toList();
+    return tool
+        + due
+        + (others.isEmpty()
+            ? ""
+            : ", which " + Say.list(others) + (others.size() == 1 ? " needs" : " need") + " too");
   }
 
   private static Optional<String> warmth(Task task) {
