@@ -160,11 +160,15 @@ public final class TomorrowPage {
             .distinct()
             .map(task -> "“" + plan.name(task) + "”")
             .toList();
-    return tool
-        + due
-        + (others.isEmpty()
-            ? ""
-            : ", which " + Say.list(others) + (others.size() == 1 ? " needs" : " need") + " too");
+    return tool + due + also(others);
+  }
+
+  private static String also(List<String> others) {
+    return switch (others.size()) {
+      case 0 -> "";
+      case 1 -> ", which " + others.get(0) + " needs too";
+      default -> ", which " + others.size() + " other tasks need too";
+    };
   }
 
   private static Optional<String> warmth(Task task) {
