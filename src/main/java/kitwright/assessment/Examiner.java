@@ -33,6 +33,7 @@ import kitwright.assessment.method.LaminateMethod;
 import kitwright.assessment.method.LoadStated;
 import kitwright.assessment.method.PanelMethod;
 import kitwright.assessment.method.SectionMethod;
+import kitwright.assessment.method.Sideways;
 import kitwright.assessment.method.Taper;
 import kitwright.assessment.method.TimberDepth;
 import kitwright.assessment.method.Unlike;
@@ -295,6 +296,7 @@ final class Examiner {
       return false;
     }
     judgeAlike(rows);
+    tipping(rows);
     links(rows);
     return failing.isEmpty()
         && rows.stream().allMatch(Examiner::holds)
@@ -323,6 +325,7 @@ final class Examiner {
     Compared compared = compared();
     List<Row> rows = new ArrayList<>(compared.rows());
     judgeAlike(rows);
+    tipping(rows);
     WeakLinks links = links(rows);
     if (sampled) {
       chance(rows);
@@ -558,6 +561,32 @@ final class Examiner {
     }
   }
 
+  /** A moment that is asked, where the part as built may tip over sideways sooner than as drawn. */
+  private void tipping(List<Row> rows) {
+    if (!isBeam()) {
+      return;
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      boolean across = row.measure() == Measure.MOMENT_ACROSS;
+      boolean along =
+          row.measure() == Measure.MOMENT_SAGGING || row.measure() == Measure.MOMENT_HOGGING;
+      if ((along || across) && row.limit().isPresent()) {
+        int at = i;
+        drawn()
+            .flatMap(one -> made().flatMap(other -> sooner(one, other, across)))
+            .ifPresent(why -> rows.set(at, row.lacking(why)));
+      }
+    }
+  }
+
+  private Optional<String> sooner(Part drawn, Part made, boolean across) {
+    Part one = across ? drawn.turned() : drawn;
+    Part other = across ? made.turned() : made;
+    return Sideways.sooner(
+        one, bending(one), other, bending(other), across ? Optional.empty() : bare);
+  }
+
   private WeakLinks links(List<Row> rows) {
     if (assessment.weakLink().isEmpty()) {
       return WeakLinks.lacking(List.of());
@@ -566,6 +595,7 @@ final class Examiner {
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
     lacking.addAll(LinkStated.lacking(link));
+    outlasts(link, worked);
     Row.Limit least = new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue());
     Row plain = link(worked.margin(), least, worked.lacking());
     rows.add(worked.alike().map(plain::judgedAlike).orElse(plain));
@@ -700,6 +730,20 @@ final class Examiner {
                         WeakLinks.of(
                             one, other, this::bending, cantilever(Own.joined(other, one, at)), at)))
         .orElseGet(() -> WeakLinks.lacking(List.of()));
+  }
+
+  /** What is protected may tip over sideways before it breaks. */
+  private void outlasts(Assessment.WeakLink link, WeakLinks worked) {
+    Optional<Part> kept =
+        link.by() == Assessment.WeakLink.By.BENDING
+            ? link.protectedPart().flatMap(sections).flatMap(this::linked)
+            : Optional.empty();
+    double margin = worked.margin().orElse(0.0);
+    if (kept.isPresent() && bare.isPresent() && margin >= link.margin().doubleValue()) {
+      Sideways.outlasts(
+              kept.get(), bending(kept.get()), bare.get(), margin, link.margin().doubleValue())
+          .ifPresent(lacking::add);
+    }
   }
 
   private Cantilever cantilever(List<Own> own) {

@@ -1,6 +1,7 @@
 package kitwright.assessment.method;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Print;
@@ -19,41 +20,45 @@ import kitwright.value.Quantity;
  * @param share what is left of the moment that it bears, 1 at most
  * @param lacking why that cannot be told
  * @see SideStability
+ * @see "Florida Building Code, 2306.7: depth to thickness two to one, no lateral support is
+ *     required; read on 2026-11-30"
  */
-record Sideways(double share, Optional<String> lacking, Optional<Step> step) {
+public record Sideways(double share, Optional<String> lacking, Optional<Step> step) {
   /** E₀.₀₅ of softwood is 0.67 of the mean, which is what is mostly stated: EN 338. */
   private static final double LOW = 0.67;
 
   /** EN 1993-1-1, 6.3.2.2 (4): a metal beam less slender than this does not tip. */
   private static final double STEADY = 0.4;
 
+  /** Solid wood up to twice as deep as wide needs no hold at its sides. */
+  private static final double STOUT = 2;
+
+  /** Two that tip alike but for rounding. */
+  private static final double ALIKE = 1.001;
+
   private static final Sideways NONE = new Sideways(1, Optional.empty(), Optional.empty());
 
   static Sideways of(Part part, Bending bending, BeamLoad load) {
     var box = part.beam().bounds();
-    double moment =
-        Math.min(
-            bending.moment(Sense.SAGGING).value().orElse(0),
-            bending.moment(Sense.HOGGING).value().orElse(0));
-    if (!(load.moment() > 0) || !(moment > 0) || box.height() <= box.width()) {
+    double moment = held(bending);
+    if (!(load.moment() > 0) || !(moment > 0) || !isDeep(part, bending)) {
       return NONE;
     }
-    if (part.beam().parted() || part.beam().torsion().isEmpty()) {
-      return untold(part, "is deep");
+    OptionalDouble torsion = part.beam().torsionAtLeast();
+    if (part.beam().parted() || torsion.isEmpty()) {
+      return untold(part, "make it wider, or write it as layers of one width");
     }
     double across = Bending.of(part.beam().turned()).stiffness();
-    if (across >= bending.stiffness()) {
-      return NONE;
-    }
     boolean wood =
         part.beam().regions().stream().allMatch(one -> one.material().kind() == Kind.TIMBER);
     double low = wood ? LOW : 1;
     SideStability beam =
-        new SideStability(
-            low * across, low * part.beam().torsion().getAsDouble(), length(load, box.height()));
+        new SideStability(low * across, low * torsion.getAsDouble(), length(load, box.height()));
     double slender = beam.slenderness(moment);
     if (!wood) {
-      return slender <= STEADY ? NONE : untold(part, "is deep");
+      return slender <= STEADY
+          ? NONE
+          : untold(part, "say how often its side is held (held-sideways), or make it wider");
     }
     double share = SideStability.share(slender);
     return new Sideways(share, Optional.empty(), Optional.of(step(beam, moment, slender, share)));
@@ -64,15 +69,97 @@ record Sideways(double share, Optional<String> lacking, Optional<Step> step) {
     return share < 1 ? Figure.of(share * held.value(), "tipping over sideways") : held;
   }
 
-  private static Sideways untold(Part part, String how) {
+  /** What it bears where its side is held, the lesser way, N·m. */
+  private static double held(Bending bending) {
+    return Math.min(
+        bending.moment(Sense.SAGGING).value().orElse(0),
+        bending.moment(Sense.HOGGING).value().orElse(0));
+  }
+
+  private static boolean isDeep(Part part, Bending bending) {
+    var box = part.beam().bounds();
+    return box.height() > box.width()
+        && (part.beam().parted()
+            || Bending.of(part.beam().turned()).stiffness() < bending.stiffness());
+  }
+
+  /** How soon it tips for what it bears, M·l/M_crit in 1/m; nothing where it does not. */
+  private static double soon(Part part, Bending bending) {
+    double moment = held(bending);
+    if (!(moment > 0) || !isDeep(part, bending)) {
+      return 0;
+    }
+    OptionalDouble torsion = part.beam().torsionAtLeast();
+    if (part.beam().parted() || torsion.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double across = Bending.of(part.beam().turned()).stiffness();
+    return moment / new SideStability(across, torsion.getAsDouble(), 1).critical();
+  }
+
+  /**
+   * Why a moment set beside that of another part says too little: the one as built tips over
+   * sideways, and sooner than the one as drawn. Nothing where both tip alike or neither does.
+   *
+   * @param load that says how long it is and how its side is held, where one is stated
+   */
+  public static Optional<String> sooner(
+      Part drawn, Bending asDrawn, Part made, Bending asMade, Optional<BeamLoad> load) {
+    double soon = soon(made, asMade);
+    if (isStout(made)) {
+      return Optional.empty();
+    }
+    if (!(soon > ALIKE * soon(drawn, asDrawn)) && Double.isFinite(soon)) {
+      return Optional.empty();
+    }
+    if (load.isPresent()) {
+      Sideways aside = of(made, asMade, load.get());
+      if (aside.lacking().isPresent()) {
+        return aside.lacking();
+      }
+      if (!(aside.share < 1)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        made.id()
+            + " is deep for its width and may tip over sideways before it breaks, sooner than "
+            + drawn.id()
+            + ", of which a moment set beside a moment says nothing: ask for its reserve under a"
+            + " load, or give a load that says its span and how often its side is held"
+            + " (held-sideways)");
+  }
+
+  private static boolean isStout(Part part) {
+    var box = part.beam().bounds();
+    return part.beam().solidTimber() && box.height() <= STOUT * box.width();
+  }
+
+  /**
+   * Why it is not told that a part outlasts another: it may tip over before it breaks.
+   *
+   * @param margin how much more it bears where its side is held
+   * @param asked the least of that
+   */
+  public static Optional<String> outlasts(
+      Part part, Bending bending, BeamLoad load, double margin, double asked) {
+    Sideways aside = of(part, bending, load);
+    return aside.share * margin < asked && !isStout(part)
+        ? Optional.of(
+            part.id()
+                + " may tip over sideways before it breaks, and which part goes first is not told"
+                + " then: say how often its side is held (held-sideways), or make it wider")
+        : aside.lacking();
+  }
+
+  private static Sideways untold(Part part, String mend) {
     return new Sideways(
         1,
         Optional.of(
             part.id()
-                + " "
-                + how
-                + " for its width and may tip over sideways before it breaks, which is not worked"
-                + " out for it: say how often its side is held (held-sideways), or make it wider"),
+                + " is deep for its width and may tip over sideways before it breaks, which is not"
+                + " worked out for it: "
+                + mend),
         Optional.empty());
   }
 

@@ -39,6 +39,11 @@ public record Part(
     return source.id();
   }
 
+  /** The same with y and z exchanged, for what bends it sideways; of no layers. */
+  public Part turned() {
+    return new Part(source, beam.turned(), List.of());
+  }
+
   /** m. */
   public double thickness() {
     var box = beam.bounds();

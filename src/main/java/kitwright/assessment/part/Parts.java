@@ -42,6 +42,7 @@ public final class Parts {
       part = Optional.empty();
     }
     Webs.lacking(section, materials::material).forEach(materials.inputs()::lacks);
+    part.ifPresent(this::slim);
     factors.beyond(section).forEach(materials.inputs()::lacks);
     if (faults.any()) {
       materials
@@ -50,6 +51,11 @@ public final class Parts {
       return Optional.empty();
     }
     return part;
+  }
+
+  private void slim(Part part) {
+    Webs.legs(part).ifPresent(materials.inputs()::lacks);
+    Holes.lacking(part).forEach(materials.inputs()::lacks);
   }
 
   private Optional<Part> attempt(Section section, Faults faults) {

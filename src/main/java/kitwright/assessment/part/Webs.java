@@ -3,11 +3,14 @@ package kitwright.assessment.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import kitwright.assessment.sheet.Print;
 import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.ledger.Section.Shape;
+import kitwright.mechanics.beam.BeamMaterial;
+import kitwright.mechanics.beam.Leg;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -48,6 +51,24 @@ public final class Webs {
       }
     }
     return lacking;
+  }
+
+  /** A polygon with a leg or wall so thin that it may buckle before it yields. */
+  static Optional<String> legs(Part part) {
+    BeamMaterial material = part.beam().regions().get(0).material();
+    OptionalDouble bears = Leg.bears(part.beam(), material);
+    return Leg.slimmest(part.beam())
+        .filter(leg -> !(leg.buckling(material).orElse(0) > bears.orElse(0)))
+        .map(
+            leg ->
+                part.id()
+                    + " has a leg or wall of "
+                    + Print.mm(leg.length())
+                    + " that is "
+                    + Print.mm(leg.thickness())
+                    + " thick and may buckle first, which is not worked out for a polygon: write it"
+                    + " as layers with voids beside its webs, as an i or a tube, or state its"
+                    + " wall");
   }
 
   private static double dimension(Section section, String name) {

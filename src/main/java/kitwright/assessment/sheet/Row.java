@@ -1,5 +1,6 @@
 package kitwright.assessment.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,6 +54,13 @@ public record Row(
 
   public Row {
     lacking = List.copyOf(lacking);
+  }
+
+  /** The same, and one reason more why it cannot be told. */
+  public Row lacking(String more) {
+    List<String> all = new ArrayList<>(lacking);
+    all.add(more);
+    return new Row(measure, designed, built, limit, all, alike);
   }
 
   /** The same with what it is with both parts judged in one way. */

@@ -7,7 +7,7 @@ public enum FailureMode {
   BENDING("bending of solid timber"),
   WRINKLING("face wrinkling on the core"),
   DIMPLING("buckling of the face over a gap"),
-  FLANGE_BUCKLING("buckling of the flange"),
+  FLANGE_BUCKLING("buckling of the free edge"),
   WALL_BUCKLING("buckling of the wall"),
   CORE_SHEAR("core shear"),
   TIMBER_SHEAR("timber shear along the grain"),

@@ -7,6 +7,8 @@ import kitwright.mechanics.beam.Grid.Cell;
 
 /** Finds the thin faces of a stack: what lies outward of a core or of a gap between strips. */
 final class GridSkins {
+  private static final double TOUCH = 1e-9;
+
   private final Grid grid;
   private final List<Skin> skins = new ArrayList<>();
 
@@ -20,6 +22,10 @@ final class GridSkins {
       var cells = grid.rows().get(row);
       for (int s = 0; s < cells.size(); s++) {
         found.around(row, s);
+      }
+      for (int step : new int[] {1, -1}) {
+        found.outstanding(row, step);
+        found.free(row, step);
       }
     }
     return found.skins.stream().distinct().toList();
@@ -38,23 +44,119 @@ final class GridSkins {
       var support = new Support.OverGap(cell.box().width());
       outward(row, 1, cell, support);
       outward(row, -1, cell, support);
-    } else if (cell.index() < 0) {
-      flange(row, 1, cell);
-      flange(row, -1, cell);
     }
   }
 
-  /** A full layer beside a web stands out over a void at its side. */
-  private void flange(int row, int step, Cell gap) {
+  /** What of a layer stands out over voids beyond the webs that carry it. */
+  private void outstanding(int row, int step) {
     int r = row + step;
-    if (r >= 0 && r < grid.rows().size() && grid.rows().get(r).size() == 1) {
-      outward(row, step, gap, new Support.Outstanding(gap.box().width()));
+    if (r < 0 || r >= grid.rows().size()) {
+      return;
     }
+    for (var flange : runs(grid.rows().get(r))) {
+      var webs =
+          grid.rows().get(row).stream().filter(c -> c.index() >= 0 && flange.over(c)).toList();
+      if (!webs.isEmpty()) {
+        double left = webs.get(0).box().y();
+        var last = webs.get(webs.size() - 1).box();
+        outstanding(row, step, flange.from(), left);
+        outstanding(row, step, last.y() + last.width(), flange.to());
+      }
+    }
+  }
+
+  private void outstanding(int row, int step, double from, double to) {
+    if (to - from > TOUCH) {
+      outward(row, step, (from + to) / 2, new Support.Outstanding(to - from));
+    }
+  }
+
+  /** Strips of a layer that touch, m. */
+  private record Run(double from, double to) {
+    boolean over(Cell cell) {
+      var box = cell.box();
+      return Math.min(to, box.y() + box.width()) - Math.max(from, box.y()) > TOUCH;
+    }
+  }
+
+  private static List<Run> runs(List<Cell> cells) {
+    var runs = new ArrayList<Run>();
+    boolean on = false;
+    for (var cell : cells) {
+      var box = cell.box();
+      if (cell.index() >= 0) {
+        double from = on ? runs.remove(runs.size() - 1).from() : box.y();
+        runs.add(new Run(from, box.y() + box.width()));
+      }
+      on = cell.index() >= 0;
+    }
+    return runs;
+  }
+
+  /** A web with nothing at its far edge, such as that of a T: it stands out like a flange. */
+  private void free(int row, int step) {
+    for (var tip : grid.rows().get(row)) {
+      double middle = tip.box().y() + tip.box().width() / 2;
+      int beyond = row + step;
+      boolean open =
+          beyond < 0 || beyond >= grid.rows().size() || grid.at(beyond, middle).isEmpty();
+      if (open && isWeb(row, tip) && !isCap(row - step, tip, middle)) {
+        free(row, -step, middle);
+      }
+    }
+  }
+
+  /** What is twice as wide as the web below it is a flange, which holds the edge of the web. */
+  private boolean isCap(int below, Cell tip, double middle) {
+    return below >= 0
+        && below < grid.rows().size()
+        && grid.at(below, middle)
+            .filter(web -> tip.box().width() >= 2 * web.box().width())
+            .isPresent();
+  }
+
+  private void free(int row, int inward, double middle) {
+    var web = new ArrayList<Cell>();
+    int r = row;
+    while (r >= 0 && r < grid.rows().size()) {
+      int at = r;
+      var next = grid.at(r, middle).filter(cell -> isWeb(at, cell));
+      if (next.isEmpty()) {
+        break;
+      }
+      web.add(next.get());
+      r += inward;
+    }
+    boolean held = r >= 0 && r < grid.rows().size() && grid.at(r, middle).isPresent();
+    if (held) {
+      double high = web.stream().mapToDouble(c -> c.box().height()).sum();
+      double thick = web.stream().mapToDouble(c -> c.box().width()).min().orElseThrow();
+      var leaves =
+          web.stream()
+              .map(c -> new Skin.Leaf(c.box().material(), thick * c.box().height() / high))
+              .toList();
+      var plies = web.stream().map(Cell::index).toList();
+      skins.add(Skin.of(plies, leaves, new Support.Outstanding(high)));
+    }
+  }
+
+  /** A strip with a void or the open air at either side. */
+  private boolean isWeb(int row, Cell cell) {
+    var cells = grid.rows().get(row);
+    int at = cells.indexOf(cell);
+    return cell.index() >= 0
+        && cells.size() > 1
+        && !core(cell)
+        && (at == 0 || cells.get(at - 1).index() < 0)
+        && (at + 1 == cells.size() || cells.get(at + 1).index() < 0);
   }
 
   /** Collects the plies from a core or gap outward; a further core or the open air ends them. */
   private void outward(int row, int step, Cell from, Support support) {
-    double middle = from.box().y() + from.box().width() / 2;
+    outward(row, step, from.box().y() + from.box().width() / 2, support);
+  }
+
+  private void outward(int row, int step, double middle, Support support) {
     var plies = new ArrayList<Cell>();
     for (int r = row + step; r >= 0 && r < grid.rows().size(); r += step) {
       var next = grid.at(r, middle);

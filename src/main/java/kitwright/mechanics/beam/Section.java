@@ -81,6 +81,35 @@ public record Section(
     return new Capacity(limits, missing);
   }
 
+  /**
+   * GJ, N·m², or what it is at least where it is not known: a solid stack is no softer than one of
+   * its softest layer, and pieces cut apart twist more easily than together. Empty where it is of
+   * other than rectangles.
+   */
+  public OptionalDouble torsionAtLeast() {
+    if (torsion.isPresent() || !regions.stream().allMatch(Rectangle.class::isInstance)) {
+      return torsion;
+    }
+    double apart = 0;
+    double softest = Double.POSITIVE_INFINITY;
+    for (var region : regions) {
+      var box = region.bounds();
+      double shear = region.material().shearModulus();
+      apart += shear * Torsion.rectangle(box.width(), box.height());
+      softest = Math.min(softest, shear);
+    }
+    var box = bounds();
+    double whole = full() ? softest * Torsion.rectangle(box.width(), box.height()) : 0;
+    return OptionalDouble.of(Math.max(apart, whole));
+  }
+
+  /** Whether its pieces fill the box round them. */
+  private boolean full() {
+    var box = bounds();
+    double area = regions.stream().mapToDouble(r -> r.moments().area()).sum();
+    return area > (1 - 1e-9) * box.width() * box.height();
+  }
+
   /** Whether it is of parts side by side that do not touch: across they do not bend as one. */
   public boolean parted() {
     return Grid.parted(regions);
@@ -145,7 +174,6 @@ public record Section(
     if (regions.stream().allMatch(r -> r.bounds().height() >= (1 - 1e-9) * box.height())) {
       return true; // side by side, each as deep as all
     }
-    double area = regions.stream().mapToDouble(r -> r.moments().area()).sum();
-    return area > (1 - 1e-9) * box.width() * box.height();
+    return full();
   }
 }

@@ -207,4 +207,71 @@ class BucklingPublishedTest {
     }
     assertThat(plate.buckling().orElseThrow() * 0.002).isCloseTo(least, within(1e-4 * least));
   }
+
+  /** A T upside down with two webs and a narrower flange on top of one of them. */
+  @Test
+  void whatStandsOutIsFoundWhereverItIs() {
+    var stuff = shaped();
+    var wide = Strip.of(0.1, stuff);
+    var webs =
+        List.of(
+            Strip.gap(0.02),
+            Strip.of(0.01, stuff),
+            Strip.gap(0.03),
+            Strip.of(0.01, stuff),
+            Strip.gap(0.03));
+    var cap = List.of(Strip.gap(0.01), Strip.of(0.04, stuff), Strip.gap(0.05));
+    var section =
+        LayeredSection.ofWidth(0.1)
+            .strips(0.005, List.of(wide))
+            .strips(0.08, webs)
+            .strips(0.004, cap)
+            .section();
+    assertThat(section.skins().stream().map(skin -> skin.plies() + " " + held(skin)))
+        .containsExactlyInAnyOrder(
+            "[0] out 0.020", // the lower flange beyond its webs
+            "[0] out 0.030",
+            "[0] gap 0.030", // and between them
+            "[3] out 0.010", // the cap beyond the one web that carries it
+            "[3] out 0.020",
+            "[3] gap 0.030", // the gap is not closed by it: on the safe side
+            "[2] out 0.080"); // the web with nothing on it
+  }
+
+  private static String held(Skin skin) {
+    return skin.support() instanceof Support.Outstanding out
+        ? String.format(java.util.Locale.ROOT, "out %.3f", out.width())
+        : String.format(
+            java.util.Locale.ROOT, "gap %.3f", ((Support.OverGap) skin.support()).width());
+  }
+
+  private static BeamMaterial shaped() {
+    return BeamMaterial.of(
+        "stuff", BeamMaterial.Kind.METAL, 2700, 70e9, 27e9, BeamMaterial.Strength.unknown());
+  }
+
+  /** A stack of two is no softer in torsion than one of the softer, nor stiffer than known. */
+  @Test
+  void theLeastTorsionOfAStackIsThatOfItsSoftestLayer() {
+    var soft =
+        BeamMaterial.of(
+            "soft", BeamMaterial.Kind.TIMBER, 400, 8e9, 0.5e9, BeamMaterial.Strength.unknown());
+    var stack = LayeredSection.ofWidth(0.02).layer(shaped(), 0.06).layer(soft, 0.03).section();
+    assertThat(stack.torsion()).isEmpty();
+    assertThat(stack.torsionAtLeast().orElseThrow())
+        .isEqualTo(
+            Math.max(
+                0.5e9 * Torsion.rectangle(0.02, 0.09),
+                27e9 * Torsion.rectangle(0.02, 0.06) + 0.5e9 * Torsion.rectangle(0.02, 0.03)));
+    var whole = Shapes.rectangle(soft, 0.02, 0.09);
+    assertThat(whole.torsionAtLeast()).isEqualTo(whole.torsion());
+    var thin = LayeredSection.ofWidth(0.1).layer(soft, 0.01).layer(shaped(), 0.0001).section();
+    assertThat(thin.torsionAtLeast().orElseThrow())
+        .isCloseTo(0.5e9 * Torsion.rectangle(0.1, 0.0101), within(1e-6));
+    assertThat(Shapes.polygon(soft, triangle()).torsionAtLeast()).isEmpty();
+  }
+
+  private static Loop triangle() {
+    return new Loop(List.of(new Point(0, 0), new Point(1, 0), new Point(0, 1)));
+  }
 }
