@@ -161,9 +161,7 @@ final class ShortageMatters {
                             .or(
                                 () ->
                                     part.lapsed()
-                                        .map(
-                                            day ->
-                                                " was to come " + Days.named(day) + " and did not"))
+                                        .map(day -> " due " + Days.named(day) + " did not come"))
                             .orElse(" to come, nobody says when"))
             .collect(Collectors.joining());
   }
@@ -249,7 +247,12 @@ final class ShortageMatters {
     }
     return switch (standing.state()) {
       case FOUND ->
-          (standing.claims().isEmpty() ? "claim it from the supplier" : "send the drafted claim")
+          uncounted(standing)
+                  .map(delivery -> "count " + delivery.id() + ", which may hold it; then ")
+                  .orElse("")
+              + (standing.claims().isEmpty()
+                  ? "claim it from the supplier"
+                  : "send the drafted claim")
               + bought(standing);
       case CLAIMED -> "press for an answer to " + claims(standing) + bought(standing);
       case ANSWERED ->
@@ -258,7 +261,7 @@ final class ShortageMatters {
               : standing.claims().stream().allMatch(this::isClosed)
                   ? "get it another way: the claim brings no goods" + bought(standing)
                   : "settle what was answered to " + claims(standing) + bought(standing);
-      case PROMISED -> "see that it comes on " + standing.promisedFor().orElseThrow();
+      case PROMISED -> "see that it comes on " + Days.named(standing.promisedFor().orElseThrow());
       case COVERED -> "nothing";
     };
   }
@@ -268,6 +271,17 @@ final class ShortageMatters {
     return "; bought it instead? “kitwright buy … --replaces "
         + standing.shortage().id()
         + "”, or “replaces:” in the payment";
+  }
+
+  /** A delivery that came and nobody has counted, whose list names it. */
+  private Optional<Delivery> uncounted(Standing standing) {
+    return now.ledger().deliveries().stream()
+        .filter(each -> each.received().isPresent() && each.counted().isEmpty())
+        .filter(
+            each ->
+                each.packed().stream()
+                    .anyMatch(line -> line.item().id().equals(standing.shortage().item().id())))
+        .findFirst();
   }
 
   private static boolean brokenPromise(Standing standing) {

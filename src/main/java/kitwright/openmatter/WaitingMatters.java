@@ -162,12 +162,23 @@ final class WaitingMatters {
     return new OpenMatter(
         OpenMatter.Sort.COUNT,
         delivery.named(),
-        "came on " + delivery.received().orElseThrow() + ", not counted",
-        needed.of(leaning(delivery.named())),
+        "came on " + Days.named(delivery.received().orElseThrow()) + ", not counted",
+        needed.of(hopingFor(delivery)),
         "you",
         "count it, and record what is missing while the notice runs",
         notice(delivery, now.ledger()),
         Optional.empty());
+  }
+
+  /** The tasks that lack what may lie in a delivery that nobody has counted. */
+  private List<String> hopingFor(Delivery delivery) {
+    List<String> tasks = new ArrayList<>(leaning(delivery.named()));
+    delivery.packed().stream()
+        .flatMap(line -> LookAhead.on(now).ofItem(line.item()).stream())
+        .filter(wanted -> wanted.isShort() || !wanted.uncounted().isNone())
+        .map(Wanted::task)
+        .forEach(tasks::add);
+    return tasks;
   }
 
   /** The last day to tell the sender of what is missing in a delivery, as far as anybody knows. */
