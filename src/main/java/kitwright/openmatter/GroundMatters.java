@@ -51,7 +51,7 @@ final class GroundMatters {
             ? "give it back"
             : "ask "
                 + lender
-                + " for "
+                + " to leave it with you until "
                 + Days.named(need.until().orElseThrow())
                 + ", or do the work sooner",
         Optional.of(late ? now.day() : due),
@@ -103,7 +103,11 @@ final class GroundMatters {
         needed.of(List.of(bound.task().id())),
         "the weather",
         window.fits()
-            ? "keep " + window.first() + " to " + window.last() + " free for it"
+            ? "keep "
+                + Days.named(window.first())
+                + " to "
+                + Days.named(window.last())
+                + " free for it"
             : "do indoor work, and look at the next forecast",
         Optional.empty(),
         window.fits() ? Optional.of(window.first()) : Optional.empty());

@@ -49,7 +49,7 @@ public final class HoldPointNear implements Rule {
         "“"
             + plan.name(task.id())
             + "” can start on "
-            + from
+            + Days.named(from)
             + ", and what it closes up is not released: "
             + standing.lacks().stream().map(Lack::words).collect(Collectors.joining("; "))
             + ".",

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
@@ -28,12 +30,15 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
   /** Last days to act, tools to return, deliveries expected, weather, and the launch; by day. */
   public static List<Reminder> all(Facts now) {
     List<Reminder> all = new ArrayList<>();
-    OpenMatters.on(now).all().stream()
-        .filter(OpenMatter::isDated)
-        .filter(matter -> matter.sort() != OpenMatter.Sort.WEATHER)
-        .map(matter -> act(matter, now.day()))
-        .forEach(all::add);
-    Stream.of(tools(now), deliveries(now), windows(now), off(now), launch(now.ledger().build()))
+    List<OpenMatter> matters =
+        OpenMatters.on(now).all().stream()
+            .filter(OpenMatter::isDated)
+            .filter(matter -> matter.sort() != OpenMatter.Sort.WEATHER)
+            .toList();
+    matters.forEach(matter -> all.add(act(matter, now.day())));
+    Set<String> told = matters.stream().map(OpenMatter::record).collect(Collectors.toSet());
+    Stream.of(
+            tools(now, told), deliveries(now), windows(now), off(now), launch(now.ledger().build()))
         .flatMap(each -> each)
         .forEach(all::add);
     all.sort(Comparator.comparing(Reminder::first).thenComparing(Reminder::key));
@@ -52,13 +57,17 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
         late ? today : matter.lastDay(),
         (late ? "Overdue: " : "Last day: ")
             + (matter.waitsFor().equals("you") ? "" : matter.waitsFor() + ": ")
-            + matter.next(),
+            + matter.next()
+            + " ("
+            + matter.record()
+            + ")",
         matter.what() + ". Waits for " + matter.waitsFor() + "." + stops);
   }
 
-  private static Stream<Reminder> tools(Facts now) {
+  /** Of tools that are no open matter yet. */
+  private static Stream<Reminder> tools(Facts now, Set<String> told) {
     return Standing.on(now).stream()
-        .filter(loan -> !loan.isBack())
+        .filter(loan -> !loan.isBack() && !told.contains(loan.loan().named()))
         .flatMap(loan -> loan.loan().due().map(due -> tool(loan, due, now.day())).stream());
   }
 

@@ -146,7 +146,8 @@ class OpenMattersTest {
             + " needed-for: [bond]}]\n";
     OpenMatter matter = only(WORK + tool.formatted("2026-03-06"), OpenMatter.Sort.TOOL);
     assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("bond");
-    assertThat(matter.next()).contains("ask Pell for 10\u00a0March\u00a02026");
+    assertThat(matter.next())
+        .contains("ask Pell to leave it with you until 10\u00a0March\u00a02026");
     assertThat(open(WORK + tool.formatted("2026-03-10")).all())
         .noneMatch(each -> each.sort() == OpenMatter.Sort.TOOL);
   }
