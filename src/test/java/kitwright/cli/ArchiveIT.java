@@ -40,6 +40,7 @@ class ArchiveIT {
         .filteredOn(each -> !each.contains("shared objects file"))
         .hasSizeLessThanOrEqualTo(OUTSIDE);
     assertThat(loaded).filteredOn(each -> each.startsWith("kitwright.")).hasSizeBetween(5, own);
+    assertThat(loaded).noneMatch(each -> each.startsWith("kitwright.") && each.contains("Lambda"));
   }
 
   private List<String> loaded(String... words) throws Exception {

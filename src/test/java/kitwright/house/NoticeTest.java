@@ -25,7 +25,8 @@ class NoticeTest {
 
   @Test
   void everyLibraryInTheJarStandsInTheNotice() throws IOException {
-    String pom = Files.readString(Path.of("pom.xml"));
+    // What stands under “build” builds the jar and is not in it.
+    String pom = Files.readString(Path.of("pom.xml")).split("<build>", 2)[0];
     List<String> shipped =
         DEPENDENCY
             .matcher(pom)
