@@ -58,18 +58,12 @@ public record Choice(
     Outlays outlays = new Outlays(now.ledger(), Account.on(now), standing);
     List<WayOut> ways = new ArrayList<>();
     for (Shortage.Option option : standing.shortage().options()) {
-      Optional<Substitution> substitution =
-          option
-              .substitution()
-              .flatMap(now.ledger()::substitution)
-              .filter(each -> isOf(each, standing.shortage()));
-      Outlay outlay = outlays.of(option);
-      long minutes = outlay.hours().multiply(BigDecimal.valueOf(60)).longValue();
+      Optional<Substitution> substitution = substitution(option, standing, now);
       ways.add(
           new WayOut(
               option,
-              outlay,
-              waiting.timing(option, substitution, minutes),
+              outlays.of(option),
+              waiting.timing(option, substitution),
               substitution
                   .map(each -> strength(each, Assessments.on(now)))
                   .or(() -> otherThanDrawn(option).map(any -> Strength.unknown())),
@@ -86,6 +80,14 @@ public record Choice(
         ways,
         dominated,
         Turning.of(ways, dominated, now.ledger().build().ownHour()));
+  }
+
+  /** What an option would have built otherwise. */
+  static Optional<Substitution> substitution(Shortage.Option option, Standing standing, Facts now) {
+    return option
+        .substitution()
+        .flatMap(now.ledger()::substitution)
+        .filter(each -> isOf(each, standing.shortage()));
   }
 
   /** A way out that builds otherwise than drawn, or names a substitution. */

@@ -1,5 +1,6 @@
 package kitwright.choice;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
@@ -75,7 +76,7 @@ final class Waiting {
   }
 
   /** When a way out lets the work go on. */
-  Timing timing(Shortage.Option option, Optional<Substitution> substitution, long ownMinutes) {
+  Timing timing(Shortage.Option option, Optional<Substitution> substitution) {
     Optional<LocalDate> arrives = arrives(option);
     List<String> tasks = tasks(substitution);
     boolean nothingComes = option.way() == Shortage.Way.DO_WITHOUT;
@@ -85,7 +86,8 @@ final class Waiting {
     Map<String, LocalDate> held = new HashMap<>(others);
     arrives.ifPresent(day -> tasks.forEach(task -> held.merge(task, day, Waiting::later)));
     Map<String, Long> longer = new HashMap<>(otherWork);
-    first(tasks).ifPresent(task -> longer.merge(task, ownMinutes, Long::sum));
+    long own = Choice.hours(option).multiply(BigDecimal.valueOf(60)).longValue();
+    first(tasks).ifPresent(task -> longer.merge(task, own, Long::sum));
     Schedule with = plan.scheduled(plan.network().heldUntil(held).longerBy(longer));
     return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
   }

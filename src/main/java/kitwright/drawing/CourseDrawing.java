@@ -1,13 +1,11 @@
 package kitwright.drawing;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import kitwright.drawing.Lettering.Anchor;
@@ -133,7 +131,7 @@ public final class CourseDrawing {
     }
     LocalDate month = course.today();
     while (!month.isAfter(course.last())) {
-      String name = month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      String name = Days.month(month);
       LocalDate next = month.plusMonths(1).withDayOfMonth(1);
       if (SMALL.bold().widthOf(name) <= x(next) - x(month) - 6) {
         sheet.words(x(month) + 3, TOP - 42, name, SMALL.bold());

@@ -2,7 +2,6 @@ package kitwright.value;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.Locale;
 
 /** Days of the calendar from the first to the last, both included. */
@@ -30,8 +29,28 @@ public record Days(LocalDate first, LocalDate last) {
 
   /** The same where the year is plain: “31 March”. */
   public static String dayAndMonth(LocalDate day) {
-    String month = day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-    return day.getDayOfMonth() + "\u00a0" + month;
+    return day.getDayOfMonth() + "\u00a0" + month(day);
+  }
+
+  /**
+   * “March”: English by its constant's name, for which Java need not read its names of all tongues.
+   */
+  public static String month(LocalDate day) {
+    return capitalised(day.getMonth());
+  }
+
+  /** “Mar”. */
+  public static String monthInShort(LocalDate day) {
+    return month(day).substring(0, 3);
+  }
+
+  /** “Sun”. */
+  public static String weekday(LocalDate day) {
+    return capitalised(day.getDayOfWeek()).substring(0, 3);
+  }
+
+  private static String capitalised(Enum<?> constant) {
+    return constant.name().charAt(0) + constant.name().substring(1).toLowerCase(Locale.ROOT);
   }
 
   public boolean contains(LocalDate day) {

@@ -8,6 +8,7 @@ import java.util.List;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,23 @@ class ChoiceTest {
     assertThat(wait.held().orElseThrow().days()).isEqualTo(49);
     assertThat(wait.launch().orElseThrow().on()).isEqualTo("2026-04-24");
     assertThat(wait.launch().orElseThrow().later()).isEqualTo(24);
+  }
+
+  @Test
+  void waitingAskedAloneSaysTheSame() {
+    for (String kind : List.of("wait", "buy")) {
+      String yaml = Spars.LEDGER.replace("kind: wait", "kind: " + kind);
+      Facts now = Facts.of(Sample.ledger(yaml), Sample.TODAY);
+      Wait wait = Wait.of(now, new Ref("short", Place.wholeFile("test"))).orElseThrow();
+      assertThat(wait.neededBy()).isEqualTo(choice(yaml).neededBy()).isPresent();
+      assertThat(wait.timing())
+          .isEqualTo(
+              choice(yaml).ways().stream()
+                  .filter(way -> way.option().way() == Shortage.Way.WAIT)
+                  .map(WayOut::timing)
+                  .findFirst());
+      assertThat(wait.timing().isPresent()).isEqualTo(kind.equals("wait"));
+    }
   }
 
   /**

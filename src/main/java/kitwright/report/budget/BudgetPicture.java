@@ -1,17 +1,16 @@
 package kitwright.report.budget;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kitwright.drawing.BurnDown;
 import kitwright.drawing.Svg;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
 import kitwright.money.OverTime;
+import kitwright.value.Days;
 import kitwright.value.Money;
 
 /** Money over time, from the first day of the build to the launch. */
@@ -62,7 +61,7 @@ public final class BudgetPicture {
       ticks.add(
           new BurnDown.Tick(
               ChronoUnit.DAYS.between(first, month),
-              month.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH)
+              Days.monthInShort(month)
                   + (month.getMonthValue() == 1 || !named ? " " + month.getYear() : "")));
       named = true;
     }

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import kitwright.choice.Choice;
 import kitwright.choice.Timing;
-import kitwright.choice.WayOut;
+import kitwright.choice.Wait;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.ledger.Facts;
@@ -31,7 +30,7 @@ public final class WaitingCost {
       Shortage shortage = line.shortage().shortage();
       Ref ref = new Ref(shortage.id(), shortage.at().record());
       if (isOpen(line)) {
-        Choice.of(now, ref).ifPresent(choice -> sentences.addAll(sentences(choice, line)));
+        Wait.of(now, ref).ifPresent(wait -> sentences.addAll(sentences(wait, line)));
       }
     }
     return String.join(" ", new LinkedHashSet<>(sentences));
@@ -41,11 +40,10 @@ public final class WaitingCost {
     return line.shortage().isOpen();
   }
 
-  private static List<String> sentences(Choice choice, Line line) {
+  private static List<String> sentences(Wait wait, Line line) {
     List<String> sentences = new ArrayList<>();
-    waiting(choice).flatMap(way -> sentence(way, line)).ifPresent(sentences::add);
-    choice
-        .neededBy()
+    wait.timing().flatMap(timing -> sentence(timing, line)).ifPresent(sentences::add);
+    wait.neededBy()
         .ifPresent(
             day ->
                 sentences.add(
@@ -60,17 +58,10 @@ public final class WaitingCost {
     return ShortagesReport.what(line.shortage());
   }
 
-  private static Optional<WayOut> waiting(Choice choice) {
-    return choice.ways().stream()
-        .filter(way -> way.option().way() == Shortage.Way.WAIT)
-        .findFirst();
-  }
-
-  private static Optional<String> sentence(WayOut way, Line line) {
-    String held =
-        way.timing().held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
+  private static Optional<String> sentence(Timing timing, Line line) {
+    String held = timing.held().filter(each -> each.days() > 0).map(WaitingCost::held).orElse("");
     String end =
-        way.timing()
+        timing
             .launch()
             .filter(day -> day.later() > 0)
             .map(day -> "the end of our work moves by " + Days.told(day.later()))

@@ -3,7 +3,6 @@ package kitwright.report.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import kitwright.value.Days;
@@ -89,7 +88,7 @@ public final class Say {
 
   /** {@code Sun}. */
   public static String weekday(LocalDate day) {
-    return day.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    return Days.weekday(day);
   }
 
   /** {@code 29 March}. */
