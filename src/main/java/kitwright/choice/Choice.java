@@ -25,8 +25,8 @@ import kitwright.value.Unit;
  *
  * @param standing how the shortage stands
  * @param launchIfHere when the build would end if the missing thing were here today
- * @param neededBy the last day on which the missing thing may come without moving the launch; empty
- *     where no open task lacks it
+ * @param neededBy the last day on which the missing thing may come without moving the end of the
+ *     plan; empty where no open task lacks it
  * @param ways in the order in which the shortage lists them
  * @param dominated those that another beats in everything that can be compared, with the reason
  * @param turning what would have to change for one way to be ahead of another

@@ -9,7 +9,7 @@ import kitwright.ledger.Shortage;
  * Who must agree before the part may be closed up.
  *
  * @param signers who may sign, by name; empty where it is signed already or nobody may
- * @param by the last day on which the held task can start without moving the launch
+ * @param by the last day on which the held task can start without moving the end of the plan
  * @param lacks what stands in the way, each a clause; empty where it may be built
  */
 public record Signing(List<String> signers, Optional<LocalDate> by, List<String> lacks) {

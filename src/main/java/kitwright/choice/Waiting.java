@@ -157,7 +157,10 @@ final class Waiting {
     return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(free.lastDay(), on));
   }
 
-  /** The last day on which the thing may come without moving the launch; empty if none waits. */
+  /**
+   * The last day on which the thing may come without moving the end of the plan; empty if none
+   * waits.
+   */
   Optional<LocalDate> neededBy() {
     return needed.of(lacking).map(OpenMatter.Stop::neededBy);
   }
@@ -167,7 +170,7 @@ final class Waiting {
     return free.lastDay();
   }
 
-  /** The last day on which a held task can start without moving the launch. */
+  /** The last day on which a held task can start without moving the end of the plan. */
   Optional<LocalDate> latestStart(Ref task) {
     return needed.of(List.of(task.id())).map(OpenMatter.Stop::neededBy);
   }

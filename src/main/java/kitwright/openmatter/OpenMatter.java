@@ -66,7 +66,7 @@ public record OpenMatter(
    * @param task its id
    * @param what its name
    * @param from the day on which the work could go on, and cannot while the matter is open
-   * @param neededBy the last day on which the work can start without moving the launch
+   * @param neededBy the last day on which the work can start without moving the end of the plan
    * @param slack working time from the one to the other
    */
   public record Stop(String task, String what, LocalDate from, LocalDate neededBy, Slack slack) {
@@ -89,7 +89,7 @@ public record OpenMatter(
     return actBy.isPresent() || stop.isPresent();
   }
 
-  /** The day by which it has to be settled so that the launch does not move. */
+  /** The day by which it has to be settled so that the end of the plan does not move. */
   public Optional<LocalDate> neededBy() {
     return stop.map(Stop::neededBy);
   }
