@@ -74,10 +74,11 @@ final class WeekCommand implements Command {
     if (week.unsaid() > 0) {
       session.note(
           "kitwright: "
-              + (week.unsaid() == 1 ? "one day" : week.unsaid() + " days")
-              + " of this week are for the crew alone, since they do not say otherwise. “audience:"
-              + " public” in a day’s front matter, on a line of its text or on a photo, and"
-              + " “public: …” in a task let others read it.");
+              + (week.unsaid() == 1
+                  ? "one day of this week is for the crew alone, since it does"
+                  : week.unsaid() + " days of this week are for the crew alone, since they do")
+              + " not say otherwise. “audience: public” in a day’s front matter, on a line of its"
+              + " text or on a photo, and “public: …” in a task let others read it.");
     }
     if (!photos.files().isEmpty() && !out.isNamed() && !telling.hasPicturesInIt()) {
       session.note(
