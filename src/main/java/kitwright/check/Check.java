@@ -65,6 +65,7 @@ import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageCauseContradicted;
 import kitwright.shortage.ShortageUnclaimed;
+import kitwright.shortage.SubstitutionServesLess;
 import kitwright.substitution.AssessmentAsksTooLittle;
 import kitwright.substitution.AssessmentFails;
 import kitwright.substitution.AssessmentInconclusive;
@@ -127,6 +128,7 @@ public final class Check {
           new ShortageBeyondCount(),
           new ShortageCauseContradicted(),
           new ShortageUnclaimed(),
+          new SubstitutionServesLess(),
           new PackedNotCounted(),
           new PromiseOverdue(),
           new FinishedWithoutMaterial(),

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kitwright.kit.Position;
+import kitwright.kit.Positions;
 import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
@@ -20,15 +21,17 @@ import kitwright.value.Quantity;
 final class Covering {
   private final kitwright.substitution.Standings substitutions;
   private final Ledger ledger;
+  private final Positions positions;
   private final LocalDate today;
   private final Purchases purchases;
   private final Promised promised;
   private final Maker maker;
 
-  Covering(Ledger ledger, kitwright.substitution.Standings substitutions, LocalDate today) {
+  Covering(Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
     this.substitutions = substitutions;
     this.ledger = ledger;
-    this.today = today;
+    this.positions = positions;
+    this.today = positions.day();
     purchases = new Purchases(ledger, today);
     promised = new Promised(ledger);
     maker = Maker.of(ledger);
@@ -50,7 +53,7 @@ final class Covering {
     Arrivals sent = new Arrivals(position, goodsFirst, delivery -> maker.sends(delivery, item));
     Dealing dealing = new Dealing(shortages, today);
     all.parts().forEach(part -> dealing.arrived(part, maker.sends(part.delivery(), item)));
-    substitutions.where(dealing::isAnsweredBy).forEach(dealing::substituted);
+    substitute(dealing);
     bought.forEach(dealing::bought);
     dealing.deal();
     all.toCome(position, today).forEach(dealing::sent);
@@ -69,12 +72,20 @@ final class Covering {
   /** A shortage of an item that the kit does not know. */
   Standing alone(Shortage shortage) {
     Dealing dealing = new Dealing(List.of(shortage), today);
-    substitutions.where(dealing::isAnsweredBy).forEach(dealing::substituted);
+    substitute(dealing);
     purchases.of(shortage.item().id()).forEach(dealing::bought);
     dealing.deal();
     dealing.promised(shortage, promised.goods(shortage.id()), Arrivals.NONE);
     dealing.expect(ledger, substitutions);
     return standing(dealing.rests().get(0), Optional.empty(), Arrivals.NONE, Arrivals.NONE);
+  }
+
+  private void substitute(Dealing dealing) {
+    substitutions
+        .where(dealing::isAnsweredBy)
+        .forEach(
+            each ->
+                dealing.substituted(each, Serves.of(each.substitution(), positions, ledger).qty()));
   }
 
   private Standing standing(Rest rest, Optional<KitItem> item, Arrivals all, Arrivals sent) {

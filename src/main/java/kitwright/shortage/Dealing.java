@@ -63,13 +63,13 @@ final class Dealing {
     return substitution.shortage().map(Ref::id).filter(this::isHere).isPresent();
   }
 
-  void substituted(kitwright.substitution.Standing standing) {
+  void substituted(kitwright.substitution.Standing standing, Quantity serves) {
     Substitution substitution = standing.substitution();
     if (standing.isApproved()) {
       here.add(
           new Source(
               Cover.How.SUBSTITUTED,
-              substitution.insteadOf().qty(),
+              serves,
               substitution,
               standing.signedOn().orElse(today),
               substitution.shortage().map(Ref::id),

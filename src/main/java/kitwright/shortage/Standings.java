@@ -1,6 +1,5 @@
 package kitwright.shortage;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -38,8 +37,7 @@ public final class Standings {
 
   private Standings(
       Ledger ledger, Positions positions, kitwright.substitution.Standings substitutions) {
-    LocalDate today = positions.day();
-    covering = new Covering(ledger, substitutions, today);
+    covering = new Covering(ledger, substitutions, positions);
     this.positions = positions;
     ledger.shortages().stream().forEach(shortage -> found.putIfAbsent(shortage.id(), shortage));
     ledger.shortages().stream()

@@ -313,7 +313,7 @@ final class Stores {
     if (item.isPresent() && substitution.hold().isPresent()) {
       add(
           substitution.named(),
-          things.of(item.get(), substitution.insteadOf().qty()),
+          things.of(item.get(), Serves.of(substitution, positions, ledger).qty()),
           Optional.empty(),
           Set.of(substitution.hold().get().id()),
           Supply.Sureness.COUNTED);

@@ -165,8 +165,8 @@ class StandingsTest {
   @Test
   void anApprovedSubstitutionCoversWhatItReplaces() {
     String substitution =
-        "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, why: here,"
-            + " grade: finish%s}]%n";
+        "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, use: [{item:"
+            + " stave-s, qty: 3 m}], why: here, grade: finish%s}]%n";
     assertThat(shortage(substitution.formatted("")).open()).hasToString("4 m");
     Standing standing =
         shortage(substitution.formatted(", sign-offs: [{by: nora, on: 2026-02-12}]"));
@@ -416,7 +416,8 @@ class StandingsTest {
                     + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item:"
                     + " stave-s, qty: 1 m}]}\n"
                     + "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 2 m},"
-                    + " why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]\n",
+                    + " use: [{item: stave-s, qty: 2 m}], why: here, grade: finish, sign-offs:"
+                    + " [{by: nora, on: 2026-02-12}]}]\n",
                 "2026-03-02")
             .balance(new Ref("stave-s", kitwright.value.Place.wholeFile("")))
             .orElseThrow();
@@ -448,7 +449,7 @@ class StandingsTest {
                 """
                 kit: [{id: rail, what: rail, qty: 20 ft}]
                 shortages: [{id: s, item: rail, qty: 1 m, found: 2026-01-20, cause: not-packed}]
-                substitutions: [{id: sub, for: s, instead-of: {item: rail, qty: 3.280839895013123 ft}, why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]
+                substitutions: [{id: sub, for: s, instead-of: {item: rail, qty: 3.280839895013123 ft}, use: [{item: rail, qty: 1 m}], why: here, grade: finish, sign-offs: [{by: nora, on: 2026-02-12}]}]
                 """,
                 "2026-03-02")
             .all();
