@@ -12,6 +12,7 @@ import kitwright.claim.ClaimAsksTwice;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
+import kitwright.claim.SettlementContradictory;
 import kitwright.cutting.CutDoneUnsaid;
 import kitwright.cutting.CutImpossible;
 import kitwright.cutting.CutUnfit;
@@ -135,6 +136,7 @@ public final class Check {
           new ClaimDraftUnsent(),
           new ClaimReplyOverdue(),
           new ReplacementUncounted(),
+          new SettlementContradictory(),
           new ClaimAsksTwice(),
           new CutImpossible(),
           new CutUnfit(),

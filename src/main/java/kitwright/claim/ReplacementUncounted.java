@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Quantity;
 
 /** Fires where a claim was settled by replacement, but no count shows that it came. */
 public final class ReplacementUncounted implements Rule {
@@ -25,11 +26,19 @@ public final class ReplacementUncounted implements Rule {
                 ? standing.settled().stream()
                 : line.asking().settled().stream();
         ends.filter(end -> end.how() == Claim.Outcome.REPLACED)
-            .filter(end -> line.shortage().isOpen() && !line.owed().isNone())
+            .filter(end -> line.shortage().isOpen() && !uncounted(end, line).isNone())
             .findFirst()
             .ifPresent(end -> out.add(finding(standing, end, line)));
       }
     }
+  }
+
+  /** What was to be replaced and did not come: of a part of a line no more than that part. */
+  private static Quantity uncounted(Claim.Settlement end, Line line) {
+    return end.qty()
+        .filter(line.owed()::convertsTo)
+        .map(qty -> qty.in(line.owed().unit()).less(line.sent()).min(line.owed()))
+        .orElse(line.owed());
   }
 
   private Finding finding(Standing standing, Claim.Settlement end, Line line) {
@@ -41,7 +50,7 @@ public final class ReplacementUncounted implements Rule {
         "The claim "
             + standing.claim().id()
             + " is settled as replaced, but no count since shows "
-            + shortage.open().told(shortage.shortage().item().id())
+            + uncounted(end, line).min(shortage.open()).told(shortage.shortage().item().id())
             + ".",
         "They are still told as missing, and if they are, nobody is claiming them any more.",
         "Record and count the delivery that brought them, or open the claim again.",

@@ -83,7 +83,8 @@ public final class Standings {
     Optional<Claim.Settlement> settled = claim.settled();
     List<Line> lines = lines(claim, ledger, shortages, events);
     boolean over = settled.isPresent() || isOver(lines);
-    Standing.State state = state(sent, events, over);
+    boolean inPart = lines.stream().anyMatch(line -> !line.asking().settled().isEmpty());
+    Standing.State state = state(sent, events, over, inPart);
     boolean waits = state == Standing.State.SENT || state == Standing.State.ACKNOWLEDGED;
     return new Standing(
         claim,
@@ -101,14 +102,14 @@ public final class Standings {
   }
 
   private static Standing.State state(
-      Optional<LocalDate> sent, List<Claim.Event> events, boolean over) {
+      Optional<LocalDate> sent, List<Claim.Event> events, boolean over, boolean inPart) {
     if (over) {
       return Standing.State.SETTLED;
     }
-    if (sent.isEmpty()) {
+    if (sent.isEmpty() && !inPart) {
       return Standing.State.DRAFT;
     }
-    Standing.State state = Standing.State.SENT;
+    Standing.State state = inPart ? Standing.State.ANSWERED : Standing.State.SENT;
     for (Claim.Event event : events) {
       state =
           switch (event.what()) {

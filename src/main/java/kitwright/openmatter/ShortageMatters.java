@@ -258,7 +258,7 @@ final class ShortageMatters {
       case ANSWERED ->
           brokenPromise(standing)
               ? "ask again: what was promised did not come" + bought(standing)
-              : standing.claims().stream().allMatch(this::isClosed)
+              : standing.claims().stream().allMatch(claim -> isClosed(claim, standing.shortage()))
                   ? "get it another way: the claim brings no goods" + bought(standing)
                   : "settle what was answered to " + claims(standing) + bought(standing);
       case PROMISED -> "see that it comes on " + Days.named(standing.promisedFor().orElseThrow());
@@ -288,10 +288,17 @@ final class ShortageMatters {
     return standing.lapsed().stream().anyMatch(each -> each.how() == Coming.How.PROMISED);
   }
 
-  private boolean isClosed(Claim claim) {
+  /** Whether the claim, or its part for the shortage, has come to its end. */
+  private boolean isClosed(Claim claim, Shortage shortage) {
     return kitwright.claim.Standings.on(now)
         .of(claim.id())
-        .filter(standing -> standing.state() == kitwright.claim.Standing.State.SETTLED)
+        .filter(
+            standing ->
+                standing.state() == kitwright.claim.Standing.State.SETTLED
+                    || standing.lines().stream()
+                        .map(line -> line.asking())
+                        .filter(asking -> asking.shortage().id().equals(shortage.id()))
+                        .allMatch(asking -> asking.isSettled()))
         .isPresent();
   }
 

@@ -111,24 +111,31 @@ final class Covering {
     if (rest.left().isNone() && rest.coming().stream().allMatch(Coming::isPromised)) {
       return Standing.State.PROMISED;
     }
-    List<Claim> sent = claimed.stream().filter(claim -> claim.sent().isPresent()).toList();
-    if (sent.isEmpty()) {
-      return Standing.State.FOUND;
+    if (claimed.stream().anyMatch(claim -> isAnswered(claim, rest.shortage()))) {
+      return Standing.State.ANSWERED;
     }
-    return sent.stream().anyMatch(this::isAnswered)
-        ? Standing.State.ANSWERED
-        : Standing.State.CLAIMED;
+    return claimed.stream().anyMatch(claim -> claim.sent().isPresent())
+        ? Standing.State.CLAIMED
+        : Standing.State.FOUND;
   }
 
-  private boolean isAnswered(Claim claim) {
-    boolean settled = claim.settled().isPresent();
-    return settled
-        || claim.events().stream()
-            .anyMatch(
-                event ->
-                    switch (event.what()) {
-                      case ANSWERED, PROMISED, DISPUTED, GRANTED, REFUSED, DELIVERED, PAID -> true;
-                      case SENT, ACKNOWLEDGED, REMINDED -> false;
-                    });
+  /** An end of the claim or of its line is an answer, whatever else the record leaves out. */
+  private static boolean isAnswered(Claim claim, Shortage shortage) {
+    boolean settled =
+        claim.settled().isPresent()
+            || claim.asked().stream()
+                .filter(line -> line.shortage().id().equals(shortage.id()))
+                .anyMatch(line -> !line.settled().isEmpty());
+    return settled || (claim.sent().isPresent() && hasWord(claim));
+  }
+
+  private static boolean hasWord(Claim claim) {
+    return claim.events().stream()
+        .anyMatch(
+            event ->
+                switch (event.what()) {
+                  case ANSWERED, PROMISED, DISPUTED, GRANTED, REFUSED, DELIVERED, PAID -> true;
+                  case SENT, ACKNOWLEDGED, REMINDED -> false;
+                });
   }
 }

@@ -1,0 +1,122 @@
+package kitwright.claim;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Claim.Settlement;
+import kitwright.ledger.Facts;
+import kitwright.ledger.RecordRule;
+import kitwright.value.Place;
+import kitwright.value.Quantity;
+
+/**
+ * Fires where the end of a claim, or of a line of it, leaves out or contradicts what it rests on.
+ */
+public final class SettlementContradictory implements RecordRule<Claim> {
+  @Override
+  public String name() {
+    return "settlement-contradictory";
+  }
+
+  @Override
+  public List<Claim> records(Facts day) {
+    return day.ledger().claims();
+  }
+
+  @Override
+  public void examine(Claim claim, Facts day, Findings out) {
+    List<Settlement> ends =
+        Stream.concat(
+                claim.asked().stream().flatMap(line -> line.settled().stream()),
+                claim.settled().stream())
+            .toList();
+    ends.forEach(end -> money(claim, end, out));
+    ends.stream()
+        .filter(any -> claim.sent().isEmpty() && !isWithdrawn(ends))
+        .findFirst()
+        .ifPresent(end -> unsent(claim, end, out));
+    Asking.of(claim, day.ledger()).forEach(asking -> beyond(claim, asking, out));
+  }
+
+  private static boolean isWithdrawn(List<Settlement> ends) {
+    return ends.stream().allMatch(end -> end.how() == Claim.Outcome.WITHDRAWN);
+  }
+
+  private void money(Claim claim, Settlement end, Findings out) {
+    boolean grants =
+        switch (end.how()) {
+          case CREDITED, REFUNDED -> true;
+          case REPLACED, REFUSED, WITHDRAWN -> false;
+        };
+    boolean none =
+        switch (end.how()) {
+          case REFUSED, WITHDRAWN -> true;
+          case REPLACED, CREDITED, REFUNDED -> false;
+        };
+    String how = end.how().name().toLowerCase(Locale.ROOT);
+    if (grants && end.amount().isEmpty()) {
+      out.add(
+          finding(
+              claim,
+              end.at().of("how"),
+              "was " + how + " on " + end.on() + ", and nobody says how much",
+              "Nothing of it counts as granted, and nobody sees whether all of it came.",
+              "Write the money under “amount”, as their letter has it."));
+    } else if (none && end.amount().filter(sum -> sum.signum() > 0).isPresent()) {
+      out.add(
+          finding(
+              claim,
+              end.at().of("amount"),
+              "was " + how + " on " + end.on() + ", and yet grants money",
+              "The money counts as granted, though nothing was.",
+              "Correct how it ended, or take the amount out."));
+    }
+  }
+
+  private void unsent(Claim claim, Settlement end, Findings out) {
+    out.add(
+        finding(
+            claim,
+            end.at().of("on"),
+            "was settled on " + end.on() + ", and nobody says that it was sent",
+            "What nobody was asked for nobody has settled: one of the two is not recorded.",
+            "Write the day on which it went out under “sent”, or take the end out."));
+  }
+
+  /** Parts that come to more than the line. */
+  private void beyond(Claim claim, Asking asking, Findings out) {
+    Quantity sum = Quantity.none(asking.qty().unit());
+    for (Settlement end : asking.settled()) {
+      Quantity before = sum;
+      sum = end.qty().filter(sum::convertsTo).map(sum::plus).orElse(sum);
+      if (sum.compareAmount(asking.qty()) > 0 && before.compareAmount(asking.qty()) <= 0) {
+        out.add(
+            finding(
+                claim,
+                end.at().of("qty"),
+                "has "
+                    + sum.told(asking.shortage().item().id())
+                    + " settled, of "
+                    + asking.qty().told()
+                    + " that it asks",
+                "The same pieces ended in two ways; what is still owed is told wrongly.",
+                "Correct the quantities: each piece was replaced, credited, refunded or refused."));
+      }
+    }
+  }
+
+  private Finding finding(Claim claim, Place at, String what, String follows, String mend) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        at,
+        "The " + claim.named() + " " + what + ".",
+        follows,
+        mend,
+        List.of(claim.named()));
+  }
+}
