@@ -108,7 +108,7 @@ public record Quantity(BigDecimal amount, Unit unit) {
     }
     throw new Misread(
         "the unit " + Decimal.quoted(symbol) + " is not known",
-        Unit.nearest(symbol)
+        Unit.nearest(symbol, wanted)
             .filter(near -> wanted.isEmpty() || Unit.of(near).map(Unit::dimension).equals(wanted))
             .map(near -> "did you mean " + Decimal.quoted(near) + "?")
             .or(() -> wanted.map(dimension -> "write it in one of: " + Unit.symbolsOf(dimension)))

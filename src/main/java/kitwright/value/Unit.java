@@ -126,19 +126,42 @@ public enum Unit {
   }
 
   /**
-   * The known symbol that a misspelt one was meant for: another case, or a word with a slip in it.
-   * Short symbols and those with a stroke are never guessed, since one letter makes a thousand of
-   * one: what is offered must not be another size.
+   * The known symbol that a misspelt one was meant for: another case, another way of writing a
+   * power, or a word with a slip in it. Short symbols and those with a stroke are not guessed
+   * otherwise, since one letter makes a thousand of one: what is offered must not be another size.
+   *
+   * @param wanted the dimension that is asked for, in which a power left out is one that is meant
    */
-  public static Optional<String> nearest(String symbol) {
+  public static Optional<String> nearest(String symbol, Optional<Dimension> wanted) {
     List<String> known = BY_SYMBOL.keySet().stream().sorted().toList();
     List<String> sameLetters = known.stream().filter(symbol::equalsIgnoreCase).toList();
     if (!sameLetters.isEmpty()) {
       return sameLetters.size() == 1 ? Optional.of(sameLetters.get(0)) : Optional.empty();
     }
-    return isWord(symbol)
-        ? Nearest.to(symbol, known.stream().filter(Unit::isWord).toList())
-        : Optional.empty();
+    String plain = plain(symbol);
+    Optional<String> spelt =
+        known.stream()
+            .filter(each -> plain(each).equals(plain) || isPower(plain, each, wanted))
+            .findFirst();
+    return spelt.isPresent() || !isWord(symbol)
+        ? spelt
+        : Nearest.to(symbol, known.stream().filter(Unit::isWord).toList());
+  }
+
+  /** Without signs of power and product, as in {@code N/mm^2}, {@code kN.m} and {@code sq mm}. */
+  private static String plain(String symbol) {
+    return symbol
+        .replaceAll("^sq\\.? ?(\\w+)$", "$12")
+        .replaceAll("[\\^ ·*.]", "")
+        .replace('²', '2')
+        .replace('³', '3');
+  }
+
+  /** Whether it lacks nothing but a power: N/mm where a stress is asked is N/mm2. */
+  private static boolean isPower(String plain, String known, Optional<Dimension> wanted) {
+    return wanted.filter(BY_SYMBOL.get(known).dimension()::equals).isPresent()
+        && plain.indexOf('/') > 0
+        && (known.equals(plain + "2") || known.equals(plain + "3"));
   }
 
   private static boolean isWord(String symbol) {

@@ -113,6 +113,30 @@ class ReadingTest {
             Misread.class, misread -> assertThat(misread.mend()).isEqualTo(mend));
   }
 
+  /** What lacks a power, or writes it otherwise, is the same size and no other. */
+  @ParameterizedTest
+  @CsvSource({
+    "STRESS, 12 N/mm, N/mm2",
+    "STRESS, 12 kN/mm, kN/mm2",
+    "STRESS, 12 N/mm^2, N/mm2",
+    "STRESS, 12 lbf/in, lbf/in2",
+    "DENSITY, 12 kg/m^3, kg/m3",
+    "AREA, 12 sq mm, mm2",
+    "AREA, 12 mm^2, mm2",
+    "MOMENT, 12 N.m, Nm",
+    "LINEAR_LOAD, 12 N/mm, ''",
+    "STRESS, 12 N/mm3, ''"
+  })
+  void aPowerIsASpelling(Dimension wanted, String written, String near) {
+    assertThatThrownBy(() -> Quantity.parse(written, Unit.ONE, wanted))
+        .isInstanceOfSatisfying(
+            Misread.class,
+            misread ->
+                assertThat(misread.mend().startsWith("did you mean “" + near + "”?"))
+                    .as(misread.mend())
+                    .isEqualTo(!near.isEmpty()));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -24,7 +24,6 @@ import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
 import kitwright.mechanics.fastener.BoltClass;
-import kitwright.mechanics.fastener.MetricThread;
 import kitwright.value.Dimension;
 import kitwright.value.Nearest;
 import kitwright.value.Quantity;
@@ -36,21 +35,18 @@ public final class BoltMethod {
   private static final Pattern CLASS = Pattern.compile("bolt-(\\d+-\\d+|a\\d-\\d+)(?:-.*)?");
 
   private static final List<String> DIMENSIONS =
-      List.of("count", "diameter", "edge-distance", "end-distance", "spacing", "washer");
+      List.of(
+          "count", "diameter", "edge-distance", "end-distance", "spacing", "stress-area", "washer");
 
   private final Section section;
-  private final MetricThread thread;
+  private final BoltThread thread;
   private final Material material;
   private final double count;
   private final double factor;
   private final Factors.OnSide factors;
 
   private BoltMethod(
-      Section section,
-      MetricThread thread,
-      Material material,
-      double count,
-      Factors.OnSide factors) {
+      Section section, BoltThread thread, Material material, double count, Factors.OnSide factors) {
     this.section = section;
     this.thread = thread;
     this.material = material;
@@ -70,15 +66,14 @@ public final class BoltMethod {
     if (section.dimensions().keySet().stream().noneMatch(key -> key.id().equals("diameter"))) {
       faults.add("dimensions", "A bolt has no diameter", "Add it: dimensions: {diameter: 10 mm}.");
     }
+    Optional<BoltThread> thread = diameter.flatMap(some -> BoltThread.of(section, some, faults));
     if (faults.any() || diameter.isEmpty()) {
       inputs.lacks(section.named() + " cannot be as it is written; “kitwright check” says why");
       return Outcome.nothing();
     }
-    double millimetres = Math.round(diameter.get() * 1e6) / 1e3;
-    Optional<MetricThread> thread = MetricThread.coarse(millimetres);
     Optional<Material> material = section.material().flatMap(materials::material);
     if (thread.isEmpty()) {
-      inputs.lacks("M" + Print.number(millimetres) + " has no coarse thread in ISO 261");
+      inputs.lacks(BoltThread.unknown(section, diameter.get()));
     }
     if (material.isEmpty()) {
       inputs.lacks(section.named() + " does not name the material of its bolts");
@@ -180,7 +175,7 @@ public final class BoltMethod {
   }
 
   private Borne borne(Measure measure, String formula, double stress) {
-    return new Borne(measure, formula, count, factor * stress, thread.stressArea());
+    return new Borne(measure, formula, count, factor * stress, thread.area());
   }
 
   /**
@@ -207,14 +202,9 @@ public final class BoltMethod {
   }
 
   private static Working working(
-      Section section, MetricThread thread, List<Borne> all, List<Step> wood) {
+      Section section, BoltThread thread, List<Borne> all, List<Step> wood) {
     List<Step> steps = new ArrayList<>();
-    steps.add(
-        new Step(
-            "stress area",
-            "A_s = π/4·((d₂ + d₃)/2)², ISO 898-1:2013, 9.1.6.1",
-            "M" + Print.number(thread.diameter() * 1000) + ", pitch " + Print.mm(thread.pitch()),
-            Print.with(thread.stressArea() * 1e6, "mm²")));
+    steps.add(thread.step());
     all.forEach(borne -> steps.add(borne.step()));
     steps.addAll(wood);
     return new Working(section.what().orElse(section.id()), List.of(), List.of(), steps);

@@ -21,6 +21,15 @@ class FastenerPublishedTest {
     assertThat(tensile(thread, BoltClass.STEEL_10_9)).isCloseTo(t109, within(cut(t109, share)));
   }
 
+  /** ISO 261 and 724: d2 of M2 1.740, of M2.5 2.208 mm, read on 2026-11-30 in a public table. */
+  @ParameterizedTest
+  @CsvSource({"2, 1.740", "2.5, 2.208", "3, 2.675"})
+  void smallThreads(double size, double pitchDiameter) {
+    var thread = MetricThread.coarse(size).orElseThrow();
+    assertThat(1000 * thread.diameter() - 3 * Math.sqrt(3) / 8 * 1000 * thread.pitch())
+        .isCloseTo(pitchDiameter, within(0.0005));
+  }
+
   private static double tensile(MetricThread thread, BoltClass type) {
     return type.tensileStrength(thread.diameter()) * thread.stressArea();
   }
