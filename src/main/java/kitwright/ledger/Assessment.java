@@ -174,7 +174,10 @@ public record Assessment(
               .maybeChoice(By.class)
               .orElse(By.BENDING),
           k.key("margin", "the least ratio of their capacities at the load point", "1.1").number(),
-          k.key("breaks-at", "how far from the support the break is meant", "300 mm")
+          k.key(
+                  "breaks-at",
+                  "how far from the support the break is meant; a bent link without it is not told",
+                  "300 mm")
               .between("0 mm", "20 m")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
           k.key(
@@ -226,9 +229,14 @@ public record Assessment(
 
     static Load read(Keys k) {
       return new Load(
-          k.key("shape", "how a force lies along the span", "uniform").maybeChoice(Shape.class),
+          k.key(
+                  "shape",
+                  "how a force lies along the span, point being its middle, or the tip of a"
+                      + " cantilever; a force without it is not worked out",
+                  "uniform")
+              .maybeChoice(Shape.class),
           k.key("support", "how the part is held", "cantilever").maybeChoice(Support.class),
-          k.key("force", "a force spread over the span", "1.2 kN")
+          k.key("force", "a force that lies along the span as its shape says", "1.2 kN")
               .between("0 N", "1000 kN")
               .maybeMeasure(Unit.ONE, Dimension.FORCE),
           k.key("tip-force", "a force at the end of the span", "900 N")

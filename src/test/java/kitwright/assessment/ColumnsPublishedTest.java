@@ -108,7 +108,7 @@ class ColumnsPublishedTest {
     double reserve =
         stud(
                 "1.6",
-                "thrust: %.6f N, force: %.6f N"
+                "thrust: %.6f N, shape: uniform, force: %.6f N"
                     .formatted(1400 * POUND * wider, 25 * 4 * 9 * POUND * wider))
             .passes()
             .built(Measure.RESERVE);

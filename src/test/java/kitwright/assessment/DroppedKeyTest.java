@@ -48,42 +48,36 @@ class DroppedKeyTest {
                     .map(one -> Assessments.result(one, ledger)));
   }
 
-  /**
-   * Keys whose lacking says something else, not less: what is not said of a load or of a part is
-   * not there, what a published rule gives is taken from it, and the defaults are those of the key
-   * page.
-   */
-  private static final Map<String, String> SAYS_OTHERWISE =
+  /** Keys whose lacking says that something is not there: nobody can tell what nobody meant. */
+  private static final Map<String, String> NOT_THERE =
       Map.ofEntries(
           Map.entry("assessments.knock-downs", "nothing takes from it"),
-          Map.entry("assessments.knock-downs.layer", "every layer is knocked down"),
-          Map.entry("assessments.knock-downs.on", "key page: both where not said"),
-          Map.entry("assessments.factors", "nothing takes from it"),
-          Map.entry("assessments.factors.duration", "nothing takes from it"),
-          Map.entry("assessments.load.force", "other loads act alone"),
           Map.entry("assessments.load.tip-force", "other loads act alone"),
-          Map.entry("assessments.load.thrust", "other loads act alone"),
           Map.entry("assessments.load.torque", "other loads act alone"),
           Map.entry("assessments.load.self-weight", "other loads act alone"),
-          Map.entry("assessments.load.shape", "key page: a force is spread over the span"),
+          Map.entry("assessments.load.force", "other loads act alone"),
           Map.entry("assessments.weak-link", "nothing has to break first"),
-          Map.entry("assessments.weak-link.chance", "key page: 1 % where not said"),
-          Map.entry("assessments.weak-link.breaks-at", "it is meant to break at the support"),
-          Map.entry("materials.E-across", "EN 338: E/30 of wood"),
-          Map.entry("materials.G", "E/16 of wood, E/(2(1 + ν)) of what is the same every way"),
-          Map.entry("materials.poisson", "Wood Handbook, EN 1993-1-1"),
-          Map.entry("materials.shear-strength", "von Mises of a metal"),
-          Map.entry("sections.glue", "the bond bears what the weaker of both sides bears"),
-          Map.entry("sections.layers.angle", "a woven cloth lies along and across"),
-          Map.entry("sections.skins.angle", "a woven cloth lies along and across"),
-          Map.entry("sections.layers.grain", "wood alone runs along"),
           Map.entry("sections.material", "a foil is hollow"),
           Map.entry("sections.skins", "a foil is bare"),
           Map.entry("sections.members", "a foil has no spine"),
-          Map.entry("sections.members.at", "key page: three tenths of the chord"),
           Map.entry("sections.notch", "it is whole"),
-          Map.entry("sections.notch.slope", "key page: square where not said"),
           Map.entry("sections.tapers-to", "it does not taper"));
+
+  /** Keys whose lacking has another value taken, and the words in which the sheet tells that. */
+  private static final Map<String, String> TOLD =
+      Map.ofEntries(
+          Map.entry("assessments.knock-downs.layer", " as built; source"),
+          Map.entry("assessments.knock-downs.on", " as designed and as built; source"),
+          Map.entry("assessments.weak-link.chance", "AT_MOST, value=1.0]"),
+          Map.entry("materials.E-across", "E_ACROSS DERIVED"),
+          Map.entry("materials.G", "G DERIVED"),
+          Map.entry("materials.poisson", "POISSON DERIVED"),
+          Map.entry("materials.shear-strength", "SHEAR_STRENGTH DERIVED"),
+          Map.entry("sections.glue", "no glue is stated between the layers"),
+          Map.entry("sections.layers.angle", "states no angle"),
+          Map.entry("sections.skins.angle", "states no angle"),
+          Map.entry("sections.layers.grain", "says how its grain runs"),
+          Map.entry("sections.members.at", "does not say where it stands"));
 
   /** Keys of which a verdict does not hang: words, and what a search or a sheet asks. */
   private static final Set<String> BEARS_NOTHING =
@@ -139,8 +133,8 @@ class DroppedKeyTest {
       tried += law(YamlTree.of(sample), passed);
     }
     assertThat(tried).isGreaterThan(1000);
-    passed.keySet().removeAll(SAYS_OTHERWISE.keySet());
-    assertThat(passed).isEmpty();
+    passed.keySet().removeAll(TOLD.keySet());
+    assertThat(passed).containsOnlyKeys(NOT_THERE.keySet());
   }
 
   private static final YamlTree.Path ALL = new YamlTree.Path(List.of("assessments"));
@@ -188,8 +182,7 @@ class DroppedKeyTest {
       Result plain,
       Result base,
       Map<String, String> passed) {
-    if (!plain.verdict().passes()
-        && result(alone.without(path)).filter(one -> one.verdict().passes()).isPresent()) {
+    if (!plain.verdict().passes() && passes(alone, path)) {
       passed.put(path.kind(), plain.assessment().id());
     }
     for (Row row : result(lax.without(path)).map(Result::rows).orElse(List.of())) {
@@ -203,6 +196,26 @@ class DroppedKeyTest {
                       base.assessment().id() + ": " + row.measure(),
                       (a, b) -> a + ", " + b));
     }
+  }
+
+  /** Whether it passes without a key; what is taken for that then stands on its sheet. */
+  private static boolean passes(YamlTree tree, YamlTree.Path without) {
+    Optional<Result> passing = result(tree.without(without)).filter(one -> one.verdict().passes());
+    String words = TOLD.get(without.kind());
+    if (words != null && passing.isPresent()) {
+      assertThat(told(passing.get()))
+          .as(without + " of " + passing.get().assessment().id())
+          .contains(words);
+    }
+    return passing.isPresent();
+  }
+
+  private static String told(Result result) {
+    List<String> told = new ArrayList<>(result.notes());
+    told.addAll(result.factors());
+    result.rows().forEach(row -> told.add(row.limit().toString()));
+    result.inputs().forEach(input -> told.add(input.property() + " " + input.trust()));
+    return String.join("\n", told);
   }
 
   private static boolean isBetter(Row row, Row before) {
@@ -253,6 +266,6 @@ class DroppedKeyTest {
         most(row)
             ? tree.turned(ONE.with("allow"), asked)
             : YamlTree.of(tree.turned(ONE.with("require"), asked).without(ONE.with("allow")));
-    return result(strained.without(without)).filter(one -> one.verdict().passes()).isPresent();
+    return passes(strained, without);
   }
 }

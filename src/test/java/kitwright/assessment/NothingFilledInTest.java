@@ -99,7 +99,7 @@ class NothingFilledInTest {
   void aGlueThatIsNotThereHoldsNothing() {
     isOpen(
         result(
-            BEAM.formatted("force: 1 N", "")
+            BEAM.formatted("shape: uniform, force: 1 N", "")
                 .replace("thickness: 90 mm}]", "thickness: 90 mm}], glue: nowhere")),
         "there is no material “nowhere”, the glue of section s");
   }
@@ -210,10 +210,10 @@ class NothingFilledInTest {
 
   @Test
   void loadsOfSeveralKindsActTogether() {
-    assertThat(moment("force: 100 N")).isCloseTo(50, within(1e-9));
-    assertThat(moment("force: 100 N, pressure: 1 kPa, breadth: 400 mm"))
+    assertThat(moment("shape: uniform, force: 100 N")).isCloseTo(50, within(1e-9));
+    assertThat(moment("shape: uniform, force: 100 N, pressure: 1 kPa, breadth: 400 mm"))
         .isCloseTo(250, within(1e-9));
-    assertThat(moment("force: 100 N, tip-force: 10 N")).isCloseTo(60, within(1e-9));
+    assertThat(moment("shape: uniform, force: 100 N, tip-force: 10 N")).isCloseTo(60, within(1e-9));
     assertThat(moment("shape: triangular, force: 90 N")).isCloseTo(30, within(1e-9));
     assertThat(
             moment("support: simple, shape: point, force: 100 N, pressure: 1 kPa, breadth: 80 mm"))
@@ -240,13 +240,19 @@ class NothingFilledInTest {
   @Test
   void aLoadThatCannotBeTakenWholeIsNotTaken() {
     isOpen(
-        result(BEAM.formatted("force: 1 N, speed: 6 kn, area: 0.2 m2, lift: 1.1", "")),
+        result(
+            BEAM.formatted("shape: uniform, force: 1 N, speed: 6 kn, area: 0.2 m2, lift: 1.1", "")),
         "the load states a force and the speed, area and lift that give one");
-    isOpen(result(BEAM.formatted("force: 1 N, speed: 6 kn", "")), "speed without area and lift");
     isOpen(
-        result(BEAM.formatted("force: 1 N, pressure: 1 kPa", "")),
+        result(BEAM.formatted("shape: uniform, force: 1 N, speed: 6 kn", "")),
+        "speed without area and lift");
+    isOpen(
+        result(BEAM.formatted("shape: uniform, force: 1 N, pressure: 1 kPa", "")),
         "a pressure without the breadth");
     isOpen(result(BEAM.formatted("support: simple, tip-force: 100 N", "")), "has no tip");
+    isOpen(
+        result(BEAM.formatted("force: 1 N", "")),
+        "the load does not say how its force lies along the span: add shape: point");
     isOpen(result(BEAM.formatted("force: 0 N", "")), "the load’s force is nought");
     isOpen(
         result(BEAM.formatted("tip-force: 1 N, ends: pinned", "")),
@@ -260,16 +266,18 @@ class NothingFilledInTest {
   void aSafetyFactorDoesNotTakeFromTheLoad() {
     for (String factor : new String[] {"0.001", "0", "0.99"}) {
       isOpen(
-          result(BEAM.formatted("force: 1 N, factor: " + factor, "")),
+          result(BEAM.formatted("shape: uniform, force: 1 N, factor: " + factor, "")),
           "the load’s safety factor is " + factor + ", and it is at least 1");
     }
-    assertThat(result(BEAM.formatted("force: 1 N, factor: 1", "")).verdict().passes()).isTrue();
+    assertThat(
+            result(BEAM.formatted("shape: uniform, force: 1 N, factor: 1", "")).verdict().passes())
+        .isTrue();
   }
 
   @Test
   void aReserveAgainstALoadWithoutASourceIsOpen() {
     isOpen(
-        result(BEAM.formatted("force: 1 N", "").replace(", source: t}}", "}}")),
+        result(BEAM.formatted("shape: uniform, force: 1 N", "").replace(", source: t}}", "}}")),
         "the load has no source");
   }
 
@@ -291,42 +299,47 @@ class NothingFilledInTest {
     isOpen(
         result(
             BEAM.formatted(
-                "force: 1 N, factor: 1", ", factors: {moistur: 0.5}, sources: [\"moistur: t\"]")),
+                "shape: uniform, force: 1 N, factor: 1",
+                ", factors: {moistur: 0.5}, sources: [\"moistur: t\"]")),
         "“moistur” is no factor: did you mean “moisture”?");
     isOpen(
-        result(BEAM.formatted("force: 1 N, factor: 1", ", factors: {moisture: 0.5}")),
+        result(
+            BEAM.formatted("shape: uniform, force: 1 N, factor: 1", ", factors: {moisture: 0.5}")),
         "the factor “moisture” has no source");
     Result sourced =
         result(
             BEAM.formatted(
-                "force: 1 N, factor: 1",
+                "shape: uniform, force: 1 N, factor: 1",
                 ", factors: {moisture: 0.5}, sources: [\"moisture: WH\"]"));
     assertThat(sourced.verdict().passes()).isTrue();
     assertThat(sourced.factors())
-        .containsExactly("strengths of timber and plywood times 0.5 for moisture; source: WH");
+        .containsExactly(
+            "strengths of timber and plywood times 0.5 for moisture as designed and as built;"
+                + " source: WH");
   }
 
   @Test
   void aKnockDownMayBeOnThePartAsBuiltOrOnOneLayer() {
     String built = ", knock-downs: [{for: scarf, value: 0.8, on: built, source: t}]";
-    Result one = result(BEAM.formatted("force: 1 N", built));
+    Result one = result(BEAM.formatted("shape: uniform, force: 1 N", built));
     assertThat(row(one, Measure.MOMENT_SAGGING).ratio().orElseThrow())
         .isCloseTo(0.8, within(1e-12));
     String layer = built.replace("on: built", "on: built, layer: 2");
     isOpen(
-        result(BEAM.formatted("force: 1 N", layer)),
+        result(BEAM.formatted("shape: uniform, force: 1 N", layer)),
         "section s has no layer for the knock-down for scarf as built, layer 2");
     isOpen(
         result(
             BEAM.formatted(
-                "force: 1 N", built.replace("value: 0.8", "slope: 12").replace(", source: t", ""))),
+                "shape: uniform, force: 1 N",
+                built.replace("value: 0.8", "slope: 12").replace(", source: t", ""))),
         "is not confirmed in its source");
   }
 
   @Test
   void aSourceVouchesForWhatItNames() {
     String bare =
-        BEAM.replace("%s, span", "force: 1 N, factor: 1, span")
+        BEAM.replace("%s, span", "shape: uniform, force: 1 N, factor: 1, span")
             .replace("%s}", ", sources: [\"%s\"]}");
     String unsourced =
         """
@@ -344,7 +357,9 @@ class NothingFilledInTest {
 
   @Test
   void slipsOfAUnitAreNoStuff() {
-    String slip = BEAM.formatted("force: 1 N", "").replace("material: spruce", "material: soft");
+    String slip =
+        BEAM.formatted("shape: uniform, force: 1 N", "")
+            .replace("material: spruce", "material: soft");
     String soft =
         """
         ---
@@ -359,7 +374,7 @@ class NothingFilledInTest {
   @Test
   void twoRecordsOfOneIdAreNotChosenBetween() {
     String twice =
-        BEAM.formatted("force: 1 N", "")
+        BEAM.formatted("shape: uniform, force: 1 N", "")
             .replace(
                 "sections:\n",
                 "sections:\n"
@@ -402,7 +417,8 @@ class NothingFilledInTest {
         materials:
           - {id: white-oak, kind: timber, basis: mean, density: 755 kg/m3, E: 26 GPa, bending-strength: 104.8 MPa, shear-strength: 13.8 MPa, source: my guess}
         """
-            + BEAM.formatted("force: 1 N", "").replace("material: spruce", "material: white-oak");
+            + BEAM.formatted("shape: uniform, force: 1 N", "")
+                .replace("material: spruce", "material: white-oak");
     assertThat(result(own).cautions())
         .anyMatch(
             caution ->

@@ -119,8 +119,8 @@ class NothingLeftOutTest {
         "method: section, designed: plain, built: of-dubious, require: {stiffness: 0.5}",
         "the E of dubious has no source");
     isOpen(
-        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {force: 10 N,"
-            + " span: 1 m, source: unknown}",
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {shape:"
+            + " uniform, force: 10 N, span: 1 m, source: unknown}",
         "the load has no source");
   }
 
@@ -161,14 +161,14 @@ class NothingLeftOutTest {
   @Test
   void aReserveNeedsASafetyFactorThatSomebodyStates() {
     String asked =
-        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {force: 10 N,"
-            + " span: 1 m, source: test%s}";
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {shape:"
+            + " uniform, force: 10 N, span: 1 m, source: test%s}";
     isOpen(asked.formatted(""), "its load states no safety factor: add factor to the load");
     assertThat(verdict(asked.formatted(", factor: 1")).passes()).isTrue();
     assertThat(
             verdict(
                     "method: section, designed: plain, built: plain, require: {moment: 1}, load:"
-                        + " {force: 10 N, span: 1 m, source: test}")
+                        + " {shape: uniform, force: 10 N, span: 1 m, source: test}")
                 .passes())
         .isTrue();
   }
@@ -177,8 +177,8 @@ class NothingLeftOutTest {
   @Test
   void aDeepNarrowBeamTipsOverBeforeItBreaks() {
     String beam =
-        "method: section, designed: %1$s, built: %1$s, require: {reserve: 1}, load: {force: %2$s,"
-            + " support: simple, span: 4 m, factor: 1, source: test%3$s}";
+        "method: section, designed: %1$s, built: %1$s, require: {reserve: 1}, load: {shape:"
+            + " uniform, force: %2$s, support: simple, span: 4 m, factor: 1, source: test%3$s}";
     assertThat(verdict(beam.formatted("deep", "1.5 kN", "")).because())
         .contains("(tipping over sideways)");
     assertThat(verdict(beam.formatted("deep", "1.5 kN", ", held-sideways: 300 mm")).passes())
@@ -203,7 +203,9 @@ class NothingLeftOutTest {
     isOpen(
         "method: section, designed: deep, built: flat, require: {moment-across: 0.001}",
         "flat is deep for its width and may tip over sideways before it breaks, sooner than deep");
-    String load = ", load: {force: 10 N, support: simple, span: 4 m, factor: 1, source: test%s}";
+    String load =
+        ", load: {shape: uniform, force: 10 N, support: simple, span: 4 m, factor: 1, source:"
+            + " test%s}";
     isOpen(bare.formatted("flat", "third", load.formatted("")), tips);
     String held = load.formatted(", held-sideways: 50 mm");
     assertThat(verdict(bare.formatted("flat", "third", held)).passes()).isTrue();
@@ -226,6 +228,15 @@ class NothingLeftOutTest {
     assertThat(verdict(linked.formatted("tall", ", held-sideways: 50 mm")).because())
         .doesNotContain("tip over");
     assertThat(verdict(linked.formatted("plain", "")).because()).doesNotContain("tip over");
+  }
+
+  @Test
+  void whereAWeakLinkShallBreakIsSaid() {
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {stiffness: 1}, weak-link:"
+            + " {sacrificial: thin, protected: plain, margin: 1}, load: {tip-force: 10 N, span: 2"
+            + " m, factor: 1, source: test}",
+        "its weak link does not say where along the part the break is meant: add breaks-at");
   }
 
   @Test

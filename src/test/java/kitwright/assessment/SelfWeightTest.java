@@ -157,7 +157,7 @@ class SelfWeightTest {
     Ledger without =
         Sample.ledger(
             BEAMS
-                .formatted("support: simple, force: 1 kN")
+                .formatted("support: simple, shape: uniform, force: 1 kN")
                 .replace(", self-weight: yes", "")
                 .replace("G: 1000000 GPa", "G: 0.6 GPa")
                 .replace("800 kg/m3, E", "800 kg/m3, unconfirmed: [density], E"));

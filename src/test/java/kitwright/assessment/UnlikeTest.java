@@ -78,7 +78,8 @@ class UnlikeTest {
   void aSolidPartThatIsProtectedMustOutlastTheHollowOneJudgedLikeIt() {
     String asked =
         "designed: hollow, built: hollow, require: {moment: 1.0}, load: {tip-force: 3 N, span: 1 m,"
-            + " source: test}, weak-link: {sacrificial: hollow, protected: %s, margin: %s}";
+            + " source: test}, weak-link: {sacrificial: hollow, protected: %s, breaks-at: 0 mm,"
+            + " margin: %s}";
     assertThat(verdict(asked.formatted("solid", "1.1")).reasons())
         .containsExactly(
             "strength of protected part ÷ part meant to break, by their means is 1.296 with"

@@ -80,7 +80,7 @@ class WoodPublishedTest {
       sections:
         - {id: s, width: 75 mm, layers: [{material: c24, thickness: 200 mm}]}
       assessments:
-        - {id: a, method: section, designed: s, built: s, require: {reserve: 1}, factors: {duration: %s, grade: %s}, sources: ["duration: EN 1995-1-1, 3.1.3", "grade: partial and depth factor"], load: {support: simple, force: %s, span: 4.5 m, factor: 1, source: the book}}
+        - {id: a, method: section, designed: s, built: s, require: {reserve: 1}, factors: {duration: %s, grade: %s}, sources: ["duration: EN 1995-1-1, 3.1.3", "grade: partial and depth factor"], load: {shape: uniform, support: simple, force: %s, span: 4.5 m, factor: 1, source: the book}}
       """;
 
   /** q 1.4625 kN/m: 7.404 of 24·0.8/1.3·1.1 = 16.25 MPa, used 0.4557. */

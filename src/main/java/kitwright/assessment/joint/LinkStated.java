@@ -31,6 +31,11 @@ public final class LinkStated {
     } else if (bent && link.rating().isPresent()) {
       lacking.add("the rating of its weak link is a force: say by: tension or by: shear");
     }
+    if (bent && link.breaksAt().isEmpty()) {
+      lacking.add(
+          "its weak link does not say where along the part the break is meant: add breaks-at, such"
+              + " as breaks-at: 0 mm for at the support");
+    }
     if (!bent && link.breaksAt().isPresent()) {
       lacking.add(
           "its weak link is sheared or pulled, and “breaks-at” is a place along a bent one");

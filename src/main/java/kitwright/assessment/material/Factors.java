@@ -341,6 +341,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
                     + Print.number(factor.value())
                     + " for "
                     + factor.words()
+                    + (factor.side().isEmpty() ? " as designed and as built" : "")
                     + "; source: "
                     + factor.source())
         .toList();

@@ -52,6 +52,11 @@ public final class LoadStated {
           "the load says how a force lies along the span (shape), and no force nor speed, area and"
               + " lift");
     }
+    if (load.shape().isEmpty() && load.force().isPresent() && !beyond) {
+      faults.add(
+          "the load does not say how its force lies along the span: add shape: point (at the"
+              + " middle, or at the tip of a cantilever), uniform, triangular or elliptic");
+    }
     if (load.thrust().isPresent() && load.ends().isEmpty()) {
       faults.add(
           "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.material.Stuff;
@@ -60,6 +61,7 @@ public final class LayeredPart {
       return Optional.empty();
     }
     walls();
+    taken();
     LayeredSection built = LayeredSection.ofWidth(wide);
     glue().ifPresent(built::glue);
     boolean whole = true;
@@ -84,6 +86,54 @@ public final class LayeredPart {
     if (voids) {
       section.layers().forEach(layer -> layer.material().ifPresent(materials::plate));
     }
+  }
+
+  /** What nobody says of its layers and is taken all the same. */
+  private void taken() {
+    boolean wood = section.layers().stream().flatMap(LayeredPart::materials).anyMatch(this::isWood);
+    if (!wood) {
+      return;
+    }
+    if (section.layers().size() > 1 && section.glue().isEmpty()) {
+      materials
+          .inputs()
+          .note(
+              "no glue is stated between the layers of "
+                  + section.id()
+                  + ": a glue line is taken to bear what the weaker of both sides bears");
+    }
+    if (section.layers().stream().anyMatch(this::isUnsaid)) {
+      materials
+          .inputs()
+          .note(
+              "where nothing says how its grain runs, the wood of "
+                  + section.id()
+                  + " is taken to run along the part");
+    }
+  }
+
+  /** Whether it is of wood, or has a strip of it, and does not say how that lies. */
+  private boolean isUnsaid(Layer layer) {
+    boolean strips =
+        layer.strips().stream()
+            .filter(strip -> strip.grain().isEmpty())
+            .flatMap(strip -> strip.material().stream())
+            .anyMatch(this::isWood);
+    boolean whole = layer.grain().isEmpty() && layer.angle().isEmpty();
+    return strips || (whole && layer.material().filter(this::isWood).isPresent());
+  }
+
+  private boolean isWood(Ref ref) {
+    return materials.material(ref).filter(LayeredPart::isWood).isPresent();
+  }
+
+  private static Stream<Ref> materials(Layer layer) {
+    return Stream.concat(
+        layer.material().stream(), layer.strips().stream().flatMap(one -> one.material().stream()));
+  }
+
+  private static boolean isWood(Material material) {
+    return material.sort() == Material.Sort.TIMBER || material.sort() == Material.Sort.PLYWOOD;
   }
 
   private Optional<Double> glue() {
@@ -165,13 +215,17 @@ public final class LayeredPart {
     Optional<Material> material = materials.material(ref);
     boolean fibres =
         material.flatMap(Material::weave).filter(Material.Weave.UNIDIRECTIONAL::equals).isPresent();
-    boolean wood =
-        material
-            .map(Material::sort)
-            .filter(one -> one == Material.Sort.TIMBER || one == Material.Sort.PLYWOOD)
-            .isPresent();
+    boolean wood = material.filter(LayeredPart::isWood).isPresent();
     boolean told = section.layers().stream().anyMatch(layer -> layer.grain().isPresent());
-    if (fibres) {
+    if (material.flatMap(Material::weave).isPresent() && !fibres) {
+      materials
+          .inputs()
+          .note(
+              where
+                  + " of "
+                  + section.id()
+                  + " states no angle: the roll of its cloth is taken to lie along the part");
+    } else if (fibres) {
       materials
           .inputs()
           .lacks(

@@ -269,6 +269,16 @@ public final class ShapedPart {
             .sorted(Comparator.comparingDouble(m -> start(m, from, to)))
             .toList();
     for (Section.Member member : inOrder) {
+      if (member.at().isEmpty()) {
+        materials
+            .inputs()
+            .note(
+                "the "
+                    + member.what()
+                    + " of "
+                    + section.id()
+                    + " does not say where it stands: it is taken at three tenths of the chord");
+      }
       double left = start(member, from, to);
       double right = left + member.width().base();
       if (member.width().isNone()) {

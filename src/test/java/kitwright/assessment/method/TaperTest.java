@@ -103,8 +103,8 @@ class TaperTest {
   @Test
   void aNotchSplitsFirst() {
     String asked =
-        "designed: beam, built: notched, require: {shear: 1}, load: {force: 100 N, span: 3 m,"
-            + " support: %s, source: test}";
+        "designed: beam, built: notched, require: {shear: 1}, load: {shape: uniform, force: 100 N,"
+            + " span: 3 m, support: %s, source: test}";
     Result result = result(asked.formatted("simple"));
     assertThat(row(result, Measure.SHEAR).ratio().orElseThrow())
         .isCloseTo(0.6303 * 182 / 245, within(2e-4));
