@@ -2,12 +2,14 @@ package kitwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import kitwright.value.Visible;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableBody;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TableHead;
 import org.commonmark.ext.gfm.tables.TableRow;
+import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.FencedCodeBlock;
@@ -15,6 +17,7 @@ import org.commonmark.node.ListBlock;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
+import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
 import org.jspecify.annotations.Nullable;
 
@@ -135,9 +138,24 @@ final class MarkdownBlocks implements Block.Cases<List<Node>> {
       cell.setHeader(kind == Kind.HEAD);
       cell.setAlignment(alignment(columns.get(i)));
       Flow.append(cell, List.of(cells.get(i)), Flow.Breaks.AS_STROKES);
+      cell.accept(new WholeDays());
       line.appendChild(cell);
     }
     return line;
+  }
+
+  /**
+   * A narrow column breaks a day at its hyphens, as browsers do; the hyphen of Unicode that joins
+   * keeps it whole. What is shown as code, as an id, is to be copied and stays as it is.
+   */
+  private static final class WholeDays extends AbstractVisitor {
+    private static final Pattern DAY =
+        Pattern.compile("(?<![\\p{L}\\p{N}-])(\\d{4})-(\\d{2})-(\\d{2})(?![\\p{L}\\p{N}-])");
+
+    @Override
+    public void visit(Text text) {
+      text.setLiteral(DAY.matcher(text.getLiteral()).replaceAll("$1\u2011$2\u2011$3"));
+    }
   }
 
   private static TableCell.Alignment alignment(Column column) {

@@ -9,12 +9,12 @@ final class PageStyle {
       """
       :root { color-scheme: light; }
       * { box-sizing: border-box; }
-      body { margin: 0 auto; padding: 1.25rem 1rem 3rem; max-width: 46rem; background: #fff; color: #1a1a1a;
+      body { margin: 0 auto; padding: 1.25rem 1rem 3rem; max-width: 54rem; background: #fff; color: #1a1a1a;
         font: 1.0625rem/1.55 system-ui, "Segoe UI", "Helvetica Neue", Arial, sans-serif; overflow-wrap: break-word; }
       h1 { font-size: 1.75rem; line-height: 1.2; margin: 0.5rem 0 1rem; }
       h2 { font-size: 1.25rem; line-height: 1.3; margin: 2.25rem 0 0.75rem; padding-top: 0.5rem; border-top: 2px solid #1a1a1a; }
       h3, h4, h5, h6 { font-size: 1.0625rem; margin: 1.5rem 0 0.25rem; color: #9a3412; }
-      p, ul, ol { margin: 0.5rem 0 0.75rem; }
+      p, ul, ol { margin: 0.5rem 0 0.75rem; max-width: 46rem; }
       ul, ol { padding-left: 1.4rem; }
       li { margin: 0.25rem 0; }
       a { color: #9a3412; }
@@ -25,9 +25,9 @@ final class PageStyle {
       table { border-collapse: collapse; min-width: 60%; font-variant-numeric: tabular-nums; }
       th, td { padding: 0.35rem 0.75rem 0.35rem 0; border-bottom: 1px solid #bbb; text-align: left; vertical-align: top; }
       th { border-bottom: 2px solid #1a1a1a; }
+      td > code:only-child { white-space: nowrap; }
       th[align="right"], td[align="right"] { text-align: right; white-space: nowrap; }
       th[align="center"], td[align="center"] { text-align: center; }
-      td code { white-space: nowrap; }
       img { display: block; max-width: 100%; height: auto; }
       img + br { display: none; }
       img ~ em { font-size: 0.9375rem; font-style: normal; color: #5a5a5a; }

@@ -78,12 +78,12 @@ public record Days(LocalDate first, LocalDate last) {
   }
 
   /**
-   * Reads a day of ISO 8601, from 1900 to 2199.
+   * Reads a day of ISO 8601, from 1900 to 2199; its hyphens may be those that no line breaks at.
    *
    * @throws Misread for any other text
    */
   public static LocalDate day(String text) throws Misread {
-    String iso = text.strip();
+    String iso = text.strip().replace('\u2011', '-'); // as tables for people write it
     boolean hyphens = iso.length() == 10 && iso.charAt(4) == '-' && iso.charAt(7) == '-';
     int year = hyphens ? number(iso, 0, 4) : -1;
     int month = hyphens ? number(iso, 5, 7) : -1;

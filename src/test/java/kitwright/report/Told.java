@@ -91,7 +91,7 @@ public final class Told {
                 out.append(' ');
               }
             });
-    return out.toString().replace('\u00a0', ' ');
+    return out.toString().replace('\u00a0', ' ').replace('\u2011', '-');
   }
 
   public static String words(String markdown) {

@@ -235,6 +235,8 @@ class ReadingTest {
   @Test
   void daysAreOfTheCalendar() throws Misread {
     assertThat(Days.day("2028-02-29")).isEqualTo(LocalDate.of(2028, 2, 29));
+    // as tables for people write it
+    assertThat(Days.day("2028\u201102\u201129")).isEqualTo(LocalDate.of(2028, 2, 29));
     assertThat(Days.parse("2026-04-03..2026-04-06").contains(LocalDate.of(2026, 4, 6))).isTrue();
     for (String wrong :
         List.of(

@@ -22,6 +22,7 @@ import kitwright.openmatter.OpenMatter;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Days;
 
 /** The open matters, most pressing first: what stops work, then what no work waits for. */
 public final class OpenTold {
@@ -118,14 +119,16 @@ public final class OpenTold {
   }
 
   private static Cell stops(OpenMatter.Stop stop) {
-    String from = " from " + stop.from();
+    String from = " from " + Days.named(stop.from());
     String plan =
-        stop.from().equals(stop.neededBy()) ? "" : ", the whole plan from " + stop.neededBy();
+        stop.from().equals(stop.neededBy())
+            ? ""
+            : ", the whole plan from " + Days.named(stop.neededBy());
     return Cell.of(stop.what() + from + plan, Value.of(stop.what()));
   }
 
   private static Cell waitsFor(OpenMatter matter) {
-    String expected = matter.expected().map(day -> ", expected " + day).orElse("");
+    String expected = matter.expected().map(day -> ", expected " + Days.named(day)).orElse("");
     return Cell.of(
         matter.waitsFor() + expected + (matter.comesTooLate() ? ", too late for the work" : ""),
         Value.of(matter.waitsFor()));
