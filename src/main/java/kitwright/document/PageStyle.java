@@ -22,7 +22,7 @@ final class PageStyle {
       pre { overflow-x: auto; padding: 0.75rem; border: 1px solid #bbb; }
       blockquote { margin: 1rem 0; padding: 0 1rem; border-left: 3px solid #9a3412; }
       .table { overflow-x: auto; margin: 0.75rem 0; }
-      table { border-collapse: collapse; min-width: 60%; font-variant-numeric: tabular-nums; }
+      table { font-size: 0.9375rem; line-height: 1.45; border-collapse: collapse; min-width: 60%; font-variant-numeric: tabular-nums; }
       th, td { padding: 0.35rem 0.75rem 0.35rem 0; border-bottom: 1px solid #bbb; text-align: left; vertical-align: top; }
       th { border-bottom: 2px solid #1a1a1a; }
       td > code:only-child { white-space: nowrap; }
