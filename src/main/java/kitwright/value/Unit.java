@@ -159,7 +159,8 @@ public enum Unit {
 
   /** Whether it lacks nothing but a power: N/mm where a stress is asked is N/mm2. */
   private static boolean isPower(String plain, String known, Optional<Dimension> wanted) {
-    return wanted.filter(BY_SYMBOL.get(known).dimension()::equals).isPresent()
+    return wanted.isPresent()
+        && of(known).map(Unit::dimension).equals(wanted)
         && plain.indexOf('/') > 0
         && (known.equals(plain + "2") || known.equals(plain + "3"));
   }
