@@ -85,6 +85,9 @@ final class WaysOut {
   }
 
   private Optional<ThreePoint<Money>> cost(Shortage.Option option, Money spent) {
+    if (option.way() == Shortage.Way.BUY && option.cost().isEmpty()) {
+      return Optional.empty(); // nobody knows what it costs
+    }
     ThreePoint<Money> asked = option.cost().orElse(ThreePoint.fixed(Money.zero(exchange.home())));
     Optional<Money> low = left(asked.low(), spent);
     Optional<Money> likely = left(asked.likely(), spent);

@@ -9,9 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
+import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
@@ -25,10 +28,14 @@ import kitwright.money.Figure;
 import kitwright.money.Figures;
 import kitwright.money.LineState;
 import kitwright.money.OverTime;
+import kitwright.money.Remaining;
+import kitwright.money.WithoutRate;
 import kitwright.network.Baseline;
 import kitwright.network.Plan;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
+import kitwright.shortage.Standing;
+import kitwright.shortage.Standings;
 import kitwright.value.Money;
 
 /** Money over time, where it may end, and money against work done: blocks of the budget report. */
@@ -55,7 +62,9 @@ public final class BudgetAhead {
             : slots
                 .table("ends", shares(), ends())
                 .table("leanings", leanings(List.of()), List.of());
-    return work(more.table("spread", spread(), List.of()), earned);
+    Slots spread =
+        more.table("spread", spread(), List.of()).list("not-estimated", shown(), List.of());
+    return work(spread, earned);
   }
 
   /** The last reading of each month: the figures of the drawing. */
@@ -82,8 +91,21 @@ public final class BudgetAhead {
   }
 
   private List<Block> ends() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Block.paragraph(chances()));
+    if (!notEstimated().isEmpty()) {
+      blocks.add(
+          Block.paragraph(
+              "The true chances are worse or wider, since nobody has estimated all: "
+                  + String.join("; ", notEstimated())
+                  + "."));
+    }
+    blocks.addAll(rest());
+    return blocks;
+  }
+
+  private List<Block> rest() {
     return List.of(
-        Block.paragraph(chances()),
         shares(),
         Block.paragraph(average()),
         leanings(
@@ -112,6 +134,52 @@ public final class BudgetAhead {
         + chance(account.whole().forecast())
         + " stay within that, since costs run over more easily than under and of an open shortage"
         + " it takes the cheapest way out.";
+  }
+
+  private List<Inline> shown() {
+    return notEstimated().stream().map(Inline::text).toList();
+  }
+
+  /** What counts as sure, or as nothing, for want of an estimate; clauses. */
+  private List<String> notEstimated() {
+    List<String> all = new ArrayList<>();
+    List<String> lines =
+        account.all().stream()
+            .filter(line -> line.remaining().basis() == Remaining.Basis.BUDGET)
+            .filter(line -> line.remaining().likely().signum() != 0)
+            .map(line -> "“" + line.title() + "”")
+            .toList();
+    if (!lines.isEmpty()) {
+      all.add(
+          "of "
+              + Say.list(lines)
+              + " what is left of the budget counts as sure, for want of “remaining: [low, likely,"
+              + " high]”");
+    }
+    List<String> unpriced =
+        account.all().stream().flatMap(line -> line.remaining().unpriced().stream()).toList();
+    if (!unpriced.isEmpty()) {
+      all.add(Say.list(unpriced) + " without a price count as nothing");
+    }
+    Set<String> priced =
+        account.ways().stream().map(open -> open.shortage().id()).collect(Collectors.toSet());
+    List<String> shortages =
+        Standings.on(now).open().stream()
+            .filter(standing -> standing.state() != Standing.State.PROMISED)
+            .map(standing -> standing.shortage().id())
+            .filter(id -> !priced.contains(id))
+            .toList();
+    if (!shortages.isEmpty()) {
+      all.add(
+          "to get round "
+              + Say.list(shortages)
+              + " counts as nothing, since no way out of it states its cost");
+    }
+    List<String> foreign = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
+    if (!foreign.isEmpty()) {
+      all.add("there is no rate for " + Say.list(foreign));
+    }
+    return all;
   }
 
   private Money leaning() {

@@ -61,6 +61,29 @@ class BudgetAheadTest {
         .contains("On average they end at 130.00 EUR, 25.00 EUR above the forecast");
   }
 
+  /** Chances say nothing of what nobody has estimated: that is told before they are believed. */
+  @Test
+  void whatNobodyHasEstimatedIsToldBesideTheChances() {
+    assertThat(Told.markdown(new BudgetReport(), SPARS)).doesNotContain("nobody has estimated");
+    assertThat(unestimated(", remaining: 30", ""))
+        .contains(
+            "of “Rig” what is left of the budget counts as sure, for want of “remaining: [low,"
+                + " likely, high]”.");
+    assertThat(unestimated("options: [{kind: wait}, {kind: buy, cost: 30}]", "remark: none"))
+        .contains("to get round s counts as nothing, since no way out of it states its cost.");
+    assertThat(unestimated("{kind: wait}, {kind: buy, cost: 30}", "{kind: buy}"))
+        .as("what is bought for nobody knows how much does not cost nothing")
+        .contains("to get round s counts as nothing");
+    assertThat(unestimated("amount: 15, state: ordered", "amount: 15 GBP, state: ordered"))
+        .contains("there is no rate for 15.00 GBP of the spend b");
+  }
+
+  private static String unestimated(String stated, String left) {
+    String report = Told.words(Told.markdown(new BudgetReport(), SPARS.replace(stated, left)));
+    assertThat(report).contains("The true chances are worse or wider");
+    return report;
+  }
+
   @Test
   void theQuantilesRiseAndLieWithinTheirInterval() {
     List<List<String>> rows = table("To end below");
