@@ -34,11 +34,14 @@ import kitwright.loan.ToolReturnedWhileNeeded;
 import kitwright.loan.ToolWantedTwice;
 import kitwright.money.BudgetLineUnknown;
 import kitwright.money.BuildOverBudget;
+import kitwright.money.DepositOnWithdrawn;
 import kitwright.money.ForecastOverBudget;
 import kitwright.money.LineOverBudget;
 import kitwright.money.OrderNearlyPaid;
 import kitwright.money.PaidBeyondOrder;
 import kitwright.money.PaidInFuture;
+import kitwright.money.PaymentUnlinked;
+import kitwright.money.RateDoubtful;
 import kitwright.money.RateImpossible;
 import kitwright.money.RateMissing;
 import kitwright.money.RateTwice;
@@ -53,6 +56,7 @@ import kitwright.network.DaysOffOverlap;
 import kitwright.network.DurationBeyondReason;
 import kitwright.network.LinkToWithdrawn;
 import kitwright.network.ProgressDiffers;
+import kitwright.network.ProgressFalls;
 import kitwright.network.ProgressImpossible;
 import kitwright.network.ProgressWithoutDay;
 import kitwright.network.TaskBeforePredecessor;
@@ -109,6 +113,7 @@ public final class Check {
           new BegunEarly(),
           new ProgressImpossible(),
           new ProgressWithoutDay(),
+          new ProgressFalls(),
           new ProgressDiffers(),
           new DurationBeyondReason(),
           new DaysOffOverlap(),
@@ -187,6 +192,9 @@ public final class Check {
           new ThreePointDisordered(),
           new RateImpossible(),
           new RateTwice(),
+          new RateDoubtful(),
+          new DepositOnWithdrawn(),
+          new PaymentUnlinked(),
           new RateMissing(),
           new TaxBeyondAmount(),
           new PaidInFuture(),

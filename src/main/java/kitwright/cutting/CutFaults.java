@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kitwright.kit.Positions;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -167,7 +166,7 @@ public final class CutFaults {
   }
 
   private void parts(Facts day) {
-    Rack rack = Rack.of(cut, ledger, Positions.on(day), List.of());
+    Rack rack = Rack.of(cut, day, List.of());
     Map<String, String> refused = Wanted.of(cut, rack, ledger).refused();
     for (Cut.Part part : cut.parts()) {
       String why = refused.get(part.mark());

@@ -15,7 +15,6 @@ import kitwright.cutting.saw.Rect;
 import kitwright.cutting.solve.Effort;
 import kitwright.cutting.solve.Outcome;
 import kitwright.cutting.verify.PlanCheck;
-import kitwright.kit.Positions;
 import kitwright.ledger.Build;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
@@ -97,7 +96,7 @@ public record CutPlan(
         cuts.before(cut).forEach(other -> gone(other, gone));
         cuts.unsaid(cut).forEach(other -> gone(other, gone));
       }
-      return CutPlan.from(cut, Rack.of(cut, day.ledger(), Positions.on(day), gone), day, effort);
+      return CutPlan.from(cut, Rack.of(cut, day, gone), day, effort);
     }
 
     private void gone(Cut other, List<Rack.Gone> gone) {

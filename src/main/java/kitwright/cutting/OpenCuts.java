@@ -69,7 +69,7 @@ final class OpenCuts {
 
   /** As the ledger lists them; but what work must be done before other work is cut before it. */
   private List<Cut> inOrder() {
-    List<Cut> open = ledger.cuts().stream().filter(cut -> cut.done().isEmpty()).toList();
+    List<Cut> open = ledger.cutsToMake();
     Map<String, Cut> order = new LinkedHashMap<>();
     for (Cut cut : open) {
       Set<String> ahead = ahead(cut);

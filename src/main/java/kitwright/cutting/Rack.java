@@ -9,11 +9,13 @@ import kitwright.kit.Positions;
 import kitwright.kit.Promise;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Cut;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -42,13 +44,15 @@ public record Rack(List<Free> pieces, List<String> withheld) {
   record Gone(Cut to, Map<String, Integer> pieces) {}
 
   /** What is free for a cut: not used, not promised to other work, not taken by cuts before it. */
-  static Rack of(Cut cut, Ledger ledger, Positions positions, List<Gone> gone) {
+  static Rack of(Cut cut, Facts day, List<Gone> gone) {
+    Ledger ledger = day.ledger();
+    Positions positions = Positions.on(day);
     Map<String, Free> pieces = new LinkedHashMap<>();
     List<String> withheld = new ArrayList<>();
     for (Ref ref : cut.from()) {
       Optional<StockPosition> position = positions.ofStock(ref);
       if (position.isEmpty()) {
-        withheld.add("There is no stock “" + ref.id() + "”.");
+        withheld.add(absent(ref, day));
       } else if (position.get().stock().size().isEmpty()) {
         withheld.add(ref.id() + " has no size.");
       }
@@ -63,6 +67,15 @@ public record Rack(List<Free> pieces, List<String> withheld) {
       }
     }
     return new Rack(List.copyOf(pieces.values()), withheld);
+  }
+
+  private static String absent(Ref ref, Facts day) {
+    return day.written()
+        .stock(ref)
+        .flatMap(Stock::since)
+        .map(
+            since -> ref.id() + " is there only from " + Days.named(since) + " on, by its “since”.")
+        .orElse("There is no stock “" + ref.id() + "”.");
   }
 
   private static int taken(Stock stock, List<Gone> gone, List<String> withheld) {

@@ -44,7 +44,7 @@ final class Tallies {
     ledger.log().forEach(this::take);
     ledger.substitutions().stream().filter(each -> each.withdrawn().isEmpty()).forEach(this::take);
     ledger.tasks().stream().filter(task -> task.withdrawn().isEmpty()).forEach(this::take);
-    ledger.cuts().stream().filter(cut -> cut.done().isEmpty()).forEach(this::take);
+    ledger.cutsToMake().forEach(this::take);
     ledger.cuts().stream().filter(cut -> cut.done().isPresent()).forEach(this::used);
     ledger.stock().forEach(this::take);
   }

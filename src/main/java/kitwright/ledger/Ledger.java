@@ -230,6 +230,20 @@ public final class Ledger {
     return all(Kind.CUTS);
   }
 
+  /** The cuts still to be made: not done, and nobody gave up the work they are for. */
+  public List<Cut> cutsToMake() {
+    return cuts().stream()
+        .filter(cut -> cut.done().isEmpty())
+        .filter(
+            cut ->
+                cut.task().flatMap(this::task).flatMap(Task::withdrawn).isEmpty()
+                    && cut.instead()
+                        .flatMap(this::substitution)
+                        .flatMap(Substitution::withdrawn)
+                        .isEmpty())
+        .toList();
+  }
+
   public List<ForecastDay> forecast() {
     return all(Kind.FORECAST);
   }

@@ -24,7 +24,34 @@ public final class ProgressDiffers implements Rule {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()
         .filter(task -> task.withdrawn().isEmpty())
-        .forEach(task -> headways.log(task).flatMap(log -> finding(task, log)).ifPresent(out::add));
+        .forEach(
+            task -> {
+              headways.log(task).flatMap(log -> finding(task, log)).ifPresent(out::add);
+              finishedInPart(task).ifPresent(out::add);
+            });
+  }
+
+  /** Finished by one key, and not by the other. */
+  private Optional<Finding> finishedInPart(Task task) {
+    return task.progress()
+        .filter(share -> task.finished().isPresent() && !Headways.isAll(share))
+        .map(
+            share ->
+                new Finding(
+                    name(),
+                    Severity.WARN,
+                    task.at().of("progress"),
+                    "“"
+                        + task.what()
+                        + "” is finished on "
+                        + task.finished().orElseThrow()
+                        + ", and "
+                        + percent(share)
+                        + " done by its own word.",
+                    "It counts as finished, and what follows as free to begin.",
+                    "Take “progress” out of the task; or, where something is left to do, take out"
+                        + " “finished”.",
+                    List.of(task.named())));
   }
 
   private Optional<Finding> finding(Task task, Headways.Logged log) {

@@ -1,6 +1,8 @@
 package kitwright.network;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -8,7 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 
-/** Fires where a task is all done by its own word, and nobody wrote on which day. */
+/** Fires where a task is begun or all done by its own word, and nobody wrote on which day. */
 public final class ProgressWithoutDay implements Rule {
   @Override
   public String name() {
@@ -20,8 +22,33 @@ public final class ProgressWithoutDay implements Rule {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()
         .filter(task -> task.withdrawn().isEmpty() && task.finished().isEmpty())
-        .filter(task -> headways.undated(task).filter(Headways::isAll).isPresent())
-        .forEach(task -> out.add(finding(task, headways)));
+        .forEach(
+            task ->
+                headways
+                    .undated(task)
+                    .flatMap(s -> finding(task, s, headways))
+                    .ifPresent(out::add));
+  }
+
+  private Optional<Finding> finding(Task task, BigDecimal share, Headways headways) {
+    if (Headways.isAll(share)) {
+      return Optional.of(finding(task, headways));
+    }
+    return Optional.of(share)
+        .filter(some -> some.signum() > 0 && headways.begun(task).isEmpty())
+        .map(some -> begun(task));
+  }
+
+  private Finding begun(Task task) {
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        task.at().of("progress"),
+        "“" + task.what() + "” is begun by its own word, and nobody wrote on which day.",
+        "It counts as begun on the day on which you ask: nobody can tell how long it took, or"
+            + " whether it began before it might.",
+        "Write the day under “started”, or the share done in the log of its day.",
+        List.of(task.named()));
   }
 
   private Finding finding(Task task, Headways headways) {

@@ -3,6 +3,7 @@ package kitwright.value;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.regex.Pattern;
 
 /**
  * An amount of a currency, to the minor unit of ISO 4217 and no finer: {@code 46.20 EUR}, {@code 46
@@ -12,6 +13,10 @@ import java.util.Currency;
 public record Money(BigDecimal amount, Currency currency) {
   /** Wider than a number's own, so that a wrong one is named as a whole. */
   private static final String DIGITS = "0123456789.,_:";
+
+  private static final Pattern CODE = Pattern.compile("[A-Z]{3}");
+  private static final Pattern TAX =
+      Pattern.compile("(?i)\\b(vat|tax|gst|net|gross|ust|mwst|duty)\\b");
 
   private static final BigDecimal LARGEST = new BigDecimal("1000000000000");
 
@@ -50,7 +55,14 @@ public record Money(BigDecimal amount, Currency currency) {
       throw Decimal.comma(figure.number(), text);
     }
     BigDecimal amount = Decimal.parse(figure.number());
-    Currency currency = figure.word().isEmpty() ? fallback : currency(figure.word().get());
+    Currency currency = fallback;
+    if (figure.word().isPresent()) {
+      String[] words = figure.word().get().split("\\s+", 2);
+      currency = currency(CODE.matcher(words[0]).matches() ? words[0] : figure.word().get());
+      if (words.length > 1) {
+        throw more(text, words[1]);
+      }
+    }
     if (isFiner(amount, digits(currency))) {
       throw new Misread(
           Decimal.quoted(text)
@@ -65,6 +77,17 @@ public record Money(BigDecimal amount, Currency currency) {
       throw new Misread(Decimal.quoted(text) + " is beyond any boat", "write the true amount");
     }
     return new Money(amount, currency);
+  }
+
+  /** What stands behind an amount is not read, and may change it. */
+  private static Misread more(String text, String behind) {
+    return new Misread(
+        Decimal.quoted(text) + " says more than an amount: " + Decimal.quoted(behind),
+        TAX.matcher(behind).find()
+            ? "write what was paid in all, with the tax in it; a spend names the tax alone under"
+                + " “tax”"
+            : "write the amount and its currency alone; what else there is to say goes into another"
+                + " key");
   }
 
   /**

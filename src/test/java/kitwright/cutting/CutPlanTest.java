@@ -27,6 +27,37 @@ class CutPlanTest {
     return CutPlan.of(cut, day, Effort.steps(5_000_000));
   }
 
+  private static final String GIVEN_UP =
+      """
+      stock: [{id: o, what: o, size: 2000 x 100 x 20 mm}]
+      tasks: [{id: t, what: T, takes: 1 d%s}]
+      substitutions:
+        - {id: s, instead-of: {what: w, qty: 1}, why: w, grade: finish%s}
+      cuts:
+        - {id: c, %s, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm}]}
+        - {id: e, from: [o], kerf: 3 mm, parts: [{mark: b, length: 1900 mm}]}
+      """;
+
+  @Test
+  void stockOfALaterDayIsNotCalledUnknown() {
+    String yaml =
+        """
+        stock: [{id: o, what: o, size: 2000 x 100 x 20 mm, since: 2026-06-01}]
+        cuts: [{id: c, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm}]}]
+        """;
+    assertThat(plan(yaml).rack().withheld())
+        .containsExactly("o is there only from 1\u00a0June\u00a02026 on, by its “since”.");
+  }
+
+  @Test
+  void aCutForWorkThatWasGivenUpReservesNothing() {
+    String up = ", withdrawn: 2026-02-20";
+    assertThat(plan(GIVEN_UP.formatted("", "", "task: t"), 1).missing()).hasSize(1);
+    assertThat(plan(GIVEN_UP.formatted(up, "", "task: t"), 1).missing()).isEmpty();
+    assertThat(plan(GIVEN_UP.formatted("", "", "for: s"), 1).missing()).hasSize(1);
+    assertThat(plan(GIVEN_UP.formatted("", up, "for: s"), 1).missing()).isEmpty();
+  }
+
   private static List<String> stocks(CutPlan plan) {
     return plan.pieces().stream().map(piece -> piece.stock().id()).toList();
   }

@@ -212,6 +212,24 @@ class ReadingTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "100 EUR plus VAT | write what was paid in all, with the tax in it; a spend names the tax"
+            + " alone under “tax”",
+        "100 EUR net | write what was paid in all, with the tax in it; a spend names the tax alone"
+            + " under “tax”",
+        "100 EUR a metre | write the amount and its currency alone; what else there is to say goes"
+            + " into another key",
+        "100 euro | write its three capital letters, such as EUR, NZD or JPY"
+      })
+  void wordsBehindAnAmountAreNotDropped(String written, String mend) {
+    assertThatThrownBy(() -> Money.parse(written, EUR))
+        .isInstanceOfSatisfying(
+            Misread.class, misread -> assertThat(misread.mend()).isEqualTo(mend));
+  }
+
   @Test
   void moneyFinerThanItsCurrencyIsRefusedNotRounded() throws Misread {
     assertThat(Money.parse("46.20 EUR", EUR)).hasToString("46.20 EUR");

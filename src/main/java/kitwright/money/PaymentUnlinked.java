@@ -1,0 +1,73 @@
+package kitwright.money;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.ledger.Rule;
+import kitwright.ledger.Spend;
+
+/** Fires where a payment equals an open order that nobody has paid, and does not name it. */
+public final class PaymentUnlinked implements Rule {
+  @Override
+  public String name() {
+    return "payment-unlinked";
+  }
+
+  @Override
+  public void examine(Facts day, Findings out) {
+    Ledger ledger = day.ledger();
+    Set<String> paid = new HashSet<>();
+    ledger.spending().forEach(spend -> spend.pays().ifPresent(order -> paid.add(order.id())));
+    for (Spend payment : ledger.spending()) {
+      if (payment.state() == Spend.State.PAID && payment.pays().isEmpty()) {
+        Optional<Spend> order =
+            ledger.spending().stream()
+                .filter(each -> isOpenOrder(each) && !paid.contains(each.id()))
+                .filter(each -> isAlike(each, payment))
+                .findFirst();
+        order.ifPresent(
+            each -> {
+              paid.add(each.id());
+              out.add(finding(payment, each));
+            });
+      }
+    }
+  }
+
+  private static boolean isOpenOrder(Spend spend) {
+    return spend.state() == Spend.State.ORDERED && spend.withdrawn().isEmpty();
+  }
+
+  /** The same money on the same line or to the same firm, and not before it was ordered. */
+  private static boolean isAlike(Spend order, Spend payment) {
+    boolean there =
+        order.line().id().equals(payment.line().id())
+            || (order.to().isPresent() && order.to().equals(payment.to()));
+    return there && order.amount().equals(payment.amount()) && !payment.on().isBefore(order.on());
+  }
+
+  private Finding finding(Spend payment, Spend order) {
+    return new Finding(
+        name(),
+        Severity.NOTE,
+        payment.at().of("amount"),
+        "The "
+            + payment.named()
+            + " is as much as the order "
+            + order.id()
+            + " ("
+            + order.amount().told()
+            + "), and does not say that it pays it.",
+        "Both count, one as paid and one as still to be paid.",
+        "If it pays the order, write “pays: "
+            + order.id()
+            + "”; if it is another purchase, nothing is to be done.",
+        List.of(payment.named(), order.named()));
+  }
+}

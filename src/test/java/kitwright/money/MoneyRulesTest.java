@@ -1,0 +1,156 @@
+package kitwright.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.ledger.Rule;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Rates that cannot be trusted, deposits that nobody asks back, payments that name no order. */
+class MoneyRulesTest {
+  private static List<String> told(Rule rule, String yaml) {
+    return Sample.findings(rule, yaml).stream().map(Finding::what).toList();
+  }
+
+  private static String spend(String amount, String rate) {
+    return "  - {id: p, on: 2026-02-03, line: a, what: x, amount: %s, state: paid, rate: %s}\n"
+        .formatted(amount, rate);
+  }
+
+  private static final String LINE = "budget: [{line: a, title: A, amount: 900}]\n";
+
+  @ParameterizedTest
+  @CsvSource({
+    "100 JPY, 163.9, true",
+    "100 JPY, 0.0061, false",
+    "100 JPY, 1, false",
+    "100 USD, 1.087, false",
+    "100 KWD, 3.0, false"
+  })
+  void aCurrencyWithoutCentsIsWorthLessThanOneWithThem(String amount, String rate, boolean told) {
+    assertThat(told(new RateDoubtful(), LINE + "spending:\n" + spend(amount, rate)))
+        .hasSize(told ? 1 : 0);
+  }
+
+  @Test
+  void theSameHoldsFromHomeIntoIt() {
+    String rate = "rates: [{on: 2026-02-01, from: EUR, to: JPY, rate: %s}]\n";
+    assertThat(told(new RateDoubtful(), rate.formatted("0.0061")))
+        .containsExactly(
+            "The rate EUR-JPY-2026-02-01 takes one EUR as 0.0061 JPY; it looks the wrong way"
+                + " round: one JPY is worth less.");
+    assertThat(told(new RateDoubtful(), rate.formatted("163.9"))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.92, false", // the same
+    "0.85, false", // the market
+    "1.087, true", // turned
+    "1.30, false",
+    "1.40, true", // half as much again is no market
+    "0.60, true",
+    "0.63, false",
+    "9.2, true"
+  })
+  void aRateIsHeldAgainstTheLastOfItsPair(String rate, boolean told) {
+    String rates = "rates: [{on: 2026-02-01, from: USD, to: EUR, rate: 0.92}]\n";
+    assertThat(told(new RateDoubtful(), rates + LINE + "spending:\n" + spend("100 USD", rate)))
+        .hasSize(told ? 1 : 0);
+  }
+
+  @Test
+  void ratesNearToOneTurnedCannotBeToldApart() {
+    String rates =
+        "rates: [{on: 2026-02-01, from: CHF, to: EUR, rate: 1.03},"
+            + " {on: 2026-02-02, from: EUR, to: CHF, rate: 1.03}]\n";
+    assertThat(told(new RateDoubtful(), rates)).isEmpty();
+  }
+
+  @Test
+  void oneThatIsDoubtfulIsNoMeasureForTheNext() {
+    String rates =
+        "rates: [{on: 2026-02-01, from: USD, to: EUR, rate: 0.92},"
+            + " {on: 2026-02-02, from: EUR, to: USD, rate: 0.92},"
+            + " {on: 2026-02-03, from: USD, to: EUR, rate: 0.92}]\n";
+    assertThat(told(new RateDoubtful(), rates))
+        .containsExactly(
+            "The rate EUR-USD-2026-02-02 takes one EUR as 0.92 USD; it looks the wrong way round"
+                + " beside one USD as 0.92 EUR (sample.yaml:1:10).");
+  }
+
+  private static final String ORDER =
+      LINE
+          + """
+          spending:
+            - {id: o, on: 2026-02-01, line: a, what: o, amount: 300 EUR, to: yard, state: ordered%s}
+            - {id: p, on: %s, line: %s, what: p, amount: %s, to: %s, state: paid%s}
+          """;
+
+  private static List<String> kept(String order, String payment, String more) {
+    String yaml = ORDER.formatted(order, "2026-02-02", "a", "100 EUR", "yard", payment) + more;
+    return told(new DepositOnWithdrawn(), yaml);
+  }
+
+  private static final String UP = ", withdrawn: 2026-02-20";
+
+  @Test
+  void whatWasPaidForAnOrderGivenUpIsAskedBack() {
+    assertThat(kept(UP, ", pays: o", ""))
+        .containsExactly(
+            "The order o was given up on 2026-02-20, and 100.00\u00a0EUR that were paid for it have"
+                + " not come back.");
+    assertThat(kept("", ", pays: o", "")).isEmpty();
+    assertThat(kept(UP, "", "")).isEmpty();
+    assertThat(kept(UP, ", pays: o, in-full: yes", "")).isEmpty();
+    assertThat(kept(", withdrawn: 2026-03-20", ", pays: o", "")).as("not yet").isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"p, 100 EUR, 0", "o, 100 EUR, 0", "p, 60 EUR, 1", "z, 100 EUR, 1"})
+  void lessWhatCameBack(String of, String amount, int told) {
+    String back =
+        "  - {id: z, on: 2026-02-01, line: a, what: z, amount: 9 EUR, state: paid}\n"
+            + "  - {id: r, on: 2026-02-25, line: a, what: r, amount: %s, state: refunded,"
+            + " refunds: %s}\n";
+    assertThat(kept(UP, ", pays: o", back.formatted(amount, of))).hasSize(told);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2026-02-02, a, 300 EUR, yard, 1",
+    "2026-02-01, a, 300 EUR, other, 1", // the same line
+    "2026-02-02, b, 300 EUR, yard, 1", // the same firm
+    "2026-02-02, b, 300 EUR, other, 0",
+    "2026-01-31, a, 300 EUR, yard, 0", // paid before it was ordered
+    "2026-02-02, a, 299 EUR, yard, 0"
+  })
+  void aPaymentOfAsMuchAsAnOpenOrderIsAskedAbout(
+      String on, String line, String amount, String to, int told) {
+    String yaml =
+        ORDER
+            .formatted("", on, line, amount, to, "")
+            .replace("amount: 900}]", "amount: 900}, {line: b, title: B, amount: 9}]");
+    assertThat(told(new PaymentUnlinked(), yaml)).hasSize(told);
+  }
+
+  @Test
+  void anOrderGivenUpOrPaidIsNotAskedFor() {
+    String p = "2026-02-02";
+    assertThat(told(new PaymentUnlinked(), ORDER.formatted(UP, p, "a", "300 EUR", "yard", "")))
+        .isEmpty();
+    String paid =
+        ORDER.formatted("", p, "a", "300 EUR", "yard", "")
+            + "  - {id: q, on: 2026-02-02, line: a, what: q, amount: 9 EUR, state: paid, pays:"
+            + " o}\n";
+    assertThat(told(new PaymentUnlinked(), paid)).isEmpty();
+    String twice =
+        ORDER.formatted("", p, "a", "300 EUR", "yard", "")
+            + "  - {id: q, on: 2026-02-09, line: a, what: q, amount: 300 EUR, state: paid}\n";
+    assertThat(told(new PaymentUnlinked(), twice)).as("one order, one payment").hasSize(1);
+  }
+}
