@@ -176,21 +176,42 @@ public final class AheadEnds {
         Block.table(
             Column.columns(Column.head("So many"), Column.left("End by"), Column.left("95 % sure")),
             rows));
+    takenAsSure().ifPresent(words -> blocks.add(Block.paragraph(words)));
     launch.ifPresent(day -> blocks.add(Block.paragraph(byLaunch(range, day))));
     blocks.add(critical(range));
     return blocks;
   }
 
+  /** Open tasks of which nobody has said how their time may vary, and what the dates lack. */
+  private Optional<String> takenAsSure() {
+    List<Planned> open = Plan.on(now).ahead();
+    long single = open.stream().filter(task -> task.activity().takes().isFixed()).count();
+    List<String> sure = new ArrayList<>();
+    if (single > 0) {
+      sure.add(
+          single
+              + " of "
+              + Say.count(open.size(), "task", "tasks")
+              + (single == 1 ? " states" : " state")
+              + " no “takes: [low, likely, high]”, and what is stated counts as sure");
+    }
+    if (!Ends.on(now).leftOut().isEmpty()) {
+      sure.add("what is not in the dates above is not in these either");
+    }
+    return sure.isEmpty()
+        ? Optional.empty()
+        : Optional.of("The true range is wider: " + String.join("; ", sure) + ".");
+  }
+
   private String byLaunch(Range range, LocalDate day) {
+    double classical = LookAhead.on(now).paced().pert().chanceBy(day);
     return "Ready by the launch on "
         + Say.day(day)
         + ": "
         + chance(range.chanceBy(day))
-        + String.format(
-            Locale.ROOT,
-            "; the classical estimate, which overlooks chains that are nearly as long, says"
-                + " %.0f\u00a0%%.",
-            LookAhead.on(now).paced().pert().chanceBy(day) * 100);
+        + "; the classical estimate, which overlooks chains that are nearly as long, says "
+        + beyondDoubt(classical).orElse(String.format(Locale.ROOT, "%.0f\u00a0%%", classical * 100))
+        + ".";
   }
 
   private Block critical(Range range) {
@@ -209,8 +230,22 @@ public final class AheadEnds {
   }
 
   private static String chance(Range.Chance chance) {
-    return String.format(
-        Locale.ROOT, "%.1f\u00a0%% ±\u00a0%.1f", chance.share() * 100, chance.error() * 100);
+    return beyondDoubt(chance.share())
+        .orElseGet(
+            () ->
+                String.format(
+                    Locale.ROOT,
+                    "%.1f\u00a0%% ±\u00a0%.1f",
+                    chance.share() * 100,
+                    chance.error() * 100));
+  }
+
+  /** No number of runs shows that something is certain, or cannot be. */
+  private static Optional<String> beyondDoubt(double share) {
+    if (share >= 0.9995) {
+      return Optional.of("above 99.9\u00a0%");
+    }
+    return share < 0.0005 ? Optional.of("below 0.1\u00a0%") : Optional.empty();
   }
 
   private Value meant(Range range) {
