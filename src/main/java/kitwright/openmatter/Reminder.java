@@ -57,11 +57,23 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
         late ? today : matter.lastDay(),
         (late ? "Overdue: " : "Last day: ")
             + (matter.waitsFor().equals("you") ? "" : matter.waitsFor() + ": ")
-            + matter.next()
+            + shortly(matter.next())
             + " ("
             + matter.record()
             + ")",
-        matter.what() + ". Waits for " + matter.waitsFor() + "." + stops);
+        matter.what()
+            + ". Next: "
+            + matter.next()
+            + ". Waits for "
+            + matter.waitsFor()
+            + "."
+            + stops);
+  }
+
+  /** What stands first of what to do next; a phone shows no more. */
+  private static String shortly(String next) {
+    int more = next.indexOf("; ");
+    return more < 0 ? next : next.substring(0, more);
   }
 
   /** Of tools that are no open matter yet. */

@@ -255,8 +255,8 @@ class ToldDaysTest {
         .containsExactly(
             "2026-03-20 to 2026-03-20 | act substitution thin | Last day: A. Osterlund or Nora:"
                 + " have signed what “kitwright fingerprint thin --statement” prints (substitution"
-                + " thin) | nobody has signed. Waits for A. Osterlund or Nora. It stops “Side"
-                + " work”.",
+                + " thin) | nobody has signed. Next: have signed what “kitwright fingerprint thin"
+                + " --statement” prints. Waits for A. Osterlund or Nora. It stops “Side work”.",
             "2026-09-26 to 2026-09-26 | launch | Launch: Sample | The day she shall be in the"
                 + " water.");
     assertThat(
@@ -280,7 +280,7 @@ class ToldDaysTest {
                     + " 2026-03-01, condition: fine}]\n"))
         .containsExactly(
             "2026-03-02 to 2026-03-02 | act loan saw | Last day: give it back (loan saw) | band"
-                + " saw: due 1\u00a0March\u00a02026, overdue. Waits for you.",
+                + " saw: due 1\u00a0March\u00a02026, overdue. Next: give it back. Waits for you.",
             "2026-09-26 to 2026-09-26 | launch | Launch: Sample | The day she shall be in the"
                 + " water.");
     assertThat(
@@ -497,6 +497,22 @@ class ToldDaysTest {
 
   private static Ends ends(String yaml) {
     return Ends.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
+  }
+
+  /** What one may do besides stands in the note, not in the title. */
+  @Test
+  void aPhoneShowsTheFirstThingToDoOnly() {
+    String yaml =
+        """
+        kit: [{id: cleat, what: cleat, qty: 2}]
+        tasks: [{id: side, what: Side work, takes: 1 d, uses: [{item: cleat, qty: 2}]}]
+        deliveries: [{id: d, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}]
+        shortages: [{id: s, item: cleat, qty: 1, found: 2026-02-20, cause: not-packed}]
+        """;
+    Facts day = Facts.of(Sample.ledger(yaml), Sample.TODAY);
+    Reminder reminder = Reminder.all(day).get(0);
+    assertThat(reminder.title()).isEqualTo("Last day: claim it from the supplier (shortage s)");
+    assertThat(reminder.says()).contains("bought it instead?");
   }
 
   private static List<String> told(String yaml) {
