@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
 /** When the build ends, and what the dates leave out. Sample's today is Monday, 2 March 2026. */
@@ -12,7 +13,7 @@ class EndsTest {
       "tasks: [{id: p, what: P, takes: 1 d, place: outdoors, weather: {dry: 1 d}}]\n";
 
   private static Ends ends(String more) {
-    return Ends.on(Facts.of(Sample.ledger(PAINT + more), Sample.TODAY));
+    return ends(Sample.ledger(PAINT + more));
   }
 
   @Test
@@ -25,10 +26,25 @@ class EndsTest {
           - {id: a, what: A, takes: 1 d, who: [ivo], tools: [saw]}
           - {id: b, what: B, takes: 1 d, tools: [saw]}
         """;
-    assertThat(Ends.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).leftOut())
+    assertThat(ends(Sample.ledger(yaml)).leftOut())
         .containsExactly(
             "1 task needs somebody who is away when the work could go on",
             "“A” and “B” both need the saw at the same time, and one is here");
+  }
+
+  @Test
+  void whatNobodySendsAndNobodyCanOrderIsInNoDate() {
+    String use = ", takes: 1 d, uses: [{item: k, qty: 2}]}";
+    String kit = "kit: [{id: k, what: k, qty: 1}]\ntasks: [";
+    String lacks = " something that nobody sends and whose time to get it nobody has written down";
+    assertThat(ends(Sample.ledger(kit + "{id: t, what: T" + use + "]\n")).leftOut())
+        .containsExactly("1 task lacks" + lacks);
+    String two = kit + "{id: t, what: T" + use + ", {id: u, what: U" + use + "]\n";
+    assertThat(ends(Sample.ledger(two)).leftOut()).containsExactly("2 tasks lack" + lacks);
+  }
+
+  private static Ends ends(Ledger ledger) {
+    return Ends.on(Facts.of(ledger, Sample.TODAY));
   }
 
   private static String rain(String day) {

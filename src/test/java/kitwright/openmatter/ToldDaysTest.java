@@ -18,48 +18,24 @@ class ToldDaysTest {
 
   @Test
   void aSubstitutionIsSignedBeforeItsHeldWork() {
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(told(work("") + substitution(", grade: finish, hold: side")))
         .containsExactly(
             "signature substitution thin | nobody has signed | A. Osterlund or Nora | have signed"
                 + " what “kitwright fingerprint thin --statement” prints | stops side, needed by"
                 + " 2026-03-20");
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade:"
-                    + " finish}\n"))
+    assertThat(told(work("") + substitution(", grade: finish")))
         .containsExactly(
             "signature substitution thin | nobody has signed | A. Osterlund or Nora | have signed"
                 + " what “kitwright fingerprint thin --statement” prints");
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade:"
-                    + " structural, hold: side, proposed: {by: nora, on: 2026-02-20}}\n"))
+                work("")
+                    + substitution(
+                        ", grade: structural, hold: side, proposed: {by: nora, on: 2026-02-20}")))
         .containsExactly(
             "assessment substitution thin | no assessment; nobody has signed | you | have it"
                 + " assessed | stops side, needed by 2026-03-20");
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, started: 2026-02-27}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(told(work(", started: 2026-02-27") + substitution(", grade: finish, hold: side")))
         .containsExactly(
             "signature substitution thin | nobody has signed; and the held work has begun | A."
                 + " Osterlund or Nora | stop the held work, and have signed what “kitwright"
@@ -67,175 +43,85 @@ class ToldDaysTest {
                 + " 2026-03-20");
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, started: 2026-02-26, finished:"
-                    + " 2026-02-27}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+                work(", started: 2026-02-26, finished: 2026-02-27")
+                    + substitution(", grade: finish, hold: side")))
         .containsExactly(
             "signature substitution thin | nobody has signed; and the held work has begun | A."
                 + " Osterlund or Nora | have signed what “kitwright fingerprint thin --statement”"
                 + " prints | by 2026-03-02");
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side, proposed: {by: nora, on: 2026-02-20}, sign-offs: [{by: office,"
-                    + " on: 2026-02-24, conditions: [{text: glue it twice}]}]}\n"))
+                work("")
+                    + substitution(
+                        ", grade: finish, hold: side, proposed: {by: nora, on: 2026-02-20},"
+                            + " sign-offs: [{by: office, on: 2026-02-24, conditions: [{text: glue"
+                            + " it twice}]}]")))
         .isEmpty();
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side, proposed: {by: nora, on: 2026-02-20}, sign-offs: [{by: office,"
-                    + " on: 2026-02-24}]}\n"))
+                work("")
+                    + substitution(
+                        ", grade: finish, hold: side, proposed: {by: nora, on: 2026-02-20},"
+                            + " sign-offs: [{by: office, on: 2026-02-24}]")))
         .isEmpty();
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side, withdrawn: 2026-02-24}\n"))
+    assertThat(told(work("") + substitution(", grade: finish, hold: side, withdrawn: 2026-02-24")))
         .isEmpty();
   }
 
   @Test
   void aToolIsAskedForLongerOrGivenBack() {
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, tools: [saw]}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-01, condition: fine}]\n"))
+    assertThat(told(work(", tools: [saw]") + loan("2026-03-01")))
         .containsExactly(
             "tool loan saw | band saw: due 1\u00a0March\u00a02026, overdue, needed until"
                 + " 2\u00a0March\u00a02026 at the earliest | Pell | ask Pell to leave it with you"
                 + " until 2\u00a0March\u00a02026, or do the work sooner | by 2026-03-02 | stops"
                 + " side, needed by 2026-03-20");
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-01, condition: fine}]\n"))
+    assertThat(told(work("") + loan("2026-03-01")))
         .containsExactly(
             "tool loan saw | band saw: due 1\u00a0March\u00a02026, overdue | you | give it back |"
                 + " by 2026-03-02");
+    assertThat(told(work(", tools: [saw]") + loan("2026-03-05"))).isEmpty();
+    assertThat(told(work(", tools: [saw]") + loan("2026-03-02"))).isEmpty();
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, tools: [saw]}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-05, condition: fine}]\n"))
-        .isEmpty();
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, tools: [saw]}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-02, condition: fine}]\n"))
-        .isEmpty();
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-09, condition: fine, repair: {found: 2026-02-20, what: blade bent,"
-                    + " cost: 20}}]\n"))
+                work("")
+                    + loan("2026-03-09, repair: {found: 2026-02-20, what: blade bent, cost: 20}")))
         .containsExactly(
             "tool loan saw | band saw: blade bent, owed to Pell | you | make it good, about 20.00"
                 + " EUR, and write the day under “done” | by 2026-03-09");
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-09, condition: fine, repair: {found: 2026-02-20, what: blade bent,"
-                    + " by: 2026-03-06}}]\n"))
+                work("")
+                    + loan(
+                        "2026-03-09, repair: {found: 2026-02-20, what: blade bent, by:"
+                            + " 2026-03-06}")))
         .containsExactly(
             "tool loan saw | band saw: blade bent, owed to Pell | you | make it good, and write the"
                 + " day under “done” | by 2026-03-06");
     assertThat(
             told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-09, condition: fine, repair: {found: 2026-02-20, what: blade bent,"
-                    + " done: 2026-02-27}}]\n"))
+                work("")
+                    + loan(
+                        "2026-03-09, repair: {found: 2026-02-20, what: blade bent, done:"
+                            + " 2026-02-27}")))
         .isEmpty();
   }
 
   @Test
   void outdoorWorkWaitsForDryDays() {
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, place: outdoors, weather: {dry:"
-                    + " 2 d}}\n"
-                    + "forecast:\n"
-                    + "  - {day: 2026-03-02, rain: 3 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-03, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-04, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-05, rain: 0 mm, low: 6 C, high: 12 C}\n"))
+    assertThat(told(work(", place: outdoors, weather: {dry: 2 d}") + forecast(6, 3, 0, 0, 0)))
         .containsExactly(
             "weather task side | no weather for it before 3\u00a0March\u00a02026 | the weather |"
                 + " keep 3\u00a0March\u00a02026 to 4\u00a0March\u00a02026 free for it | expected"
                 + " 2026-03-03 | stops side, needed by 2026-03-20");
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, place: outdoors, weather: {dry:"
-                    + " 2 d}}\n"
-                    + "forecast:\n"
-                    + "  - {day: 2026-03-02, rain: 3 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-03, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-04, rain: 3 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-05, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-06, rain: 4 mm, low: 6 C, high: 12 C}\n"))
+    assertThat(told(work(", place: outdoors, weather: {dry: 2 d}") + forecast(6, 3, 0, 3, 0, 4)))
         .containsExactly(
             "weather task side | no weather for it in the forecast; the best window lacks 1 day |"
                 + " the weather | do indoor work, and look at the next forecast | stops side,"
                 + " needed by 2026-03-20");
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, place: outdoors, weather: {dry:"
-                    + " 2 d}}\n"
-                    + "forecast:\n"
-                    + "  - {day: 2026-03-02, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-03, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-04, rain: 0 mm, low: 6 C, high: 12 C}\n"))
+    assertThat(told(work(", place: outdoors, weather: {dry: 2 d}") + forecast(6, 0, 0, 0)))
         .isEmpty();
-    assertThat(
-            told(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, place: outdoors, weather: {dry:"
-                    + " 2 d}}\n"
-                    + "forecast:\n"
-                    + "  - {day: 2026-03-02, rain: 3 mm, low: -2 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-03, rain: 0 mm, low: -2 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-04, rain: 0 mm, low: -2 C, high: 12 C}\n"))
+    assertThat(told(work(", place: outdoors, weather: {dry: 2 d}") + forecast(-2, 3, 0, 0)))
         .containsExactly(
             "weather task side | no weather for it before 3\u00a0March\u00a02026 | the weather |"
                 + " keep 3\u00a0March\u00a02026 to 4\u00a0March\u00a02026 free for it | expected"
@@ -244,14 +130,7 @@ class ToldDaysTest {
 
   @Test
   void aPhoneIsRemindedOfEachDay() {
-    assertThat(
-            reminders(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(reminders(work("") + substitution(", grade: finish, hold: side")))
         .containsExactly(
             "2026-03-20 to 2026-03-20 | act substitution thin | Last day: A. Osterlund or Nora:"
                 + " have signed what “kitwright fingerprint thin --statement” prints (substitution"
@@ -259,41 +138,19 @@ class ToldDaysTest {
                 + " --statement” prints. Waits for A. Osterlund or Nora. It stops “Side work”.",
             "2026-09-26 to 2026-09-26 | launch | Launch: Sample | The day she shall be in the"
                 + " water.");
-    assertThat(
-            reminders(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-09, condition: fine}]\n"))
+    assertThat(reminders(work("") + loan("2026-03-09")))
         .containsExactly(
             "2026-03-09 to 2026-03-09 | due loan saw | Give back: band saw | To Pell, due on"
                 + " 9\u00a0March\u00a02026.",
             "2026-09-26 to 2026-09-26 | launch | Launch: Sample | The day she shall be in the"
                 + " water.");
-    assertThat(
-            reminders(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-01, condition: fine}]\n"))
+    assertThat(reminders(work("") + loan("2026-03-01")))
         .containsExactly(
             "2026-03-02 to 2026-03-02 | act loan saw | Last day: give it back (loan saw) | band"
                 + " saw: due 1\u00a0March\u00a02026, overdue. Next: give it back. Waits for you.",
             "2026-09-26 to 2026-09-26 | launch | Launch: Sample | The day she shall be in the"
                 + " water.");
-    assertThat(
-            reminders(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, place: outdoors, weather: {dry:"
-                    + " 2 d}}\n"
-                    + "forecast:\n"
-                    + "  - {day: 2026-03-02, rain: 3 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-03, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-04, rain: 0 mm, low: 6 C, high: 12 C}\n"
-                    + "  - {day: 2026-03-05, rain: 0 mm, low: 6 C, high: 12 C}\n"))
+    assertThat(reminders(work(", place: outdoors, weather: {dry: 2 d}") + forecast(6, 3, 0, 0, 0)))
         .containsExactly(
             "2026-03-03 to 2026-03-03 | weather task side | Weather for: Side work | The first"
                 + " window in the forecast; look at the forecast again before you begin.",
@@ -321,105 +178,44 @@ class ToldDaysTest {
 
   @Test
   void aHeldTaskThatCanStartSoonIsTold() {
-    assertThat(
-            near(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(near(work("") + substitution(", grade: finish, hold: side")))
         .containsExactly(
-            "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:5:83, what=“Side work” can"
+            "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:4:95, what=“Side work” can"
                 + " start on 2\u00a0March\u00a02026, and what it closes up is not released: nobody"
                 + " has signed., follows=The work stops there; from 20\u00a0March\u00a02026 on the"
                 + " end of the plan moves with it., mend=Have the substitution assessed and signed"
                 + " before, or plan other work., records=[substitution thin, task side]]");
-    assertThat(
-            near(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, after: [long]}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(near(work(", after: [long]") + substitution(", grade: finish, hold: side")))
         .containsExactly(
-            "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:5:83, what=“Side work” can"
+            "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:4:95, what=“Side work” can"
                 + " start on 23\u00a0March\u00a02026, and what it closes up is not released: nobody"
                 + " has signed., follows=The work stops there; from 23\u00a0March\u00a02026 on the"
                 + " end of the plan moves with it., mend=Have the substitution assessed and signed"
                 + " before, or plan other work., records=[substitution thin, task side]]");
     assertThat(
             near(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, after: [{task: long, lag: 200"
-                    + " d}]}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+                work(", after: [{task: long, lag: 200 d}]")
+                    + substitution(", grade: finish, hold: side")))
         .isEmpty();
     assertThat(
             near(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, started: 2026-02-26, finished:"
-                    + " 2026-02-27}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+                work(", started: 2026-02-26, finished: 2026-02-27")
+                    + substitution(", grade: finish, hold: side")))
         .isEmpty();
-    assertThat(
-            near(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade:"
-                    + " finish}\n"))
-        .isEmpty();
+    assertThat(near(work("") + substitution(", grade: finish"))).isEmpty();
   }
 
   @Test
   void whatCanGoOnTomorrow() {
-    assertThat(
-            next(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "substitutions:\n"
-                    + "  - {id: thin, instead-of: {what: thick, qty: 1}, why: here, grade: finish,"
-                    + " hold: side}\n"))
+    assertThat(next(work("") + substitution(", grade: finish, hold: side")))
         .containsExactly("ready [long]", "waiting [side]", "acts []", "comes []", "due []");
-    assertThat(
-            next(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, after: [long]}\n"))
+    assertThat(next(work(", after: [long]")))
         .containsExactly("ready [long]", "waiting []", "acts []", "comes []", "due []");
-    assertThat(
-            next(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d, tools: [saw]}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-03, condition: fine}]\n"))
+    assertThat(next(work(", tools: [saw]") + loan("2026-03-03")))
         .containsExactly("ready [long, side]", "waiting []", "acts []", "comes []", "due [saw]");
-    assertThat(
-            next(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-04, condition: fine}]\n"))
+    assertThat(next(work("") + loan("2026-03-04")))
         .containsExactly("ready [long, side]", "waiting []", "acts []", "comes []", "due []");
-    assertThat(
-            next(
-                "tasks:\n"
-                    + "  - {id: long, what: Long work, takes: 15 d}\n"
-                    + "  - {id: side, what: Side work, takes: 1 d}\n"
-                    + "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due:"
-                    + " 2026-03-03, condition: fine, returned: 2026-03-01, back: fine}]\n"))
+    assertThat(next(work("") + loan("2026-03-03, returned: 2026-03-01, back: fine")))
         .containsExactly("ready [long, side]", "waiting []", "acts []", "comes []", "due []");
     assertThat(
             next(
@@ -466,39 +262,6 @@ class ToldDaysTest {
     return ResinPace.of(ledger.tasks().get(0), Sample.TODAY.plusDays(1), now);
   }
 
-  /** What the dates of the end leave out is said. */
-  @Test
-  void theDatesSayWhatTheyLeaveOut() {
-    assertThat(ends("tasks: [{id: t, what: T, takes: 1 d}]\n").leftOut()).isEmpty();
-    String uses =
-        "kit: [{id: k, what: k, qty: 1}]\n"
-            + "tasks:\n"
-            + "  - {id: t, what: T, takes: 1 d, uses: [{item: k, qty: 2}]}\n";
-    assertThat(ends(uses).leftOut())
-        .containsExactly(
-            "1 task lacks something that nobody sends and whose time to get it nobody has written"
-                + " down");
-    assertThat(
-            ends(uses + "  - {id: u, what: U, takes: 1 d, uses: [{item: k, qty: 2}]}\n").leftOut())
-        .containsExactly(
-            "2 tasks lack something that nobody sends and whose time to get it nobody has written"
-                + " down");
-    String outside =
-        "tasks:\n  - {id: t, what: T, takes: 1 d, place: outdoors, weather: {dry: 1 d}}\n";
-    assertThat(ends(outside).leftOut())
-        .containsExactly(
-            "weather not reckoned for 1 task, since nothing is foretold and the build states no"
-                + " “climate” for its months");
-    assertThat(ends(outside).weather()).isEmpty();
-    String dry = "forecast: [{day: 2026-03-02, rain: 0 mm, low: 9 C, high: 12 C}]\n";
-    assertThat(ends(outside + dry).leftOut()).isEmpty();
-    assertThat(ends(outside + dry).weather()).isPresent();
-  }
-
-  private static Ends ends(String yaml) {
-    return Ends.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
-  }
-
   /** What one may do besides stands in the note, not in the title. */
   @Test
   void aPhoneShowsTheFirstThingToDoOnly() {
@@ -513,6 +276,35 @@ class ToldDaysTest {
     Reminder reminder = Reminder.all(day).get(0);
     assertThat(reminder.title()).isEqualTo("Last day: claim it from the supplier (shortage s)");
     assertThat(reminder.says()).contains("bought it instead?");
+  }
+
+  private static String work(String keys) {
+    return "tasks:\n  - {id: long, what: Long work, takes: 15 d}\n"
+        + "  - {id: side, what: Side work, takes: 1 d"
+        + keys
+        + "}\n";
+  }
+
+  private static String substitution(String keys) {
+    return "substitutions: [{id: thin, instead-of: {what: thick, qty: 1}, why: here"
+        + keys
+        + "}]\n";
+  }
+
+  private static String loan(String due) {
+    return "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, condition: fine, due: "
+        + due
+        + "}]\n";
+  }
+
+  /** From today on, so much rain each day. */
+  private static String forecast(int low, int... rain) {
+    StringBuilder rows = new StringBuilder("forecast:\n");
+    for (int i = 0; i < rain.length; i++) {
+      rows.append("  - {day: ").append(Sample.TODAY.plusDays(i)).append(", rain: ").append(rain[i]);
+      rows.append(" mm, low: ").append(low).append(" C, high: 12 C}\n");
+    }
+    return rows.toString();
   }
 
   private static List<String> told(String yaml) {
