@@ -9,8 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
@@ -28,14 +26,10 @@ import kitwright.money.Figure;
 import kitwright.money.Figures;
 import kitwright.money.LineState;
 import kitwright.money.OverTime;
-import kitwright.money.Remaining;
-import kitwright.money.WithoutRate;
 import kitwright.network.Baseline;
 import kitwright.network.Plan;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
-import kitwright.shortage.Standing;
-import kitwright.shortage.Standings;
 import kitwright.value.Money;
 
 /** Money over time, where it may end, and money against work done: blocks of the budget report. */
@@ -46,11 +40,13 @@ public final class BudgetAhead {
   private final Facts now;
   private final Account account;
   private final CostRange range;
+  private final List<String> notEstimated;
 
   BudgetAhead(Facts now, CostRange range) {
     this.now = now;
     this.account = Account.on(now);
     this.range = range;
+    this.notEstimated = NotEstimated.on(now);
   }
 
   /** The slots, behind others. */
@@ -63,7 +59,8 @@ public final class BudgetAhead {
                 .table("ends", shares(), ends())
                 .table("leanings", leanings(List.of()), List.of());
     Slots spread =
-        more.table("spread", spread(), List.of()).list("not-estimated", shown(), List.of());
+        more.table("spread", spread(), List.of())
+            .list("not-estimated", notEstimated.stream().map(Inline::text).toList(), List.of());
     return work(spread, earned);
   }
 
@@ -93,11 +90,11 @@ public final class BudgetAhead {
   private List<Block> ends() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.paragraph(chances()));
-    if (!notEstimated().isEmpty()) {
+    if (!notEstimated.isEmpty()) {
       blocks.add(
           Block.paragraph(
               "The true chances are worse or wider, since nobody has estimated all: "
-                  + String.join("; ", notEstimated())
+                  + String.join("; ", notEstimated)
                   + "."));
     }
     blocks.addAll(rest());
@@ -134,52 +131,6 @@ public final class BudgetAhead {
         + chance(account.whole().forecast())
         + " stay within that, since costs run over more easily than under and of an open shortage"
         + " it takes the cheapest way out.";
-  }
-
-  private List<Inline> shown() {
-    return notEstimated().stream().map(Inline::text).toList();
-  }
-
-  /** What counts as sure, or as nothing, for want of an estimate; clauses. */
-  private List<String> notEstimated() {
-    List<String> all = new ArrayList<>();
-    List<String> lines =
-        account.all().stream()
-            .filter(line -> line.remaining().basis() == Remaining.Basis.BUDGET)
-            .filter(line -> line.remaining().likely().signum() != 0)
-            .map(line -> "“" + line.title() + "”")
-            .toList();
-    if (!lines.isEmpty()) {
-      all.add(
-          "of "
-              + Say.list(lines)
-              + " what is left of the budget counts as sure, for want of “remaining: [low, likely,"
-              + " high]”");
-    }
-    List<String> unpriced =
-        account.all().stream().flatMap(line -> line.remaining().unpriced().stream()).toList();
-    if (!unpriced.isEmpty()) {
-      all.add(Say.list(unpriced) + " without a price count as nothing");
-    }
-    Set<String> priced =
-        account.ways().stream().map(open -> open.shortage().id()).collect(Collectors.toSet());
-    List<String> shortages =
-        Standings.on(now).open().stream()
-            .filter(standing -> standing.state() != Standing.State.PROMISED)
-            .map(standing -> standing.shortage().id())
-            .filter(id -> !priced.contains(id))
-            .toList();
-    if (!shortages.isEmpty()) {
-      all.add(
-          "to get round "
-              + Say.list(shortages)
-              + " counts as nothing, since no way out of it states its cost");
-    }
-    List<String> foreign = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
-    if (!foreign.isEmpty()) {
-      all.add("there is no rate for " + Say.list(foreign));
-    }
-    return all;
   }
 
   private Money leaning() {
