@@ -24,6 +24,10 @@ import kitwright.value.Ref;
 public final class Sensitivity {
   private static final int SHOWN = 3;
   private static final double STEP = 0.01;
+
+  /** What would be printed as nothing moves nothing. */
+  private static final double SEEN = 0.0005;
+
   private static final int HALVINGS = 30;
 
   private final Assessment assessment;
@@ -74,7 +78,7 @@ public final class Sensitivity {
       return Optional.empty();
     }
     OptionalDouble other = margin(material, input, 1 + STEP);
-    return other.isPresent() && Math.abs(other.getAsDouble() - margin) > 1e-6
+    return other.isPresent() && Math.abs(other.getAsDouble() - margin) >= SEEN
         ? Optional.of(new Moved(material, input, other.getAsDouble() - margin))
         : Optional.empty();
   }

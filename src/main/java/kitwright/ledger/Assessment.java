@@ -21,7 +21,7 @@ import kitwright.value.Unit;
  * @param require ratios built over designed, by name: {@code stiffness}, {@code moment}, {@code
  *     shear}, {@code strength}, {@code reserve} …
  * @param lessBecause why less than as drawn is asked, by the name of each limit below 1
- * @param notStructural who says that nothing structural hangs on it, though it looks so
+ * @param notStructural who says that nothing structural depends on it, though it looks so
  * @param allow the most that may be, by name: {@code mass}, {@code thickness}
  * @param by who worked it out, where that was elsewhere
  * @param numbers what came out of a check worked out elsewhere, by name as in {@code require}
@@ -450,7 +450,9 @@ public record Assessment(
                 "why less than as drawn is asked, by the name of each limit below 1",
                 "{shear: the drawn one is three times what is needed}")
             .named(Sorts.WORD),
-        k.key("not-structural", "who says that nothing structural hangs on it, though it looks so")
+        k.key(
+                "not-structural",
+                "who says that nothing structural depends on it, though it looks so")
             .maybeGroup(NotStructural::read),
         k.key("allow", "built over designed, at most, by name: mass, thickness", "{mass: 1.2}")
             .named(Sorts.RATIO),

@@ -52,7 +52,7 @@ public record KitItem(
         k.key("size", "the size of one piece", "1850 x 310 x 25 mm").maybeSize(),
         k.key(
                 "grade",
-                "how much hangs on the part: what replaces it is of no lower grade",
+                "how much depends on the part: what replaces it is of no lower grade",
                 "structural")
             .maybeChoice(Grade.class),
         k.key("allow", "words in its name that look private and may be public", "[Pell]").texts(),

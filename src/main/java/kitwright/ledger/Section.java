@@ -271,7 +271,7 @@ public record Section(
                 "the glue between its parts, a material with a bond or shear strength",
                 "epoxy-slow")
             .maybeRef(Kind.MATERIALS),
-        k.key("grade", "how much hangs on the part that has this section", "structural")
+        k.key("grade", "how much depends on the part that has this section", "structural")
             .maybeChoice(Grade.class),
         k.key("tapers-to", "the section that it is at the far end of the span", "mast-head")
             .maybeRef(Kind.SECTIONS),

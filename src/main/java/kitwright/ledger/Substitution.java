@@ -177,7 +177,7 @@ public record Substitution(
         k.key("use", "what it takes", "[{stock: oak-plank, qty: 2 each}]")
             .begins("[]")
             .each(Take::read),
-        k.key("grade", "how much hangs on it; when in doubt, structural", "finish")
+        k.key("grade", "how much depends on it; when in doubt, structural", "finish")
             .choice(Grade.class, Grade.STRUCTURAL),
         k.key("why", "why, in a line", "oak boards lie ready and the sole carries nothing but feet")
             .text(),

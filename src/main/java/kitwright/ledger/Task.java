@@ -197,7 +197,7 @@ public record Task(
             .maybeHappened(),
         k.key("progress", "the share done, where the log does not tell", "40 %").maybeShare(),
         k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
-        k.key("grade", "how much hangs on what it closes up", "structural")
+        k.key("grade", "how much depends on what it closes up", "structural")
             .maybeChoice(Grade.class),
         k.key(
                 "public",

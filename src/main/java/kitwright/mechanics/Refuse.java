@@ -6,18 +6,18 @@ import java.util.function.Supplier;
 public final class Refuse {
   private Refuse() {}
 
-  /** The value, which must be above nought and finite. */
+  /** The value, which must be above zero and finite. */
   public static double unlessPositive(String what, double value) {
     if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " must be above nought and finite: " + value);
+      throw new IllegalArgumentException(what + " must be above zero and finite: " + value);
     }
     return value;
   }
 
-  /** The value, which must be nought or more and finite. */
+  /** The value, which must be zero or more and finite. */
   public static double ifNegative(String what, double value) {
     if (!(value >= 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(what + " must be nought or more and finite: " + value);
+      throw new IllegalArgumentException(what + " must be zero or more and finite: " + value);
     }
     return value;
   }

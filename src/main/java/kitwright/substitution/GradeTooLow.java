@@ -38,8 +38,8 @@ public final class GradeTooLow implements Rule {
         "It is judged as " + grade + ": the grade belongs to the part.",
         "Write “grade: "
             + grade
-            + "”; or, if nothing structural hangs on it, have somebody entitled to structural work"
-            + " say so in the assessment: not-structural: {by: …, on: …, why: …}.",
+            + "”; or, if nothing structural depends on it, have somebody entitled to structural"
+            + " work say so in the assessment: not-structural: {by: …, on: …, why: …}.",
         List.of(standing.substitution().named()));
   }
 }

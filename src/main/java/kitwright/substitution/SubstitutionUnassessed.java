@@ -42,7 +42,7 @@ public final class SubstitutionUnassessed implements Rule {
                 ? " has no assessment that can be read: “" + named.get() + "”."
                 : " has no assessment."),
         structural
-            ? "Nobody has shown that it is as strong as what was drawn, and lives hang on it."
+            ? "Nobody has shown that it is as strong as what was drawn, and lives depend on it."
             : "Nobody has shown that it does what was drawn.",
         (named.isPresent()
                 ? "Mend what is wrong with “" + named.get() + "”, or record it"

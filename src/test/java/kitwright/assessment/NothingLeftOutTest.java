@@ -294,7 +294,7 @@ class NothingLeftOutTest {
   void aLimitOfNoughtAsksNothing() {
     isOpen(
         "method: section, designed: plain, built: plain, require: {moment: 0}",
-        "of moment it asks for nought, which everything meets");
+        "of moment it asks for zero, which everything meets");
   }
 
   /** EN 1995-1-1, table 3.1: 0.70 for a load of less than a week in the open. */

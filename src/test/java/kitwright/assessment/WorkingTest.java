@@ -73,7 +73,7 @@ class WorkingTest {
     assertThat(coupling.numbers()).isEqualTo("B₁₁, B₁₂, B₂₂, B₆₆, B₁₆, B₂₆");
     assertThat(coupling.result()).startsWith("0, 0, 0, 0, ");
     Working working = result(STACKS.formatted("slanted")).working().get(1);
-    assertThat(working.pieces()).extracting(row -> row.get(3)).containsExactly("45", "−45");
+    assertThat(working.pieces()).extracting(row -> row.get(2)).containsExactly("45", "−45");
   }
 
   private static final String PANELS =

@@ -426,7 +426,7 @@ public record BeamLoad(
   private static String heldShape(Load load) {
     return switch (load.shape().orElse(Shape.UNIFORM)) {
       case POINT -> "at the middle";
-      case TRIANGULAR -> "spread as a triangle from nought at one end";
+      case TRIANGULAR -> "spread as a triangle from nothing at one end";
       case UNIFORM, ELLIPTIC -> "spread evenly";
     };
   }

@@ -112,12 +112,10 @@ public final class LaminateMethod {
       Lamina stuff = layer.stuff().lamina();
       plies.add(
           List.of(
-              layer.where(),
-              layer.stuff().id(),
+              layer.where() + ", " + layer.stuff().id(),
               Print.number(layer.thickness() * 1000),
               Print.number(turn(layer.angle())),
-              Print.number(stuff.e1() / 1e6),
-              Print.number(stuff.e2() / 1e6),
+              Print.number(stuff.e1() / 1e6) + ", " + Print.number(stuff.e2() / 1e6),
               Print.number(stuff.g12() / 1e6),
               Print.number(stuff.nu12())));
     }
@@ -125,7 +123,7 @@ public final class LaminateMethod {
     steps.addAll(more);
     return new Working(
         part.source().what().orElse(part.id()),
-        List.of("layer", "material", "t, mm", "angle, °", "E₁, MPa", "E₂, MPa", "G₁₂, MPa", "ν₁₂"),
+        List.of("layer", "t, mm", "angle, °", "E₁, E₂, MPa", "G₁₂, MPa", "ν₁₂"),
         plies,
         steps);
   }

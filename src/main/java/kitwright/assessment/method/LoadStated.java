@@ -179,9 +179,9 @@ public final class LoadStated {
         (name, value) ->
             value
                 .filter(Quantity::isNone)
-                .ifPresent(none -> faults.add("the load’s " + name + " is nought")));
+                .ifPresent(none -> faults.add("the load’s " + name + " is zero")));
     load.lift()
         .filter(lift -> lift.signum() <= 0)
-        .ifPresent(lift -> faults.add("the load’s lift is not above nought"));
+        .ifPresent(lift -> faults.add("the load’s lift is not above zero"));
   }
 }

@@ -39,13 +39,11 @@ public final class SectionSteps {
       second += e * zz;
       pieces.add(
           List.of(
-              region.where(),
-              region.material().name(),
+              region.where() + ", " + region.material().name(),
               Print.number(e / 1e6),
               Print.number(m.area() * 1e6),
               Print.number(z / m.area() * 1000),
               Print.number(e * m.area() / 1e3),
-              Print.number(e * z),
               Print.number(e * zz)));
     }
     double ea = bending.axialStiffness();
@@ -79,8 +77,7 @@ public final class SectionSteps {
     steps.addAll(more);
     return new Working(
         part.source().what().orElse(part.id()),
-        List.of(
-            "piece", "material", "E, MPa", "A, mm²", "z, mm", "E·A, kN", "E·A·z, N·m", "E·I, N·m²"),
+        List.of("piece", "E, MPa", "A, mm²", "z, mm", "E·A, kN", "E·I, N·m²"),
         pieces,
         steps);
   }

@@ -51,7 +51,7 @@ public final class LayeredPart {
     if (width.isEmpty() || width.get().isNone()) {
       faults.add(
           "width",
-          width.isEmpty() ? "A section of layers has no width" : "A section has a width of nought",
+          width.isEmpty() ? "A section of layers has no width" : "A section has a width of zero",
           "Write the width over all strips, such as width: 96 mm.");
       return Optional.empty();
     }
@@ -334,7 +334,7 @@ public final class LayeredPart {
     if (thick.isEmpty() || thick.get().isNone()) {
       faults.add(
           layer.at().of("thickness"),
-          thick.isEmpty() ? "A layer has no thickness" : "A layer has a thickness of nought",
+          thick.isEmpty() ? "A layer has no thickness" : "A layer has a thickness of zero",
           "Write how thick it is, or how many plies of a cloth.");
       return Optional.empty();
     }
@@ -374,7 +374,7 @@ public final class LayeredPart {
     if (strip.width().isNone()) {
       faults.add(
           strip.at().of(strip.hollow() ? "void" : "width"),
-          "A strip has a width of nought",
+          "A strip has a width of zero",
           "Write its width, or leave the strip out.");
       return Optional.empty();
     }

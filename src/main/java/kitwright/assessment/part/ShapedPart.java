@@ -159,7 +159,7 @@ public final class ShapedPart {
           "The " + name + " is " + value.unit().dimension().word() + ", not " + wanted.word(),
           "Write it as " + (wanted == Dimension.LENGTH ? "a length, such as 28 mm." : "a ratio."));
     } else if (value.isNone()) {
-      faults.add(name.at(), "The " + name + " is nought", "Write how much it is.");
+      faults.add(name.at(), "The " + name + " is zero", "Write how much it is.");
     } else if (wanted == Dimension.LENGTH && value.base() > GREATEST) {
       faults.add(name.at(), "The " + name + " is " + value, "Look at its unit.");
     }
@@ -282,8 +282,7 @@ public final class ShapedPart {
       double left = start(member, from, to);
       double right = left + member.width().base();
       if (member.width().isNone()) {
-        faults.add(
-            member.place().of("width"), "A member has a width of nought", "Write its width.");
+        faults.add(member.place().of("width"), "A member has a width of zero", "Write its width.");
       } else if (left < from || right > to) {
         faults.add(
             member.place().of("width"),

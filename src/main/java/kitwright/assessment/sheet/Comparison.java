@@ -37,11 +37,17 @@ public final class Comparison {
     assessment.allow().forEach((name, most) -> limit(name, Side.AT_MOST, most, known, limits));
     List<Row> rows = new ArrayList<>();
     for (Measure measure : known) {
-      if (measure != Measure.FIRST_FAILURE || limits.containsKey(measure)) {
+      boolean shown = measure != Measure.FIRST_FAILURE && isNumber(measure);
+      if (shown || limits.containsKey(measure)) {
         rows.add(row(measure, Optional.ofNullable(limits.get(measure))));
       }
     }
     return rows;
+  }
+
+  /** One that is known of neither, and that nobody asks for, would be a row of dashes. */
+  private boolean isNumber(Measure measure) {
+    return designed.of(measure).isPresent() || built.of(measure).isPresent();
   }
 
   private void limit(

@@ -99,7 +99,7 @@ public final class Inputs {
               + property.key()
               + "; write it there, with its source");
     } else if (!(value.getAsDouble() > 0)) {
-      lacks("the " + property.key() + " of material " + material.id() + " is nought");
+      lacks("the " + property.key() + " of material " + material.id() + " is zero");
       return OptionalDouble.empty();
     }
     return value;

@@ -126,7 +126,7 @@ public final class Judgement {
   }
 
   private static String nothing(Row row) {
-    return "of " + row.measure().key() + " it asks for nought, which everything meets";
+    return "of " + row.measure().key() + " it asks for zero, which everything meets";
   }
 
   private boolean leansOnStrength() {

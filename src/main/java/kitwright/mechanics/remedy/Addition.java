@@ -13,7 +13,7 @@ import kitwright.mechanics.Refuse;
 public record Addition(String name, int most, double price) {
   public Addition {
     Refuse.unless(!name.isBlank(), "an addition has a name");
-    Refuse.unless(most >= 0 && most <= 1000, () -> "from nought to a thousand: " + most);
+    Refuse.unless(most >= 0 && most <= 1000, () -> "from zero to a thousand: " + most);
     Refuse.ifNegative("price", price);
   }
 

@@ -227,7 +227,7 @@ public final class CalculationSheet {
       List<Column> columns = new ArrayList<>();
       for (int i = 0; i < working.columns().size(); i++) {
         String title = working.columns().get(i);
-        columns.add(i < 2 ? Column.left(title) : Column.right(title));
+        columns.add(i < 1 ? Column.left(title) : Column.right(title));
       }
       all.add(
           Block.table(

@@ -112,7 +112,7 @@ public final class Elsewhere {
         .findFirst();
   }
 
-  /** Why less than as drawn is asked, and who says that nothing structural hangs on it. */
+  /** Why less than as drawn is asked, and who says that nothing structural depends on it. */
   static List<String> reasons(Assessment assessment, Ledger ledger) {
     List<String> reasons = new ArrayList<>();
     assessment
@@ -134,7 +134,7 @@ public final class Elsewhere {
         .ifPresent(
             said ->
                 reasons.add(
-                    "nothing structural hangs on it, says "
+                    "nothing structural depends on it, says "
                         + ledger.nameOf(said.by().id())
                         + " on "
                         + said.on()

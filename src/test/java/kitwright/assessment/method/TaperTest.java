@@ -62,6 +62,7 @@ class TaperTest {
     assertThat(row(result, Measure.RESERVE).built().orElseThrow().value())
         .isCloseTo(36_000 / 1600.0, within(0.02));
     assertThat(result.verdict().passes()).as(result.verdict().because()).isTrue();
+    assertThat(result.rows()).isNotEmpty().allMatch(one -> one.built().isPresent());
   }
 
   /**
