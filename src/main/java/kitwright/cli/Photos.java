@@ -12,8 +12,8 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
 import kitwright.ledger.LedgerFolder;
-import kitwright.report.week.Picture;
-import kitwright.report.week.PictureFault;
+import kitwright.report.photo.Picture;
+import kitwright.report.photo.PictureFault;
 import kitwright.report.week.PublicPhoto;
 
 /**
@@ -30,13 +30,16 @@ record Photos(Map<String, byte[]> files, List<Finding> findings) {
     List<Finding> findings = new ArrayList<>();
     for (PublicPhoto photo : photos) {
       Optional<Picture> picture = read(photo, folder).map(Picture::of);
-      if (picture.filter(Picture::tellsPlace).isPresent()
+      if (picture.filter(each -> each.tellsPlace() || each.mayTellPlace()).isPresent()
           && !photo.picture().allow().contains(PLACE)) {
         findings.add(
             finding(
                 photo,
                 "public-words-private",
-                "The photo says where it was taken.",
+                picture.get().tellsPlace()
+                    ? "The photo says where it was taken."
+                    : "What the photo’s file says of it cannot be read; it may say where it was"
+                        + " taken.",
                 "The place itself is stripped before the photo goes out, but what it shows may"
                     + " tell it too.",
                 "Look at it once more, and let it stand by “allow: [place]” beside it."));

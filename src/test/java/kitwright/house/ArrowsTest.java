@@ -122,6 +122,7 @@ class ArrowsTest {
       Map.ofEntries(
           inside("report.words"),
           inside("report.writing"),
+          inside("report.photo"),
           inside("report.ahead", "report.words"),
           inside("report.budget", "report.words"),
           inside("report.claim", "report.words"),

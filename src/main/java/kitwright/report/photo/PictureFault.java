@@ -1,4 +1,4 @@
-package kitwright.report.week;
+package kitwright.report.photo;
 
 /** Why a photo cannot be shown, in one sentence. */
 public final class PictureFault extends Exception {

@@ -1,4 +1,4 @@
-package kitwright.report.week;
+package kitwright.report.photo;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -20,8 +20,6 @@ import javax.imageio.stream.ImageOutputStream;
 /**
  * A photo for others: turned upright, no larger than a page shows, drawn anew so that nothing goes
  * along that is not seen: no place, no camera, no name.
- *
- * @see "Exif 2.32 (CIPA DC-008-2019): tags 0x0112 (orientation) and 0x8825 (place)"
  */
 public final class Picture {
   private static final int LONGEST = 1280;
@@ -29,11 +27,11 @@ public final class Picture {
   private static final float QUALITY = 0.85f;
 
   private final byte[] file;
-  private final Exif exif;
+  private final Notes notes;
 
   private Picture(byte[] file) {
     this.file = file;
-    this.exif = Exif.of(file);
+    this.notes = Notes.of(file);
   }
 
   /** A photo as it lies in its file. */
@@ -43,7 +41,12 @@ public final class Picture {
 
   /** Whether the file says where the photo was taken. */
   public boolean tellsPlace() {
-    return exif.hasPlace();
+    return notes.place() == Notes.Place.TOLD;
+  }
+
+  /** Whether it cannot be told if the file says where the photo was taken. */
+  public boolean mayTellPlace() {
+    return notes.place() == Notes.Place.UNREADABLE;
   }
 
   /**
@@ -52,12 +55,15 @@ public final class Picture {
    * @throws PictureFault in one sentence, why it cannot be shown
    */
   public byte[] scaled() throws PictureFault {
+    if (!Png.is(file) && !Jpeg.is(file)) {
+      throw new PictureFault("The photo cannot be read as a picture: it is no JPEG and no PNG.");
+    }
     Jpeg pixels = Jpeg.of(file);
     if (pixels.colours() == Jpeg.PRINTERS) {
       throw new PictureFault(
           "The photo is in a printer’s four colours (CMYK), which screens do not show alike.");
     }
-    if (pixels.isCutShort()) {
+    if (pixels.isCutShort() || (Png.is(file) && !Png.of(file).isWhole())) {
       throw new PictureFault("The photo is cut short: the end of its file is missing.");
     }
     try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
@@ -68,7 +74,7 @@ public final class Picture {
       ImageReader reader = readers.next();
       try {
         reader.setInput(in, true, true);
-        return jpeg(upright(shrunk(read(reader)), exif.orientation()));
+        return jpeg(upright(shrunk(read(reader)), notes.orientation()));
       } finally {
         reader.dispose();
       }

@@ -1,4 +1,4 @@
-package kitwright.report.week;
+package kitwright.report.photo;
 
 /**
  * What the segments of a JPEG file say of its pixels.
@@ -16,8 +16,12 @@ record Jpeg(int colours, boolean isCutShort) {
   private static final int SCAN = 0xDA;
   private static final int END = 0xD9;
 
+  static boolean is(byte[] file) {
+    return file.length >= 4 && at(file, 0) == 0xFF && at(file, 1) == 0xD8;
+  }
+
   static Jpeg of(byte[] file) {
-    if (file.length < 4 || at(file, 0) != 0xFF || at(file, 1) != 0xD8) {
+    if (!is(file)) {
       return new Jpeg(0, false);
     }
     int colours = 0;
