@@ -54,9 +54,10 @@ public final class Twist {
     for (Part.StackLayer layer : part.stack()) {
       double high = low + layer.thickness();
       double shear = layer.stuff().elastic().shear();
-      double one = Math.abs(give.b(3, 3) + low * give.d(3, 3));
-      double other = Math.abs(give.b(3, 3) + high * give.d(3, 3));
-      limit(layer.where(), layer.stuff(), shear * Math.max(one, other));
+      // What does not shear lies between the faces: each layer shears most at its outer one.
+      double below = -(give.b(3, 3) + low * give.d(3, 3));
+      double above = give.b(3, 3) + high * give.d(3, 3);
+      limit(layer.where(), layer.stuff(), shear * Math.max(below, above));
       low = high;
     }
   }
