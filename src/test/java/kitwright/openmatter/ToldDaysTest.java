@@ -232,7 +232,7 @@ class ToldDaysTest {
     assertThat(even.cureThen()).isEqualTo(Duration.ofHours(24));
     ResinPace cool = pace("outdoors", 10, 20).get(0);
     assertThat(cool.actual()).isEqualTo(15);
-    assertThat(cool.cureThen()).isEqualTo(Duration.ofHours(48));
+    assertThat(cool.cureThen()).isEqualTo(Duration.ofDays(2));
     assertThat(cool.potLifeThen()).contains(Duration.ofHours(1));
     assertThat(cool.mayStop()).isFalse();
     ResinPace cold = pace("outdoors", 0, 8).get(0);

@@ -21,16 +21,30 @@ record Notes(int orientation, Place place) {
     UNREADABLE
   }
 
-  /**
-   * A part of the file beside its pixels.
-   *
-   * @param name its kind; of words what they are called, behind “text ”
-   */
-  record Part(String name, byte[] bytes) {
+  /** A part of the file beside its pixels. */
+  static final class Part {
     static final String EXIF = "exif";
     static final String XMP = "xmp";
     static final String IPTC = "iptc";
     static final String BROKEN = "broken";
+    private final String name;
+    private final byte[] bytes;
+
+    /**
+     * @param name its kind; of words what they are called, behind “text ”
+     */
+    Part(String name, byte[] bytes) {
+      this.name = name;
+      this.bytes = bytes.clone();
+    }
+
+    String name() {
+      return name;
+    }
+
+    byte[] bytes() {
+      return bytes.clone();
+    }
   }
 
   /** Of a JPEG or a PNG; of another file nothing is known, and none is shown. */
@@ -78,7 +92,7 @@ record Notes(int orientation, Place place) {
       return read(new Part(kind, camera ? Arrays.copyOfRange(raw, 6, raw.length) : raw));
     }
     boolean named = name.matches(".*(?:gps|geo|location|place|city|country|latitude|longitude).*");
-    return new Notes(1, place(named && !text.isBlank() || Xmp.hasPlace(text)));
+    return new Notes(1, place((named && !text.isBlank()) || Xmp.hasPlace(text)));
   }
 
   /** Behind its kind and its length, each on a line, the digits. */
