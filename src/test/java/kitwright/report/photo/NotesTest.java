@@ -93,7 +93,7 @@ class NotesTest {
     for (int at = 2; markers.isEmpty() || markers.get(markers.size() - 1) != 0xDA; ) {
       assertThat(jpeg[at] & 0xFF).isEqualTo(0xFF);
       markers.add(jpeg[at + 1] & 0xFF);
-      at += 2 + ((jpeg[at + 2] & 0xFF) << 8 | jpeg[at + 3] & 0xFF);
+      at += 2 + (((jpeg[at + 2] & 0xFF) << 8) | (jpeg[at + 3] & 0xFF));
     }
     return markers;
   }
