@@ -50,7 +50,12 @@ record Opened(
     Optional<Ledger> read =
         LedgerReader.read(files, evidence, findings)
             .map(ledger -> new SigningKeys("ssh-keygen").checked(ledger, folder));
-    return new Opened(folder, options.today(session), files, read, findings, evidence);
+    return new Opened(folder, options.today(session), seen(files), read, findings, evidence);
+  }
+
+  /** The files that a command may show, or write anew: never one that it could not open. */
+  private static List<SourceFile> seen(List<SourceFile> files) {
+    return files.stream().filter(SourceFile::opened).toList();
   }
 
   /** The same as Git has it staged for the next commit. */
@@ -63,7 +68,7 @@ record Opened(
       return new Opened(
           folder,
           options.today(session),
-          files,
+          seen(files),
           tree.ledger(files, findings),
           findings,
           new SeenEvidence(folder));

@@ -28,7 +28,7 @@ public final class CutUnfit implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     CutPlan.Planning planning = new CutPlan.Planning(day, QUICK);
-    for (Cut cut : day.ledger().cuts()) {
+    for (Cut cut : day.ledger().cutsToMake()) {
       if (cut.done().isEmpty()
           && CutFaults.spoiling(cut, day.ledger()).isEmpty()
           && !fitsAtOnce(cut, day)) {

@@ -40,7 +40,7 @@ public final class Tree {
     List<SourceFile> files = new ArrayList<>();
     for (String path : paths) {
       byte[] content = contents.getOrDefault(blobs.getOrDefault(path, ""), new byte[0]);
-      SourceFile.decoded(path, content, out).ifPresent(files::add);
+      files.add(SourceFile.decoded(path, content, out));
     }
     return files;
   }

@@ -343,7 +343,13 @@ public final class Ledger {
   public List<String> unreadTakers(String id) {
     return unread().stream()
         .filter(each -> each.mayTake() && each.names(id))
-        .map(each -> each.named() + ", which names it, cannot be read")
+        .map(
+            each ->
+                each.named()
+                    + (each.isUnseen()
+                        ? ", which may name it, cannot be"
+                        : ", which names it, cannot be")
+                    + " read")
         .toList();
   }
 

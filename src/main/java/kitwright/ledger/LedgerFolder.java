@@ -95,27 +95,28 @@ public final class LedgerFolder {
     return LedgerReader.read(files(out), this::evidence, out);
   }
 
-  /** The ledger's files in order of path. */
+  /** The ledger's files in order of path, those among them that could not be opened. */
   public List<SourceFile> files(Findings out) {
     List<Path> paths = new ArrayList<>();
+    List<SourceFile> files = new ArrayList<>();
     try {
-      Files.walkFileTree(root, new Walk(paths, out));
+      Files.walkFileTree(root, new Walk(paths, files, out));
     } catch (IOException broken) {
       out.add(unreadable(root, broken));
     }
-    List<SourceFile> files = new ArrayList<>();
-    paths.stream()
-        .sorted(Comparator.comparing(this::name))
-        .forEach(path -> text(path, out).ifPresent(t -> files.add(new SourceFile(name(path), t))));
+    paths.forEach(path -> files.add(file(path, out)));
+    files.sort(Comparator.comparing(SourceFile::path));
     return List.copyOf(files);
   }
 
   private final class Walk extends SimpleFileVisitor<Path> {
     private final List<Path> paths;
+    private final List<SourceFile> unopened;
     private final Findings out;
 
-    Walk(List<Path> paths, Findings out) {
+    Walk(List<Path> paths, List<SourceFile> unopened, Findings out) {
       this.paths = paths;
+      this.unopened = unopened;
       this.out = out;
     }
 
@@ -152,6 +153,7 @@ public final class LedgerFolder {
         out.add(fault(file, "It is neither a file nor a folder.", "Remove it from the ledger."));
       } else if (attributes.size() > LARGEST) {
         out.add(tooLarge(file, attributes.size()));
+        unopened.add(SourceFile.unopened(name(file)));
       } else {
         paths.add(file);
       }
@@ -161,6 +163,9 @@ public final class LedgerFolder {
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException broken) {
       out.add(unreadable(file, broken));
+      if (!file.equals(root)) {
+        unopened.add(SourceFile.unopened(name(file)));
+      }
       return FileVisitResult.CONTINUE;
     }
   }
@@ -180,15 +185,13 @@ public final class LedgerFolder {
     return name.endsWith(".yaml") || name.endsWith(".yml");
   }
 
-  private Optional<String> text(Path path, Findings out) {
-    byte[] bytes;
+  private SourceFile file(Path path, Findings out) {
     try {
-      bytes = Files.readAllBytes(path);
+      return SourceFile.decoded(name(path), Files.readAllBytes(path), out);
     } catch (IOException broken) {
       out.add(unreadable(path, broken));
-      return Optional.empty();
+      return SourceFile.unopened(name(path));
     }
-    return SourceFile.decoded(name(path), bytes, out).map(SourceFile::text);
   }
 
   private Finding tooLarge(Path file, long size) {

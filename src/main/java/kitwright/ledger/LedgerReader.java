@@ -118,7 +118,9 @@ public final class LedgerReader {
     }
 
     private void read(SourceFile file) {
-      if (file.isMarkdown()) {
+      if (!file.opened()) {
+        gathering.addUnread(Unread.unopened(file));
+      } else if (file.isMarkdown()) {
         FrontMatter.of(file, faults, gathering::addUnread).ifPresent(front -> read(file, front));
       } else {
         YamlText.read(file.path(), file.text(), recall, records::take, faults)
@@ -149,7 +151,7 @@ public final class LedgerReader {
         new Records(
             layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard, LocalDate.MAX);
     for (SourceFile file : files) {
-      if (!file.isMarkdown() && mayHoldBuild(file.text())) {
+      if (file.opened() && !file.isMarkdown() && mayHoldBuild(file.text())) {
         YamlText.first(file.path(), file.text(), Kind.BUILD.key())
             .ifPresent(build -> records.take(build.key(), build.value()));
       }

@@ -4,7 +4,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -14,23 +13,37 @@ import kitwright.value.Place;
  * A file of the ledger, decoded.
  *
  * @param path from the ledger's root, with forward slashes
- * @param text without a byte order mark
+ * @param text without a byte order mark; of one that could not be opened, what little can be seen
+ * @param opened whether the text is all that stands in it
  */
-public record SourceFile(String path, String text) {
-  /** Decodes a file, wherever its bytes come from; empty, and told where, if it is not UTF-8. */
-  public static Optional<SourceFile> decoded(String path, byte[] bytes, Findings out) {
+public record SourceFile(String path, String text, boolean opened) {
+  public SourceFile(String path, String text) {
+    this(path, text, true);
+  }
+
+  /** One that is there and could not be opened: nobody knows what it holds. */
+  static SourceFile unopened(String path) {
+    return new SourceFile(path, "", false);
+  }
+
+  /** Decodes a file, wherever its bytes come from; unopened, and told where, if it is not UTF-8. */
+  public static SourceFile decoded(String path, byte[] bytes, Findings out) {
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Optional.of(
-          new SourceFile(path, text.startsWith("\uFEFF") ? text.substring(1) : text));
+      return new SourceFile(path, text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException notUtf8) {
       out.add(notUtf8(path, bytes));
-      return Optional.empty();
+      String seen = isUtf16(bytes) ? "" : new String(bytes, StandardCharsets.UTF_8);
+      return new SourceFile(path, seen, false);
     }
   }
 
+  private static boolean isUtf16(byte[] bytes) {
+    return bytes.length > 1 && ((bytes[0] & 0xff) == 0xff || (bytes[0] & 0xff) == 0xfe);
+  }
+
   private static Finding notUtf8(String file, byte[] bytes) {
-    boolean utf16 = bytes.length > 1 && ((bytes[0] & 0xff) == 0xff || (bytes[0] & 0xff) == 0xfe);
+    boolean utf16 = isUtf16(bytes);
     String readable = new String(bytes, StandardCharsets.UTF_8);
     int bad = utf16 ? 0 : Math.max(0, readable.indexOf('\uFFFD'));
     String before = readable.substring(0, bad);

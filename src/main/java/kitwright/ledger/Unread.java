@@ -13,27 +13,34 @@ import kitwright.yaml.Node;
  * @param named how it is told: {@code log day 2026-03-24}, or where the stretch begins
  * @param kind of a record; empty of a stretch of a file, which may hold any
  * @param text all that stands in it
+ * @param isUnseen whether nobody can see what stands in it, so that it may name anything
  */
-public record Unread(String named, Optional<Kind> kind, String text) {
+public record Unread(String named, Optional<Kind> kind, String text, boolean isUnseen) {
   /** Whoever takes of what is there, or sends it back; of the others a lost one leaves less. */
   private static final Set<Kind> TAKERS =
       EnumSet.of(Kind.LOG, Kind.CUTS, Kind.TASKS, Kind.SUBSTITUTIONS, Kind.DELIVERIES);
 
   static Unread record(Kind kind, Entry entry, Node node) {
     String named = entry.id().isEmpty() ? "the " + kind.word() + at(node.at()) : entry.named();
-    return new Unread(named, Optional.of(kind), words(node));
+    return new Unread(named, Optional.of(kind), words(node), false);
   }
 
   /** What stands under a key that names no kind of record, or is no record. */
   static Unread under(Node.Scalar key, Node node) {
-    return new Unread("“" + key.text() + "”" + at(key.at()), Optional.empty(), words(node));
+    return new Unread("“" + key.text() + "”" + at(key.at()), Optional.empty(), words(node), false);
   }
 
   /** A file from a line on. */
   static Unread from(SourceFile file, int line) {
     String rest = String.join("\n", file.text().lines().skip(line - 1L).toList());
     String named = line < 2 ? file.path() : file.path() + " from line " + line + " on";
-    return new Unread(named, Optional.empty(), Sorts.composed(rest));
+    return new Unread(named, Optional.empty(), Sorts.composed(rest), false);
+  }
+
+  /** A file that could not be opened. */
+  static Unread unopened(SourceFile file) {
+    return new Unread(
+        file.path(), Optional.empty(), Sorts.composed(file.text()), file.text().isEmpty());
   }
 
   private static String at(Place at) {
@@ -71,8 +78,11 @@ public record Unread(String named, Optional<Kind> kind, String text) {
     return kind.isEmpty() || kind.get() == other;
   }
 
-  /** Whether an id stands in it, by itself. */
+  /** Whether an id stands in it, by itself, or may. */
   public boolean names(String id) {
+    if (isUnseen) {
+      return true;
+    }
     int at = text.indexOf(id);
     while (at >= 0) {
       if (isEnd(at - 1) && isEnd(at + id.length())) {

@@ -84,7 +84,7 @@ class CheckCommandTest {
   void oneRecordFileOrRuleIsToldInFull() {
     assertThat(check("pell-bandsaw").out())
         .startsWith("Warn: tool-overdue, at borrowed.yaml:17:10\n")
-        .contains("1 finding in 1 file: 1 warn.\n", " more elsewhere.\n");
+        .contains("2 findings in 2 files: 1 warn, 1 note.\n", " more elsewhere.\n");
     assertThat(check("ledger/borrowed.yaml").out()).isEqualTo(check("tool-overdue").out());
   }
 

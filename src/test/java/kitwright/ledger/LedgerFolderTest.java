@@ -1,10 +1,15 @@
 package kitwright.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import org.junit.jupiter.api.Test;
@@ -173,6 +178,43 @@ class LedgerFolderTest {
     write("a.yaml", "# build: none\nparties:\n  - build: no\n");
     assertThat(LedgerFolder.near(root).map(LedgerFolder::root))
         .isNotEqualTo(java.util.Optional.of(root));
+  }
+
+  private static final String STOCK =
+      "stock: [{id: oak, what: oak, qty: 5 m}]\nparties: [{id: me, name: Me, role: builder}]\n";
+
+  private List<String> doubts(byte[] other) throws IOException {
+    write("build.yaml", BUILD);
+    write("stock.yaml", STOCK);
+    Files.write(root.resolve("more.yaml"), other);
+    Ledger ledger = LedgerFolder.at(root).read(faults).orElseThrow();
+    return ledger.unreadTakers("oak");
+  }
+
+  /** What it holds nobody knows: it may take of anything. */
+  @Test
+  void aFileThatCannotBeOpenedHoldsAllThatItMayName() throws IOException {
+    byte[] utf16 = "cuts: []".getBytes(StandardCharsets.UTF_16);
+    assertThat(doubts(utf16)).containsExactly("more.yaml, which may name it, cannot be read");
+  }
+
+  @Test
+  void oneThatIsNotWhollyUtf8HoldsWhatItNames() throws IOException {
+    Charset latin = StandardCharsets.ISO_8859_1;
+    assertThat(doubts("# for Bjørn: oak".getBytes(latin)))
+        .containsExactly("more.yaml, which names it, cannot be read");
+    assertThat(doubts("# for Bjørn: ash".getBytes(latin))).isEmpty();
+  }
+
+  @Test
+  void aFileWithoutPermissionIsUnopened() throws IOException {
+    write("a.yaml", STOCK);
+    Path file = root.resolve("a.yaml");
+    assumeTrue(file.toFile().setReadable(false, false));
+    assumeFalse(Files.isReadable(file), "the superuser reads all");
+    assertThat(LedgerFolder.at(root).files(faults))
+        .singleElement()
+        .satisfies(each -> assertThat(each.opened()).isFalse());
   }
 
   @Test
