@@ -259,7 +259,11 @@ public final class RackDrawing {
     if (becomes != Becomes.PART) {
       double width = set.widthOf(words);
       svg.rectangle(
-          middle - width / 2, foot - size * 0.85, width, size * 1.1, Look.filled(Shade.WHITE));
+          middle - width / 2 - 3,
+          foot - size * 0.9,
+          width + 6,
+          size * 1.2,
+          Look.filled(Shade.WHITE));
     }
     svg.words(middle, foot, words, set);
   }
