@@ -39,6 +39,7 @@ import net.jqwik.api.ShrinkingMode;
 class OneAnswerProperties {
   private static final Pattern ID = Pattern.compile("`([a-z0-9-]+)`");
   private static final Pattern DAY = Pattern.compile("2026-\\d\\d-\\d\\d");
+  private static final Pattern SPOKEN = Pattern.compile("\\d{1,2} [A-Z][a-z]+ \\d{4}");
   private static final Pattern EARNED =
       Pattern.compile("earned value \\(EV\\) *\\| *([0-9.]+) EUR");
 
@@ -199,7 +200,7 @@ class OneAnswerProperties {
     }
 
     private void same(String question, Object one, Object other) {
-      if (!one.equals(other)) {
+      if (!iso(one.toString()).equals(iso(other.toString()))) {
         contradictions.add(question + ": " + one + " against " + other);
       }
     }
@@ -229,9 +230,16 @@ class OneAnswerProperties {
     }
 
     private static List<String> cells(String line) {
-      return Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|"))
+      return Arrays.stream(iso(line.substring(1, line.lastIndexOf('|'))).split("\\|"))
           .map(String::strip)
           .toList();
+    }
+
+    /** Days as a table writes them, unbroken, or as a sentence does, by their numbers. */
+    private static String iso(String told) {
+      return SPOKEN
+          .matcher(told.replace('\u2011', '-').replace('\u00a0', ' '))
+          .replaceAll(day -> LocalDate.parse(day.group(), LONG_DAY).toString());
     }
 
     /** The tasks that a line of a week names: “- May start: Task A, Task B and Task C.” */
