@@ -254,7 +254,7 @@ public record Section(
             .maybeRef(Kind.MATERIALS),
         k.key(
                 "dimensions",
-                "by name: height, width, diameter, wall, chord, thickness-ratio, flange, web; of"
+                "height, width, diameter, wall, chord, thickness-ratio, flange, web; of"
                     + " fastenings count, spacing, end-distance, edge-distance, washer,"
                     + " stress-area, penetration, root, head",
                 "{diameter: 80 mm, wall: 5 mm}")
