@@ -83,7 +83,8 @@ public final class CutUnfit implements Rule {
         "The saw would run out of wood with parts still wanted.",
         "See “kitwright cut "
             + cut.id()
-            + "”; draw on more stock, permit joints, or record the rest as a shortage.",
+            + "”; draw on more stock, permit joints, take out what is sawn already, or record the"
+            + " rest as a shortage.",
         List.of(cut.named()));
   }
 }

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
+import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.loan.AtHand;
 import kitwright.network.Crates;
@@ -201,9 +202,18 @@ public record Readiness(
   private static Stream<String> signatures(Task task, Facts now) {
     Release release = Release.on(now);
     return Stream.concat(
-        release.holding(task).stream()
-            .map(standing -> "signature for " + standing.substitution().id()),
+        release.holding(task).stream().map(standing -> signature(standing.substitution(), task)),
         release.unread(task).stream().map(each -> each.named() + ", which cannot be read"));
+  }
+
+  private static String signature(Substitution substitution, Task task) {
+    return "signature for "
+        + substitution.id()
+        + substitution
+            .hold()
+            .filter(held -> !held.id().equals(task.id()))
+            .map(held -> ", which may hold it: no task is called “" + held.id() + "”")
+            .orElse("");
   }
 
   private static Stream<String> unknown(Task task, Facts now) {

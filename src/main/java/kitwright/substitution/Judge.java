@@ -52,9 +52,10 @@ final class Judge {
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
     Optional<Verdict> verdict = assessment.map(found -> judging().assessments().apply(found));
     List<Signature> signatures =
-        substitution.signOffs().stream()
-            .map(signOff -> signature(signOff, substitution, grading.grade(), assessment))
-            .toList();
+        lastWords(
+            substitution.signOffs().stream()
+                .map(signOff -> signature(signOff, substitution, grading.grade(), assessment))
+                .toList());
     List<Lack> lacks = new ArrayList<>(lacksOfAssessment(grading.grade(), assessment, verdict));
     if (grading.grade() == Grade.STRUCTURAL && substitution.proposed().isEmpty()) {
       lacks.add(Lack.PROPOSER_UNKNOWN);
@@ -69,6 +70,26 @@ final class Judge {
         lacks,
         lacks.isEmpty() ? List.of() : signers(substitution, grading.grade()),
         hold(substitution, signatures, lacks.isEmpty()));
+  }
+
+  /** Of one signer the last statement counts, by its day, and of one day by its place. */
+  private List<Signature> lastWords(List<Signature> signatures) {
+    List<Signature> all = new ArrayList<>();
+    for (int i = 0; i < signatures.size(); i++) {
+      SignOff signOff = signatures.get(i).signOff();
+      boolean superseded = false;
+      for (int j = 0; j < signatures.size(); j++) {
+        SignOff other = signatures.get(j).signOff();
+        boolean later =
+            other.on().isAfter(signOff.on()) || (j > i && other.on().equals(signOff.on()));
+        superseded |=
+            later
+                && signatures.get(j).lacks().contains(Lack.STALE)
+                && Persons.areOne(other.by(), signOff.by(), ledger);
+      }
+      all.add(superseded ? signatures.get(i).superseded() : signatures.get(i));
+    }
+    return all;
   }
 
   private List<Signer> signers(Substitution substitution, Grade grade) {

@@ -16,6 +16,7 @@ public enum Lack {
   BEFORE_ASSESSMENT("signed before its assessment"),
   COVERS_NOTHING("the signature quotes no fingerprint"),
   STALE("the record has changed since it was signed"),
+  SUPERSEDED("its signer has signed another statement since"),
   NO_LETTER("the signature has no letter with its hash"),
   LETTER_ALTERED("a letter of the signature is not the one that was recorded"),
   KEY_MISSING("signed without the key that this person signs with"),

@@ -1,5 +1,6 @@
 package kitwright.substitution;
 
+import java.util.ArrayList;
 import java.util.List;
 import kitwright.ledger.Substitution.SignOff;
 
@@ -26,6 +27,13 @@ public record Signature(
    * later does not undo that somebody entitled had looked before the part was closed up.
    */
   boolean countedWhenGiven() {
-    return lacks.stream().allMatch(lack -> lack == Lack.STALE);
+    return lacks.stream().allMatch(lack -> lack == Lack.STALE || lack == Lack.SUPERSEDED);
+  }
+
+  /** The same, where its signer has signed something else since: the last word counts. */
+  Signature superseded() {
+    List<Lack> more = new ArrayList<>(lacks);
+    more.add(Lack.SUPERSEDED);
+    return new Signature(signOff, more, statement, earlierForm);
   }
 }

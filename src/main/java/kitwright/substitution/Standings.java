@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
@@ -31,6 +33,9 @@ public final class Standings {
   private final Map<String, Standing> judged = new HashMap<>();
   private final Map<String, Set<String>> answering = new HashMap<>();
   private final Map<String, List<Substitution>> holding = new HashMap<>();
+
+  /** Those that hold a task that nobody knows: it may be any. */
+  private final List<Substitution> astray = new ArrayList<>();
 
   private Standings(Facts day) {
     judge = new Judge(day);
@@ -61,6 +66,9 @@ public final class Standings {
     for (Substitution each : there.values()) {
       each.hold()
           .ifPresent(task -> holding.computeIfAbsent(task.id(), id -> new ArrayList<>()).add(each));
+      if (each.hold().filter(task -> !ledger.knows(Kind.TASKS, task.id())).isPresent()) {
+        astray.add(each);
+      }
       each.shortage().ifPresent(shortage -> link(shortage.id(), each));
     }
     for (Shortage shortage : ledger.shortages()) {
@@ -110,7 +118,9 @@ public final class Standings {
 
   /** The substitutions that hold a task until they may be built, in the ledger's order. */
   public List<Standing> holding(String task) {
-    return holding.getOrDefault(task, List.of()).stream().map(this::judged).toList();
+    return Stream.concat(holding.getOrDefault(task, List.of()).stream(), astray.stream())
+        .map(this::judged)
+        .toList();
   }
 
   /** The substitutions that answer a shortage, withdrawn ones among them. */

@@ -252,6 +252,18 @@ class ReadinessTest {
   }
 
   @Test
+  void aSignatureForATaskThatNobodyKnowsIsLackingEverywhere() {
+    assertThat(
+            lacksOfFaulty(
+                """
+                tasks: [{id: close, what: Close, takes: 1 d}]
+                substitutions:
+                  - {id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: clsoe}
+                """))
+        .containsExactly("signature for thin, which may hold it: no task is called “clsoe”");
+  }
+
+  @Test
   void aPersonNobodyKnowsIsToldAndOthersAreAsked() {
     String yaml = "tasks: [{id: lift, what: Lift, takes: 1 d, who: [nora, pell]}]";
     assertThat(of("lift", yaml, Sample.TODAY).people()).containsExactly("Pell");

@@ -78,6 +78,81 @@ class ReleaseTest {
     assertThat(mayClose(ledger, "paint")).isTrue();
   }
 
+  private static String sealed(String... signatures) {
+    String all = ", sign-offs: [" + String.join(", ", signatures) + "]";
+    Ledger ledger = finishOf(all.replace("NOW", "0".repeat(12)));
+    Substitution substitution = ledger.substitutions().get(0);
+    String now =
+        Statement.of(substitution, substitution.signOffs().get(0), ledger).fingerprint().brief();
+    return all.replace("NOW", now);
+  }
+
+  private static Ledger finishOf(String signOffs) {
+    return Sample.ledger(
+        """
+        tasks: [{id: close, what: Close it, takes: 1 d}]
+        substitutions:
+          - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: finish, hold: close, proposed: {by: nora, on: 2026-02-10}%s}
+        """
+            .formatted(signOffs));
+  }
+
+  private static final String NOW = "{by: office, on: %s, covers: NOW}";
+  private static final String OTHER = "{by: %s, on: %s, covers: 111111111111}";
+
+  @Test
+  void ofOneSignerTheLastWordCounts() {
+    String now = NOW.formatted("2026-02-12");
+    assertThat(mayClose(finishOf(sealed(now)), "close")).isTrue();
+    Ledger later = finishOf(sealed(now, OTHER.formatted("office", "2026-02-14")));
+    assertThat(mayClose(later, "close")).isFalse();
+    assertThat(standings(later).all().get(0).lacks()).containsExactly(Lack.SUPERSEDED, Lack.STALE);
+    assertThat(mayClose(finishOf(sealed(now, OTHER.formatted("office", "2026-02-12"))), "close"))
+        .as("of one day the one that stands last")
+        .isFalse();
+    assertThat(mayClose(finishOf(sealed(now, OTHER.formatted("office", "2026-02-11"))), "close"))
+        .as("signed anew after a change")
+        .isTrue();
+    assertThat(mayClose(finishOf(sealed(now, OTHER.formatted("nora", "2026-02-14"))), "close"))
+        .as("somebody else’s word takes nothing from it")
+        .isTrue();
+  }
+
+  @Test
+  void whatWasSignedWhenTheWorkBeganIsNotPassedByALaterWord() {
+    Ledger ledger =
+        finishOf(sealed(NOW.formatted("2026-02-12"), OTHER.formatted("office", "2026-02-25")));
+    Ledger begun =
+        Sample.ledger(
+            """
+            tasks: [{id: close, what: Close it, takes: 1 d, started: 2026-02-20}]
+            substitutions:
+              - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: finish, hold: close, proposed: {by: nora, on: 2026-02-10}%s}
+            """
+                .formatted(
+                    sealed(NOW.formatted("2026-02-12"), OTHER.formatted("office", "2026-02-25"))));
+    assertThat(hold(ledger)).isEqualTo(HoldPoint.State.HOLDS);
+    assertThat(hold(begun)).isEqualTo(HoldPoint.State.OVERTAKEN);
+  }
+
+  /** A slip in the name of the held task must not let that task go. */
+  @Test
+  void aHoldOnATaskThatNobodyKnowsMayBeOnAny() {
+    String yaml =
+        """
+        tasks: [{id: close, what: Close it, takes: 1 d}, {id: paint, what: Paint it, takes: 1 d}]
+        substitutions:
+          - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: finish, hold: %s, proposed: {by: nora, on: 2026-02-10}%s}
+        """;
+    Ledger slip = Sample.read(yaml.formatted("clsoe", ""), new Findings()).orElseThrow();
+    assertThat(mayClose(slip, "close")).isFalse();
+    assertThat(mayClose(slip, "paint")).isFalse();
+    assertThat(mayClose(Sample.ledger(yaml.formatted("close", "")), "paint")).isTrue();
+    String signed = ", sign-offs: [{by: office, on: 2026-02-12}]";
+    Ledger released = Sample.read(yaml.formatted("clsoe", signed), new Findings()).orElseThrow();
+    assertThat(mayClose(released, "close")).isTrue();
+  }
+
   private static HoldPoint.State hold(Ledger ledger) {
     return standings(ledger).all().get(0).hold().state();
   }
