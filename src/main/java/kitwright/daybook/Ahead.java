@@ -23,7 +23,7 @@ import kitwright.substitution.Release;
  * What lies ahead on the evening of a day.
  *
  * @param underWay tasks begun and not finished
- * @param ready tasks not begun, which may start and lack nothing
+ * @param ready tasks not begun, which may start within a week and lack nothing
  * @param held tasks that would be ready, but for a substitution that may not be built yet
  * @param breached tasks begun though a substitution holds them
  * @param deliveries on their way, those with a day first
@@ -62,7 +62,11 @@ public record Ahead(
     Release release = Release.on(day);
     return new Ahead(
         open.stream().filter(begun).toList(),
-        next.stream().filter(Readiness::isReady).map(Readiness::task).toList(),
+        next.stream()
+            .filter(Readiness::isReady)
+            .filter(each -> !each.from().isAfter(evening.plusWeeks(1)))
+            .map(Readiness::task)
+            .toList(),
         next.stream()
             .filter(each -> each.lacksOnly(Readiness.Kind.SIGNATURE))
             .map(Readiness::task)

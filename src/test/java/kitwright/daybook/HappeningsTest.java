@@ -3,6 +3,7 @@ package kitwright.daybook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import kitwright.Sample;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
@@ -88,5 +89,23 @@ class HappeningsTest {
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");
     assertThat(ahead.replies()).isEmpty();
     assertThat(ahead.tools()).extracting(Entry::id).containsExactly("plane");
+  }
+
+  /** Of what may go on only weeks later nobody is told for the week to come. */
+  @Test
+  void whileNobodyWorksNothingMayStart() {
+    String yaml =
+        """
+        build: {name: S, currency: EUR, started: 2026-01-05,
+          week: {days: [mon, tue, wed, thu, fri], hours: 8}, off: [2026-03-02..%s]}
+        tasks: [{id: a, what: A, takes: 1 d}]
+        """;
+    assertThat(ahead(yaml.formatted("2026-03-05")).ready()).hasSize(1);
+    assertThat(ahead(yaml.formatted("2026-03-08")).ready()).isEmpty();
+  }
+
+  private static Ahead ahead(String yaml) {
+    LocalDate sunday = LocalDate.of(2026, 3, 1);
+    return Ahead.after(Week.of(sunday), Facts.of(Sample.ledger(yaml), sunday), List.of());
   }
 }
