@@ -26,6 +26,7 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Ledger;
+import kitwright.report.words.Cautions;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 
@@ -120,6 +121,7 @@ public final class AssessTold {
     if (answer.none().isEmpty() && !answer.additions().isEmpty()) {
       answer.result().ifPresent(mended -> blocks.add(results(mended.asked())));
     }
+    blocks.addAll(Cautions.apart(Cautions.of(answer)));
   }
 
   private static void chances(Chances.Told told, List<Block> blocks) {
@@ -255,6 +257,7 @@ public final class AssessTold {
     parts.put("additions", Cell.several("", answer.additions()).value());
     parts.put("prices", Cell.several("", answer.prices()).value());
     answer.nearest().ifPresent(near -> parts.put("nearest", new Value.Text(near)));
+    parts.put("cautions", Cautions.value(Cautions.of(answer)));
     parts.put("tried", new Value.Figure(BigDecimal.valueOf(answer.tried())));
     return Cell.of("", new Value.Parts(parts));
   }

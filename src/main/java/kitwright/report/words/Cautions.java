@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import kitwright.assessment.Remedies;
 import kitwright.assessment.Result;
 import kitwright.cutting.CutPlan;
 import kitwright.document.Block;
@@ -136,6 +137,13 @@ public final class Cautions {
     };
   }
 
+  /** Of glueing on what a remedy adds; nothing where it adds nothing. */
+  public static List<String> of(Remedies.Answer remedy) {
+    return remedy.none().isPresent() || remedy.additions().isEmpty()
+        ? List.of()
+        : List.of(Caution.RESIN.words(), Caution.DUST.words());
+  }
+
   /** At the crate. */
   public static List<String> atTheCrate() {
     return List.of(Caution.CRATE.words(), Caution.LIFTING.words());
@@ -143,15 +151,19 @@ public final class Cautions {
 
   /** Slots and these cautions behind them, set apart. */
   public static Slots in(Slots slots, List<String> cautions) {
-    List<Block> paragraphs = new ArrayList<>();
+    return slots.block("cautions", value(cautions), apart(cautions));
+  }
+
+  /** Cautions set apart; no block where there are none. */
+  public static List<Block> apart(List<String> cautions) {
+    Block[] paragraphs = cautions.stream().map(Block::paragraph).toArray(Block[]::new);
+    return cautions.isEmpty() ? List.of() : List.of(Block.quote(paragraphs));
+  }
+
+  /** Cautions for other programs. */
+  public static Value value(List<String> cautions) {
     List<Value> words = new ArrayList<>();
-    for (String caution : cautions) {
-      paragraphs.add(Block.paragraph(caution));
-      words.add(new Value.Text(caution));
-    }
-    return slots.block(
-        "cautions",
-        new Value.Several(words),
-        cautions.isEmpty() ? List.of() : List.of(Block.quote(paragraphs.toArray(Block[]::new))));
+    cautions.forEach(caution -> words.add(new Value.Text(caution)));
+    return new Value.Several(words);
   }
 }

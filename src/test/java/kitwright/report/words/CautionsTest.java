@@ -3,8 +3,11 @@ package kitwright.report.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import kitwright.Sample;
+import kitwright.assessment.Remedies;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,5 +80,19 @@ class CautionsTest {
         .matches(
             "(?si).*(data sheet|local rules|licensed|maker|instructions|plan is paper|each cut).*");
     assertThat(EnumSet.allOf(Caution.class)).contains(caution);
+  }
+
+  private static Remedies.Answer remedy(List<String> additions, Optional<String> none) {
+    return new Remedies.Answer(additions, List.of(), Optional.empty(), 1, none, Optional.empty());
+  }
+
+  @Test
+  void whatARemedyAddsIsGluedOnAndSanded() {
+    List<String> added = List.of("2 plies of glass-290");
+    assertThat(Cautions.of(remedy(added, Optional.empty())))
+        .containsExactly(Caution.RESIN.words(), Caution.DUST.words());
+    assertThat(Cautions.of(remedy(List.of(), Optional.empty()))).isEmpty();
+    assertThat(Cautions.of(remedy(added, Optional.of("Nothing will do.")))).isEmpty();
+    assertThat(Cautions.apart(List.of())).isEmpty();
   }
 }
