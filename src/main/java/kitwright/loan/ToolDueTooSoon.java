@@ -54,11 +54,11 @@ public final class ToolDueTooSoon implements Rule {
             + " is due back with "
             + lender
             + " on "
-            + standing.loan().due().orElseThrow()
+            + Days.named(standing.loan().due().orElseThrow())
             + ", and “"
             + Plan.on(day).name(first.id())
             + "” needs it until "
-            + first.lastDay()
+            + Days.named(first.lastDay())
             + " at the earliest.",
         "The work stops where the tool goes back.",
         "Agree on "

@@ -35,7 +35,7 @@ public final class ToolOverdue implements Rule {
             + " was due back with "
             + lender
             + " on "
-            + standing.loan().due().orElseThrow()
+            + Days.named(standing.loan().due().orElseThrow())
             + ", "
             + Days.told(late)
             + " ago.",

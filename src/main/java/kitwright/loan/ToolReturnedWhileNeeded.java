@@ -10,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** Fires where a tool went back while a task that needs it is under way. */
@@ -51,7 +52,7 @@ public final class ToolReturnedWhileNeeded implements Rule {
         "The "
             + loan.tool()
             + " went back on "
-            + loan.returned().orElseThrow()
+            + Days.named(loan.returned().orElseThrow())
             + ", but the task "
             + task.id()
             + " that needs it is not finished.",

@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.value.Days;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 
@@ -63,7 +64,7 @@ public final class DepositOnWithdrawn implements Rule {
         "The order "
             + order.id()
             + " was given up on "
-            + order.withdrawn().orElseThrow()
+            + Days.named(order.withdrawn().orElseThrow())
             + ", and "
             + kept.told()
             + " that were paid for it have not come back.",

@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where a claim was settled with money that is not in the spending. */
 public final class SettlementUnbooked implements Rule {
@@ -41,7 +42,7 @@ public final class SettlementUnbooked implements Rule {
         "The "
             + back.claim().named()
             + " was settled on "
-            + end.on()
+            + Days.named(end.on())
             + "; "
             + back.outstanding()
             + " of it are not in the spending.",

@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
@@ -46,7 +47,7 @@ public final class HoldPointPassed implements Rule {
 
   private static String begun(HoldPoint hold) {
     return (hold.finished() ? " has ended, begun" : " is under way, begun")
-        + hold.begun().map(day -> " on " + day).orElse(" on a day that nothing tells");
+        + hold.begun().map(day -> " on " + Days.named(day)).orElse(" on a day that nothing tells");
   }
 
   private static String unsigned(Standing standing) {
@@ -54,8 +55,8 @@ public final class HoldPointPassed implements Rule {
         .map(
             day ->
                 standing.hold().begun().isPresent()
-                    ? " was signed only on " + day
-                    : " was signed on " + day + ", perhaps only after that")
+                    ? " was signed only on " + Days.named(day)
+                    : " was signed on " + Days.named(day) + ", perhaps only after that")
         .orElse(
             standing.signatures().isEmpty()
                 ? " is not signed"
@@ -64,7 +65,7 @@ public final class HoldPointPassed implements Rule {
 
   private static String overtaken(Standing standing) {
     return " does not stand today, though it was signed on "
-        + firstInGoodFaith(standing).orElseThrow()
+        + Days.named(firstInGoodFaith(standing).orElseThrow())
         + ": "
         + standing.because();
   }

@@ -123,8 +123,8 @@ class SharedToolsTest {
         .containsExactly(
             tuple(
                 Severity.WARN,
-                "The saw is due back with Pell on 2026-03-03, and “A” needs it until 2026-03-05"
-                    + " at the earliest."));
+                "The saw is due back with Pell on 3\u00a0March\u00a02026, and “A” needs it until"
+                    + " 5\u00a0March\u00a02026 at the earliest."));
     assertThat(tooSoon(", due: 2026-03-05", "4 d")).isEmpty();
     assertThat(tooSoon(", due: 2026-02-28", "4 d")).as("overdue has a rule of its own").isEmpty();
     assertThat(tooSoon("", "4 d")).isEmpty();

@@ -21,7 +21,9 @@ class ToolsTest {
     assertThat(Sample.findings(new ToolOverdue(), PLANER.formatted(", due: 2026-02-14")))
         .extracting(Finding::rule, Finding::what)
         .containsExactly(
-            tuple("tool-overdue", "The planer was due back with Pell on 2026-02-14, 16 days ago."));
+            tuple(
+                "tool-overdue",
+                "The planer was due back with Pell on 14\u00a0February\u00a02026, 16 days ago."));
     assertThat(Sample.findings(new ToolOverdue(), PLANER.formatted(", due: 2026-03-02"))).isEmpty();
   }
 
@@ -61,8 +63,8 @@ class ToolsTest {
         .containsExactly(
             tuple(
                 "tool-returned-while-needed",
-                "The planer went back on 2026-03-01, but the task plane that needs it is not"
-                    + " finished."));
+                "The planer went back on 1\u00a0March\u00a02026, but the task plane that needs it"
+                    + " is not finished."));
   }
 
   private static final String TWO =

@@ -102,8 +102,8 @@ class MoneyRulesTest {
   void whatWasPaidForAnOrderGivenUpIsAskedBack() {
     assertThat(kept(UP, ", pays: o", ""))
         .containsExactly(
-            "The order o was given up on 2026-02-20, and 100.00\u00a0EUR that were paid for it have"
-                + " not come back.");
+            "The order o was given up on 20\u00a0February\u00a02026, and 100.00\u00a0EUR that were"
+                + " paid for it have not come back.");
     assertThat(kept("", ", pays: o", "")).isEmpty();
     assertThat(kept(UP, "", "")).isEmpty();
     assertThat(kept(UP, ", pays: o, in-full: yes", "")).isEmpty();

@@ -194,7 +194,7 @@ class ReleaseTest {
     assertThat(passed(ledger).what())
         .isEqualTo(
             "The task close is under way, begun on a day that nothing tells, but sub was signed on"
-                + " 2026-02-12, perhaps only after that.");
+                + " 12\u00a0February\u00a02026, perhaps only after that.");
     assertThat(passed(ledger).mend()).endsWith("Write the day on which it began under “started”.");
   }
 
@@ -203,8 +203,9 @@ class ReleaseTest {
     Finding found = passed(ledger(", started: 2026-02-20", "1.2", signed("1.1")));
     assertThat(found.what())
         .isEqualTo(
-            "The task close is under way, begun on 2026-02-20, but sub does not stand today, though"
-                + " it was signed on 2026-02-12: the record has changed since it was signed.");
+            "The task close is under way, begun on 20\u00a0February\u00a02026, but sub does not"
+                + " stand today, though it was signed on 12\u00a0February\u00a02026: the record has"
+                + " changed since it was signed.");
     assertThat(found.follows()).endsWith("it was signed under an older statement.");
     assertThat(found.mend()).startsWith("Stop the task");
   }
@@ -213,7 +214,9 @@ class ReleaseTest {
   void whatHasEndedCannotBeStoppedButMayHaveToBeOpenedUp() {
     Finding closed = passed(ledger(", started: 2026-02-20, finished: 2026-02-21", "1.1", ""));
     assertThat(closed.what())
-        .isEqualTo("The task close has ended, begun on 2026-02-20, but sub is not signed.");
+        .isEqualTo(
+            "The task close has ended, begun on 20\u00a0February\u00a02026, but sub is not"
+                + " signed.");
     assertThat(closed.follows()).contains("was closed up before anybody entitled had looked");
     assertThat(closed.mend())
         .startsWith("Ask the signer whether it may stay closed or must be opened up");

@@ -15,6 +15,7 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Days;
 import kitwright.value.Money;
 
 /** Every claim with its age, the late ones first. */
@@ -163,7 +164,9 @@ public final class ClaimsReport implements Report {
               .orElse("answered, no day promised");
       case DISPUTED -> "disputed";
       case SETTLED ->
-          each.settled().map(end -> Say.word(end.how()) + " on " + end.on()).orElse("settled");
+          each.settled()
+              .map(end -> Say.word(end.how()) + " on " + Days.named(end.on()))
+              .orElse("settled");
     };
   }
 

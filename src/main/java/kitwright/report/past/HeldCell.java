@@ -8,6 +8,7 @@ import kitwright.document.Cell;
 import kitwright.history.Held;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
+import kitwright.value.Days;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 
@@ -20,7 +21,8 @@ final class HeldCell implements Held.Cases<Cell> {
 
   @Override
   public Cell share(BigDecimal share, Optional<LocalDate> finished) {
-    return Cell.number(finished.map(day -> "finished on " + day).orElse(Say.percent(share)), share);
+    return Cell.number(
+        finished.map(day -> "finished on " + Days.named(day)).orElse(Say.percent(share)), share);
   }
 
   @Override

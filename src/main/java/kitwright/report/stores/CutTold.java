@@ -69,7 +69,7 @@ public final class CutTold {
         Cell.number(cut.parts().stream().mapToInt(Cut.Part::qty).sum()),
         Cell.text(
             cut.done()
-                .map(day -> "cut on " + day)
+                .map(day -> "cut on " + Days.named(day))
                 .orElse(sound ? "to be cut" : "cannot be planned; see check")),
         Cell.day(cut.done()));
   }

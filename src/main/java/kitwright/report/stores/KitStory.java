@@ -15,6 +15,7 @@ import kitwright.shortage.Coming;
 import kitwright.shortage.Cover;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
+import kitwright.value.Days;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -91,7 +92,7 @@ public final class KitStory {
                 on(
                     order.order().orderBy(),
                     order.thing().qty(order.order().amount()),
-                    "to order by this day, needed on " + order.order().needed()));
+                    "to order by this day, needed on " + Days.named(order.order().needed())));
   }
 
   private static String said(Optional<String> remark) {

@@ -17,6 +17,7 @@ import kitwright.ledger.Assessment;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
+import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Ref;
 
@@ -137,7 +138,7 @@ public final class Elsewhere {
                     "nothing structural depends on it, says "
                         + ledger.nameOf(said.by().id())
                         + " on "
-                        + said.on()
+                        + Days.named(said.on())
                         + ": "
                         + said.why()));
     return reasons;

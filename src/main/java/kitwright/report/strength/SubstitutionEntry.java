@@ -167,7 +167,7 @@ public final class SubstitutionEntry {
         hold.task()
             .map(ref -> "“" + ledger.task(ref).map(Task::what).orElse(ref.id()) + "” ")
             .orElse("");
-    String begun = hold.begun().map(day -> " on " + day).orElse("");
+    String begun = hold.begun().map(day -> " on " + Days.named(day)).orElse("");
     return switch (hold.state()) {
       case NONE -> "none named";
       case HOLDS -> task + "must not start before it may be built";

@@ -42,7 +42,8 @@ class SubstitutionsReportTest {
         .contains("Proposed: Nora, 2026-02-10")
         .contains("Assessment: none, and this grade needs one")
         .contains("Signature: none")
-        .contains("“Close the spar” was started on 2026-02-20 without a signature that counts")
+        .contains(
+            "“Close the spar” was started on 20 February 2026 without a signature that counts")
         .contains("To be signed by ", ": " + fingerprint.substring(0, 12));
     assertThat(Told.markdown(new SubstitutionsReport(), YAML)).contains("\n" + fingerprint + "  ");
   }
