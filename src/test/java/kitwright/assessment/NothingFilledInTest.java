@@ -253,6 +253,9 @@ class NothingFilledInTest {
     isOpen(
         result(BEAM.formatted("force: 1 N", "")),
         "the load does not say how its force lies along the span: add shape: point");
+    isOpen(
+        result(BEAM.formatted("force: 1 N", "")),
+        "“reserve” is not told by this method, since its load could not be taken");
     isOpen(result(BEAM.formatted("force: 0 N", "")), "the load’s force is zero");
     isOpen(
         result(BEAM.formatted("tip-force: 1 N, ends: pinned", "")),

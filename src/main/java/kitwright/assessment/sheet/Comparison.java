@@ -83,6 +83,9 @@ public final class Comparison {
         Measure.anyOf(key).isPresent()
             && assessment.load().isEmpty()
             && (key.equals("reserve") || key.equals("deflection"));
+    if (assessment.load().isPresent()) {
+      return ", since its load could not be taken";
+    }
     return needsLoad ? ", since the assessment states no load" : "";
   }
 
