@@ -54,6 +54,7 @@ public final class Tree {
   public Optional<Ledger> ledger(List<SourceFile> files, Findings out) throws NoHistory {
     Pieces pieces = new Pieces();
     Optional<Ledger> ledger = LedgerReader.read(files, pieces, out);
+    ledger.ifPresent(Ledger::lookAtEvidence);
     if (pieces.broken.isPresent()) {
       throw pieces.broken.get();
     }

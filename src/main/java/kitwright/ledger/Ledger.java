@@ -27,7 +27,7 @@ public final class Ledger {
   private final Map<Kind, Map<String, Entry>> byId;
   private final Map<Kind, Set<String>> unsound;
   private final List<Unread> unread;
-  private final Map<String, EvidenceFile> evidence;
+  private final SeenFiles evidence;
 
   /** By the place of the sign-off. */
   private final Map<Place, Seal> seals;
@@ -40,7 +40,7 @@ public final class Ledger {
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
       List<Unread> unread,
-      Map<String, EvidenceFile> evidence,
+      SeenFiles evidence,
       Map<Place, Seal> seals) {
     this.seals = Map.copyOf(seals);
     this.files = files;
@@ -48,7 +48,7 @@ public final class Ledger {
     this.records = records;
     this.unsound = unsound;
     this.unread = List.copyOf(unread);
-    this.evidence = Map.copyOf(evidence);
+    this.evidence = evidence;
     this.byId = index(records);
   }
 
@@ -111,7 +111,7 @@ public final class Ledger {
       return unsound;
     }
 
-    Ledger close(List<SourceFile> files, Build build, Map<String, EvidenceFile> evidence) {
+    Ledger close(List<SourceFile> files, Build build, SeenFiles evidence) {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
@@ -382,9 +382,16 @@ public final class Ledger {
     return seals.getOrDefault(signOff.at().record(), Seal.NOT_CHECKED);
   }
 
-  /** What was found at the path of a piece of evidence. */
+  /** What is found at the path of a piece of evidence: looked at when it is first asked for. */
   public EvidenceFile evidence(Evidence piece) {
-    return evidence.getOrDefault(piece.file(), EvidenceFile.without(EvidenceFile.State.ABSENT));
+    return evidence.at(piece.file());
+  }
+
+  /** Looks at all evidence at once, where a fault of the looking must be told at once. */
+  public void lookAtEvidence() {
+    for (List<Entry> list : records.values()) {
+      list.forEach(entry -> Evidence.in(entry).forEach(this::evidence));
+    }
   }
 
   /** The record of a kind with an id. */

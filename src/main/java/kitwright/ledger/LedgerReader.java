@@ -35,7 +35,7 @@ public final class LedgerReader {
    * be read is in the ledger.
    *
    * @param files in the order in which their records shall stand
-   * @param evidence tells what is found at the paths of evidence
+   * @param evidence tells what is found at paths of evidence, asked when somebody wants to know
    * @return empty where no file holds a readable {@code build:} record
    */
   public static Optional<Ledger> read(
@@ -84,7 +84,7 @@ public final class LedgerReader {
       List<SourceFile> files,
       Build build,
       Function<List<String>, Map<String, EvidenceFile>> evidence) {
-    return gathering.close(files, build, evidence.apply(evidencePaths(gathering)));
+    return gathering.close(files, build, new SeenFiles(evidence));
   }
 
   /** Reads files once more, as they would have read at the end of a day. */
@@ -167,16 +167,6 @@ public final class LedgerReader {
   /** Whether a text may hold the build's record: cheap, and never wrongly no. */
   static boolean mayHoldBuild(String text) {
     return text.contains("build") && BUILD_KEY.matcher(text).find();
-  }
-
-  private static List<String> evidencePaths(Ledger.Gathering gathering) {
-    return gathering
-        .entries()
-        .flatMap(entry -> Evidence.in(entry).stream())
-        .map(Evidence::file)
-        .distinct()
-        .sorted()
-        .toList();
   }
 
   private static Finding secondBuild(Build second, Build first) {

@@ -20,17 +20,20 @@ final class PassedOver {
   /** So much of a file tells what it is. */
   private static final int START = 4096;
 
-  /** A kind of record at the beginning of a line. */
-  private static final Pattern RECORDS =
-      Pattern.compile(
-          "(?m)^("
-              + Kind.keys().stream().map(Pattern::quote).collect(Collectors.joining("|"))
-              + ")[ \\t]*:");
-
-  private static final Pattern LOG =
-      Pattern.compile("\\A\\uFEFF?---[ \\t]*\\R(?s:.*)^day:", Pattern.MULTILINE);
-
   private PassedOver() {}
+
+  /** Made only where there is such a file. */
+  private static final class Look {
+    /** A kind of record at the beginning of a line. */
+    private static final Pattern RECORDS =
+        Pattern.compile(
+            "(?m)^("
+                + Kind.keys().stream().map(Pattern::quote).collect(Collectors.joining("|"))
+                + ")[ \\t]*:");
+
+    private static final Pattern LOG =
+        Pattern.compile("\\A\\uFEFF?---[ \\t]*\\R(?s:.*)^day:", Pattern.MULTILINE);
+  }
 
   /**
    * What is told of a file that is not read; empty where it is none of the ledger’s, such as a
@@ -45,16 +48,18 @@ final class PassedOver {
       return Optional.of(
           told(named, "It ends in .markdown.", named.replaceFirst("\\.[^.]*$", ".md")));
     }
-    if (!lower.matches(".*\\.(txt|text)|[^.]*") || !attributes.isRegularFile()) {
-      return Optional.empty();
-    }
+    boolean isText = lower.endsWith(".txt") || lower.endsWith(".text") || lower.indexOf('.') < 0;
+    return isText && attributes.isRegularFile() ? ofText(named, file) : Optional.empty();
+  }
+
+  private static Optional<Finding> ofText(String named, Path file) {
     String start = start(file);
     String bare = named.replaceFirst("(\\.(?:ya?ml|md))?\\.(?:txt|text)$", "");
-    if (RECORDS.matcher(start).find()) {
+    if (Look.RECORDS.matcher(start).find()) {
       return Optional.of(
           told(named, "It holds records, but is not named like a file of them.", bare + ".yaml"));
     }
-    return LOG.matcher(start).find()
+    return Look.LOG.matcher(start).find()
         ? Optional.of(
             told(named, "It holds a day of the log, but is not named like one.", bare + ".md"))
         : Optional.empty();
