@@ -11,46 +11,46 @@ import kitwright.report.ahead.AheadReport;
 import kitwright.report.ahead.Outlook;
 import kitwright.report.ahead.WorkPicture;
 import kitwright.shortage.LookAhead;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Looks ahead: work, material, weather, and what follows if something is late. */
-@picocli.CommandLine.Command(
-    name = "ahead",
-    description = {
-      "Looks ahead: the work of the next weeks with its float, the material that it lacks or that"
-          + " nobody has counted, the last days to order, the weather, and the indoor work that is"
-          + " ready.",
-      "With --late it shows what follows if goods or work come later than said.",
-      "For example: kitwright ahead --late claim-2026-02-24=14d"
-    })
 final class AheadCommand implements Command {
   static final int MOST_WEEKS = 520;
 
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private PictureOptions picture = new PictureOptions();
-
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Option(
-      names = "--weeks",
-      paramLabel = "N",
-      description = "How many weeks to look ahead; else the build’s horizon.")
+  private final Telling telling = new Telling();
+  private final PictureOptions picture = new PictureOptions();
+  private final LedgerOptions options = new LedgerOptions();
   private int weeks = -1;
-
-  @Option(
-      names = "--late",
-      paramLabel = "ID=TIME",
-      description =
-          "Suppose that the delivery, claim, shortage, order or task with this id is so much later:"
-              + " d-fourth=14d. Days of a task are working days. May be given several times.")
   private List<String> late = List.of();
-
-  @Option(
-      names = "--range",
-      description = "Show in what range the end lies, by simulation and by the classical estimate.")
   private boolean range;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Looks ahead: the work of the next weeks with its float, the material that it lacks or that"
+            + " nobody has counted, the last days to order, the weather, and the indoor work that"
+            + " is ready.",
+        "With --late it shows what follows if goods or work come later than said.",
+        "For example: kitwright ahead --late claim-2026-02-24=14d");
+    telling.declare(to);
+    picture.declare(to);
+    options.declare(to);
+    to.option(
+        "--weeks",
+        "N",
+        int.class,
+        given -> weeks = given,
+        "How many weeks to look ahead; else the build’s horizon.");
+    to.options(
+        "--late",
+        "ID=TIME",
+        given -> late = given,
+        "Suppose that the delivery, claim, shortage, order or task with this id is so much later:"
+            + " d-fourth=14d. Days of a task are working days. May be given several times.");
+    to.flag(
+        "--range",
+        () -> range = true,
+        "Show in what range the end lies, by simulation and by the classical estimate.");
+  }
 
   @Override
   public int run(Session session) {

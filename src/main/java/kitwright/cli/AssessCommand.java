@@ -13,58 +13,53 @@ import kitwright.report.strength.AssessTold;
 import kitwright.report.strength.CalculationSheet;
 import kitwright.report.strength.DesignerSheet;
 import kitwright.report.words.Sheet;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Works assessments out and tells how they stand. */
-@picocli.CommandLine.Command(
-    name = "assess",
-    description = {
-      "Works out the engineering checks of the ledger: as designed beside as built.",
-      "A screening calculation: it replaces no designer and no licensed engineer.",
-      "Ends with 0 where every one passes, 1 where one fails or cannot be told.",
-      "For example: kitwright assess rudder-spine --sheet"
-    })
 final class AssessCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(
-      paramLabel = "ASSESSMENT",
-      arity = "0..*",
-      description = "Which; all where none is named.")
+  private final LedgerOptions options = new LedgerOptions();
   private List<String> ids = List.of();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Option(
-      names = "--sheet",
-      description = "Write the calculation sheets with their drawings; into reports, or --out DIR.")
+  private final Telling telling = new Telling();
   private boolean sheet;
-
-  @Option(
-      names = "--page",
-      description =
-          "Write one page of each for its designer: verdict, what governs, what to confirm.")
   private boolean page;
-
-  @Option(
-      names = "--remedy",
-      description = "Search the menu of each for what makes it meet everything that is asked.")
   private boolean remedy;
-
-  @Option(
-      names = "--least",
-      paramLabel = "WHAT",
-      description = "What a remedy shall be least in: mass or cost; mass where not said.")
   private Remedies.Least least = Remedies.Least.MASS;
-
-  @Option(
-      names = "--scatter",
-      description = "How likely the built part is below the designed one, by 100000 samples.")
   private boolean scatter;
+  private final OutOptions out = new OutOptions();
 
-  @Mixin private OutOptions out = new OutOptions();
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Works out the engineering checks of the ledger: as designed beside as built.",
+        "A screening calculation: it replaces no designer and no licensed engineer.",
+        "Ends with 0 where every one passes, 1 where one fails or cannot be told.",
+        "For example: kitwright assess rudder-spine --sheet");
+    options.declare(to);
+    to.places(0, "0..*", "ASSESSMENT", given -> ids = given, "Which; all where none is named.");
+    telling.declare(to);
+    to.flag(
+        "--sheet",
+        () -> sheet = true,
+        "Write the calculation sheets with their drawings; into reports, or --out DIR.");
+    to.flag(
+        "--page",
+        () -> page = true,
+        "Write one page of each for its designer: verdict, what governs, what to confirm.");
+    to.flag(
+        "--remedy",
+        () -> remedy = true,
+        "Search the menu of each for what makes it meet everything that is asked.");
+    to.option(
+        "--least",
+        "WHAT",
+        Remedies.Least.class,
+        given -> least = given,
+        "What a remedy shall be least in: mass or cost; mass where not said.");
+    to.flag(
+        "--scatter",
+        () -> scatter = true,
+        "How likely the built part is below the designed one, by 100000 samples.");
+    out.declare(to);
+  }
 
   @Override
   public int run(Session session) {

@@ -8,39 +8,40 @@ import kitwright.money.CostRange;
 import kitwright.report.budget.BudgetLineTold;
 import kitwright.report.budget.BudgetPicture;
 import kitwright.report.budget.BudgetReport;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Tells where the money stands and where it will end. */
-@picocli.CommandLine.Command(
-    name = "budget",
-    description = {
-      "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
-          + " lines end over;",
-      "and between which sums the build will likely end. What claims ask is never counted before it"
-          + " has come.",
-      "For example: kitwright budget --picture budget.svg"
-    })
 final class BudgetCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private PictureOptions picture = new PictureOptions();
-
-  @Option(names = "--line", paramLabel = "ID", description = "Only this line, with its spends.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
+  private final PictureOptions picture = new PictureOptions();
   private String line = "";
-
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description = "As matters stood on the evening of that day; the same as --today.")
   private String asOf = "";
-
-  @Option(
-      names = "--earned",
-      description = "Money against work done as well: earned value, each figure with its formula.")
   private boolean earned;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
+            + " lines end over;",
+        "and between which sums the build will likely end. What claims ask is never counted before"
+            + " it has come.",
+        "For example: kitwright budget --picture budget.svg");
+    options.declare(to);
+    telling.declare(to);
+    picture.declare(to);
+    to.option(
+        "--line", "ID", String.class, given -> line = given, "Only this line, with its spends.");
+    to.option(
+        "--as-of",
+        "DATE",
+        String.class,
+        given -> asOf = given,
+        "As matters stood on the evening of that day; the same as --today.");
+    to.flag(
+        "--earned",
+        () -> earned = true,
+        "Money against work done as well: earned value, each figure with its formula.");
+  }
 
   @Override
   public int run(Session session) {

@@ -5,31 +5,31 @@ import kitwright.ledger.Facts;
 import kitwright.report.writing.CalendarFile;
 import kitwright.report.writing.Existing;
 import kitwright.report.writing.Writing;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Writes the days to act for a phone. */
-@picocli.CommandLine.Command(
-    name = "calendar",
-    description = {
-      "Writes an iCalendar file (RFC 5545) with the last days to act, replies due, tools to return,"
-          + " deliveries, weather windows and the launch, each with a reminder the evening before.",
-      "Keep it in a calendar of its own: a later file moves what has moved, and what is settled is"
-          + " no longer in it.",
-      "For example: kitwright calendar dates.ics"
-    })
 final class CalendarCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..1",
-      description = "The file to write; kitwright.ics where not said.")
+  private final LedgerOptions options = new LedgerOptions();
   private String file = "kitwright.ics";
-
-  @Option(names = "--force", description = "Replace a file that Kitwright did not write.")
   private boolean force;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Writes an iCalendar file (RFC 5545) with the last days to act, replies due, tools to"
+            + " return, deliveries, weather windows and the launch, each with a reminder the"
+            + " evening before.",
+        "Keep it in a calendar of its own: a later file moves what has moved, and what is settled"
+            + " is no longer in it.",
+        "For example: kitwright calendar dates.ics");
+    options.declare(to);
+    to.mayPlace(
+        0,
+        "FILE",
+        String.class,
+        given -> file = given,
+        "The file to write; kitwright.ics where not said.");
+    to.flag("--force", () -> force = true, "Replace a file that Kitwright did not write.");
+  }
 
   @Override
   public int run(Session session) {

@@ -14,19 +14,8 @@ import kitwright.finding.SarifFindings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.value.Visible;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Finds what is wrong, missing or late. */
-@picocli.CommandLine.Command(
-    name = "check",
-    description = {
-      "Finds what is wrong, missing or late in the ledger.",
-      "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot"
-          + " be read.",
-      "For example: kitwright check --fail-on stop"
-    })
 final class CheckCommand implements Command {
   /** How findings are told. */
   enum Format {
@@ -47,38 +36,49 @@ final class CheckCommand implements Command {
     }
   }
 
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description = "text, json, or sarif (SARIF 2.1.0, for forges); text where not said.")
+  private final LedgerOptions options = new LedgerOptions();
   private Format format = Format.TEXT;
-
-  @Option(
-      names = "--fail-on",
-      paramLabel = "SEVERITY",
-      description =
-          "End with 1 from this severity on: stop, warn, note or never; warn where not said.")
   private FailOn failOn = FailOn.WARN;
-
-  @Option(
-      names = "--all",
-      description = "Tell each finding in full, with what follows and how to mend it.")
   private boolean all;
-
-  @Option(
-      names = "--staged",
-      description = "Judge what Git has staged for the next commit, as a hook before it does.")
   private boolean staged;
-
-  @Parameters(
-      paramLabel = "NAME",
-      arity = "0..1",
-      description =
-          "Tell, in full, only what concerns this record, file or rule. As text only; how it ends"
-              + " is judged by the whole ledger.")
   private Optional<String> name = Optional.empty();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Finds what is wrong, missing or late in the ledger.",
+        "Ends with 0 where nothing weighs enough, 1 where something does, 2 where the ledger cannot"
+            + " be read.",
+        "For example: kitwright check --fail-on stop");
+    options.declare(to);
+    to.option(
+        "--format",
+        "HOW",
+        Format.class,
+        given -> format = given,
+        "text, json, or sarif (SARIF 2.1.0, for forges); text where not said.");
+    to.option(
+        "--fail-on",
+        "SEVERITY",
+        FailOn.class,
+        given -> failOn = given,
+        "End with 1 from this severity on: stop, warn, note or never; warn where not said.");
+    to.flag(
+        "--all",
+        () -> all = true,
+        "Tell each finding in full, with what follows and how to mend it.");
+    to.flag(
+        "--staged",
+        () -> staged = true,
+        "Judge what Git has staged for the next commit, as a hook before it does.");
+    to.mayPlace(
+        0,
+        "NAME",
+        String.class,
+        given -> name = Optional.of(given),
+        "Tell, in full, only what concerns this record, file or rule. As text only; how it ends"
+            + " is judged by the whole ledger.");
+  }
 
   @Override
   public int run(Session session) {

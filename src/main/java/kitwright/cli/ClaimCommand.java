@@ -15,38 +15,36 @@ import kitwright.report.claim.ClaimsReport;
 import kitwright.report.words.Sheet;
 import kitwright.value.Ref;
 import kitwright.value.Visible;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Writes the letter of a claim, or lists the claims. */
-@picocli.CommandLine.Command(
-    name = "claim",
-    description = {
-      "Prints the letter of a claim to the supplier; without an ID, lists all claims with their"
-          + " ages.",
-      "A letter is no legal advice; periods of notice depend on contract and country.",
-      "For example: kitwright claim claim-2026-02-20"
-    })
 final class ClaimCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private OutOptions out = new OutOptions();
-
-  @Parameters(paramLabel = "ID", arity = "0..1", description = "The claim.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
+  private final OutOptions out = new OutOptions();
   private Optional<String> id = Optional.empty();
-
-  @Option(
-      names = "--reminder",
-      description = "A letter that reminds them, from what was written so far.")
   private boolean reminder;
-
-  @Option(
-      names = "--since",
-      description = "What came after it was sent: asked, granted, paid and open, line by line.")
   private boolean since;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints the letter of a claim to the supplier; without an ID, lists all claims with their"
+            + " ages.",
+        "A letter is no legal advice; periods of notice depend on contract and country.",
+        "For example: kitwright claim claim-2026-02-20");
+    options.declare(to);
+    telling.declare(to);
+    out.declare(to);
+    to.mayPlace(0, "ID", String.class, given -> id = Optional.of(given), "The claim.");
+    to.flag(
+        "--reminder",
+        () -> reminder = true,
+        "A letter that reminds them, from what was written so far.");
+    to.flag(
+        "--since",
+        () -> since = true,
+        "What came after it was sent: asked, granted, paid and open, line by line.");
+  }
 
   @Override
   public int run(Session session) {

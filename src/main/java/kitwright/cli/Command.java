@@ -1,7 +1,5 @@
 package kitwright.cli;
 
-import picocli.CommandLine.Model.CommandSpec;
-
 /** What a word on the command line does. */
 interface Command {
   /** Everything went well, and nothing was found. */
@@ -13,8 +11,8 @@ interface Command {
   /** The ledger or the command could not be read. */
   int UNREADABLE = 2;
 
-  /** Adds options that follow from something else than the class. */
-  default void declare(CommandSpec spec) {}
+  /** Says what it takes. */
+  void declare(Declaring to);
 
   /** Carries it out and says how it went. */
   int run(Session session);

@@ -7,6 +7,7 @@ import kitwright.ledger.Fault;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** One run of the program: finds the command, makes only that one, and answers every fault. */
@@ -98,19 +99,19 @@ final class CommandLineRun {
    */
   static CommandLine line(Commands.Word word, int width) {
     Command command = word.command();
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(command);
+    command.declare(new Declaring(spec));
     CommandLine line =
-        new CommandLine(command)
+        new CommandLine(spec)
             .setCommandName(word.name())
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setUsageHelpWidth(Math.max(55, width))
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
-    command.declare(line.getCommandSpec());
-    line.getCommandSpec()
-        .addOption(
-            CommandLine.Model.OptionSpec.builder("-h", "--help")
-                .usageHelp(true)
-                .description("Show this text.")
-                .build());
+    spec.addOption(
+        CommandLine.Model.OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .description("Show this text.")
+            .build());
     return line;
   }
 

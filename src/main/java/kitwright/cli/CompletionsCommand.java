@@ -5,16 +5,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.edit.Export;
 import kitwright.ledger.Kind;
-import picocli.CommandLine.Parameters;
 
 /** Prints what a shell needs to complete the words of the command line. */
-@picocli.CommandLine.Command(
-    name = "completions",
-    description = {
-      "Prints a script that completes commands, kinds and tables in a shell: bash, zsh or fish.",
-      "For example: kitwright completions bash >"
-          + " ~/.local/share/bash-completion/completions/kitwright"
-    })
 final class CompletionsCommand implements Command {
   /** The shells. */
   enum Shell {
@@ -23,8 +15,16 @@ final class CompletionsCommand implements Command {
     FISH
   }
 
-  @Parameters(paramLabel = "SHELL", description = "bash, zsh or fish.")
   private Shell shell = Shell.BASH;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints a script that completes commands, kinds and tables in a shell: bash, zsh or fish.",
+        "For example: kitwright completions bash >"
+            + " ~/.local/share/bash-completion/completions/kitwright");
+    to.place(0, "SHELL", Shell.class, given -> shell = given, "bash, zsh or fish.");
+  }
 
   @Override
   public int run(Session session) {

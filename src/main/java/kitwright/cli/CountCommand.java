@@ -17,57 +17,58 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Layouts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Records what was counted in a delivery. */
-@picocli.CommandLine.Command(
-    name = "count",
-    description = {
-      "Records what was counted in a delivery, item by item, and tells what is short of the"
-          + " promise. At a terminal it asks for each item, and offers the shortages and the claim"
-          + " at the end.",
-      "For example: kitwright count d-fourth stave-s=38,damaged=1 cleat=4 --shortages --claim"
-    })
 final class CountCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Option(names = "--print", description = "Print what would be written, and write nothing.")
+  private final LedgerOptions options = new LedgerOptions();
   private boolean print;
-
-  @Parameters(index = "0", arity = "0..1", paramLabel = "DELIVERY", description = "The delivery.")
   private Optional<String> id = Optional.empty();
-
-  @Parameters(
-      index = "1..*",
-      arity = "0..*",
-      paramLabel = "ITEM=QTY[,damaged=QTY][,wrong=QTY][,undersize=QTY]",
-      description = "Each item with all that was found, and how much of it is no good.")
   private List<String> items = List.of();
-
-  @Option(names = "--on", paramLabel = "DATE", description = "The day; today where none is said.")
   private Optional<String> on = Optional.empty();
-
-  @Option(
-      names = "--from",
-      paramLabel = "PARTY",
-      description = "Begin the delivery, which nobody has recorded yet: who sent it.")
   private Optional<String> from = Optional.empty();
-
-  @Option(
-      names = "--shortages",
-      description = "Record what is short of the promise too, cause by cause.")
   private boolean shortages;
-
-  @Option(names = "--claim", description = "Begin the claim for these shortages too.")
   private boolean claim;
-
-  @Option(
-      names = "--photo",
-      paramLabel = "FILE",
-      description = "What shows the shortages; recorded with its hash.")
   private List<String> photos = List.of();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Records what was counted in a delivery, item by item, and tells what is short of the"
+            + " promise. At a terminal it asks for each item, and offers the shortages and the"
+            + " claim at the end.",
+        "For example: kitwright count d-fourth stave-s=38,damaged=1 cleat=4 --shortages --claim");
+    options.declare(to);
+    to.flag("--print", () -> print = true, "Print what would be written, and write nothing.");
+    to.mayPlace(0, "DELIVERY", String.class, given -> id = Optional.of(given), "The delivery.");
+    to.places(
+        1,
+        "0..*",
+        "ITEM=QTY[,damaged=QTY][,wrong=QTY][,undersize=QTY]",
+        given -> items = given,
+        "Each item with all that was found, and how much of it is no good.");
+    to.option(
+        "--on",
+        "DATE",
+        String.class,
+        given -> on = Optional.of(given),
+        "The day; today where none is said.");
+    to.option(
+        "--from",
+        "PARTY",
+        String.class,
+        given -> from = Optional.of(given),
+        "Begin the delivery, which nobody has recorded yet: who sent it.");
+    to.flag(
+        "--shortages",
+        () -> shortages = true,
+        "Record what is short of the promise too, cause by cause.");
+    to.flag("--claim", () -> claim = true, "Begin the claim for these shortages too.");
+    to.options(
+        "--photo",
+        "FILE",
+        given -> photos = given,
+        "What shows the shortages; recorded with its hash.");
+  }
 
   @Override
   public int run(Session session) {

@@ -15,51 +15,48 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.stores.CutPicture;
 import kitwright.report.stores.CutTold;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plans cuts. */
-@picocli.CommandLine.Command(
-    name = "cut",
-    description = {
-      "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without"
-          + " an ID, lists the cuts.",
-      "Stock that other work needs is left alone. The same ledger gives the same plan, unless"
-          + " --seconds ends the search.",
-      "For example: kitwright cut berth-bearers"
-    })
 final class CutCommand implements Command {
   private static final long BUYING_STEPS = 200_000_000;
 
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private PictureOptions picture = new PictureOptions();
-
-  @Parameters(paramLabel = "ID", arity = "0..1", description = "The cut.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final PictureOptions picture = new PictureOptions();
   private Optional<String> id = Optional.empty();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Option(names = "--labels", description = "Print only what to write on each part, a line each.")
+  private final Telling telling = new Telling();
   private boolean labels;
-
-  @Option(
-      names = "--record",
-      description = "After the cut: print what --done would write, to be written by hand.")
   private boolean record;
-
-  @Option(
-      names = "--done",
-      description =
-          "After the cut: write into the ledger that it is done, what it took, and its left-overs.")
   private boolean done;
-
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search for at most so many seconds.")
   private int seconds;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Plans a cut: which piece of stock yields which parts, what is left, what is short. Without"
+            + " an ID, lists the cuts.",
+        "Stock that other work needs is left alone. The same ledger gives the same plan, unless"
+            + " --seconds ends the search.",
+        "For example: kitwright cut berth-bearers");
+    options.declare(to);
+    picture.declare(to);
+    to.mayPlace(0, "ID", String.class, given -> id = Optional.of(given), "The cut.");
+    telling.declare(to);
+    to.flag("--labels", () -> labels = true, "Print only what to write on each part, a line each.");
+    to.flag(
+        "--record",
+        () -> record = true,
+        "After the cut: print what --done would write, to be written by hand.");
+    to.flag(
+        "--done",
+        () -> done = true,
+        "After the cut: write into the ledger that it is done, what it took, and its left-overs.");
+    to.option(
+        "--seconds",
+        "N",
+        int.class,
+        given -> seconds = given,
+        "Search for at most so many seconds.");
+  }
 
   @Override
   public int run(Session session) {

@@ -3,20 +3,10 @@ package kitwright.cli;
 import java.util.List;
 import java.util.Optional;
 import kitwright.edit.Export;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints records as a flat table. */
-@picocli.CommandLine.Command(
-    name = "export",
-    description = {
-      "Prints the records of a kind as a table, for a spreadsheet or a database; without a name,"
-          + " the tables.",
-      "For example: kitwright export spending > spending.csv"
-    })
 final class ExportCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
+  private final LedgerOptions options = new LedgerOptions();
 
   /** How a table is written. */
   enum Format {
@@ -24,17 +14,29 @@ final class ExportCommand implements Command {
     JSONL
   }
 
-  @Parameters(
-      paramLabel = "TABLE",
-      arity = "0..1",
-      description = "A kind, or a kind and a key of groups: claims.events.")
   private Optional<String> table = Optional.empty();
-
-  @Option(
-      names = "--format",
-      paramLabel = "csv|jsonl",
-      description = "CSV (RFC 4180), or JSON Lines; csv where nothing is said.")
   private Format format = Format.CSV;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints the records of a kind as a table, for a spreadsheet or a database; without a name,"
+            + " the tables.",
+        "For example: kitwright export spending > spending.csv");
+    options.declare(to);
+    to.mayPlace(
+        0,
+        "TABLE",
+        String.class,
+        given -> table = Optional.of(given),
+        "A kind, or a kind and a key of groups: claims.events.");
+    to.option(
+        "--format",
+        "csv|jsonl",
+        Format.class,
+        given -> format = given,
+        "CSV (RFC 4180), or JSON Lines; csv where nothing is said.");
+  }
 
   @Override
   public int run(Session session) {

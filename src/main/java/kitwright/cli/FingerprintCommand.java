@@ -15,51 +15,49 @@ import kitwright.substitution.Changes;
 import kitwright.substitution.Paper;
 import kitwright.substitution.Standing;
 import kitwright.substitution.Standings;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what a signature must cover, as digits or in words. */
-@picocli.CommandLine.Command(
-    name = "fingerprint",
-    description = {
-      "Prints what is signed under each substitution: the digits to write behind “covers:” in a"
-          + " sign-off, or with --statement the text that they are the SHA-256 of.",
-      "They change with every change of meaning in the substitution, what it replaces and uses, its"
-          + " assessment, sections, materials, documents, conditions and signer.",
-      "For example: kitwright fingerprint sub-rudder-spine --statement"
-    })
 final class FingerprintCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(
-      paramLabel = "SUBSTITUTION",
-      arity = "0..*",
-      description = "Which; all where none is named.")
+  private final LedgerOptions options = new LedgerOptions();
   private List<String> ids = List.of();
-
-  @Option(
-      names = "--by",
-      paramLabel = "PARTY",
-      description = "Who signs; whoever signed or may sign where nobody is named.")
   private Optional<String> by = Optional.empty();
-
-  @Option(
-      names = "--statement",
-      description = "Print the statement itself, with what came out of the assessment below it.")
   private boolean statement;
-
-  @Option(
-      names = "--since",
-      paramLabel = "FINGERPRINT",
-      description = "What has changed since a statement that the ledger keeps, in words.")
   private Optional<String> since = Optional.empty();
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write the one statement into a file, exactly as it is signed.")
   private Optional<Path> out = Optional.empty();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints what is signed under each substitution: the digits to write behind “covers:” in a"
+            + " sign-off, or with --statement the text that they are the SHA-256 of.",
+        "They change with every change of meaning in the substitution, what it replaces and uses,"
+            + " its assessment, sections, materials, documents, conditions and signer.",
+        "For example: kitwright fingerprint sub-rudder-spine --statement");
+    options.declare(to);
+    to.places(0, "0..*", "SUBSTITUTION", given -> ids = given, "Which; all where none is named.");
+    to.option(
+        "--by",
+        "PARTY",
+        String.class,
+        given -> by = Optional.of(given),
+        "Who signs; whoever signed or may sign where nobody is named.");
+    to.flag(
+        "--statement",
+        () -> statement = true,
+        "Print the statement itself, with what came out of the assessment below it.");
+    to.option(
+        "--since",
+        "FINGERPRINT",
+        String.class,
+        given -> since = Optional.of(given),
+        "What has changed since a statement that the ledger keeps, in words.");
+    to.option(
+        "--out",
+        "FILE",
+        Path.class,
+        given -> out = Optional.of(given),
+        "Write the one statement into a file, exactly as it is signed.");
+  }
 
   @Override
   public int run(Session session) {

@@ -11,18 +11,19 @@ import kitwright.edit.Starter;
 import kitwright.history.Hooks;
 import kitwright.history.NoHistory;
 import kitwright.report.writing.Beside;
-import picocli.CommandLine.Mixin;
 
 /** Has Git, and a forge, check the ledger. */
-@picocli.CommandLine.Command(
-    name = "guard",
-    description = {
-      "Lays down a hook by which Git judges what is staged before each commit, and an example for a"
-          + " forge. What is there already is never touched.",
-      "For example: kitwright guard --ledger ledger"
-    })
 final class GuardCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
+  private final LedgerOptions options = new LedgerOptions();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lays down a hook by which Git judges what is staged before each commit, and an example for"
+            + " a forge. What is there already is never touched.",
+        "For example: kitwright guard --ledger ledger");
+    options.declare(to);
+  }
 
   @Override
   public int run(Session session) {

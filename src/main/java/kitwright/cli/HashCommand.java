@@ -5,18 +5,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import kitwright.ledger.LedgerFolder;
-import picocli.CommandLine.Parameters;
 
 /** Prints what to write behind {@code sha256:}. */
-@picocli.CommandLine.Command(
-    name = "hash",
-    description = {
-      "Prints the SHA-256 of files, to be recorded as “sha256:” beside evidence.",
-      "For example: kitwright hash evidence/crate-1.jpg"
-    })
 final class HashCommand implements Command {
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
   private List<String> files = List.of();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints the SHA-256 of files, to be recorded as “sha256:” beside evidence.",
+        "For example: kitwright hash evidence/crate-1.jpg");
+    to.places(0, "1..*", "FILE", given -> files = given, "The files.");
+  }
 
   @Override
   public int run(Session session) {

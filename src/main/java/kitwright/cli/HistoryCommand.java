@@ -8,37 +8,39 @@ import kitwright.history.NoHistory;
 import kitwright.history.Series;
 import kitwright.ledger.Ledger;
 import kitwright.report.past.HistoryTold;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** How a figure of the build went. */
-@picocli.CommandLine.Command(
-    name = "history",
-    description = {
-      "Follows a figure of the build over the days on which somebody committed, as it was told on"
-          + " each: spent, forecast, end, missing or unsigned.",
-      "For example: kitwright history forecast --picture forecast.svg"
-    })
 final class HistoryCommand implements Command {
   private static final int USUAL = 40;
 
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private PictureOptions picture = new PictureOptions();
-
-  @Parameters(
-      paramLabel = "FIGURE",
-      description = "spent, forecast, end (of the plan), missing or unsigned.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
+  private final PictureOptions picture = new PictureOptions();
   private String figure = "";
-
-  @Option(
-      names = "--days",
-      paramLabel = "N",
-      description = "So many days at the most, evenly chosen; 40 where not said.")
   private int days = USUAL;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Follows a figure of the build over the days on which somebody committed, as it was told on"
+            + " each: spent, forecast, end, missing or unsigned.",
+        "For example: kitwright history forecast --picture forecast.svg");
+    options.declare(to);
+    telling.declare(to);
+    picture.declare(to);
+    to.place(
+        0,
+        "FIGURE",
+        String.class,
+        given -> figure = given,
+        "spent, forecast, end (of the plan), missing or unsigned.");
+    to.option(
+        "--days",
+        "N",
+        int.class,
+        given -> days = given,
+        "So many days at the most, evenly chosen; 40 where not said.");
+  }
 
   @Override
   public int run(Session session) {

@@ -13,42 +13,36 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Takes the rows of a list as records. */
-@picocli.CommandLine.Command(
-    name = "import",
-    description = {
-      "Takes the rows of a CSV file, or of a workbook’s first sheet (xlsx), as records of a kind: a"
-          + " packing list, a price list, a bank statement.",
-      "A row whose record is there changes only what differs; a row that cannot be read is told and"
-          + " left out.",
-      "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
-          + " --print"
-    })
 final class ImportCommand implements Command {
   private static final long LARGEST = 256L << 20;
 
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(index = "0", paramLabel = "KIND", description = "kit, spend, stock …")
+  private final LedgerOptions options = new LedgerOptions();
   private String kind = "";
-
-  @Parameters(index = "1", paramLabel = "FILE", description = "The list, as CSV or xlsx.")
   private String file = "";
-
-  @Option(
-      names = "--columns",
-      paramLabel = "TITLE=KEY,…",
-      split = ",",
-      description =
-          "Which key each column holds, two for a number and its unit; kept for the next time.")
   private Map<String, String> columns = new LinkedHashMap<>();
-
-  @Option(names = "--print", description = "Print what would be done, and do nothing.")
   private boolean print;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Takes the rows of a CSV file, or of a workbook’s first sheet (xlsx), as records of a kind:"
+            + " a packing list, a price list, a bank statement.",
+        "A row whose record is there changes only what differs; a row that cannot be read is told"
+            + " and left out.",
+        "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
+            + " --print");
+    options.declare(to);
+    to.place(0, "KIND", String.class, given -> kind = given, "kit, spend, stock …");
+    to.place(1, "FILE", String.class, given -> file = given, "The list, as CSV or xlsx.");
+    to.pairs(
+        "--columns",
+        "TITLE=KEY,…",
+        given -> columns = given,
+        "Which key each column holds, two for a number and its unit; kept for the next time.");
+    to.flag("--print", () -> print = true, "Print what would be done, and do nothing.");
+  }
 
   @Override
   public int run(Session session) {

@@ -6,27 +6,28 @@ import java.util.stream.Stream;
 import kitwright.edit.KeyReference;
 import kitwright.edit.KeySchema;
 import kitwright.ledger.Kind;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what the keys of records mean. */
-@picocli.CommandLine.Command(
-    name = "keys",
-    description = {
-      "Prints the keys of a kind of record with what they mean, or of every kind.",
-      "For example: kitwright keys shortages"
-    })
 final class KeysCommand implements Command {
-  @Parameters(
-      paramLabel = "KIND",
-      arity = "0..1",
-      description = "shortage, claim, delivery, spend, loan …; every kind where none is named.")
   private Optional<String> kind = Optional.empty();
-
-  @Option(
-      names = "--schema",
-      description = "Print a JSON Schema (2020-12) of a ledger’s files, for editors.")
   private boolean schema;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints the keys of a kind of record with what they mean, or of every kind.",
+        "For example: kitwright keys shortages");
+    to.mayPlace(
+        0,
+        "KIND",
+        String.class,
+        given -> kind = Optional.of(given),
+        "shortage, claim, delivery, spend, loan …; every kind where none is named.");
+    to.flag(
+        "--schema",
+        () -> schema = true,
+        "Print a JSON Schema (2020-12) of a ledger’s files, for editors.");
+  }
 
   @Override
   public int run(Session session) {

@@ -6,34 +6,29 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.stores.KitTold;
 import kitwright.shortage.Balance;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Tells how the kit's items stand. */
-@picocli.CommandLine.Command(
-    name = "kit",
-    description = {
-      "Lists the kit’s items: promised, counted good, damaged, wrong, still open, coming, here."
-          + " What covers it otherwise stands in its story.",
-      "With an ID, tells the item’s story day by day. --today shows an earlier day.",
-      "For example: kitwright kit plank"
-    })
 final class KitCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Parameters(
-      paramLabel = "ID",
-      arity = "0..*",
-      description = "Which items; all where none is named.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
   private List<String> ids = List.of();
-
-  @Option(
-      names = "--open",
-      description = "Only items of which something is still open, or nobody counted.")
   private boolean open;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lists the kit’s items: promised, counted good, damaged, wrong, still open, coming, here."
+            + " What covers it otherwise stands in its story.",
+        "With an ID, tells the item’s story day by day. --today shows an earlier day.",
+        "For example: kitwright kit plank");
+    options.declare(to);
+    telling.declare(to);
+    to.places(0, "0..*", "ID", given -> ids = given, "Which items; all where none is named.");
+    to.flag(
+        "--open",
+        () -> open = true,
+        "Only items of which something is still open, or nobody counted.");
+  }
 
   @Override
   public int run(Session session) {

@@ -7,19 +7,22 @@ import java.time.LocalDate;
 import kitwright.ledger.LedgerFolder;
 import kitwright.value.Days;
 import kitwright.value.Misread;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Which ledger, and which day it is. */
 final class LedgerOptions {
-  @Option(
-      names = "--ledger",
-      paramLabel = "DIR",
-      description =
-          "The ledger’s folder; else “ledger” here, else the nearest folder upward with a build record.")
   private String ledger = "";
+  private final DayOption day = new DayOption();
 
-  @Mixin private DayOption day = new DayOption();
+  void declare(Declaring to) {
+    to.option(
+        "--ledger",
+        "DIR",
+        String.class,
+        given -> ledger = given,
+        "The ledger’s folder; else “ledger” here, else the nearest folder upward with a build"
+            + " record.");
+    day.declare(to);
+  }
 
   LedgerFolder folder(Session session) {
     if (ledger.isEmpty()) {

@@ -6,26 +6,26 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.edit.NewFiles;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints manual pages. */
-@picocli.CommandLine.Command(
-    name = "manual",
-    description = {
-      "Prints the manual page of a command, or of the program, as “man” reads it; with --out,"
-          + " writes those that are not there yet into a folder.",
-      "For example: kitwright manual count"
-    })
 final class ManualCommand implements Command {
-  @Parameters(paramLabel = "WORD", arity = "0..1", description = "The command.")
   private Optional<String> word = Optional.empty();
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Where to write all of them, such as ~/.local/share/man/man1.")
   private Optional<String> out = Optional.empty();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints the manual page of a command, or of the program, as “man” reads it; with --out,"
+            + " writes those that are not there yet into a folder.",
+        "For example: kitwright manual count");
+    to.mayPlace(0, "WORD", String.class, given -> word = Optional.of(given), "The command.");
+    to.option(
+        "--out",
+        "DIR",
+        String.class,
+        given -> out = Optional.of(given),
+        "Where to write all of them, such as ~/.local/share/man/man1.");
+  }
 
   @Override
   public int run(Session session) {

@@ -7,27 +7,28 @@ import java.util.stream.Stream;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.report.stores.MaterialsTold;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Lists materials: those of the ledger, then the built-in ones. */
-@picocli.CommandLine.Command(
-    name = "materials",
-    description = {
-      "Lists the materials of the ledger and the built-in ones, with their values and sources.",
-      "A value marked ? has not been confirmed in its source: nothing structural passes on it.",
-      "For example: kitwright materials"
-    })
 final class MaterialsCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Parameters(
-      paramLabel = "FILTER",
-      arity = "0..1",
-      description = "Only those whose id, kind or description holds this.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
   private String filter = "";
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lists the materials of the ledger and the built-in ones, with their values and sources.",
+        "A value marked ? has not been confirmed in its source: nothing structural passes on it.",
+        "For example: kitwright materials");
+    options.declare(to);
+    telling.declare(to);
+    to.mayPlace(
+        0,
+        "FILTER",
+        String.class,
+        given -> filter = given,
+        "Only those whose id, kind or description holds this.");
+  }
 
   @Override
   public int run(Session session) {

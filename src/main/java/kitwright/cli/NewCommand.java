@@ -10,36 +10,31 @@ import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
 import kitwright.ledger.Kind;
 import kitwright.value.Misread;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Begins a record. */
-@picocli.CommandLine.Command(
-    name = "new",
-    description = {
-      "Writes a file with one new record to fill in: a fresh id, today’s date, and a word on each"
-          + " key.",
-      "For example: kitwright new shortage \"keel bolts\" item=keel-bolt-m12 qty=4"
-    })
 final class NewCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(
-      index = "0",
-      paramLabel = "KIND",
-      description = "shortage, claim, delivery, spend, loan …")
+  private final LedgerOptions options = new LedgerOptions();
   private String kind = "";
-
-  @Parameters(
-      index = "1..*",
-      arity = "0..*",
-      paramLabel = "ABOUT | KEY=VALUE",
-      description = "What it is about, for its id; and values to fill in.")
   private List<String> words = List.of();
-
-  @Option(names = "--print", description = "Print the record instead of writing a file.")
   private boolean print;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Writes a file with one new record to fill in: a fresh id, today’s date, and a word on each"
+            + " key.",
+        "For example: kitwright new shortage \"keel bolts\" item=keel-bolt-m12 qty=4");
+    options.declare(to);
+    to.place(
+        0, "KIND", String.class, given -> kind = given, "shortage, claim, delivery, spend, loan …");
+    to.places(
+        1,
+        "0..*",
+        "ABOUT | KEY=VALUE",
+        given -> words = given,
+        "What it is about, for its id; and values to fill in.");
+    to.flag("--print", () -> print = true, "Print the record instead of writing a file.");
+  }
 
   @Override
   public int run(Session session) {

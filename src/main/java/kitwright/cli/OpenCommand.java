@@ -6,29 +6,29 @@ import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import kitwright.report.ahead.OpenTold;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Lists what is open, most pressing first. */
-@picocli.CommandLine.Command(
-    name = "open",
-    description = {
-      "Lists every open matter, most pressing first: by when it is needed so that the end of the"
-          + " work does not move, how many working days of float the work has, whom it waits for"
-          + " and what to do next.",
-      "For example: kitwright open"
-    })
 final class OpenCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Option(
-      names = "--within",
-      paramLabel = "WEEKS",
-      description =
-          "Only what one must act on within so many weeks: to order, to ask, or to have at hand.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
   private int within = -1;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lists every open matter, most pressing first: by when it is needed so that the end of the"
+            + " work does not move, how many working days of float the work has, whom it waits for"
+            + " and what to do next.",
+        "For example: kitwright open");
+    options.declare(to);
+    telling.declare(to);
+    to.option(
+        "--within",
+        "WEEKS",
+        int.class,
+        given -> within = given,
+        "Only what one must act on within so many weeks: to order, to ask, or to have at hand.");
+  }
 
   @Override
   public int run(Session session) {

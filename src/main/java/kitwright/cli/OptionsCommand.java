@@ -8,28 +8,29 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.report.claim.OptionsTold;
 import kitwright.value.Ref;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Lays the ways out of a shortage side by side. */
-@picocli.CommandLine.Command(
-    name = "options",
-    description = {
-      "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days,"
-          + " strength, weight, off-cuts and signatures.",
-      "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage.",
-      "For example: kitwright options short-2026-03-20-board-winch"
-    })
 final class OptionsCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Parameters(
-      paramLabel = "SHORTAGE",
-      arity = "0..1",
-      description = "Which; without one, lists those that are open.")
+  private final LedgerOptions options = new LedgerOptions();
   private Optional<String> id = Optional.empty();
+  private final Telling telling = new Telling();
 
-  @Mixin private Telling telling = new Telling();
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lays the ways out of a shortage side by side: wait, buy, substitute; with money, days,"
+            + " strength, weight, off-cuts and signatures.",
+        "It decides nothing: write “decided: {option: …, on: …, by: …, why: …}” in the shortage.",
+        "For example: kitwright options short-2026-03-20-board-winch");
+    options.declare(to);
+    to.mayPlace(
+        0,
+        "SHORTAGE",
+        String.class,
+        given -> id = Optional.of(given),
+        "Which; without one, lists those that are open.");
+    telling.declare(to);
+  }
 
   @Override
   public int run(Session session) {

@@ -12,21 +12,24 @@ import kitwright.report.words.Sheet;
 import kitwright.report.writing.Existing;
 import kitwright.report.writing.TemplateFindings;
 import kitwright.report.writing.Writing;
-import picocli.CommandLine.Option;
 
 /** Where documents go. */
 final class OutOptions {
   /** For documents that are printed unless a folder is named. */
   static final String PRINTED = "-";
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "The folder to write into; “-” prints instead.")
   private String out = "";
-
-  @Option(names = "--force", description = "Replace files that Kitwright did not write.")
   private boolean force;
+
+  void declare(Declaring to) {
+    to.option(
+        "--out",
+        "DIR",
+        String.class,
+        given -> out = given,
+        "The folder to write into; “-” prints instead.");
+    to.flag("--force", () -> force = true, "Replace files that Kitwright did not write.");
+  }
 
   /** Whether a folder was named to write into. */
   boolean isNamed() {

@@ -5,17 +5,24 @@ import java.util.function.Supplier;
 import kitwright.drawing.Svg;
 import kitwright.report.writing.Existing;
 import kitwright.report.writing.Writing;
-import picocli.CommandLine.Option;
 
 /** Where a drawing goes. */
 final class PictureOptions {
-  @Option(names = "--picture", paramLabel = "FILE", description = "Also draw it, into an SVG file.")
   private String picture = "";
-
-  @Option(
-      names = {"--force", "--replace-picture"},
-      description = "Replace a picture that Kitwright did not write.")
   private boolean replace;
+
+  void declare(Declaring to) {
+    to.option(
+        "--picture",
+        "FILE",
+        String.class,
+        given -> picture = given,
+        "Also draw it, into an SVG file.");
+    to.flag(
+        "--force --replace-picture",
+        () -> replace = true,
+        "Replace a picture that Kitwright did not write.");
+  }
 
   /** Draws where a file was named, and tells so beside the text. */
   void draw(Supplier<Svg> drawing, Session session) {

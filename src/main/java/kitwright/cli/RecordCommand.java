@@ -13,21 +13,14 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.value.Ref;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 
 /** Writes a deed down: what was not said is asked for at a terminal, and refused elsewhere. */
-@picocli.CommandLine.Command
 final class RecordCommand implements Command {
   private static final String ON = "on";
 
   private final Deed deed;
   private final DeedOptions own;
-
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Option(names = "--print", description = "Print what would be written, and write nothing.")
+  private final LedgerOptions options = new LedgerOptions();
   private boolean print;
 
   RecordCommand(String word) {
@@ -36,8 +29,10 @@ final class RecordCommand implements Command {
   }
 
   @Override
-  public void declare(CommandSpec spec) {
-    own.declare(spec);
+  public void declare(Declaring to) {
+    options.declare(to);
+    to.flag("--print", () -> print = true, "Print what would be written, and write nothing.");
+    own.declare(to.spec());
   }
 
   @Override

@@ -13,30 +13,27 @@ import kitwright.ledger.Ledger;
 import kitwright.report.Reports;
 import kitwright.report.words.Report;
 import kitwright.report.words.Sheet;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Writes reports. */
-@picocli.CommandLine.Command(
-    name = "report",
-    description = {
-      "Writes reports in Markdown into “reports” in the ledger’s folder: all, or those named.",
-      "They are laid out by templates; a file of the same name in “templates” in the ledger’s"
-          + " folder takes a template’s place.",
-      "For example: kitwright report list"
-    })
 final class ReportCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private OutOptions out = new OutOptions();
-
-  @Parameters(
-      paramLabel = "NAME",
-      arity = "0..*",
-      description = "Which reports; “list” tells what there is.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
+  private final OutOptions out = new OutOptions();
   private List<String> names = List.of();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Writes reports in Markdown into “reports” in the ledger’s folder: all, or those named.",
+        "They are laid out by templates; a file of the same name in “templates” in the ledger’s"
+            + " folder takes a template’s place.",
+        "For example: kitwright report list");
+    options.declare(to);
+    telling.declare(to);
+    out.declare(to);
+    to.places(
+        0, "0..*", "NAME", given -> names = given, "Which reports; “list” tells what there is.");
+  }
 
   @Override
   public int run(Session session) {

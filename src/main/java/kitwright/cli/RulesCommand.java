@@ -12,21 +12,20 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.finding.RulePage;
 import kitwright.report.words.Sheet;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Tells what rules protect against. */
-@picocli.CommandLine.Command(
-    name = "rules",
-    description = {
-      "Tells what a rule protects against, with an example; without a name, lists all.",
-      "For example: kitwright rules hold-point-passed"
-    })
 final class RulesCommand implements Command {
-  @Mixin private Telling telling = new Telling();
-
-  @Parameters(paramLabel = "RULE", arity = "0..1", description = "Which.")
+  private final Telling telling = new Telling();
   private Optional<String> rule = Optional.empty();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Tells what a rule protects against, with an example; without a name, lists all.",
+        "For example: kitwright rules hold-point-passed");
+    telling.declare(to);
+    to.mayPlace(0, "RULE", String.class, given -> rule = Optional.of(given), "Which.");
+  }
 
   @Override
   public int run(Session session) {

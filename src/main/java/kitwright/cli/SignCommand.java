@@ -25,64 +25,63 @@ import kitwright.substitution.Standings;
 import kitwright.substitution.Statement;
 import kitwright.value.Misread;
 import kitwright.value.Ref;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Records a signature under a substitution, once its statement was read. */
-@picocli.CommandLine.Command(
-    name = "sign",
-    description = {
-      "Records that somebody signs a substitution. Shows the statement that is signed, in words;"
-          + " refuses whoever may not sign it, and what is not fit to be signed. Only the signer"
-          + " may answer for it.",
-      "For example: kitwright sign sub-oak --by designer --evidence evidence/letter.txt"
-    })
 final class SignCommand implements Command {
   /** A signer may ask what is yet to be built: such a signature counts once it is met. */
   private static final Set<Lack> LATER = Set.of(Lack.CONDITION_UNMET, Lack.CONDITION_UNCHECKED);
 
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Option(names = "--print", description = "Print what would be written, and write nothing.")
+  private final LedgerOptions options = new LedgerOptions();
   private boolean print;
-
-  @Parameters(paramLabel = "SUBSTITUTION", description = "The substitution.")
   private String id = "";
-
-  @Option(names = "--by", paramLabel = "PARTY", description = "Who signs.")
   private Optional<String> by = Optional.empty();
-
-  @Option(names = "--on", paramLabel = "DATE", description = "The day; today where none is said.")
   private Optional<String> on = Optional.empty();
-
-  @Option(
-      names = "--condition",
-      paramLabel = "TEXT",
-      description =
-          "What the signer asks: words, or section=ID,at-least={thickness: 22 mm}; may stand"
-              + " several times.")
   private List<String> conditions = List.of();
-
-  @Option(
-      names = "--evidence",
-      paramLabel = "FILE",
-      description = "The signer’s letter, in the ledger’s folder; recorded with its hash.")
   private List<String> evidence = List.of();
-
-  @Option(
-      names = "--signature",
-      paramLabel = "FILE",
-      description = "What the signer’s own key made over the statement.")
   private List<String> signature = List.of();
-
-  @Option(
-      names = "--covers",
-      paramLabel = "DIGITS",
-      description =
-          "The digits of the statement that the signer has read: stands for the answer where nobody"
-              + " can be asked.")
   private Optional<String> covers = Optional.empty();
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Records that somebody signs a substitution. Shows the statement that is signed, in words;"
+            + " refuses whoever may not sign it, and what is not fit to be signed. Only the signer"
+            + " may answer for it.",
+        "For example: kitwright sign sub-oak --by designer --evidence evidence/letter.txt");
+    options.declare(to);
+    to.flag("--print", () -> print = true, "Print what would be written, and write nothing.");
+    to.place(0, "SUBSTITUTION", String.class, given -> id = given, "The substitution.");
+    to.option("--by", "PARTY", String.class, given -> by = Optional.of(given), "Who signs.");
+    to.option(
+        "--on",
+        "DATE",
+        String.class,
+        given -> on = Optional.of(given),
+        "The day; today where none is said.");
+    to.options(
+        "--condition",
+        "TEXT",
+        given -> conditions = given,
+        "What the signer asks: words, or section=ID,at-least={thickness: 22 mm}; may stand"
+            + " several times.");
+    to.options(
+        "--evidence",
+        "FILE",
+        given -> evidence = given,
+        "The signer’s letter, in the ledger’s folder; recorded with its hash.");
+    to.options(
+        "--signature",
+        "FILE",
+        given -> signature = given,
+        "What the signer’s own key made over the statement.");
+    to.option(
+        "--covers",
+        "DIGITS",
+        String.class,
+        given -> covers = Optional.of(given),
+        "The digits of the statement that the signer has read: stands for the answer where nobody"
+            + " can be asked.");
+  }
 
   @Override
   public int run(Session session) {

@@ -5,21 +5,23 @@ import kitwright.history.History;
 import kitwright.history.NoHistory;
 import kitwright.ledger.Facts;
 import kitwright.report.strength.SignedTold;
-import picocli.CommandLine.Mixin;
 
 /** When each sign-off came into Git. */
-@picocli.CommandLine.Command(
-    name = "signed",
-    description = {
-      "Tells by which commit each sign-off first came into Git, whether that commit is signed, and"
-          + " whether its day fits: dated long before it came, or come after the work had begun.",
-      "Ends with 1 where something does not fit.",
-      "For example: kitwright signed"
-    })
 final class SignedCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
 
-  @Mixin private Telling telling = new Telling();
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Tells by which commit each sign-off first came into Git, whether that commit is signed,"
+            + " and whether its day fits: dated long before it came, or come after the work had"
+            + " begun.",
+        "Ends with 1 where something does not fit.",
+        "For example: kitwright signed");
+    options.declare(to);
+    telling.declare(to);
+  }
 
   @Override
   public int run(Session session) {

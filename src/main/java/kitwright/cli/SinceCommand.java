@@ -13,27 +13,29 @@ import kitwright.history.NoHistory;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.report.past.SinceTold;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** What has changed since a commit. */
-@picocli.CommandLine.Command(
-    name = "since",
-    description = {
-      "Tells what has changed since a day or a commit, as Git has it: work, counts, shortages,"
-          + " claims, signatures, money by line, days that moved, and every record with whose hand"
-          + " it was.",
-      "For example: kitwright since 2026-03-22, or kitwright since HEAD"
-    })
 final class SinceCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Parameters(
-      paramLabel = "DAY|COMMIT",
-      description = "A day, for the last commit up to its end; a tag, a branch or a commit.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
   private String from = "";
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Tells what has changed since a day or a commit, as Git has it: work, counts, shortages,"
+            + " claims, signatures, money by line, days that moved, and every record with whose"
+            + " hand it was.",
+        "For example: kitwright since 2026-03-22, or kitwright since HEAD");
+    options.declare(to);
+    telling.declare(to);
+    to.place(
+        0,
+        "DAY|COMMIT",
+        String.class,
+        given -> from = given,
+        "A day, for the last commit up to its end; a tag, a branch or a commit.");
+  }
 
   @Override
   public int run(Session session) {

@@ -7,30 +7,34 @@ import kitwright.edit.NewFiles;
 import kitwright.edit.Starter;
 import kitwright.history.Hooks;
 import kitwright.history.NoHistory;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Lays out a new ledger. */
-@picocli.CommandLine.Command(
-    name = "start",
-    description = {
-      "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and one"
-          + " for a forge.",
-      "What is there already is never touched; beside records of your own no examples are laid.",
-      "For example: kitwright start my-boat --name \"My boat\""
-    })
 final class StartCommand implements Command {
-  @Mixin private DayOption day = new DayOption();
-
-  @Parameters(paramLabel = "DIR", description = "The folder; it is made where there is none.")
+  private final DayOption day = new DayOption();
   private String folder = "";
-
-  @Option(
-      names = "--name",
-      paramLabel = "NAME",
-      description = "What the boat or the build is called.")
   private String name = "My boat";
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Lays out a new ledger in a folder: an example of each kind of record, a note for Git and"
+            + " one for a forge.",
+        "What is there already is never touched; beside records of your own no examples are laid.",
+        "For example: kitwright start my-boat --name \"My boat\"");
+    day.declare(to);
+    to.place(
+        0,
+        "DIR",
+        String.class,
+        given -> folder = given,
+        "The folder; it is made where there is none.");
+    to.option(
+        "--name",
+        "NAME",
+        String.class,
+        given -> name = given,
+        "What the boat or the build is called.");
+  }
 
   @Override
   public int run(Session session) {

@@ -7,7 +7,6 @@ import kitwright.document.Templates;
 import kitwright.report.words.Sheet;
 import kitwright.report.writing.PackagedTemplates;
 import kitwright.report.writing.TemplateFindings;
-import picocli.CommandLine.Option;
 
 /** How a command tells: the same words and figures for people, for a forge, for other programs. */
 final class Telling {
@@ -19,13 +18,17 @@ final class Telling {
     JSON
   }
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      description =
-          "text, markdown, html (one page to send on, pictures in it), or json for other programs;"
-              + " text where not said, but a letter or a week is Markdown.")
   private Optional<Format> format = Optional.empty();
+
+  void declare(Declaring to) {
+    to.option(
+        "--format",
+        "HOW",
+        Format.class,
+        given -> format = Optional.of(given),
+        "text, markdown, html (one page to send on, pictures in it), or json for other programs;"
+            + " text where not said, but a letter or a week is Markdown.");
+  }
 
   /** Whether a form was asked for. */
   boolean isChosen() {

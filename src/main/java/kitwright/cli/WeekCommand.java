@@ -11,36 +11,38 @@ import kitwright.ledger.LogDay;
 import kitwright.report.week.PublicWeek;
 import kitwright.report.week.WeekReport;
 import kitwright.report.words.Sheet;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Tells a week. */
-@picocli.CommandLine.Command(
-    name = "week",
-    description = {
-      "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO"
-          + " 8601).",
-      "The public reads what is marked “audience: public”, titles under “public:”, and figures.",
-      "For example: kitwright week --audience public --format html --out site"
-    })
 final class WeekCommand implements Command {
-  @Mixin private LedgerOptions options = new LedgerOptions();
-
-  @Mixin private Telling telling = new Telling();
-
-  @Mixin private OutOptions out = new OutOptions();
-
-  @Option(
-      names = "--ending",
-      paramLabel = "DATE",
-      description = "The week as far as this day; else as far as today.")
+  private final LedgerOptions options = new LedgerOptions();
+  private final Telling telling = new Telling();
+  private final OutOptions out = new OutOptions();
   private String ending = "";
-
-  @Option(
-      names = "--audience",
-      paramLabel = "WHO",
-      description = "crew (everything) or public; crew where not said.")
   private LogDay.Audience audience = LogDay.Audience.CREW;
+
+  @Override
+  public void declare(Declaring to) {
+    to.says(
+        "Prints what happened in a week and what comes next. Weeks run from Monday to Sunday (ISO"
+            + " 8601).",
+        "The public reads what is marked “audience: public”, titles under “public:”, and figures.",
+        "For example: kitwright week --audience public --format html --out site");
+    options.declare(to);
+    telling.declare(to);
+    out.declare(to);
+    to.option(
+        "--ending",
+        "DATE",
+        String.class,
+        given -> ending = given,
+        "The week as far as this day; else as far as today.");
+    to.option(
+        "--audience",
+        "WHO",
+        LogDay.Audience.class,
+        given -> audience = given,
+        "crew (everything) or public; crew where not said.");
+  }
 
   @Override
   public int run(Session session) {
