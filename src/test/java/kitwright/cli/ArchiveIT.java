@@ -28,9 +28,9 @@ class ArchiveIT {
   @ParameterizedTest
   @CsvSource({
     "20, --version",
-    "1600, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
+    "1300, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
     "2450, open --today 2026-03-29 --ledger ledger",
-    "3250, check --fail-on never --today 2026-03-29 --ledger ledger",
+    "3400, check --fail-on never --today 2026-03-29 --ledger ledger",
   })
   void fewClassesAreLoadedAndHardlyOneFromOutsideTheArchive(int own, String words)
       throws Exception {

@@ -143,7 +143,10 @@ final class GridSkins {
   /** A strip with a void or the open air at either side. */
   private boolean isWeb(int row, Cell cell) {
     var cells = grid.rows().get(row);
-    int at = cells.indexOf(cell);
+    int at = 0;
+    while (cells.get(at).box().y() < cell.box().y()) {
+      at++;
+    }
     return cell.index() >= 0
         && cells.size() > 1
         && !core(cell)
