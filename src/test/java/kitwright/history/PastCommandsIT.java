@@ -112,7 +112,7 @@ class PastCommandsIT {
     folder.commit("Nora", "2026-03-09", "Signed");
     Run run = run("signed", "--format", "markdown");
     assertThat(run.out())
-        .contains("2026-03-08", "2026-03-09", "not signed")
+        .contains("2026‑03‑08", "2026‑03‑09", "not signed")
         .doesNotContain("before it came");
     assertThat(run.code()).isZero();
   }
