@@ -15,10 +15,12 @@ import kitwright.cutting.saw.Rect;
 import kitwright.cutting.solve.Effort;
 import kitwright.cutting.solve.Outcome;
 import kitwright.cutting.verify.PlanCheck;
+import kitwright.kit.Positions;
 import kitwright.ledger.Build;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.value.Money;
+import kitwright.value.Ref;
 import kitwright.value.Size;
 
 /**
@@ -124,6 +126,11 @@ public record CutPlan(
     List<PieceCut> pieces = found.pieces().stream().map(on -> parted(on, wanted)).toList();
     List<String> notes = new ArrayList<>(worths.notes());
     rack.pieces().forEach(free -> Suits.doubt(free.stock()).ifPresent(notes::add));
+    cut.from().stream()
+        .filter(ref -> isUnknown(ref, day))
+        .map(ref -> "How much of " + ref.id() + " there is nobody can tell; it might serve better.")
+        .distinct()
+        .forEach(notes::add);
     CutPlan plan =
         new CutPlan(
             cut,
@@ -141,6 +148,14 @@ public record CutPlan(
             wanted.laps());
     plan.lookOver();
     return plan;
+  }
+
+  /** Whether nobody can read what there is of some stock: nothing is proved without it. */
+  private static boolean isUnknown(Ref stock, Facts day) {
+    return Positions.on(day)
+        .ofStock(stock)
+        .map(position -> !position.doubts().isEmpty())
+        .orElse(day.written().stock(stock).isEmpty());
   }
 
   private static PieceCut parted(Solving.On on, Wanted wanted) {

@@ -75,7 +75,14 @@ public record Rack(List<Free> pieces, List<String> withheld) {
         .flatMap(Stock::since)
         .map(
             since -> ref.id() + " is there only from " + Days.named(since) + " on, by its “since”.")
-        .orElse("There is no stock “" + ref.id() + "”.");
+        .orElse(
+            ledgerKnows(ref, day)
+                ? "The stock " + ref.id() + " cannot be read."
+                : "There is no stock “" + ref.id() + "”.");
+  }
+
+  private static boolean ledgerKnows(Ref ref, Facts day) {
+    return day.written().knows(Kind.STOCK, ref.id());
   }
 
   private static int taken(Stock stock, List<Gone> gone, List<String> withheld) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import kitwright.Sample;
 import kitwright.cutting.saw.Use;
 import kitwright.cutting.solve.Effort;
+import kitwright.finding.Findings;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -37,6 +38,26 @@ class CutPlanTest {
         - {id: c, %s, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm}]}
         - {id: e, from: [o], kerf: 3 mm, parts: [{mark: b, length: 1900 mm}]}
       """;
+
+  @Test
+  void nothingIsProvedBestBesideStockThatCannotBeRead() {
+    String yaml =
+        """
+        stock:
+          - {id: o, what: o, size: 2000 x 100 x 20 mm}
+          - {id: q, what: q, size: 1000 x 100 x 20 mm, pieces: %s}
+        cuts: [{id: c, from: [o, q], kerf: 3 mm, parts: [{mark: a, length: 960 mm}]}]
+        """;
+    Ledger lost = Sample.read(yaml.formatted("lots"), new Findings()).orElseThrow();
+    Facts day = Facts.of(lost, Sample.TODAY);
+    CutPlan plan = CutPlan.of(lost.cuts().get(0), day, Effort.steps(5_000_000));
+    assertThat(plan.isProvedBest()).isFalse();
+    assertThat(plan.quality()).startsWith("Best, if what is noted below holds");
+    assertThat(plan.notes())
+        .containsExactly("How much of q there is nobody can tell; it might serve better.");
+    assertThat(plan.rack().withheld()).containsExactly("The stock q cannot be read.");
+    assertThat(plan(yaml.formatted("1")).isProvedBest()).isTrue();
+  }
 
   @Test
   void stockOfALaterDayIsNotCalledUnknown() {
