@@ -9,7 +9,7 @@ final class PageStyle {
       """
       :root { color-scheme: light; }
       * { box-sizing: border-box; }
-      body { margin: 0 auto; padding: 1.25rem 1rem 3rem; max-width: 54rem; background: #fff; color: #1a1a1a;
+      body { margin: 0 auto; padding: 1.25rem 1rem 3rem; max-width: 56rem; background: #fff; color: #1a1a1a;
         font: 1.0625rem/1.55 system-ui, "Segoe UI", "Helvetica Neue", Arial, sans-serif; overflow-wrap: break-word; }
       h1 { font-size: 1.75rem; line-height: 1.2; margin: 0.5rem 0 1rem; }
       h2 { font-size: 1.25rem; line-height: 1.3; margin: 2.25rem 0 0.75rem; padding-top: 0.5rem; border-top: 2px solid #1a1a1a; }
@@ -28,6 +28,7 @@ final class PageStyle {
       td > code:only-child { white-space: nowrap; }
       th[align="right"], td[align="right"] { text-align: right; white-space: nowrap; }
       th[align="center"], td[align="center"] { text-align: center; }
+      p:has(> img) { max-width: none; }
       img { display: block; max-width: 100%; height: auto; }
       img + br { display: none; }
       img ~ em { font-size: 0.9375rem; font-style: normal; color: #5a5a5a; }
