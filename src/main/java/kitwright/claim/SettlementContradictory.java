@@ -10,6 +10,7 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Claim.Settlement;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
+import kitwright.value.Days;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
 
@@ -63,7 +64,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
           finding(
               claim,
               end.at().of("how"),
-              "was " + how + " on " + end.on() + ", and nobody says how much",
+              "was " + how + " on " + Days.named(end.on()) + ", and nobody says how much",
               "Nothing of it counts as granted, and nobody sees whether all of it came.",
               "Write the money under “amount”, as their letter has it."));
     } else if (none && end.amount().filter(sum -> sum.signum() > 0).isPresent()) {
@@ -71,7 +72,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
           finding(
               claim,
               end.at().of("amount"),
-              "was " + how + " on " + end.on() + ", and yet grants money",
+              "was " + how + " on " + Days.named(end.on()) + ", and yet grants money",
               "The money counts as granted, though nothing was.",
               "Correct how it ended, or take the amount out."));
     }
@@ -82,7 +83,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
         finding(
             claim,
             end.at().of("on"),
-            "was settled on " + end.on() + ", and nobody says that it was sent",
+            "was settled on " + Days.named(end.on()) + ", and nobody says that it was sent",
             "What nobody was asked for nobody has settled: one of the two is not recorded.",
             "Write the day on which it went out under “sent”, or take the end out."));
   }

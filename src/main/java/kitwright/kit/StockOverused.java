@@ -7,6 +7,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 import kitwright.value.Quantity;
 
 /** Fires where the log uses up more than there was. */
@@ -48,9 +49,15 @@ public final class StockOverused implements Rule {
         name(),
         Severity.STOP,
         use.at(),
-        "By " + use.on() + ", " + used.told(thing.id()) + " went into the work, but " + how + ".",
+        "By "
+            + Days.named(use.on())
+            + ", "
+            + used.told(thing.id())
+            + " went into the work, but "
+            + how
+            + ".",
         "What is left of it is told wrongly, and so is what must be bought.",
-        "Correct the log, or count and record what there really was.",
+        "Correct what is recorded as used, or count and record what there really was.",
         List.of(thing.named(), "log day " + use.on()));
   }
 }

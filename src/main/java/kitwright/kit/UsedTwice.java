@@ -6,6 +6,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where a done cut and the log of that day both say that they used the same stock. */
 public final class UsedTwice implements Rule {
@@ -28,7 +29,7 @@ public final class UsedTwice implements Rule {
                   + " says that it took "
                   + each.qty().told(stock)
                   + " on "
-                  + each.log().day()
+                  + Days.named(each.log().day())
                   + ", and the log of that day says so too.",
               "It is taken to be the same wood and counts once.",
               "Leave the line out of the log; if more was used, write into it the task that it went"

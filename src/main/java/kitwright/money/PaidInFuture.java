@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.value.Days;
 
 /**
  * Fires where money is said to have been ordered away, paid or got back on a day that is still to
@@ -42,9 +43,9 @@ public final class PaidInFuture implements Rule {
             + " says “"
             + state
             + "” for "
-            + spend.on()
+            + Days.named(spend.on())
             + "; today is "
-            + today
+            + Days.named(today)
             + ".",
         "It is left out of every sum until that day.",
         spend.state() == Spend.State.ORDERED

@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 import kitwright.value.Money;
 import kitwright.value.Place;
 
@@ -36,7 +37,7 @@ public final class RateMissing implements Rule {
             + " into "
             + home
             + " on or before "
-            + on
+            + Days.named(on)
             + ".",
         amount + " of the " + entry.named() + " are in no sum.",
         "Add to “rates:” a line such as {on: "

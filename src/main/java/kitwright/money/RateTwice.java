@@ -12,6 +12,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rate;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where two rates stand for one pair of currencies on one day. */
 public final class RateTwice implements Rule {
@@ -63,7 +64,7 @@ public final class RateTwice implements Rule {
             + " and "
             + rate.to()
             + " for "
-            + rate.on()
+            + Days.named(rate.on())
             + " already, at "
             + before.at().record()
             + ".",

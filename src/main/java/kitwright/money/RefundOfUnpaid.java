@@ -10,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.value.Days;
 
 /** Fires where a refund names something that nobody had paid by then. */
 public final class RefundOfUnpaid implements Rule {
@@ -59,7 +60,7 @@ public final class RefundOfUnpaid implements Rule {
             + " gives back "
             + bought.id()
             + ", of which nothing was paid by "
-            + refund.on()
+            + Days.named(refund.on())
             + ".",
         "It does not count as come back until a payment stands before it.",
         "Record the payment (“state: paid, pays: "

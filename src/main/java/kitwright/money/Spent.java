@@ -17,6 +17,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.network.Headway;
 import kitwright.network.Headways;
 import kitwright.shortage.Coming;
 import kitwright.shortage.Standing;
@@ -72,12 +73,13 @@ public final class Spent {
    * @param shortages as they stand on that day; covered ones cost no more
    */
   static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
+    Headways headways = Headways.of(ledger, asOf);
     return asOf(
         ledger,
         asOf,
         shortages.all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
-            .filter(standing -> !isStillBuilt(standing, ledger))
+            .filter(standing -> !isStillBuilt(standing, ledger, headways))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet()));
   }
@@ -86,7 +88,7 @@ public final class Spent {
    * Whether a way out that builds otherwise, or does without, is chosen and its work not finished:
    * what it was said to cost and nobody has paid or ordered is still to come.
    */
-  private static boolean isStillBuilt(Standing standing, Ledger ledger) {
+  private static boolean isStillBuilt(Standing standing, Ledger ledger, Headways headways) {
     return standing
         .chosen()
         .filter(
@@ -98,11 +100,11 @@ public final class Spent {
                           .flatMap(ledger::substitution)
                           .flatMap(Substitution::hold)
                           .flatMap(ledger::task)
-                          .filter(task -> !isFinished(task))
+                          .filter(task -> !isOver(task, headways))
                           .isPresent();
                   case DO_WITHOUT ->
                       ledger.tasks().stream()
-                          .filter(task -> !isFinished(task))
+                          .filter(task -> !isOver(task, headways))
                           .flatMap(task -> task.uses().stream())
                           .flatMap(use -> use.item().stream())
                           .anyMatch(item -> item.id().equals(standing.shortage().item().id()));
@@ -111,8 +113,8 @@ public final class Spent {
         .isPresent();
   }
 
-  private static boolean isFinished(Task task) {
-    return task.finished().or(task::withdrawn).isPresent();
+  private static boolean isOver(Task task, Headways headways) {
+    return task.withdrawn().isPresent() || headways.of(task) instanceof Headway.Done;
   }
 
   /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */

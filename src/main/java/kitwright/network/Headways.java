@@ -20,10 +20,11 @@ import kitwright.value.Ref;
  * How far each task has come by the evening of a day. Everybody who wants to know asks here: the
  * plan, earned value, the week, the signatures that hold a task, the tools it needs.
  *
- * <p>The day a task was finished counts first. Then the log, whose entries have days: the latest
- * one up to the evening. The share written in the task itself has no day, so it counts only where
- * the log never names the task. What reached 100 % is finished, on the day on which the log said so
- * first, or, where no day was written, on the last day known of the task.
+ * <p>The day a task was finished counts first, unless a later day of the log says that something is
+ * left. Then the log, whose entries have days: the latest one up to the evening. The share written
+ * in the task itself has no day, so it counts only where the log never names the task. What reached
+ * 100 % is finished, on the day on which the log said so first, or, where no day was written, on
+ * the last day known of the task.
  */
 public final class Headways {
   private static final Facts.Fact<Headways> FACT = new Work();
@@ -45,6 +46,11 @@ public final class Headways {
 
     Logged then(LocalDate day, BigDecimal share) {
       return new Logged(first, at, day, share, whole(day, share, whole));
+    }
+
+    /** Whether a day later than that says that something is left. */
+    boolean leavesAfter(LocalDate day) {
+      return last.isAfter(day) && !isAll(share);
     }
 
     private static Optional<LocalDate> whole(
@@ -203,10 +209,14 @@ public final class Headways {
     return log(task).map(Logged::share).or(() -> undated(task)).orElse(BigDecimal.ZERO);
   }
 
-  /** One that ended before it began is not done by that: one of its days is wrong. */
+  /**
+   * One that ended before it began is not done by that: one of its days is wrong. Nor is one of
+   * which the log of a later day says that something is left.
+   */
   private Optional<LocalDate> finished(Task task) {
     return past(task.finished())
         .filter(day -> task.started().filter(day::isBefore).isEmpty())
+        .filter(day -> log(task).filter(log -> log.leavesAfter(day)).isEmpty())
         .or(() -> log(task).flatMap(Logged::whole))
         .or(() -> undated(task).filter(Headways::isAll).map(all -> lastKnown(task)));
   }

@@ -10,6 +10,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 import kitwright.value.Decimal;
 
 /** Fires where a task and the log do not say the same of how far it has come. */
@@ -44,7 +45,7 @@ public final class ProgressDiffers implements Rule {
                     "“"
                         + task.what()
                         + "” is finished on "
-                        + task.finished().orElseThrow()
+                        + Days.named(task.finished().orElseThrow())
                         + ", and "
                         + percent(share)
                         + " done by its own word.",
@@ -73,9 +74,11 @@ public final class ProgressDiffers implements Rule {
         told(
             task,
             "finished",
-            "is finished on " + finished,
+            "is finished on " + Days.named(finished),
             log,
-            "It counts as finished, and what follows as free to begin.",
+            log.leavesAfter(finished)
+                ? "The later word counts: it is not finished, and what follows waits for it."
+                : "It counts as finished, and what follows as free to begin.",
             "Correct the day under “finished” or take it out, or correct the log."));
   }
 
@@ -103,7 +106,7 @@ public final class ProgressDiffers implements Rule {
             + "” "
             + says
             + ", and the log of "
-            + log.last()
+            + Days.named(log.last())
             + " says "
             + percent(log.share())
             + ".",

@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 
 /** Fires where a task is begun or all done by its own word, and nobody wrote on which day. */
 public final class ProgressWithoutDay implements Rule {
@@ -61,7 +62,7 @@ public final class ProgressWithoutDay implements Rule {
         "“" + task.what() + "” is all done, and nobody wrote on which day.",
         task.started().isPresent()
             ? "It counts as finished on "
-                + headways.lastKnown(task)
+                + Days.named(headways.lastKnown(task))
                 + ", by the day it began and the time it takes"
                 + until
                 + "."

@@ -97,7 +97,7 @@ public final class PromiseOverdue implements Rule {
   }
 
   private static String ago(LocalDate said, LocalDate today) {
-    return said + ", " + Days.ago(ChronoUnit.DAYS.between(said, today));
+    return Days.named(said) + ", " + Days.ago(ChronoUnit.DAYS.between(said, today));
   }
 
   private Finding finding(Place place, String wrong, String mend, Entry of) {

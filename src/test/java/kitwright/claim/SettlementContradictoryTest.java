@@ -35,10 +35,12 @@ class SettlementContradictoryTest {
       delimiter = ';',
       quoteCharacter = '"',
       value = {
-        "how: credited;was credited on 2026-02-20, and nobody says how much",
-        "how: refunded;was refunded on 2026-02-20, and nobody says how much",
-        "how: refused, amount: 9 EUR;was refused on 2026-02-20, and yet grants money",
-        "how: withdrawn, amount: 9 EUR;was withdrawn on 2026-02-20, and yet grants money"
+        "how: credited;was credited on 20\u00a0February\u00a02026, and nobody says how much",
+        "how: refunded;was refunded on 20\u00a0February\u00a02026, and nobody says how much",
+        "how: refused, amount: 9 EUR;was refused on 20\u00a0February\u00a02026, and yet grants"
+            + " money",
+        "how: withdrawn, amount: 9 EUR;was withdrawn on 20\u00a0February\u00a02026, and yet grants"
+            + " money"
       })
   void moneyIsGrantedOrNot(String end, String what) {
     String settled = "{on: 2026-02-20, " + end + "}";
@@ -78,7 +80,8 @@ class SettlementContradictoryTest {
     String end = "{on: 2026-02-20, how: %s}";
     assertThat(told("shortages: [s], settled: " + end.formatted("replaced")))
         .containsExactly(
-            "The claim c was settled on 2026-02-20, and nobody says that it was sent.");
+            "The claim c was settled on 20\u00a0February\u00a02026, and nobody says that it was"
+                + " sent.");
     assertThat(told("shortages: [s], settled: " + end.formatted("withdrawn"))).isEmpty();
     assertThat(told("shortages: [s]")).isEmpty();
   }

@@ -50,8 +50,9 @@ class HeadwaysProperties {
       }
     }
     if (finished >= 0 && finished <= asked) {
-      share = 100;
-      doneOn = finished;
+      boolean reopened = share < 100 && !log.subMap(finished, false, asked, true).isEmpty();
+      share = reopened ? share : 100;
+      doneOn = reopened ? -1 : finished;
       begun = begun < 0 ? finished : Math.min(begun, finished);
     }
     assertThat(Headways.on(evening).share(task))

@@ -54,6 +54,21 @@ class HeadwaysTest {
     return new Headway.Done(LocalDate.parse(from), LocalDate.parse(to));
   }
 
+  /** A later word says that something is left: what follows must not begin on the older one. */
+  @Test
+  void whatTheLogReopensIsNotFinished() {
+    String yaml =
+        alone(", started: 2026-02-09, finished: 2026-02-12")
+            + "\n---\nday: 2026-02-13\ntasks: {a: 80 %}\n---\n";
+    assertThat(headway(yaml, "2026-02-12")).isEqualTo(done("2026-02-09", "2026-02-12"));
+    assertThat(headway(yaml, "2026-02-13"))
+        .isEqualTo(new Headway.Begun(LocalDate.parse("2026-02-09"), 0.8));
+    String sameDay = yaml.replace("day: 2026-02-13", "day: 2026-02-12");
+    assertThat(headway(sameDay, "2026-02-13")).isEqualTo(done("2026-02-09", "2026-02-12"));
+    String all = yaml.replace("80 %", "100 %");
+    assertThat(headway(all, "2026-02-13")).isEqualTo(done("2026-02-09", "2026-02-12"));
+  }
+
   /** One of its days is wrong, and nobody knows which: it is begun, and not done by that. */
   @Test
   void whatEndedBeforeItBeganIsNotDone() {

@@ -40,7 +40,8 @@ class ProgressTest {
   void whatIsFinishedIsNotDoneInPart() {
     String finished = ", started: 2026-02-10, finished: 2026-02-20";
     assertThat(told(new ProgressDiffers(), finished + ", progress: 40 %", ""))
-        .containsExactly("“A” is finished on 2026-02-20, and 40 % done by its own word.");
+        .containsExactly(
+            "“A” is finished on 20\u00a0February\u00a02026, and 40 % done by its own word.");
     assertThat(told(new ProgressDiffers(), finished + ", progress: 100 %", "")).isEmpty();
     assertThat(told(new ProgressDiffers(), ", started: 2026-02-10, progress: 40 %", "")).isEmpty();
   }

@@ -64,7 +64,8 @@ class LapsedTest {
         .hasToString("0 each");
     assertThat(told(promise, "2026-03-02")).isEmpty();
     assertThat(told(promise, "2026-03-03"))
-        .containsExactly("Promised for 2026-03-02, 1 day ago, and still missing: 6 × cleat.");
+        .containsExactly(
+            "Promised for 2\u00a0March\u00a02026, 1 day ago, and still missing: 6 × cleat.");
   }
 
   @Test
@@ -72,7 +73,8 @@ class LapsedTest {
     String promise =
         CLAIM.formatted("{on: 2026-02-01, what: promised, qty: 2, expect: 2026-02-20}");
     assertThat(told(promise, "2026-03-02"))
-        .containsExactly("Promised for 2026-02-20, 10 days ago, and still missing: 2 × cleat.");
+        .containsExactly(
+            "Promised for 20\u00a0February\u00a02026, 10 days ago, and still missing: 2 × cleat.");
   }
 
   @Test
@@ -96,7 +98,8 @@ class LapsedTest {
     assertThat(toOrder(more, "2026-02-21")).isEqualTo("[6]");
     assertThat(told(more, "2026-02-21"))
         .containsExactly(
-            "The delivery d2 was to come by 2026-02-20, 1 day ago, and nothing says that it did.");
+            "The delivery d2 was to come by 20\u00a0February\u00a02026, 1 day ago, and nothing says"
+                + " that it did.");
     LookAhead ahead = LookAhead.on(day(more, "2026-02-21"));
     assertThat(ahead.dayless(ahead.all().get(0).thing()))
         .singleElement()
@@ -136,7 +139,8 @@ class LapsedTest {
     assertThat(toOrder(paid.formatted(""), "2026-02-21")).isEqualTo("[6]");
     assertThat(told(paid.formatted(""), "2026-02-21"))
         .containsExactly(
-            "What s bought was to come by 2026-02-20, 1 day ago, and nothing says that it did.");
+            "What s bought was to come by 20\u00a0February\u00a02026, 1 day ago, and nothing says"
+                + " that it did.");
     String came = paid.formatted(", came: 2026-02-23");
     assertThat(standing(came, "2026-02-23").coveredOn()).contains(LocalDate.of(2026, 2, 23));
     assertThat(standing(came, "2026-02-22").isOpen()).isTrue();
