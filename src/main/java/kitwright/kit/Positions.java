@@ -44,7 +44,7 @@ public final class Positions {
 
   /** Counts, uses and promises up to the end of a day. */
   public static Positions of(Ledger ledger, LocalDate day) {
-    Tallies tallies = new Tallies(ledger, day);
+    Tallies tallies = new Tallies(ledger);
     return new Positions(day, tallies.items(), tallies.stock());
   }
 

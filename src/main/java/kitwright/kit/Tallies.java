@@ -27,7 +27,6 @@ import kitwright.value.Unit;
 final class Tallies {
   private final Ledger ledger;
   private final SameWood sameWood;
-  private final LocalDate day;
   private final Doubts doubts;
   private final Map<String, List<Count>> counts = new HashMap<>();
   private final Map<String, List<Awaited>> awaited = new HashMap<>();
@@ -37,9 +36,8 @@ final class Tallies {
   private final Map<String, List<Use>> stockUses = new HashMap<>();
   private final Map<String, List<Promise>> stockPromises = new HashMap<>();
 
-  Tallies(Ledger ledger, LocalDate day) {
+  Tallies(Ledger ledger) {
     this.ledger = ledger;
-    this.day = day;
     sameWood = new SameWood(ledger);
     doubts = new Doubts(ledger);
     ledger.deliveries().forEach(this::take);
@@ -227,8 +225,7 @@ final class Tallies {
     for (Ref kept : stock.keepFor()) {
       ledger
           .task(kept)
-          .filter(task -> task.withdrawn().isEmpty())
-          .filter(task -> task.finished().filter(on -> !on.isAfter(day)).isEmpty())
+          .filter(task -> task.withdrawn().isEmpty() && task.finished().isEmpty())
           .ifPresent(
               task ->
                   stockPromises

@@ -62,7 +62,7 @@ public record Weathered(
       work = network.activities().stream().mapToLong(each -> each.left().expected()).toArray();
       forecast = Outlook.on(now);
       for (Build.Climate month : now.ledger().build().climate()) {
-        fit.putIfAbsent(month.month().ofYear(), month.fit());
+        fit.merge(month.month().ofYear(), month.fit(), BigDecimal::min);
       }
     }
 

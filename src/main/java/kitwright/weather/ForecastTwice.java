@@ -1,17 +1,20 @@
 package kitwright.weather;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
-/** Fires where the forecast holds two rows for one day. */
+/** Fires where the forecast holds two rows for one day, or the climate two for one month. */
 public final class ForecastTwice implements Rule {
   @Override
   public String name() {
@@ -27,6 +30,28 @@ public final class ForecastTwice implements Rule {
         out.add(finding(row, first));
       }
     }
+    Map<Build.Month, Build.Climate> months = new EnumMap<>(Build.Month.class);
+    for (Build.Climate row : day.ledger().build().climate()) {
+      Build.Climate first = months.putIfAbsent(row.month(), row);
+      if (first != null && first.fit().compareTo(row.fit()) != 0) {
+        out.add(finding(row, first));
+      }
+    }
+  }
+
+  private Finding finding(Build.Climate row, Build.Climate first) {
+    return new Finding(
+        name(),
+        Severity.WARN,
+        row.at().of("month"),
+        "The climate has more than one row for "
+            + Days.month(LocalDate.of(2026, row.month().ofYear(), 1))
+            + ", and they do not say the same. The first is at "
+            + first.at().record()
+            + ".",
+        "The worse of them counts.",
+        "Take one of them out.",
+        List.of("build"));
   }
 
   private Finding finding(ForecastDay row, ForecastDay first) {
@@ -36,7 +61,7 @@ public final class ForecastTwice implements Rule {
         Severity.WARN,
         row.at().of("day"),
         "The forecast has more than one row for "
-            + row.day()
+            + Days.named(row.day())
             + (same ? ", and they say the same." : ", and they do not say the same.")
             + " The first is at "
             + first.at().record()

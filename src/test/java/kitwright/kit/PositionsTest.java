@@ -153,18 +153,6 @@ class PositionsTest {
     assertThat(position.free()).hasToString("2 each");
   }
 
-  /** Work that is said to end later is not over, and keeps its wood. */
-  @Test
-  void stockIsKeptUntilItsWorkIsOver() {
-    String yaml =
-        """
-        stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5, keep-for: [fronts]}]
-        tasks: [{id: fronts, what: Locker fronts, takes: 2 d, started: 2026-02-01, finished: %s}]
-        """;
-    assertThat(stock(yaml.formatted("2026-03-02")).promises()).isEmpty();
-    assertThat(stock(yaml.formatted("2026-03-03")).promises()).hasSize(1);
-  }
-
   @Test
   void whatIsUsedForAPromiseIsNotPromisedASecondTime() {
     StockPosition position =

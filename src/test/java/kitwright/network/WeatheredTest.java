@@ -55,6 +55,20 @@ class WeatheredTest {
     assertThat(weathered.byClimate()).isEmpty();
   }
 
+  /** Half the days are fit by one row of March, all of them by another: the worse counts. */
+  @Test
+  void ofTwoSharesOfOneMonthTheWorseCounts() {
+    String march = "{month: mar, fit: %s %%, source: s}";
+    LocalDate half = end(march.formatted("50"));
+    assertThat(half).isAfter(end(march.formatted("100")));
+    assertThat(end(march.formatted("100") + ", " + march.formatted("50"))).isEqualTo(half);
+    assertThat(end(march.formatted("50") + ", " + march.formatted("100"))).isEqualTo(half);
+  }
+
+  private static LocalDate end(String rows) {
+    return weathered(", climate: [" + rows + "]", paint("4 d", ""), "").schedule().lastDay();
+  }
+
   @Test
   void beyondTheForecastHalfFitDaysTakeTwiceAsLong() {
     // four days of work on days of which one in two is fit: eight working days

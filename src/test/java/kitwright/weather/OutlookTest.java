@@ -81,4 +81,21 @@ class OutlookTest {
         .extracting(Finding::follows)
         .containsExactly("It counts once.");
   }
+
+  @Test
+  void twoSharesOfOneMonthAreTold() {
+    String build =
+        "build: {name: S, currency: EUR, started: 2026-01-05, climate: [{month: apr, fit: 60 %,"
+            + " source: s}, {month: may, fit: 60 %, source: s}, {month: apr, fit: %s, source:"
+            + " t}]}\n";
+    assertThat(Sample.findings(new ForecastTwice(), build.replace("%s", "60 %"))).isEmpty();
+    assertThat(Sample.findings(new ForecastTwice(), build.replace("%s", "70 %")))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.what())
+                  .startsWith("The climate has more than one row for April, and they do not say");
+              assertThat(finding.follows()).isEqualTo("The worse of them counts.");
+            });
+  }
 }
