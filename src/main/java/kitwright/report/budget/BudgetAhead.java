@@ -181,7 +181,11 @@ public final class BudgetAhead {
   }
 
   private String chance(Money amount) {
-    return percent(range.chanceWithin(amount).share());
+    double share = range.chanceWithin(amount).share();
+    if (share >= 0.9995) {
+      return "above 99.9\u00a0%"; // no number of runs shows that something is certain
+    }
+    return share < 0.0005 ? "below 0.1\u00a0%" : percent(share);
   }
 
   private static String percent(double share) {

@@ -85,6 +85,16 @@ class BudgetAheadTest {
   }
 
   @Test
+  void noChanceOfTheMoneyIsCertain() {
+    String rich = SPARS.replace("title: Spars, amount: 100", "title: Spars, amount: 900");
+    assertThat(Told.words(Told.markdown(new BudgetReport(), rich)))
+        .contains("above 99.9 % stay within the budget");
+    String poor = SPARS.replace("title: Spars, amount: 100", "title: Spars, amount: 1");
+    assertThat(Told.words(Told.markdown(new BudgetReport(), poor)))
+        .contains("below 0.1 % stay within the budget");
+  }
+
+  @Test
   void theQuantilesRiseAndLieWithinTheirInterval() {
     List<List<String>> rows = table("To end below");
     assertThat(rows).hasSize(5);
