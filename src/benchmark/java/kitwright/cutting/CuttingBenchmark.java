@@ -79,7 +79,7 @@ public class CuttingBenchmark {
 
   @Benchmark
   public Outcome panels() {
-    last = PanelCutter.plan(panelsWanted(), Effort.usualForPanels()).outcome();
+    last = PanelCutter.plan(panelsWanted(), Effort.usual()).outcome();
     return last;
   }
 

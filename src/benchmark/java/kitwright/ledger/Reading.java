@@ -22,7 +22,7 @@ final class Reading {
     for (SourceFile file : files) {
       String text =
           file.isMarkdown()
-              ? FrontMatter.of(file, new Findings()).orElseThrow().yaml()
+              ? FrontMatter.of(file, new Findings(), unread -> {}).orElseThrow().yaml()
               : file.text();
       ParserImpl parser = new ParserImpl(new StreamReader(text), options);
       while (!parser.checkEvent(Event.ID.StreamEnd)) {

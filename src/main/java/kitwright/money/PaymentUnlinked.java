@@ -1,7 +1,10 @@
 package kitwright.money;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.finding.Finding;
@@ -11,6 +14,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.value.Money;
 
 /** Fires where a payment equals an open order that nobody has paid, and does not name it. */
 public final class PaymentUnlinked implements Rule {
@@ -22,34 +26,38 @@ public final class PaymentUnlinked implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Ledger ledger = day.ledger();
-    Set<String> paid = new HashSet<>();
-    ledger.spending().forEach(spend -> spend.pays().ifPresent(order -> paid.add(order.id())));
+    Map<Money, List<Spend>> unpaid = unpaid(ledger);
     for (Spend payment : ledger.spending()) {
       if (payment.state() == Spend.State.PAID && payment.pays().isEmpty()) {
-        Optional<Spend> order =
-            ledger.spending().stream()
-                .filter(each -> isOpenOrder(each) && !paid.contains(each.id()))
-                .filter(each -> isAlike(each, payment))
-                .findFirst();
+        List<Spend> orders = unpaid.getOrDefault(payment.amount(), List.of());
+        Optional<Spend> order = orders.stream().filter(each -> isAlike(each, payment)).findFirst();
         order.ifPresent(
             each -> {
-              paid.add(each.id());
+              orders.remove(each);
               out.add(finding(payment, each));
             });
       }
     }
   }
 
-  private static boolean isOpenOrder(Spend spend) {
-    return spend.state() == Spend.State.ORDERED && spend.withdrawn().isEmpty();
+  /** Orders that stand and that no payment names, by their money. */
+  private static Map<Money, List<Spend>> unpaid(Ledger ledger) {
+    Set<String> paid = new HashSet<>();
+    ledger.spending().forEach(spend -> spend.pays().ifPresent(order -> paid.add(order.id())));
+    Map<Money, List<Spend>> unpaid = new HashMap<>();
+    ledger.spending().stream()
+        .filter(each -> each.state() == Spend.State.ORDERED && each.withdrawn().isEmpty())
+        .filter(each -> !paid.contains(each.id()))
+        .forEach(each -> unpaid.computeIfAbsent(each.amount(), any -> new ArrayList<>()).add(each));
+    return unpaid;
   }
 
-  /** The same money on the same line or to the same firm, and not before it was ordered. */
+  /** On the same line or to the same firm, and not before it was ordered. */
   private static boolean isAlike(Spend order, Spend payment) {
     boolean there =
         order.line().id().equals(payment.line().id())
             || (order.to().isPresent() && order.to().equals(payment.to()));
-    return there && order.amount().equals(payment.amount()) && !payment.on().isBefore(order.on());
+    return there && !payment.on().isBefore(order.on());
   }
 
   private Finding finding(Spend payment, Spend order) {

@@ -38,10 +38,12 @@ import kitwright.value.Ref;
 final class ShortageMatters {
   private final Facts now;
   private final Needed needed;
+  private final Map<String, Delivery> uncounted;
 
   ShortageMatters(Facts now, Needed needed) {
     this.now = now;
     this.needed = needed;
+    uncounted = uncounted(now.ledger());
   }
 
   List<OpenMatter> all() {
@@ -247,7 +249,7 @@ final class ShortageMatters {
     }
     return switch (standing.state()) {
       case FOUND ->
-          uncounted(standing)
+          Optional.ofNullable(uncounted.get(standing.shortage().item().id()))
                   .map(delivery -> "count " + delivery.id() + ", which may hold it; then ")
                   .orElse("")
               + (standing.claims().isEmpty()
@@ -273,15 +275,13 @@ final class ShortageMatters {
         + "”, or “replaces:” in the payment";
   }
 
-  /** A delivery that came and nobody has counted, whose list names it. */
-  private Optional<Delivery> uncounted(Standing standing) {
-    return now.ledger().deliveries().stream()
+  /** Deliveries that came and nobody has counted, by the items that their lists name. */
+  private static Map<String, Delivery> uncounted(Ledger ledger) {
+    Map<String, Delivery> byItem = new HashMap<>();
+    ledger.deliveries().stream()
         .filter(each -> each.received().isPresent() && each.counted().isEmpty())
-        .filter(
-            each ->
-                each.packed().stream()
-                    .anyMatch(line -> line.item().id().equals(standing.shortage().item().id())))
-        .findFirst();
+        .forEach(each -> each.packed().forEach(line -> byItem.putIfAbsent(line.item().id(), each)));
+    return byItem;
   }
 
   private static boolean brokenPromise(Standing standing) {
