@@ -34,6 +34,9 @@ public final class Plan {
   private final Schedule schedule;
   private final Set<String> inRings;
 
+  /** Worked out once: many ask, some for each tool. */
+  private Optional<List<Planned>> ahead = Optional.empty();
+
   private Plan(
       Ledger ledger,
       LocalDate today,
@@ -242,6 +245,12 @@ public final class Plan {
 
   /** The tasks still ahead, by when they can go on; of those alike the least float first. */
   public List<Planned> ahead() {
+    List<Planned> known = ahead.orElseGet(this::sorted);
+    ahead = Optional.of(known);
+    return known;
+  }
+
+  private List<Planned> sorted() {
     return schedule.all().stream()
         .filter(planned -> !planned.activity().isDone())
         .sorted(
