@@ -49,8 +49,12 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
     List<String> notes = new ArrayList<>();
     Exchange exchange = Exchange.of(ledger);
     for (Stock stock : pieces) {
-      unusable(stock, ledger, day).ifPresent(why -> notes.add("The worth of " + stock.id() + why));
-      own(stock, ledger, day).ifPresent(worth -> known.put(stock.id(), worth));
+      own(stock, ledger, exchange, day)
+          .ifPresentOrElse(
+              worth -> known.put(stock.id(), worth),
+              () ->
+                  why(stock, ledger)
+                      .ifPresent(why -> notes.add("The worth of " + stock.id() + why)));
     }
     Map<String, BigDecimal> all = new LinkedHashMap<>(known);
     if (!known.isEmpty()) {
@@ -70,8 +74,8 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
   }
 
   /** In home money; empty where none is stated, or what is stated cannot be used. */
-  private static Optional<BigDecimal> own(Stock stock, Ledger ledger, LocalDate day) {
-    Exchange exchange = Exchange.of(ledger);
+  private static Optional<BigDecimal> own(
+      Stock stock, Ledger ledger, Exchange exchange, LocalDate day) {
     return stock
         .worth()
         .flatMap(
@@ -90,15 +94,21 @@ record Worths(Map<String, BigDecimal> money, Map<String, Long> units, List<Strin
 
   /** Why a stated worth cannot be used, in words that go on after what it is the worth of. */
   static Optional<String> unusable(Stock stock, Ledger ledger, LocalDate day) {
-    if (stock.worth().isEmpty() || own(stock, ledger, day).isPresent()) {
-      return Optional.empty();
-    }
-    Price worth = stock.worth().get();
+    return own(stock, ledger, Exchange.of(ledger), day).isPresent()
+        ? Optional.empty()
+        : why(stock, ledger);
+  }
+
+  /** Of a worth that is stated and cannot be used. */
+  private static Optional<String> why(Stock stock, Ledger ledger) {
     String home = ledger.build().currency().getCurrencyCode();
-    return Optional.of(
-        amount(worth, stock, ledger).isPresent()
-            ? ", " + worth + ", has no rate to " + home + "."
-            : ", " + worth + ", does not fit its size: " + lacking(worth, stock) + ".");
+    return stock
+        .worth()
+        .map(
+            worth ->
+                amount(worth, stock, ledger).isPresent()
+                    ? ", " + worth + ", has no rate to " + home + "."
+                    : ", " + worth + ", does not fit its size: " + lacking(worth, stock) + ".");
   }
 
   private static String lacking(Price worth, Stock stock) {

@@ -77,8 +77,10 @@ public record Clash(String tool, List<String> tasks, LocalDate from, int here) {
 
   private static List<Clash> clashes(String tool, List<Span> users, int here) {
     return users.stream()
-        .sorted(Comparator.comparing(Span::from))
-        .map(last -> users.stream().filter(each -> each.goesOnAt(last.from())).toList())
+        .map(Span::from)
+        .sorted()
+        .distinct() // what begins together is found once
+        .map(moment -> users.stream().filter(each -> each.goesOnAt(moment)).toList())
         .filter(together -> together.size() > here)
         .map(together -> of(tool, together, here))
         .toList();

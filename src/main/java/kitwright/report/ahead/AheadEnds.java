@@ -210,7 +210,8 @@ public final class AheadEnds {
         + ": "
         + chance(range.chanceBy(day))
         + "; the classical estimate, which overlooks chains that are nearly as long, says "
-        + beyondDoubt(classical).orElse(String.format(Locale.ROOT, "%.0f\u00a0%%", classical * 100))
+        + Say.beyondRuns(classical)
+            .orElse(String.format(Locale.ROOT, "%.0f\u00a0%%", classical * 100))
         + ".";
   }
 
@@ -230,7 +231,7 @@ public final class AheadEnds {
   }
 
   private static String chance(Range.Chance chance) {
-    return beyondDoubt(chance.share())
+    return Say.beyondRuns(chance.share())
         .orElseGet(
             () ->
                 String.format(
@@ -238,14 +239,6 @@ public final class AheadEnds {
                     "%.1f\u00a0%% ±\u00a0%.1f",
                     chance.share() * 100,
                     chance.error() * 100));
-  }
-
-  /** No number of runs shows that something is certain, or cannot be. */
-  private static Optional<String> beyondDoubt(double share) {
-    if (share >= 0.9995) {
-      return Optional.of("above 99.9\u00a0%");
-    }
-    return share < 0.0005 ? Optional.of("below 0.1\u00a0%") : Optional.empty();
   }
 
   private Value meant(Range range) {

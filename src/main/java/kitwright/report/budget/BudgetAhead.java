@@ -182,10 +182,7 @@ public final class BudgetAhead {
 
   private String chance(Money amount) {
     double share = range.chanceWithin(amount).share();
-    if (share >= 0.9995) {
-      return "above 99.9\u00a0%"; // no number of runs shows that something is certain
-    }
-    return share < 0.0005 ? "below 0.1\u00a0%" : percent(share);
+    return Say.beyondRuns(share).orElse(percent(share));
   }
 
   private static String percent(double share) {

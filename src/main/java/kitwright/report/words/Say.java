@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Dimension;
@@ -70,6 +71,14 @@ public final class Say {
   /** A share of 1 as {@code 40 %}. */
   public static String percent(BigDecimal share) {
     return Decimal.print(share.movePointRight(2).setScale(0, RoundingMode.HALF_UP)) + JOINED + "%";
+  }
+
+  /** A share that so many runs cannot tell from none or from all, in words; else empty. */
+  public static Optional<String> beyondRuns(double share) {
+    if (share >= 0.9995) {
+      return Optional.of("above 99.9\u00a0%");
+    }
+    return share < 0.0005 ? Optional.of("below 0.1\u00a0%") : Optional.empty();
   }
 
   /** {@code 1 day}, {@code 12 days}. */

@@ -51,4 +51,14 @@ class SayTest {
     assertThat(Say.day(LocalDate.of(2026, 3, 29))).isEqualTo("Sun 29 March 2026");
     assertThat(Say.days(1)).isEqualTo("1 day");
   }
+
+  @Test
+  void whatRunsCannotTellFromAllOrNoneIsSaidSo() {
+    assertThat(Say.beyondRuns(1)).contains("above 99.9\u00a0%");
+    assertThat(Say.beyondRuns(0.9995)).contains("above 99.9\u00a0%");
+    assertThat(Say.beyondRuns(0.9994)).isEmpty();
+    assertThat(Say.beyondRuns(0.0005)).isEmpty();
+    assertThat(Say.beyondRuns(0.0004)).contains("below 0.1\u00a0%");
+    assertThat(Say.beyondRuns(0)).contains("below 0.1\u00a0%");
+  }
 }
