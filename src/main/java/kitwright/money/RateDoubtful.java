@@ -2,11 +2,13 @@ package kitwright.money;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -37,8 +39,9 @@ public final class RateDoubtful implements Rule {
 
   /** A rate as somebody wrote it: one {@code from} is so many {@code to}. */
   private record Said(LocalDate on, Currency from, Currency to, BigDecimal rate, Entry by) {
-    boolean isOf(Said other) {
-      return (from.equals(other.from) && to.equals(other.to)) || isBack(other);
+    /** The same whichever way round it stands. */
+    Set<Currency> pair() {
+      return Set.of(from, to);
     }
 
     boolean isBack(Said other) {
@@ -54,13 +57,13 @@ public final class RateDoubtful implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    List<Said> before = new ArrayList<>();
+    Map<Set<Currency>, Said> before = new HashMap<>();
     for (Said said : said(day.written())) {
-      Optional<Said> last = before.stream().filter(said::isOf).reduce((earlier, later) -> later);
-      Optional<Finding> fault = last.isPresent() ? against(said, last.get()) : byMinorUnit(said);
+      Said last = before.get(said.pair());
+      Optional<Finding> fault = last == null ? byMinorUnit(said) : against(said, last);
       fault.ifPresent(out::add);
       if (fault.isEmpty()) {
-        before.add(said);
+        before.put(said.pair(), said);
       }
     }
   }
