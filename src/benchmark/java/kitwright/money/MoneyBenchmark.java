@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import kitwright.finding.Findings;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
@@ -71,7 +71,8 @@ public class MoneyBenchmark {
     for (int i = 0; i < ITEMS; i++) {
       double low = 10 + random.nextInt(500);
       double likely = low + random.nextInt(200);
-      items.add(Costs.item("cost " + i, "line" + i % 40, low, likely, likely + random.nextInt(400)));
+      items.add(
+          Costs.item("cost " + i, "line" + i % 40, low, likely, likely + random.nextInt(400)));
       together.put("line" + i % 40, i % 2 == 0 ? 0.0 : 0.4);
     }
   }
@@ -101,12 +102,12 @@ public class MoneyBenchmark {
 
   @Benchmark
   public Account forecastOfAHundredThousandSpends() {
-    return Spent.asOf(ledger, TODAY, Set.of());
+    return Account.on(Facts.of(ledger, TODAY));
   }
 
   @Benchmark
   public List<Why.Part> causesOfAHundredThousandSpends() {
-    return Why.of(ledger, Spent.asOf(ledger, TODAY, Set.of()));
+    return Why.of(ledger, Account.on(Facts.of(ledger, TODAY)));
   }
 
   @Benchmark

@@ -9,6 +9,7 @@ import kitwright.choice.DecisionUnknown;
 import kitwright.choice.OptionOfOtherShortage;
 import kitwright.choice.OptionTwice;
 import kitwright.claim.ClaimAsksTwice;
+import kitwright.claim.ClaimCostVoid;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
 import kitwright.claim.ReplacementUncounted;
@@ -143,6 +144,7 @@ public final class Check {
           new ReplacementUncounted(),
           new SettlementContradictory(),
           new ClaimAsksTwice(),
+          new ClaimCostVoid(),
           new CutImpossible(),
           new CutUnfit(),
           new CutDoneUnsaid(),

@@ -1,9 +1,10 @@
 package kitwright.claim;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -27,7 +28,7 @@ public record Asking(
     Shortage shortage,
     Quantity qty,
     Claim.Remedy remedy,
-    List<Spend> costs,
+    List<Cost> costs,
     List<Claim.Settlement> settled) {
   public Asking {
     costs = List.copyOf(costs);
@@ -47,36 +48,42 @@ public record Asking(
 
   /** What a claim names and nobody finds: a letter leaves it out. */
   public static List<Ref> unfound(Claim claim, Ledger ledger) {
-    List<Ref> unfound = new ArrayList<>();
-    for (Claim.Asked line : claim.asked()) {
-      Optional<Shortage> shortage = ledger.shortage(line.shortage());
+    Map<String, Ref> unfound = new LinkedHashMap<>();
+    for (Ref named : claim.shortages()) {
+      Optional<Shortage> shortage = ledger.shortage(named);
       if (shortage.isEmpty()) {
-        unfound.add(line.shortage());
+        unfound.put(named.id(), named);
       } else if (ledger.kitItem(shortage.get().item()).isEmpty()) {
-        unfound.add(shortage.get().item());
+        unfound.putIfAbsent(shortage.get().item().id(), shortage.get().item());
       }
-      line.costs().stream().filter(ref -> ledger.spend(ref).isEmpty()).forEach(unfound::add);
     }
-    claim.costs().stream().filter(ref -> ledger.spend(ref).isEmpty()).forEach(unfound::add);
-    return unfound.stream().distinct().toList();
+    claim.spends().stream()
+        .filter(ref -> ledger.spend(ref).isEmpty())
+        .forEach(ref -> unfound.putIfAbsent(ref.id(), ref));
+    return List.copyOf(unfound.values());
   }
 
   private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger) {
     Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
     List<Claim.Settlement> settled = line.settled().stream().toList();
     Claim.Remedy remedy = line.remedy().orElse(claim.remedy());
-    List<Ref> named = line.costs().isEmpty() ? claim.costs() : line.costs();
-    List<Spend> bought = bought(named, shortage, ledger);
+    List<Spend> bought =
+        line.costs().isEmpty()
+            ? Cost.of(claim.costs(), claim, ledger).stream()
+                .filter(spend -> isOfTheThing(spend, shortage, ledger))
+                .toList()
+            : Cost.of(line.costs(), claim, ledger);
     if (remedy == Claim.Remedy.COST) {
       List<Spend> costs = bought.isEmpty() ? bought(shortage, ledger) : bought;
-      return List.of(new Asking(shortage, qty, remedy, costs, settled));
+      return List.of(new Asking(shortage, qty, remedy, Cost.of(costs, qty), settled));
     }
     if (bought.isEmpty() || line.remedy().isPresent()) {
       return List.of(new Asking(shortage, qty, remedy, List.of(), settled));
     }
     Quantity replaced = replaced(bought, qty);
     Quantity rest = qty.less(replaced);
-    Asking cost = new Asking(shortage, replaced, Claim.Remedy.COST, bought, settled);
+    Asking cost =
+        new Asking(shortage, replaced, Claim.Remedy.COST, Cost.of(bought, replaced), settled);
     return rest.isNone()
         ? List.of(cost)
         : List.of(cost, new Asking(shortage, rest, remedy, List.of(), settled));
@@ -97,13 +104,6 @@ public record Asking(
       sum = sum.plus(spend.qty().filter(qty::convertsTo).orElse(qty));
     }
     return qty.min(sum);
-  }
-
-  private static List<Spend> bought(List<Ref> refs, Shortage shortage, Ledger ledger) {
-    return refs.stream()
-        .flatMap(ref -> ledger.spend(ref).stream())
-        .filter(spend -> isOfTheThing(spend, shortage, ledger))
-        .toList();
   }
 
   /** Payments for the thing, and orders of it that are not paid. */
@@ -135,9 +135,8 @@ public record Asking(
   /** Spending of a claim up to a day that bought no replacement: asked besides. */
   public static List<Spend> besides(Claim claim, Ledger ledger) {
     Set<String> used = new HashSet<>();
-    of(claim, ledger).forEach(part -> part.costs().forEach(spend -> used.add(spend.id())));
-    return claim.costs().stream()
-        .flatMap(ref -> ledger.spend(ref).stream())
+    of(claim, ledger).forEach(part -> part.costs().forEach(cost -> used.add(cost.spend().id())));
+    return Cost.of(claim.costs(), claim, ledger).stream()
         .filter(spend -> !used.contains(spend.id()))
         .toList();
   }
@@ -173,26 +172,8 @@ public record Asking(
   public List<Money> money(Quantity owed, Ledger ledger) {
     return switch (remedy) {
       case REPLACEMENT -> List.of();
-      case COST -> costs.stream().map(this::cost).toList();
+      case COST -> costs.stream().map(Cost::asked).toList();
       case CREDIT, REFUND, PRICE_REDUCTION -> value(owed, ledger).stream().toList();
     };
-  }
-
-  /** Of a purchase of more than was missing, the part that replaced it. */
-  private Money cost(Spend spend) {
-    return spend
-        .qty()
-        .filter(bought -> bought.convertsTo(qty) && bought.compareAmount(qty) > 0)
-        .filter(bought -> costs.size() == 1)
-        .map(
-            bought ->
-                Money.rounded(
-                    spend
-                        .amount()
-                        .amount()
-                        .multiply(qty.in(bought.unit()).amount())
-                        .divide(bought.amount(), 12, RoundingMode.HALF_UP),
-                    spend.amount().currency()))
-        .orElse(spend.amount());
   }
 }

@@ -198,7 +198,7 @@ public final class Standings {
   private List<Spend> cameBack(Claim claim, List<Line> lines) {
     Set<String> shortages = ids(claim.shortages());
     Set<String> costs = ids(claim.costs());
-    lines.forEach(line -> line.asking().costs().forEach(spend -> costs.add(spend.id())));
+    lines.forEach(line -> line.asking().costs().forEach(cost -> costs.add(cost.spend().id())));
     return refunds.stream()
         .filter(
             spend ->

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -231,6 +232,12 @@ public record Claim(
     Map<String, Ref> all = new LinkedHashMap<>();
     asked.forEach(each -> all.putIfAbsent(each.shortage().id(), each.shortage()));
     return List.copyOf(all.values());
+  }
+
+  /** The spending that it names, for all of it or for a line, as written. */
+  public List<Ref> spends() {
+    return Stream.concat(costs.stream(), asked.stream().flatMap(line -> line.costs().stream()))
+        .toList();
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
-import kitwright.shortage.Standings;
 import kitwright.value.Money;
 
 /**
@@ -45,7 +44,7 @@ public record Account(
   private static final class Work extends Facts.Fact<Account> {
     @Override
     protected Account work(Facts day) {
-      return Spent.asOf(day.ledger(), day.day(), Standings.on(day));
+      return Spent.on(day);
     }
   }
 

@@ -12,18 +12,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.claim.Asking;
+import kitwright.claim.Cost;
+import kitwright.claim.Line;
+import kitwright.claim.Standing;
+import kitwright.claim.Standings;
 import kitwright.ledger.Claim;
-import kitwright.ledger.Ledger;
+import kitwright.ledger.Facts;
 import kitwright.value.Money;
-import kitwright.value.Ref;
 
 /**
  * Money that a claim may bring back; never counted before it is in the spending as a refund.
  *
  * @param goodsOf value of the missing goods at the kit's price, by shortage, where money is asked
  *     for them and nothing has ended it
- * @param costsOf ids of the spending that the claim asks back
- * @param costs spending that the claim asks back, as far as it is paid or ordered
+ * @param costsOf so much of each spend as the claim asks back, as far as it is paid or ordered, by
+ *     id
  * @param received come back already, as refunds for its shortages or costs
  * @param granted what the settlement says; empty while there is none, or it names no amount
  */
@@ -31,8 +34,7 @@ public record Back(
     Claim claim,
     State state,
     Map<String, Money> goodsOf,
-    Set<String> costsOf,
-    Money costs,
+    Map<String, Money> costsOf,
     Money received,
     Optional<Money> granted) {
   /** How far a claim has come. */
@@ -49,7 +51,7 @@ public record Back(
 
   public Back {
     goodsOf = Map.copyOf(goodsOf);
-    costsOf = Set.copyOf(costsOf);
+    costsOf = Map.copyOf(costsOf);
   }
 
   /** Value of the missing goods that the claim asks in money. */
@@ -59,11 +61,16 @@ public record Back(
 
   /** All that the claim asks. */
   public Money asked() {
-    return goods().plus(costs);
+    return goods().plus(costs());
+  }
+
+  /** What it cost that the claim asks back. */
+  public Money costs() {
+    return costsOf.values().stream().reduce(zero(), Money::plus);
   }
 
   private Money zero() {
-    return Money.zero(costs.currency());
+    return Money.zero(received.currency());
   }
 
   /** What would still come if all that is asked were granted; nothing unless it is asked. */
@@ -82,7 +89,7 @@ public record Back(
     return of.minus(received).max(zero());
   }
 
-  static List<Back> of(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
+  static List<Back> of(Facts day, Exchange exchange, List<Valued> valued) {
     Map<String, List<Valued>> out = new HashMap<>();
     List<Valued> back = new ArrayList<>();
     for (Valued each : valued) {
@@ -90,44 +97,41 @@ public record Back(
         back.add(each);
       } else {
         out.computeIfAbsent(each.spend().id(), any -> new ArrayList<>(1)).add(each);
+        each.spend()
+            .pays()
+            .ifPresent(
+                order -> out.computeIfAbsent(order.id(), any -> new ArrayList<>(1)).add(each));
       }
     }
-    return ledger.claims().stream()
-        .map(claim -> of(claim, ledger, exchange, asOf, out, back))
+    return Standings.on(day).all().stream()
+        .map(standing -> of(standing, exchange, day.day(), out, back))
         .toList();
   }
 
   private static Back of(
-      Claim claim,
-      Ledger ledger,
+      Standing standing,
       Exchange exchange,
       LocalDate asOf,
       Map<String, List<Valued>> out,
       List<Valued> back) {
     Money zero = Money.zero(exchange.home());
-    List<Asking> all = Asking.of(claim, ledger);
-    List<Asking> parts = all.stream().filter(part -> !part.isSettled()).toList();
-    Set<String> costs = new HashSet<>();
-    parts.forEach(part -> part.costs().forEach(spend -> costs.add(spend.id())));
-    Asking.besides(claim, ledger).forEach(spend -> costs.add(spend.id()));
-    Set<String> shortages = ids(claim.shortages());
-    Money spent =
-        sum(costs.stream().flatMap(id -> out.getOrDefault(id, List.of()).stream()).toList(), zero);
-    Set<String> given = new HashSet<>(costs);
-    all.forEach(part -> part.costs().forEach(spend -> given.add(spend.id())));
-    List<Valued> came =
-        back.stream()
-            .filter(
-                each -> named(each.spend().refunds(), given) || named(each.because(), shortages))
+    List<Asking> all = standing.lines().stream().map(Line::asking).toList();
+    List<Line> open = standing.lines().stream().filter(line -> !line.asking().isSettled()).toList();
+    List<Cost> costs =
+        Stream.concat(
+                open.stream().flatMap(line -> line.asking().costs().stream()),
+                standing.costs().stream().map(Cost::whole))
             .toList();
+    Set<String> refunds = new HashSet<>();
+    standing.cameBack().forEach(spend -> refunds.add(spend.id()));
+    List<Valued> came = back.stream().filter(each -> refunds.contains(each.spend().id())).toList();
     return new Back(
-        claim,
-        state(claim, all),
-        goods(parts, ledger, exchange, asOf),
-        costs,
-        spent,
+        standing.claim(),
+        state(standing),
+        goods(open, exchange, asOf),
+        costsOf(costs, out),
         sum(came, zero),
-        granted(claim, all, came, exchange, asOf));
+        granted(standing.claim(), all, came, exchange, asOf));
   }
 
   /** What the ends of the claim and of its lines say; empty where none names an amount. */
@@ -164,46 +168,49 @@ public record Back(
     return same.compareAmount(amount) >= 0;
   }
 
-  private static boolean named(Optional<Ref> ref, Set<String> ids) {
-    return ref.filter(named -> ids.contains(named.id())).isPresent();
-  }
-
-  private static Set<String> ids(List<Ref> refs) {
-    Set<String> ids = new HashSet<>();
-    refs.forEach(ref -> ids.add(ref.id()));
-    return ids;
+  private static Map<String, Money> costsOf(List<Cost> costs, Map<String, List<Valued>> out) {
+    Map<String, Money> all = new LinkedHashMap<>();
+    for (Cost cost : costs) {
+      out.getOrDefault(cost.spend().id(), List.of())
+          .forEach(each -> all.merge(each.spend().id(), cost.of(each.counted()), Money::plus));
+    }
+    return all;
   }
 
   private static Money sum(List<Valued> valued, Money zero) {
     return valued.stream().map(Valued::counted).reduce(zero, Money::plus);
   }
 
-  private static State state(Claim claim, List<Asking> parts) {
-    Optional<Claim.Settlement> end = claim.settled();
-    if (end.isPresent()) {
-      return switch (end.get().how()) {
-        case REPLACED, CREDITED, REFUNDED -> State.GRANTED;
-        case REFUSED, WITHDRAWN -> State.REFUSED;
-      };
-    }
-    if (claim.sent().isEmpty()) {
-      return State.DRAFT;
-    }
-    boolean over = !parts.isEmpty() && parts.stream().allMatch(Asking::isSettled);
-    return over ? State.GRANTED : State.ASKED;
+  private static State state(Standing standing) {
+    return switch (standing.state()) {
+      case DRAFT -> State.DRAFT;
+      case SENT, ACKNOWLEDGED, ANSWERED, DISPUTED -> State.ASKED;
+      case SETTLED ->
+          standing
+                  .settled()
+                  .filter(
+                      end ->
+                          switch (end.how()) {
+                            case REPLACED, CREDITED, REFUNDED -> false;
+                            case REFUSED, WITHDRAWN -> true;
+                          })
+                  .isPresent()
+              ? State.REFUSED
+              : State.GRANTED;
+    };
   }
 
-  /** Missing goods at the kit's price, where money is asked for them. */
-  private static Map<String, Money> goods(
-      List<Asking> parts, Ledger ledger, Exchange exchange, LocalDate asOf) {
+  /** What is still owed at the kit's price, where money is asked for it. */
+  private static Map<String, Money> goods(List<Line> open, Exchange exchange, LocalDate asOf) {
     Map<String, Money> goods = new LinkedHashMap<>();
-    parts.stream()
-        .filter(part -> part.isForMoney() && part.remedy() != Claim.Remedy.COST)
+    open.stream()
+        .filter(line -> line.remedy() != Claim.Remedy.COST)
         .forEach(
-            part ->
-                part.value(part.qty(), ledger)
-                    .flatMap(worth -> exchange.home(worth, asOf).money())
-                    .ifPresent(worth -> goods.merge(part.shortage().id(), worth, Money::plus)));
+            line ->
+                line.asked().stream()
+                    .flatMap(worth -> exchange.home(worth, asOf).money().stream())
+                    .forEach(
+                        worth -> goods.merge(line.asking().shortage().id(), worth, Money::plus)));
     return goods;
   }
 }

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
@@ -66,22 +67,16 @@ public final class Spent {
                             tasks.computeIfAbsent(line.id(), id -> new ArrayList<>()).add(task)));
   }
 
-  /**
-   * The account of a day.
-   *
-   * @param asOf later records do not count
-   * @param shortages as they stand on that day; covered ones cost no more
-   */
-  static Account asOf(Ledger ledger, LocalDate asOf, Standings shortages) {
-    Headways headways = Headways.of(ledger, asOf);
-    return asOf(
-        ledger,
-        asOf,
-        shortages.all().stream()
+  /** The account of a day: covered shortages cost no more. */
+  static Account on(Facts day) {
+    Headways headways = Headways.of(day.ledger(), day.day());
+    Set<String> covered =
+        Standings.on(day).all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
-            .filter(standing -> !isStillBuilt(standing, ledger, headways))
+            .filter(standing -> !isStillBuilt(standing, day.ledger(), headways))
             .map(standing -> standing.shortage().id())
-            .collect(Collectors.toSet()));
+            .collect(Collectors.toSet());
+    return account(day, covered);
   }
 
   /**
@@ -126,13 +121,9 @@ public final class Spent {
         .isNone();
   }
 
-  /**
-   * The account of a day.
-   *
-   * @param asOf later records do not count
-   * @param covered ids of shortages that are over and cost no more
-   */
-  public static Account asOf(Ledger ledger, LocalDate asOf, Set<String> covered) {
+  private static Account account(Facts day, Set<String> covered) {
+    Ledger ledger = day.ledger();
+    LocalDate asOf = day.day();
     Exchange exchange = Exchange.of(ledger);
     Books books = Books.of(ledger, exchange, asOf);
     Spent spent = new Spent(ledger, exchange, asOf, books, covered);
@@ -153,7 +144,7 @@ public final class Spent {
         books.refused(),
         spent.open,
         spent.repairs,
-        Back.of(ledger, exchange, asOf, spent.valued));
+        Back.of(day, exchange, spent.valued));
   }
 
   private Money zero() {

@@ -2,12 +2,10 @@ package kitwright.money;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
@@ -163,7 +161,7 @@ public final class Why {
 
   /** Shares what unanswered claims ask out to the parts, each cent once. */
   private static final class Recoverable {
-    private final Set<String> claimedSpends = new HashSet<>();
+    private final Map<String, Money> claimed = new HashMap<>();
     private final Map<String, Money> goods = new HashMap<>();
     private final Money zero;
 
@@ -173,7 +171,7 @@ public final class Why {
           .filter(back -> back.state() == Back.State.ASKED)
           .forEach(
               back -> {
-                claimedSpends.addAll(back.costsOf());
+                back.costsOf().forEach((id, cost) -> claimed.merge(id, cost, Money::plus));
                 back.goodsOf().forEach((id, worth) -> goods.merge(id, worth, Money::plus));
               });
     }
@@ -183,9 +181,8 @@ public final class Why {
       Money costs =
           spends.stream()
               .filter(each -> each.signed().signum() > 0)
-              .filter(each -> claimedSpends.contains(each.spend().id()))
               .filter(each -> each.because().filter(ref -> ref.id().equals(shortage)).isPresent())
-              .map(Valued::counted)
+              .map(each -> claimed.getOrDefault(each.spend().id(), zero).min(each.counted()))
               .reduce(zero, Money::plus)
               .min(most);
       Money left = goods.getOrDefault(shortage, zero);

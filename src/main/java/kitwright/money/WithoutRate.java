@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
@@ -34,6 +36,7 @@ public record WithoutRate(
     all.budget();
     day.ledger().shortages().forEach(all::options);
     day.ledger().borrowed().forEach(all::repair);
+    day.ledger().claims().forEach(all::ends);
     all.prices();
     return all.found;
   }
@@ -105,6 +108,14 @@ public record WithoutRate(
                       repair.at().of("cost"),
                       repair.cost().map(cost -> cost.likely()),
                       repair.line().map(Ref::id)));
+    }
+
+    /** What was granted. */
+    void ends(Claim claim) {
+      Stream.concat(
+              claim.asked().stream().flatMap(line -> line.settled().stream()),
+              claim.settled().stream())
+          .forEach(end -> likely(claim, end.at().of("amount"), end.amount(), Optional.empty()));
     }
 
     /** What is foretold, at the rate of the day. */

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TriangularDistribution;
@@ -170,7 +170,7 @@ class CostSimulationTest {
             spending:
               - {id: p, on: 2026-02-01, line: spars, what: spruce, amount: 900, state: paid}
             """);
-    CostRange range = CostRange.of(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of()));
+    CostRange range = CostRange.of(ledger, Account.on(Facts.of(ledger, Sample.TODAY)));
     assertThat(range.runs()).isEqualTo(100_000);
     assertThat(range.within(0.0001).amount()).isBetween(1200.0, 1215.0);
     assertThat(range.within(1).amount()).isBetween(1700.0, 1740.0);
@@ -198,7 +198,7 @@ class CostSimulationTest {
                 line: spars
                 options: [{kind: wait}, {kind: buy, cost: [90, 110, 140]}]
             """);
-    Account account = Spent.asOf(ledger, Sample.TODAY, Set.of());
+    Account account = Account.on(Facts.of(ledger, Sample.TODAY));
     CostRange range = CostRange.of(ledger, account);
     assertThat(range.contributions())
         .extracting(each -> each.item().what() + " " + each.item().leaning())

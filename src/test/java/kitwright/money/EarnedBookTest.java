@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +29,7 @@ class EarnedBookTest {
     Ledger ledger = Sample.ledger(yaml);
     return EarnedBook.of(
         ledger,
-        Spent.asOf(ledger, Sample.TODAY, Set.of()),
+        Account.on(Facts.of(ledger, Sample.TODAY)),
         task -> task.equals("west") ? BigDecimal.ZERO : BigDecimal.ONE);
   }
 

@@ -3,15 +3,15 @@ package kitwright.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
 class OverTimeTest {
   private static List<String> over(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
-    return OverTime.of(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())).stream()
+    return OverTime.of(ledger, Account.on(Facts.of(ledger, Sample.TODAY))).stream()
         .map(each -> each.day() + " " + each.paid().amount() + " " + each.ordered().amount())
         .toList();
   }

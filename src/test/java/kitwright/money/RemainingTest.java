@@ -3,14 +3,14 @@ package kitwright.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
-import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** What is still to be spent, by the order of preference that {@link Spent} states. */
 class RemainingTest {
   private static LineState line(String yaml) {
-    return Spent.asOf(Sample.ledger(yaml), Sample.TODAY, Set.of()).line("spars").orElseThrow();
+    return Account.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).line("spars").orElseThrow();
   }
 
   private static String remaining(String yaml) {

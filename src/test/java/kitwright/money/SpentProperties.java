@@ -9,9 +9,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import java.util.function.Function;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Money;
 import net.jqwik.api.ForAll;
@@ -37,7 +37,7 @@ class SpentProperties {
           LineState::over);
 
   private static Account account(List<String> spends) {
-    return Spent.asOf(RandomSpending.ledger(spends), Sample.TODAY, Set.of());
+    return Account.on(Facts.of(RandomSpending.ledger(spends), Sample.TODAY));
   }
 
   private static Money sum(List<Money> parts) {
@@ -56,7 +56,7 @@ class SpentProperties {
   @Property(tries = 40)
   void theCausesAddUpToTheOverrun(@ForAll long seed, @ForAll @IntRange(max = 40) int size) {
     Ledger ledger = RandomSpending.ledger(RandomSpending.mixed(seed, size));
-    Account account = Spent.asOf(ledger, Sample.TODAY, Set.of());
+    Account account = Account.on(Facts.of(ledger, Sample.TODAY));
     List<Why.Part> parts = Why.of(ledger, account);
     for (LineState line : account.all()) {
       Money zero = Money.zero(line.budget().currency());
@@ -96,7 +96,8 @@ class SpentProperties {
         "  - {id: big, on: 2026-02-01, line: crane, what: x, amount: 512.34, state: ordered}\n");
     List<String> after = new ArrayList<>(before);
     after.add(
-        "  - {id: pay, on: 2026-02-10, line: crane, what: x, amount: 512.34, state: paid, pays: big}\n");
+        "  - {id: pay, on: 2026-02-10, line: crane, what: x, amount: 512.34, state: paid, pays:"
+            + " big}\n");
     LineState open = account(before).whole();
     LineState paid = account(after).whole();
     assertThat(paid.committed()).isEqualTo(open.committed());
@@ -126,8 +127,8 @@ class SpentProperties {
             .toList();
     List<String> more = new ArrayList<>(known);
     more.addAll(spends.stream().filter(spend -> spend.contains("on: 2026-03-")).toList());
-    assertThat(sorted(Spent.asOf(RandomSpending.ledger(more), day, Set.of())))
-        .isEqualTo(sorted(Spent.asOf(RandomSpending.ledger(known), day, Set.of())));
+    assertThat(sorted(Account.on(Facts.of(RandomSpending.ledger(more), day))))
+        .isEqualTo(sorted(Account.on(Facts.of(RandomSpending.ledger(known), day))));
   }
 
   private static List<LineState> sorted(Account account) {

@@ -3,8 +3,8 @@ package kitwright.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 class SpentTest {
@@ -19,7 +19,7 @@ class SpentTest {
   private static Account account(String yaml, LocalDate asOf) {
     String budget =
         yaml.contains("budget:") ? "" : "budget: [{line: spars, title: Spars, amount: 1000}]\n";
-    return Spent.asOf(Sample.ledger(budget + yaml), asOf, Set.of());
+    return Account.on(Facts.of(Sample.ledger(budget + yaml), asOf));
   }
 
   @Test

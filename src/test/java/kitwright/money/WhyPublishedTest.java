@@ -3,8 +3,8 @@ package kitwright.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.Set;
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +48,7 @@ class WhyPublishedTest {
                     standard,
                     paid,
                     bought));
-    Account account = Spent.asOf(ledger, Sample.TODAY, Set.of());
+    Account account = Account.on(Facts.of(ledger, Sample.TODAY));
     assertThat(account.whole().over()).hasToString(whole + " EUR");
     assertThat(amount(ledger, account, Cause.PRICE)).isEqualTo(price + " EUR");
     assertThat(amount(ledger, account, Cause.QUANTITY)).isEqualTo(quantity + " EUR");

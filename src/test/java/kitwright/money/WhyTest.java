@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -13,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class WhyTest {
   private static List<String> why(String yaml) {
     Ledger ledger = Sample.ledger(yaml);
-    return Why.of(ledger, Spent.asOf(ledger, Sample.TODAY, Set.of())).stream()
+    return Why.of(ledger, Account.on(Facts.of(ledger, Sample.TODAY))).stream()
         .map(
             part ->
                 part.cause().name().toLowerCase(Locale.ROOT)

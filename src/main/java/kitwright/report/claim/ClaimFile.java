@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.claim.Cost;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.document.Block;
@@ -25,7 +26,6 @@ import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
-import kitwright.ledger.Spend;
 import kitwright.report.words.Say;
 import kitwright.shortage.Balance;
 
@@ -79,7 +79,7 @@ public record ClaimFile(
                 .flatMap(each -> each.sentBack().stream())
                 .filter(line -> items.contains(line.item().id()))
                 .flatMap(line -> line.evidence().stream()),
-            costs(claim).flatMap(spend -> spend.receipt().stream()),
+            costs(claim).flatMap(cost -> cost.spend().receipt().stream()),
             claim.events().stream().flatMap(each -> each.evidence().stream()))
         .flatMap(all -> all)
         .forEach(piece -> pieces.putIfAbsent(piece.file(), piece));
@@ -87,11 +87,10 @@ public record ClaimFile(
   }
 
   /** What was paid and is asked back. */
-  static Stream<Spend> costs(Standing claim) {
+  static Stream<Cost> costs(Standing claim) {
     return Stream.concat(
-            claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
-            claim.costs().stream())
-        .distinct();
+        claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
+        claim.costs().stream().map(Cost::whole));
   }
 
   /** What shortages and counts of other items name as theirs: it proves nothing for these. */

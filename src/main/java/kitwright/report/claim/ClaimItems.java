@@ -48,8 +48,8 @@ public final class ClaimItems {
   }
 
   /** What is asked: the replacement’s cost where that is, else what the goods are worth. */
-  private static Optional<Money> worth(Line line) {
-    return line.remedy() == Claim.Remedy.COST ? line.asked().stream().findFirst() : line.value();
+  private static List<Money> worth(Line line) {
+    return line.remedy() == Claim.Remedy.COST ? line.asked() : line.value().stream().toList();
   }
 
   private static Quantity delivered(Line line) {

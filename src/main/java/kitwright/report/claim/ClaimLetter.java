@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitwright.claim.Cost;
 import kitwright.claim.Line;
 import kitwright.claim.Standing;
 import kitwright.claim.Standings;
@@ -16,7 +17,6 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
-import kitwright.ledger.Spend;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
@@ -31,7 +31,7 @@ public final class ClaimLetter {
   private final LocalDate today;
   private final ClaimFile file;
   private final String waiting;
-  private final List<Spend> costs;
+  private final List<Cost> costs;
 
   private ClaimLetter(Standing claim, Facts now) {
     this.claim = claim;
@@ -146,23 +146,30 @@ public final class ClaimLetter {
   }
 
   private Block costs() {
-    Amounts amounts = Amounts.of(costs.stream().map(Spend::amount).toList());
+    Amounts amounts = Amounts.of(costs.stream().map(Cost::asked).toList());
     List<Row> rows =
         new ArrayList<>(
             costs.stream()
                 .map(
-                    spend ->
+                    cost ->
                         Row.row(
-                            spend.on().toString(),
-                            spend.what(),
-                            Cells.maybe(spend.to().map(ledger::nameOf)),
-                            amounts.cell(Optional.of(spend.amount()))))
+                            cost.spend().on().toString(),
+                            cost.spend().what() + share(cost),
+                            Cells.maybe(cost.spend().to().map(ledger::nameOf)),
+                            amounts.cell(Optional.of(cost.asked()))))
                 .toList());
     rows.add(Cells.total("All", "", "", amounts.total()));
     return Block.table(
         Column.columns(
             Column.left("On"), Column.left("What"), Column.left("To"), amounts.column("Amount")),
         rows);
+  }
+
+  /** Of a purchase of more than was missing, the part that is asked. */
+  private static String share(Cost cost) {
+    return cost.replaced()
+        .map(part -> ", " + Say.qty(part) + " of " + cost.spend().qty().map(Say::qty).orElse(""))
+        .orElse("");
   }
 
   private String remedy() {

@@ -30,6 +30,11 @@ public record Amounts(List<Money> all, Optional<Currency> only) {
     return amount.map(a -> only.isPresent() ? Say.amount(a) : Say.money(a)).orElse("–");
   }
 
+  /** Amounts of several currencies in one cell. */
+  public String cell(List<Money> amounts) {
+    return amounts.size() > 1 ? Say.monies(amounts) : cell(amounts.stream().findFirst());
+  }
+
   /** One sum a currency, by its code. */
   public List<Money> sums() {
     TreeMap<String, Money> sums = new TreeMap<>();
