@@ -256,7 +256,7 @@ public record Section(
                 "dimensions",
                 "height, width, diameter, wall, chord, thickness-ratio, flange, web; of"
                     + " fastenings count, spacing, end-distance, edge-distance, washer,"
-                    + " stress-area, penetration, root, head",
+                    + " washer-thickness, stress-area, penetration, root, head",
                 "{diameter: 80 mm, wall: 5 mm}")
             .named(Sorts.ANY),
         k.key(

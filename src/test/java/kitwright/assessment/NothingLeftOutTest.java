@@ -24,6 +24,8 @@ class NothingLeftOutTest {
         - {id: dry, kind: timber, moisture: 8 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: dubious, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: my guess, basis: mean}
         - {id: rounded, kind: timber, isotropic: yes, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: board, kind: plywood, density: 500 kg/m3, E: 7 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, bending-strength: 45 MPa, shear-strength: 5 MPa, source: test, basis: mean}
+        - {id: plane-board, kind: plywood, density: 500 kg/m3, E: 6 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, shear-strength: 5 MPa, source: test, basis: mean}
         - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
       sections:
         - {id: plain, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}]}
@@ -45,6 +47,17 @@ class NothingLeftOutTest {
         - {id: slim, width: 15 mm, layers: [{material: spruce, thickness: 90 mm}]}
         - {id: slim-stack, width: 15 mm, layers: [{material: spruce, thickness: 60 mm}, {material: glass, thickness: 30 mm}]}
         - {id: tee, width: 60 mm, layers: [{thickness: 100 mm, strips: [{void: 28 mm}, {material: glass, width: 4 mm}, {void: 28 mm}]}, {material: glass, thickness: 10 mm}]}
+        - {id: standing, width: 60 mm, layers: [{material: glass, thickness: 8 mm}, {thickness: 44 mm, strips: [{material: glass, width: 8 mm}, {void: 52 mm}]}, {material: glass, thickness: 8 mm}]}
+        - {id: lying, width: 60 mm, layers: [{material: glass, thickness: 8 mm}, {thickness: 20 mm, strips: [{material: glass, width: 8 mm}, {void: 44 mm}, {material: glass, width: 8 mm}]}]}
+        - {id: i, shape: i, material: glass, dimensions: {width: 60 mm, height: 60 mm, web: 6 mm, flange: 6 mm}}
+        - {id: slim-webs, width: 60 mm, layers: [{material: spruce, thickness: 10 mm}, {thickness: 120 mm, strips: [{material: spruce, width: 5 mm}, {void: 50 mm}, {material: spruce, width: 5 mm}]}, {material: spruce, thickness: 10 mm}]}
+        - {id: split-webs, width: 60 mm, layers: [{material: spruce, thickness: 10 mm}, {thickness: 60 mm, strips: [{material: spruce, width: 5 mm}, {void: 50 mm}, {material: spruce, width: 5 mm}]}, {thickness: 60 mm, strips: [{material: spruce, width: 5 mm}, {void: 50 mm}, {material: spruce, width: 5 mm}]}, {material: spruce, thickness: 10 mm}]}
+        - {id: stout-webs, width: 60 mm, layers: [{material: spruce, thickness: 10 mm}, {thickness: 60 mm, strips: [{material: spruce, width: 5 mm}, {void: 50 mm}, {material: spruce, width: 5 mm}]}, {material: spruce, thickness: 10 mm}]}
+        - {id: board-up, shape: rectangle, material: board, dimensions: {width: 18 mm, height: 19 mm}}
+        - {id: board-flat, shape: rectangle, material: board, dimensions: {width: 90 mm, height: 18 mm}}
+        - {id: board-tube, shape: tube, material: board, dimensions: {diameter: 60 mm, wall: 18 mm}}
+        - {id: board-web, width: 60 mm, layers: [{material: spruce, thickness: 20 mm}, {thickness: 50 mm, strips: [{material: board, width: 18 mm}, {void: 24 mm}, {material: board, width: 18 mm}]}, {material: spruce, thickness: 20 mm}]}
+        - {id: plane-web, width: 60 mm, layers: [{material: spruce, thickness: 20 mm}, {thickness: 50 mm, strips: [{material: plane-board, width: 18 mm}, {void: 24 mm}, {material: plane-board, width: 18 mm}]}, {material: spruce, thickness: 20 mm}]}
         - {id: drilled, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 24 mm}, {void: 12 mm}, {material: spruce, width: 24 mm}]}]}
         - {id: drilled-glass, width: 60 mm, layers: [{thickness: 20 mm, strips: [{material: glass, width: 24 mm}, {void: 12 mm}, {material: glass, width: 24 mm}]}]}
         - {id: angle, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z: 80 mm}, {y: 0 mm, z: 80 mm}]}
@@ -302,20 +315,156 @@ class NothingLeftOutTest {
   void howLongALoadLiesOnWoodIsAPublishedFactor() {
     String asked =
         "method: section, designed: plain, built: plain, require: {moment: 0.7}, knock-downs: [%s]";
-    assertThat(
-            verdict(asked.formatted("{for: duration, lasts: short, service-class: 3, on: built}"))
-                .passes())
+    assertThat(verdict(asked.formatted("{for: duration, lasts: short, service-class: 3}")).passes())
         .isTrue();
-    assertThat(
-            verdict(asked.formatted("{for: duration, lasts: long, service-class: 3, on: built}"))
-                .fails())
-        .isTrue();
+    String reserve =
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {tip-force:"
+            + " 3.8 kN, span: 1 m, factor: 1, source: test}, knock-downs: [{for: duration, lasts:"
+            + " %s, service-class: 3}]";
+    assertThat(verdict(reserve.formatted("short")).passes()).isTrue();
+    assertThat(verdict(reserve.formatted("long")).fails()).isTrue();
     isOpen(
-        asked.formatted("{for: duration, lasts: short, on: built}"),
+        asked.formatted("{for: duration, lasts: short, service-class: 3, on: built}"),
+        "the factor for duration is on one part alone");
+    isOpen(
+        asked.formatted("{for: duration, lasts: short}"),
         "the knock-down “duration” states no value, and none follows for it");
     isOpen(
         asked.formatted("{for: duration, lasts: short, value: 1, source: test}"),
         "states more than its value asks for");
+  }
+
+  /** What acts on both parts takes from both, and for as long. */
+  @Test
+  void aFactorOfTheLoadIsOnBothParts() {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {moment: 0.1}, knock-downs: [%s]";
+    for (String side : new String[] {"designed", "built"}) {
+      isOpen(
+          asked.formatted("{for: design-stress, value: 0.5, on: " + side + ", source: test}"),
+          "the factor for design-stress is on one part alone, and what it is for acts on both:"
+              + " state it on the part as "
+              + (side.equals("built") ? "designed" : "built")
+              + " too");
+    }
+    isOpen(
+        asked.formatted(
+            "{for: duration, value: 0.5, on: designed, source: test}, {for: duration, value: 0.9,"
+                + " on: built, source: test}"),
+        "the load lasts as long on both parts, and their factors for duration differ");
+    assertThat(
+            verdict(
+                    asked.formatted(
+                        "{for: design-stress, value: 0.5, on: designed, source: test}, {for:"
+                            + " design-stress, value: 0.4, on: built, source: test}"))
+                .passes())
+        .isTrue();
+  }
+
+  @Test
+  void aScarfSteeperThanFourToOneIsNotTrustedByAnyFactor() {
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {moment: 0.1}, knock-downs:"
+            + " [{for: scarf, slope: 3.9, value: 0.9, on: built, source: test}]",
+        "a scarf of 3.9 to 1 is steeper than any is trusted");
+    assertThat(
+            verdict(
+                    "method: section, designed: plain, built: plain, require: {moment: 0.1},"
+                        + " knock-downs: [{for: scarf, slope: 4, value: 0.6, on: built, source:"
+                        + " test}]")
+                .passes())
+        .isTrue();
+  }
+
+  /** A part that gives more, or bears at the most as much, is what is too weak. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "require: {deflection: 1}",
+        "allow: {moment: 1, stiffness: 1}",
+        "allow: {reserve: 999}"
+      })
+  void whatTheWeakPartHasAsWellIsNoStrength(String asked) {
+    isOpen(
+        "method: section, designed: plain, built: slim, load: {tip-force: 1 N, span: 1 m, factor:"
+            + " 2, source: test}, "
+            + asked,
+        "nothing about strength was asked");
+  }
+
+  @Test
+  void aPartThatGivesLessIsAsked() {
+    assertThat(
+            verdict(
+                    "method: section, designed: plain, built: plain, load: {tip-force: 1 N, span: 1"
+                        + " m, factor: 2, source: test}, allow: {deflection: 1}")
+                .passes())
+        .isTrue();
+  }
+
+  /** 60 by 90 mm: three times as long as deep where it lies on two, half of that where it hangs. */
+  @Test
+  void whatIsHardlyLongerThanDeepIsNoBeam() {
+    String load =
+        "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {force: 10 N,"
+            + " shape: point, support: %s, span: %s, factor: 1, source: test}";
+    isOpen(load.formatted("simple", "269 mm"), "plain is too short for its depth");
+    assertThat(verdict(load.formatted("simple", "270 mm")).passes()).isTrue();
+    isOpen(load.formatted("clamped", "269 mm"), "its span is less than 3 times that");
+    isOpen(load.formatted("cantilever", "134 mm"), "its span is less than 1.5 times that");
+    assertThat(verdict(load.formatted("cantilever", "135 mm")).passes()).isTrue();
+  }
+
+  /** A channel on its back is alike at both sides; standing up it twists under its load. */
+  @Test
+  void aPartThatIsOpenAtOneSideTwistsUnderItsLoad() {
+    String channels =
+        "method: section, designed: %1$s, built: %1$s, require: {%2$s: 1}, load: {tip-force: 10 N,"
+            + " span: 1 m, factor: 1, source: test}";
+    isOpen(
+        channels.formatted("standing", "reserve"),
+        "standing is open at one side and twists under its load");
+    isOpen(channels.formatted("standing", "shear"), "twists under its load");
+    assertThat(verdict(channels.formatted("lying", "reserve")).passes()).isTrue();
+    String pushed =
+        "method: section, designed: %1$s, built: %1$s, require: {reserve: 1}, load: {thrust: 10 N,"
+            + " ends: pinned, span: 1 m, factor: 1, source: test}";
+    for (String open : new String[] {"standing", "lying", "tee"}) {
+      isOpen(pushed.formatted(open), "it may twist as it buckles under a thrust");
+    }
+  }
+
+  /**
+   * Wood of 10.9 GPa, E/30 across, G 0.7: a web 24 times as high as thick buckles in shear at some
+   * 5.9 of 7.7 MPa, written in one layer or in two; one 12 times as high does not.
+   */
+  @Test
+  void aSlimWebBucklesInShear() {
+    String bare = "method: section, designed: plain, built: %s, require: {stiffness: 0.001}";
+    isOpen(bare.formatted("slim-webs"), "is 24 times as high as thick and may buckle in shear");
+    isOpen(bare.formatted("split-webs"), "is 24 times as high as thick and may buckle in shear");
+    assertThat(verdict(bare.formatted("stout-webs")).passes()).isTrue();
+  }
+
+  /** What a board states for bending as it lies flat says too much where it stands on edge. */
+  @Test
+  void plywoodOnEdgeIsNotTakenAsIfItLayFlat() {
+    String bare = "method: section, designed: %1$s, built: %1$s, require: {%2$s: 1}";
+    for (String upright : new String[] {"board-up", "board-tube", "board-web"}) {
+      isOpen(bare.formatted(upright, "stiffness"), "plywood board stands on edge in section");
+    }
+    assertThat(verdict(bare.formatted("board-flat", "moment")).passes()).isTrue();
+    assertThat(verdict(bare.formatted("plane-web", "stiffness")).because())
+        .doesNotContain("on edge");
+  }
+
+  @Test
+  void aTorqueOnAnIBendsItsFlanges() {
+    isOpen(
+        "method: section, designed: i, built: i, require: {reserve: 1}, load: {tip-force: 10 N,"
+            + " torque: 1 Nm, span: 1 m, factor: 1, source: test}",
+        "i is open: where its end is held a torque bends its flanges too");
   }
 
   /** A share of the scantling standard is stated with its clause. */

@@ -36,7 +36,14 @@ public final class BoltMethod {
 
   private static final List<String> DIMENSIONS =
       List.of(
-          "count", "diameter", "edge-distance", "end-distance", "spacing", "stress-area", "washer");
+          "count",
+          "diameter",
+          "edge-distance",
+          "end-distance",
+          "spacing",
+          "stress-area",
+          "washer",
+          "washer-thickness");
 
   private final Section section;
   private final BoltThread thread;
@@ -128,7 +135,8 @@ public final class BoltMethod {
             one.getValue().unit().dimension() == wanted
                 || (wanted == Dimension.RATIO
                     && one.getValue().unit().dimension() == Dimension.COUNT);
-        if (!fits || one.getValue().isNone()) {
+        boolean whole = wanted != Dimension.RATIO || Measures.isWhole(one.getValue().base());
+        if (!fits || one.getValue().isNone() || !whole) {
           faults.add(
               one.getKey().at(),
               "The " + name + " of a bolt is " + one.getValue(),

@@ -61,11 +61,10 @@ public final class CoreUnderFittings {
       figures.lacks(
           Measure.CRUSHING, section.named() + " does not state a washer wider than its bolt");
     }
-    if (washer.filter(one -> one > WoodUnderBolts.WIDEST * diameter).isPresent()) {
-      figures.lacks(
-          Measure.CRUSHING,
-          "a washer of more than " + Print.number(WoodUnderBolts.WIDEST) + " diameters bends");
-    }
+    washer.ifPresent(
+        wide ->
+            Washers.lacking(section, wide, diameter, count)
+                .forEach(what -> figures.lacks(Measure.CRUSHING, what)));
     if (section.layers().size() < 2) {
       figures.lacks(Measure.CRUSHING, section.named() + " lists no face on its core");
     }

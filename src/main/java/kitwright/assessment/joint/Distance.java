@@ -10,6 +10,31 @@ import kitwright.ledger.Section;
 final class Distance {
   private Distance() {}
 
+  /** Why a washer does not lie wholly on the piece, or lies over the next, if so; m. */
+  static Optional<String> washer(
+      Section section, String name, Optional<Double> stated, double least) {
+    if (stated.isEmpty()) {
+      return Optional.of(
+          section.named()
+              + " does not state its "
+              + name
+              + ": a washer asks for at least "
+              + Print.mm(least));
+    }
+    return stated.get() >= least - 1e-9
+        ? Optional.empty()
+        : Optional.of(
+            "the "
+                + name
+                + " of "
+                + section.named()
+                + " is "
+                + Print.mm(stated.get())
+                + ", and its washer asks for "
+                + Print.mm(least)
+                + " to press on all that it covers");
+  }
+
   /**
    * What is lacking of a distance, if anything.
    *

@@ -180,6 +180,7 @@ public final class ForceLink {
   private List<Way> sheared(Part part) {
     Capacity shear = Bending.of(part.beam()).shear();
     shear.missing().forEach(missing -> lacking.add(Figures.words(missing)));
+    WeakLinks.atLeast(shear).ifPresent(lacking::add);
     Map<String, String> byWhere = new LinkedHashMap<>();
     part.beam()
         .regions()

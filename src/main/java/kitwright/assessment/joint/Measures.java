@@ -55,7 +55,8 @@ record Measures(Map<String, Double> lengths, double count) {
     boolean counted = name.id().equals(COUNT);
     boolean fits =
         counted ? is == Dimension.RATIO || is == Dimension.COUNT : is == Dimension.LENGTH;
-    if (!fits || value.isNone() || (!counted && value.base() > GREATEST)) {
+    boolean whole = !counted || isWhole(value.base());
+    if (!fits || value.isNone() || !whole || (!counted && value.base() > GREATEST)) {
       faults.add(
           name.at(),
           "The " + name + " is " + value,
@@ -63,6 +64,11 @@ record Measures(Map<String, Double> lengths, double count) {
       return;
     }
     lengths.put(name.id(), value.base());
+  }
+
+  /** There is no half a bolt. */
+  static boolean isWhole(double count) {
+    return count >= 1 && count == Math.rint(count);
   }
 
   double at(String name) {

@@ -127,6 +127,17 @@ public record WeakLinks(
                 + Print.ratio(margin));
   }
 
+  /** What breaks at a load or later is no measure of what goes first. */
+  static Optional<String> atLeast(Capacity capacity) {
+    return capacity
+        .governing()
+        .filter(any -> capacity.atLeast())
+        .map(
+            limit ->
+                Figures.words(limit)
+                    + ": when it goes is not known well enough to tell which part goes first");
+  }
+
   /** The weaker way of bending, since nobody knows from which side she takes the ground. */
   static Optional<Strong> strong(Bending bending, List<String> lacking) {
     Capacity sagging = bending.moment(Sense.SAGGING);
@@ -134,6 +145,7 @@ public record WeakLinks(
     Capacity shear = bending.shear();
     for (Capacity capacity : List.of(sagging, hogging, shear)) {
       capacity.missing().forEach(missing -> lacking.add(Figures.words(missing)));
+      atLeast(capacity).ifPresent(lacking::add);
     }
     if (sagging.value().isEmpty() || hogging.value().isEmpty() || shear.value().isEmpty()) {
       return Optional.empty();

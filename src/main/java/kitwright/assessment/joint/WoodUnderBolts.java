@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
+import kitwright.assessment.part.LayeredPart;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Inputs;
@@ -16,7 +17,6 @@ import kitwright.assessment.sheet.Step;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
-import kitwright.ledger.Section.Grain;
 import kitwright.mechanics.fastener.BoltInWood;
 import kitwright.value.Quantity;
 
@@ -32,8 +32,8 @@ public final class WoodUnderBolts {
   /** Specific gravity on the volume at 12 % moisture: density over 1120 kg/m³. */
   private static final double GRAVITY = 1120;
 
-  /** In diameters: a wider washer bends before it presses evenly. Common practice, no source. */
-  static final double WIDEST = 10;
+  /** Degrees after which grain runs the same way again. */
+  private static final double HALF_TURN = 180;
 
   private static final double END = 0.080;
   private static final double THINNEST = 0.0064;
@@ -112,11 +112,7 @@ public final class WoodUnderBolts {
         new BoltInWood(
             diameter, thick.get(), thin.get(), main.getAsDouble(), side.getAsDouble(), yield);
     Map.Entry<String, Double> first = one.first();
-    boolean along = section.layers().stream().allMatch(WoodUnderBolts::isAlong);
-    double counting =
-        along && count > 1
-            ? BoltInWood.inARow(count, dimension("spacing").orElse(5 * diameter), diameter)
-            : count;
+    double counting = count > 1 ? inARow(count) : count;
     figures.put(
         Measure.BOLT_BEARING,
         Figure.of(counting * first.getValue() / 1000, "yield mode " + first.getKey()));
@@ -138,8 +134,18 @@ public final class WoodUnderBolts {
             Print.with(counting * first.getValue() / 1000, "kN")));
   }
 
-  private static boolean isAlong(Section.Layer layer) {
-    return layer.grain().orElse(Grain.ALONG) == Grain.ALONG;
+  /** EN 1995-1-1, 8.5.1.1: a piece loaded along its grain splits along the row. */
+  private double inARow(double count) {
+    double least =
+        section.layers().stream().mapToDouble(WoodUnderBolts::turned).min().orElse(0) / 90;
+    double along = BoltInWood.inARow(count, dimension("spacing").orElse(5 * diameter), diameter);
+    return along + least * (count - along);
+  }
+
+  /** From the load to the grain, 0 to 90 degrees. */
+  private static double turned(Section.Layer layer) {
+    double angle = Math.abs(LayeredPart.angle(layer.angle(), layer.grain())) % HALF_TURN;
+    return Math.min(angle, HALF_TURN - angle);
   }
 
   private OptionalDouble strength(int index, Materials materials) {
@@ -153,16 +159,14 @@ public final class WoodUnderBolts {
       return density;
     }
     double gravity = density.getAsDouble() / GRAVITY;
-    double whole =
-        isAlong(layer)
-            ? BoltInWood.bearingAlong(gravity)
-            : BoltInWood.bearingAcross(gravity, diameter);
+    DrivenMethod.outside(wood.get(), gravity).ifPresent(lacking::add);
+    double whole = BoltInWood.bearing(gravity, diameter, Math.toRadians(turned(layer)));
     return OptionalDouble.of(factors.wood(index) * whole);
   }
 
   /** Loaded end 7d and 80 mm, edges 3d, 4d where loaded across; in a row 5d apart. */
   private void distances(double count) {
-    boolean along = section.layers().stream().allMatch(WoodUnderBolts::isAlong);
+    boolean along = section.layers().stream().allMatch(layer -> turned(layer) < 1e-6);
     distance("end-distance", Math.max(7 * diameter, END));
     distance("edge-distance", along ? 3 * diameter : 4 * diameter);
     if (count > 1) {
@@ -186,16 +190,9 @@ public final class WoodUnderBolts {
           Measure.BOLT_WASHER, wood.get().id() + " does not state its compressive-strength-across");
       return;
     }
-    if (washer.get() > WIDEST * diameter) {
-      figures.lacks(
-          Measure.BOLT_WASHER,
-          "a washer of "
-              + Print.mm(washer.get())
-              + " is more than "
-              + Print.number(WIDEST)
-              + " diameters");
-      return;
-    }
+    Washers.lacking(section, washer.get(), diameter, count)
+        .forEach(what -> figures.lacks(Measure.BOLT_WASHER, what));
+    Washers.thin(section, washer.get()).ifPresent(what -> figures.lacks(Measure.BOLT_WASHER, what));
     double strength = factors.wood(1) * across.getAsDouble();
     double pull = count * BoltInWood.washer(strength, washer.get(), diameter) / 1000;
     figures.put(Measure.BOLT_WASHER, pull);

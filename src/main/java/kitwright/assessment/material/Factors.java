@@ -118,6 +118,9 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
         .forEach((name, value) -> ofBoth(name, value, assessment, lacking).ifPresent(all::add));
     assessment.knockDowns().forEach(one -> ofOne(one, lacking).ifPresent(all::add));
     twice(all, lacking);
+    if (assessment.designed().isPresent() && assessment.built().isPresent()) {
+      onBoth(all, lacking);
+    }
     return new Factors(all, Map.of());
   }
 
@@ -129,6 +132,32 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
           lacking.add(
               "there are two factors for " + later.words() + ": keep the one that is meant");
         }
+      }
+    }
+  }
+
+  /**
+   * A load lasts as long on one part as on the other, and a share of the design stress is taken of
+   * both or of none.
+   */
+  private static void onBoth(List<Factor> all, List<String> lacking) {
+    for (KnockDown.For on : List.of(KnockDown.For.DURATION, KnockDown.For.DESIGN_STRESS)) {
+      List<Factor> some = all.stream().filter(one -> one.on() == on).toList();
+      for (Side side : Side.values()) {
+        if (!some.isEmpty()
+            && some.stream().noneMatch(one -> one.side().filter(s -> s != side).isEmpty())) {
+          lacking.add(
+              "the factor for "
+                  + name(on)
+                  + " is on one part alone, and what it is for acts on both: state it on the part"
+                  + " as "
+                  + side.name().toLowerCase(Locale.ROOT)
+                  + " too");
+        }
+      }
+      if (on == KnockDown.For.DURATION
+          && some.stream().mapToDouble(Factor::value).distinct().count() > 1) {
+        lacking.add("the load lasts as long on both parts, and their factors for duration differ");
       }
     }
   }
@@ -207,6 +236,17 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
       lacking.add("the knock-down “" + name + "” states no value, and none follows for it");
       return Optional.empty();
     }
+    stated
+        .slope()
+        .filter(slope -> stated.on() == KnockDown.For.SCARF)
+        .filter(slope -> slope.doubleValue() < TimberFactors.STEEPEST)
+        .ifPresent(
+            slope ->
+                lacking.add(
+                    "a scarf of "
+                        + slope.toPlainString()
+                        + " to 1 is steeper than any is trusted, whatever its factor: 4 to 1 at the"
+                        + " steepest"));
     if (isMixed(stated)) {
       lacking.add(
           "the knock-down “"
@@ -263,7 +303,10 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
 
   private static Optional<Double> scarf(KnockDown stated) {
     return stated.on() == KnockDown.For.SCARF
-        ? stated.slope().map(slope -> TimberFactors.scarf(slope.doubleValue()))
+        ? stated
+            .slope()
+            .filter(slope -> slope.doubleValue() >= TimberFactors.STEEPEST)
+            .map(slope -> TimberFactors.scarf(slope.doubleValue()))
         : Optional.empty();
   }
 

@@ -4,12 +4,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
+import kitwright.mechanics.column.Ends;
 import kitwright.value.Quantity;
 
 /**
@@ -17,6 +19,11 @@ import kitwright.value.Quantity;
  * be taken is told, and nothing is worked out.
  */
 public final class LoadStated {
+  /** Of a foil at work; common practice, no source: less or more is a slip of the pen. */
+  private static final double LEAST_LIFT = 0.05;
+
+  private static final double MOST_LIFT = 3;
+
   private LoadStated() {}
 
   /** Whether it is a load that can be worked out whole; what it lacks is told. */
@@ -62,8 +69,45 @@ public final class LoadStated {
           "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"
               + " fixed-pinned or fixed-free");
     }
+    contradicted(load).ifPresent(faults::add);
     lacking.addAll(faults);
     return faults.isEmpty();
+  }
+
+  /** Ends that hold a part better against buckling than its supports hold it against bending. */
+  private static Optional<String> contradicted(Load load) {
+    boolean bends =
+        load.force().isPresent()
+            || load.tipForce().isPresent()
+            || load.pressure().isPresent()
+            || load.speed().isPresent()
+            || load.selfWeight();
+    if (load.ends().isEmpty() || !(bends || load.support().isPresent())) {
+      return Optional.empty();
+    }
+    Support support = load.support().orElse(Support.CANTILEVER);
+    Ends least =
+        switch (support) {
+          case CANTILEVER -> Ends.FIXED_FREE;
+          case SIMPLE -> Ends.PINNED;
+          case CLAMPED, OVERHANG -> Ends.FIXED;
+        };
+    Ends stated = Ends.valueOf(load.ends().get().name());
+    return stated.factor() >= least.factor()
+        ? Optional.empty()
+        : Optional.of(
+            "the load says support: "
+                + word(support)
+                + " and ends: "
+                + word(stated)
+                + ", which hold one part in two ways: a part that is held like this buckles as"
+                + " ends: "
+                + word(least)
+                + ", or its support is another");
+  }
+
+  private static String word(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static void overhang(Load load, boolean beyond, List<String> faults) {
@@ -181,7 +225,12 @@ public final class LoadStated {
                 .filter(Quantity::isNone)
                 .ifPresent(none -> faults.add("the load’s " + name + " is zero")));
     load.lift()
-        .filter(lift -> lift.signum() <= 0)
-        .ifPresent(lift -> faults.add("the load’s lift is not above zero"));
+        .filter(lift -> lift.doubleValue() < LEAST_LIFT || lift.doubleValue() > MOST_LIFT)
+        .ifPresent(
+            lift ->
+                faults.add(
+                    "the load’s lift coefficient is "
+                        + lift.toPlainString()
+                        + ", and of a foil that is loaded it lies between 0.05 and 3"));
   }
 }

@@ -37,7 +37,7 @@ final class NotchedEnd {
     String lacks =
         !part.beam().solidTimber() || wood.isEmpty() || !isRectangular(part)
             ? "is no rectangle of solid wood, and its notch is not worked out"
-            : corner.isEmpty() && !stated.opposite()
+            : corner.isEmpty()
                 ? "does not state how far the corner of its notch is from the support’s force"
                 : cut >= depth / 2 ? "is notched by half its depth or more" : "";
     if (!lacks.isEmpty() || whole.isEmpty()) {
@@ -54,6 +54,13 @@ final class NotchedEnd {
     double share = stated.opposite() ? 1 : notch.share();
     double strength = wood.get().strength().shear().orElse(0);
     double bears = share * strength * box.width() * (depth - cut) / 1.5;
+    if (!notch.isShort(bears, box.width(), wood.get().strength().bending().orElse(0))) {
+      figures.lacks(
+          Measure.SHEAR,
+          part.id()
+              + " is notched so far from its support that what is left may bend before it splits,"
+              + " which is not worked out");
+    }
     if (bears < whole.get().value()) {
       figures.put(Measure.SHEAR, Figure.of(bears, "splitting from the notch at the support"));
     }

@@ -48,6 +48,13 @@ public final class SectionMethod {
           part.id() + " bends sideways under its load, and its shear is not worked out here";
       figures.lacks(Measure.SHEAR, how).lacks(Measure.SHEAR_STIFFNESS, how);
     }
+    if (part.beam().open() && part.beam().lopsided()) {
+      figures.lacks(
+          Measure.SHEAR,
+          part.id()
+              + " is open at one side and twists under its load, which is not worked out here: turn"
+              + " it so that both its sides are alike, or close it to a box");
+    }
     if (sideways && part.beam().parted()) {
       String how = part.id() + " is of parts side by side, which bend sideways each on its own";
       figures
@@ -141,8 +148,11 @@ public final class SectionMethod {
                     new Reserve(
                         one.reserve(figures, factor),
                         Optional.empty(),
-                        Stream.concat(plain.lacking().stream(), one.lacking().stream()).toList()))
+                        new ArrayList<>(
+                            Stream.concat(plain.lacking().stream(), one.lacking().stream())
+                                .toList())))
             .orElse(plain);
+    stocky(part, load).ifPresent(reserve.lacking()::add);
     reserve
         .figure()
         .ifPresent(
@@ -157,10 +167,32 @@ public final class SectionMethod {
               figures.lacks(Measure.RESERVE, what);
               figures.lacks(Measure.FIRST_FAILURE, what);
             });
+    boolean least = figures.isAtLeast(Measure.SHEAR) || figures.isAtLeast(Measure.TORQUE);
+    if (least && (more.isPresent() || plain.measure().filter(Measure.SHEAR::equals).isPresent())) {
+      figures.atLeast(Measure.FIRST_FAILURE);
+    }
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
     double grows = more.map(ThrustAndTorque::grows).orElse(1.0);
     figures.put(Measure.DEFLECTION, 1000 * grows * deflection.total());
     return new Loaded(load, factor, reserve, deflection, aside, more);
+  }
+
+  /**
+   * Why nothing is told of a part hardly longer than deep: its sections do not stay plane, and it
+   * is crushed where it is held.
+   *
+   * @see "EN 1992-1-1, 5.3.1: a beam is three times as long as deep, from memory"
+   */
+  private static Optional<String> stocky(Part part, BeamLoad load) {
+    boolean hangs = load.cantilever().isPresent();
+    double least = hangs ? 1.5 : 3;
+    return load.moment() > 0 && load.span() < least * part.thickness() * (1 - 1e-9)
+        ? Optional.of(
+            part.id()
+                + " is too short for its depth to be worked out as a beam: its span is less than "
+                + Print.number(least)
+                + " times that")
+        : Optional.empty();
   }
 
   /** The least of moment and shear capacity over what the load asks. */

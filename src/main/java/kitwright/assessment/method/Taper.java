@@ -138,6 +138,9 @@ public final class Taper {
   private Optional<Worst> lesser(
       Optional<Worst> worst, double x, Capacity capacity, double share, double asked) {
     capacity.missing().forEach(missing -> lack(Figures.words(missing)));
+    if (capacity.atLeast()) {
+      lack("a wall of it may buckle in shear, which is not worked out of a part that tapers");
+    }
     if (capacity.governing().isEmpty() || !(asked > 0)) {
       return worst;
     }
@@ -157,7 +160,9 @@ public final class Taper {
   private double edge(Part part, double length) {
     Bounds first = parts.get(0).beam().bounds();
     Bounds last = parts.get(parts.size() - 1).beam().bounds();
-    double slope = Math.abs(first.height() - last.height()) / length;
+    double slope =
+        Math.max(Math.abs(first.height() - last.height()), Math.abs(first.width() - last.width()))
+            / length;
     if (slope > TaperedEdge.STEEPEST) {
       lack("it tapers by more than 25 degrees");
       return 1;

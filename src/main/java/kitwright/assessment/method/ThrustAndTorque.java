@@ -11,6 +11,7 @@ import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
 import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Section;
 import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Bending;
@@ -51,6 +52,12 @@ public final class ThrustAndTorque {
     torque = part.beam().torque();
     column = load.stated().thrust().isPresent() ? column(bending) : Optional.empty();
     if (load.stated().torque().isPresent()) {
+      if (part.source().shape().filter(Section.Shape.I::equals).isPresent()) {
+        lacking.add(
+            part.id()
+                + " is open: where its end is held a torque bends its flanges too, which is not"
+                + " worked out here: take a tube or a box, or leave the torque out");
+      }
       torque.missing().forEach(missing -> lacking.add(Figures.words(missing)));
       if (torque.limits().isEmpty()) {
         lacking.add(part.id() + " is of a kind whose stress in torsion is not known here");
@@ -96,6 +103,12 @@ public final class ThrustAndTorque {
           part.id()
               + " has no axis of its own along the load: how it buckles and twists under a thrust"
               + " is not worked out here");
+    }
+    if (part.beam().open() && (part.beam().lopsided() || part.beam().turned().lopsided())) {
+      lacking.add(
+          part.id()
+              + " is open at a side: it may twist as it buckles under a thrust, sooner than it only"
+              + " bends, which is not worked out here");
     }
     double slender = length / Math.sqrt(weak.stiffness() / bending.axialStiffness());
     if (wood && slender > SLENDEREST) {

@@ -85,7 +85,17 @@ public final class LayeredPart {
             .anyMatch(Section.Strip::hollow);
     if (voids) {
       section.layers().forEach(layer -> layer.material().ifPresent(materials::plate));
+      section.layers().forEach(this::slimWebs);
     }
+  }
+
+  /** Of a web much higher than thick what it is across decides whether it buckles in shear. */
+  private void slimWebs(Layer layer) {
+    double high = layer.thickness().map(Quantity::base).orElse(0.0);
+    layer.strips().stream()
+        .filter(strip -> high > Webs.STOUT * strip.width().base())
+        .flatMap(strip -> strip.material().stream())
+        .forEach(materials::plate);
   }
 
   /** What nobody says of its layers and is taken all the same. */
@@ -365,12 +375,13 @@ public final class LayeredPart {
     }
     List<Strip> strips = new ArrayList<>();
     for (Section.Strip strip : layer.strips()) {
-      strip(strip, wide / sum, index).ifPresent(strips::add);
+      double high = layer.thickness().map(Quantity::base).orElse(0.0);
+      strip(strip, wide / sum, high, index).ifPresent(strips::add);
     }
     return strips.size() == layer.strips().size() ? Optional.of(strips) : Optional.empty();
   }
 
-  private Optional<Strip> strip(Section.Strip strip, double stretch, int index) {
+  private Optional<Strip> strip(Section.Strip strip, double stretch, double high, int index) {
     if (strip.width().isNone()) {
       faults.add(
           strip.at().of(strip.hollow() ? "void" : "width"),
@@ -387,11 +398,20 @@ public final class LayeredPart {
       faults.add(strip.at().record(), "A strip has no material", "Name it, or write void: WIDTH.");
       return Optional.empty();
     }
+    upright(material.get(), strip.width().base(), high);
     double angle = angle(Optional.empty(), strip.grain());
     return materials
         .at(material.get(), angle)
         .filter(stuff -> !isVeneered(stuff))
         .map(stuff -> Strip.of(part, factors.on(stuff, index).beam(angle + stuff.turned())));
+  }
+
+  /** What a board of plywood bears on edge is not what it bears lying flat. */
+  private void upright(Ref ref, double wide, double high) {
+    materials
+        .material(ref)
+        .filter(one -> high > wide && OnEdge.isMeantFlat(one))
+        .ifPresent(one -> materials.inputs().lacks(OnEdge.words(one, section)));
   }
 
   /** A strip of plywood stands on edge or lies flat, and nothing says which. */

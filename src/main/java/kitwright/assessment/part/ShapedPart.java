@@ -90,6 +90,12 @@ public final class ShapedPart {
   }
 
   private Optional<BeamMaterial> material() {
+    boolean flat = section.shape().filter(Shape.RECTANGLE::equals).isPresent();
+    section
+        .material()
+        .flatMap(materials::material)
+        .filter(one -> OnEdge.isMeantFlat(one) && !(flat && at("height") <= at("width")))
+        .ifPresent(one -> materials.inputs().lacks(OnEdge.words(one, section)));
     if (section.material().isEmpty()) {
       faults.add("material", "A section has no material", "Name what it is made of.");
     }

@@ -11,6 +11,7 @@ import kitwright.ledger.Section;
 import kitwright.ledger.Section.Shape;
 import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.Leg;
+import kitwright.mechanics.beam.Skin;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -51,6 +52,64 @@ public final class Webs {
       }
     }
     return lacking;
+  }
+
+  /** How many times as high as thick a web is that buckles of no material here before it fails. */
+  static final double STOUT = 10;
+
+  /** Webs of a part that may buckle in shear before what they are of fails, each a clause. */
+  static List<String> sheared(Part part) {
+    Section section = part.source();
+    List<String> lacking = new ArrayList<>();
+    if (section.shape().filter(Shape.I::equals).isPresent()) {
+      double high = dimension(section, "height") - 2 * dimension(section, "flange");
+      sheared(part, "web", high).ifPresent(lacking::add);
+    }
+    double run = 0;
+    List<String> within = new ArrayList<>();
+    for (int i = 0; i <= section.layers().size(); i++) {
+      boolean hollow = i < section.layers().size() && isHollow(section.layers().get(i));
+      if (!hollow) {
+        for (String where : within) {
+          sheared(part, where, run).ifPresent(lacking::add);
+        }
+        within.clear();
+        run = 0;
+        continue;
+      }
+      Section.Layer layer = section.layers().get(i);
+      run += layer.thickness().map(Quantity::base).orElse(0.0);
+      for (int s = 0; s < layer.strips().size(); s++) {
+        within.add("layer " + (i + 1) + " strip " + (s + 1));
+      }
+    }
+    return lacking;
+  }
+
+  private static boolean isHollow(Section.Layer layer) {
+    return layer.strips().stream().anyMatch(Section.Strip::hollow);
+  }
+
+  private static Optional<String> sheared(Part part, String where, double high) {
+    return part.beam().regions().stream()
+        .filter(region -> region.where().equals(where))
+        .filter(region -> high > STOUT * region.bounds().width())
+        .filter(region -> region.material().kind() != BeamMaterial.Kind.CORE)
+        .filter(
+            region ->
+                Skin.overGap(region.material(), region.bounds().width(), high).sheared().orElse(0)
+                    < region.material().strength().shear().orElse(0))
+        .findFirst()
+        .map(
+            region ->
+                "a web of "
+                    + region.material().name()
+                    + " ("
+                    + where
+                    + ") is "
+                    + Print.number(high / region.bounds().width())
+                    + " times as high as thick and may buckle in shear before it fails, which is"
+                    + " not worked out here: make it thicker, or lower");
   }
 
   /** A polygon with a leg or wall so thin that it may buckle before it yields. */

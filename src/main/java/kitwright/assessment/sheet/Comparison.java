@@ -93,6 +93,11 @@ public final class Comparison {
     List<String> lacks = new ArrayList<>(built.lacking(measure));
     if (!measure.absolute()) {
       lacks.addAll(designed.lacking(measure));
+      if (limit.isPresent() && designed.isAtLeast(measure)) {
+        lacks.add(
+            "a wall of the part as drawn buckles in shear at the least at the load told, and may"
+                + " bear more, which the part as built would have to bear too");
+      }
       if (limit.isPresent() && assessment.designed().isEmpty()) {
         lacks.add("it does not name the section as designed (“designed”)");
       }

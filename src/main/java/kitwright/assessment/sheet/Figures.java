@@ -17,6 +17,19 @@ public final class Figures {
   private final Map<Measure, Figure> values = new EnumMap<>(Measure.class);
   private final Map<Measure, List<String>> lacking = new EnumMap<>(Measure.class);
 
+  /** What may be more: its number is reached at least. */
+  private final Set<Measure> atLeast = EnumSet.noneOf(Measure.class);
+
+  /** Tells that a number may be more. */
+  public Figures atLeast(Measure measure) {
+    atLeast.add(measure);
+    return this;
+  }
+
+  public boolean isAtLeast(Measure measure) {
+    return atLeast.contains(measure);
+  }
+
   public Figures put(Measure measure, double value) {
     values.put(measure, Figure.of(value));
     return this;
@@ -29,6 +42,9 @@ public final class Figures {
 
   /** A capacity; one that leans on a value that is missing is not told at all. */
   public Figures put(Measure measure, Capacity capacity, double scale) {
+    if (capacity.atLeast()) {
+      atLeast.add(measure);
+    }
     capacity
         .governing()
         .filter(any -> capacity.missing().isEmpty())
@@ -66,6 +82,13 @@ public final class Figures {
 
   /** Of a bias lay every strength counts, of one across those across. */
   public static String words(Missing missing) {
+    if (missing.property() == Missing.Property.SHEARED_WALL) {
+      return missing.material()
+          + " ("
+          + missing.where()
+          + ") does not state its E-across, or its wall is thinner than 1/1500 of its radius: when"
+          + " it buckles in shear is not known";
+    }
     String across = missing.lay() == Lay.ALONG ? "" : "-across";
     String property =
         switch (missing.property()) {
@@ -76,6 +99,7 @@ public final class Figures {
           case SHEAR_STRENGTH -> "shear-strength" + across;
           case THROUGH_THICKNESS_MODULUS -> "E-through";
           case ACROSS_MODULUS -> "E-across";
+          case SHEARED_WALL -> "";
           case WALL -> "E-across, or its wall is thinner than 1/1500 of its radius";
         };
     boolean strength =

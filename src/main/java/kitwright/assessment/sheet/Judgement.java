@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.MaterialProperty;
 
@@ -20,7 +19,8 @@ public final class Judgement {
       "nothing about strength was asked: add what the part must bear under “require”, such as"
           + " moment, strength or reserve";
 
-  private static final Set<String> BEARS_NOTHING = Set.of("mass", "thickness");
+  /** What a part that is too weak has as well, or more of. */
+  private static final Set<String> BEARS_NOTHING = Set.of("mass", "thickness", "deflection");
 
   private final Assessment assessment;
   private final List<Row> rows;
@@ -109,13 +109,13 @@ public final class Judgement {
   }
 
   /**
-   * Whether it asks for the weight or the size of a part alone, which a part too weak has as well.
+   * Whether nothing that it asks for is missed by a part too weak: it asks for weight or size
+   * alone, or sets but a most to what the part bears.
    */
   public static boolean asksOfNoLoad(Assessment assessment) {
     return assessment.weakLink().isEmpty()
-        && Stream.of(assessment.require(), assessment.allow())
-            .flatMap(asked -> asked.keySet().stream())
-            .allMatch(one -> BEARS_NOTHING.contains(one.id()));
+        && assessment.require().keySet().stream().allMatch(one -> BEARS_NOTHING.contains(one.id()))
+        && assessment.allow().keySet().stream().noneMatch(one -> one.id().equals("deflection"));
   }
 
   /** A least that everything meets. */

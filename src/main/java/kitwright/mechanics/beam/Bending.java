@@ -231,6 +231,11 @@ public final class Bending {
         add(limits, missing, FailureMode.BOND_SHEAR, bond.strength(), perUnit, tell);
       }
     }
+    for (var skin : section.skins()) {
+      if (skin.support() instanceof Support.Round) {
+        section.sheared(skin, flow::peak, limits, missing);
+      }
+    }
     return new Capacity(limits, missing);
   }
 

@@ -29,6 +29,11 @@ public record Capacity(List<Limit> limits, List<Missing> missing) {
     return limits.isEmpty() ? Optional.empty() : Optional.of(limits.get(0));
   }
 
+  /** Whether it may bear more: what comes first is a value that is reached at least. */
+  public boolean atLeast() {
+    return !limits.isEmpty() && limits.get(0).mode() == FailureMode.SHEARED_WALL;
+  }
+
   /** N·m, or N for shear; empty where nothing could be checked. */
   public OptionalDouble value() {
     return limits.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(limits.get(0).capacity());

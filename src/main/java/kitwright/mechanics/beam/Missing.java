@@ -15,6 +15,8 @@ public record Missing(String where, String material, BeamMaterial.Lay lay, Prope
     THROUGH_THICKNESS_MODULUS,
     ACROSS_MODULUS,
     /** What its wall bears before it buckles: a modulus across, or a wall not too thin. */
-    WALL
+    WALL,
+    /** Whether its wall bears the shear that its material bears, before it buckles. */
+    SHEARED_WALL
   }
 }

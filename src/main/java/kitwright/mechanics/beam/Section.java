@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
 import kitwright.mechanics.Refuse;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.BeamMaterial.Lay;
@@ -26,6 +27,9 @@ public record Section(
     OptionalDouble torsion,
     List<Twisted> twisted,
     Optional<ThinFaces> thinFaces) {
+  /** Of the width: less is how exactly it was measured. */
+  private static final double ASIDE = 0.005;
+
   public Section {
     twisted = List.copyOf(twisted);
     regions = List.copyOf(regions);
@@ -78,7 +82,45 @@ public record Section(
                 Missing.Property.SHEAR_STRENGTH));
       }
     }
+    if (!limits.isEmpty()) {
+      skins.forEach(skin -> sheared(skin, this::twist, limits, missing));
+    }
     return new Capacity(limits, missing);
+  }
+
+  private double twist(int region) {
+    var where = regions.get(region).where();
+    return twisted.stream()
+        .filter(one -> one.where().equals(where))
+        .mapToDouble(Twisted::perUnit)
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * That a wall may buckle in shear before what it is of fails.
+   *
+   * @param perUnit shear stress in a region for one N or N·m
+   */
+  void sheared(Skin skin, IntToDoubleFunction perUnit, List<Limit> limits, List<Missing> missing) {
+    var first = regions.get(skin.plies().get(0));
+    double worst = skin.plies().stream().mapToDouble(perUnit::applyAsDouble).max().orElse(0);
+    double bears =
+        skin.plies().stream()
+            .mapToDouble(i -> regions.get(i).material().strength().shear().orElse(0))
+            .max()
+            .orElse(0);
+    var buckles = skin.sheared();
+    if (buckles.isEmpty()) {
+      missing.add(
+          new Missing(
+              first.where(),
+              first.material().name(),
+              first.material().lay(),
+              Missing.Property.SHEARED_WALL));
+    } else if (buckles.getAsDouble() < bears && worst > 0) {
+      limits.add(new Limit(FailureMode.SHEARED_WALL, first.where(), buckles.getAsDouble(), worst));
+    }
   }
 
   /**
@@ -113,6 +155,26 @@ public record Section(
   /** Whether it is of parts side by side that do not touch: across they do not bend as one. */
   public boolean parted() {
     return Grid.parted(regions);
+  }
+
+  /**
+   * Whether it is open, such as an angle, a channel or a T: of pieces that leave part of the box
+   * round them free and close round nothing whose torsion is known, or a polygon with legs.
+   */
+  public boolean open() {
+    if (torsion.isPresent() || parted()) {
+      return false;
+    }
+    return regions.stream().allMatch(Rectangle.class::isInstance)
+        ? !full()
+        : Leg.slimmest(this).filter(leg -> !leg.closed()).isPresent();
+  }
+
+  /** Whether its middle, by EA, lies beside the middle of the box round it, to left or right. */
+  public boolean lopsided() {
+    var box = bounds();
+    var sum = weighted();
+    return Math.abs(sum.y() / sum.area() - (box.minY() + box.maxY()) / 2) > ASIDE * box.width();
   }
 
   /** The box round it. */

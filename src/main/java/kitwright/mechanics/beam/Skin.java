@@ -42,6 +42,11 @@ public record Skin(
     return new Skin(plies, thickness, stiff / thickness, mean(leaves, thickness), wood, support);
   }
 
+  /** A flat wall of one material, held at both sides of a gap; m. */
+  public static Skin overGap(BeamMaterial material, double thickness, double gap) {
+    return of(List.of(0), List.of(new Leaf(material, thickness)), new Support.OverGap(gap));
+  }
+
   private static Optional<Flat> mean(List<Leaf> leaves, double thickness) {
     double across = 0;
     double coupled = 0;
@@ -83,6 +88,11 @@ public record Skin(
   /** The same where the whole section is pushed evenly. */
   public OptionalDouble axialBuckling() {
     return support.evenly(this);
+  }
+
+  /** The shear stress that it bears at least before it buckles, Pa; empty if not known. */
+  public OptionalDouble sheared() {
+    return support.sheared(this);
   }
 
   /** The compressive stress at which it buckles, Pa; empty where a value is not known. */

@@ -45,6 +45,19 @@ public record BoltInWood(
         / Math.sqrt(diameter * 1000);
   }
 
+  /**
+   * At an angle to the grain, P·Q/(P·sin² + Q·cos²), Hankinson.
+   *
+   * @param angle from the load to the grain, radians
+   * @see "Wood Handbook FPL-GTR-282, eq. 8-16"
+   */
+  public static double bearing(double gravity, double diameter, double angle) {
+    double along = bearingAlong(gravity);
+    double across = bearingAcross(gravity, diameter);
+    double sin = Math.sin(angle);
+    return along * across / (along * sin * sin + across * (1 - sin * sin));
+  }
+
   private double ratio() {
     return mainBearing / sideBearing;
   }

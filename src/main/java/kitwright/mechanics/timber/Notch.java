@@ -35,6 +35,26 @@ public record Notch(double depth, double left, double corner, double slope, bool
     return Math.min(1, (glued ? GLUED : SOLID) * runs / (Math.sqrt(h) * splits));
   }
 
+  /**
+   * Whether what is left is so short that it splits before it bends: under the force that splits
+   * it, times the way from the support, it bears its bending strength, at the corner and where the
+   * slope makes it worst.
+   *
+   * @param force at the support, N
+   * @param breadth m
+   * @param bending strength, Pa
+   */
+  public boolean isShort(double force, double breadth, double bending) {
+    double run = slope * (depth - left);
+    double worst = slope > 0 ? Math.max(0, Math.min(run, slope * left - 2 * corner)) : 0;
+    return bends(0, force, breadth, bending) && bends(worst, force, breadth, bending);
+  }
+
+  private boolean bends(double beyond, double force, double breadth, double bending) {
+    double deep = left + (slope > 0 ? beyond / slope : 0);
+    return force * (corner + beyond) <= bending * breadth * deep * deep / 6;
+  }
+
   /** Shear force at which it splits, N: k_v·f_v·b·h_ef/1.5. */
   public double shear(double strength, double breadth) {
     return share() * strength * breadth * left / 1.5;

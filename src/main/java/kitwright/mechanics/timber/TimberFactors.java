@@ -4,6 +4,9 @@ import kitwright.mechanics.Refuse;
 
 /** Factors for timber by published rules. */
 public final class TimberFactors {
+  /** No steeper scarf is trusted: length over thickness. */
+  public static final double STEEPEST = 4;
+
   private TimberFactors() {}
 
   /**
@@ -16,7 +19,8 @@ public final class TimberFactors {
    *     gives the highest strength"
    */
   public static double scarf(double length) {
-    Refuse.unless(length >= 4, () -> "a scarf of less than 4 to 1 is not trusted: " + length);
+    Refuse.unless(
+        length >= STEEPEST, () -> "a scarf of less than 4 to 1 is not trusted: " + length);
     Refuse.unlessFinite("scarf", length);
     return 0.65 + 0.30 * Math.log(Math.min(length, 20) / 4) / Math.log(5);
   }

@@ -79,7 +79,7 @@ class DrivenMethodTest {
         "the piece that holds the point is not known to be as thick as the penetration");
     isOpen(
         LEDGER.replace("density: 784 kg/m3", "density: 1100 kg/m3"),
-        "oak is outside the woods that the formulas of nails and screws are from");
+        "oak is outside the woods that the formulas of bolts, nails and screws are from");
     isOpen(LEDGER.replace("head: 8 mm, ", ""), "does not state the diameter of its head or washer");
     isOpen(LEDGER.replace("root: 2.9 mm, ", ""), "does not state the root of its thread");
     isOpen(
@@ -90,6 +90,11 @@ class DrivenMethodTest {
         "lists no outer piece, which the head may sink into");
     isOpen(
         LEDGER.replace("root: 2.9 mm", "root: 29 mm"), "section drawn cannot be as it is written");
+    isOpen(
+        LEDGER.replace("root: 2.9 mm", "root: 4.0 mm"), "section drawn cannot be as it is written");
+    isOpen(
+        LEDGER.replace("cedar, thickness: 15 mm", "cedar, thickness: 7.9 mm"),
+        "is not known to be as thick as that is wide (8 mm), and may let it through");
     isOpen(LEDGER.replace("head: 8 mm", "head: 8 cm"), "section drawn cannot be as it is written");
     isOpen(
         LEDGER.replace("penetration: 25.4 mm", "penetraton: 25.4 mm"),

@@ -96,7 +96,7 @@ class TaperTest {
         "section bent tapers to section tube, which is made otherwise");
     isOpen(
         "designed: whole, built: spar, require: {reserve: 1}"
-            + load.formatted(", thrust: 1 kN, ends: pinned"),
+            + load.formatted(", thrust: 1 kN, ends: fixed-free"),
         "a thrust or torque on a part that tapers is not worked out");
   }
 
@@ -118,6 +118,65 @@ class TaperTest {
     isOpen(
         asked.formatted("cantilever").replace("shear: 1", "shear: 0.1"),
         "a notch is worked out at the supports of a beam that lies on two");
+  }
+
+  /**
+   * What is left bends where the notch reaches far: 47 by 182 mm of 69 MPa bear 17.9 kN·m, a square
+   * notch on the other side splits nothing and shears at 43.9 kN: 408 mm from the support at the
+   * most.
+   */
+  @Test
+  void aNotchThatReachesFarMayBendFirst() {
+    String asked =
+        "designed: beam, built: notched, require: {shear: 0.01}, load: {shape: uniform, force: 100"
+            + " N, span: 3 m, support: simple, source: test}";
+    for (String reach : new String[] {"corner: 407 mm", "corner: 0 mm, slope: 4"}) {
+      assertThat(result(notched(reach + ", opposite: yes"), asked).verdict().passes()).isTrue();
+    }
+    for (String far :
+        new String[] {"corner: 409 mm", "corner: 0 mm, slope: 20", "corner: 300 mm, slope: 8"}) {
+      assertThat(result(notched(far + ", opposite: yes"), asked).verdict().because())
+          .contains("notched so far from its support that what is left may bend before it splits");
+    }
+    assertThat(result(notched("opposite: yes"), asked).verdict().because())
+        .contains("does not state how far the corner of its notch is from the support’s force");
+  }
+
+  private static String notched(String how) {
+    return LEDGER.replace(
+        "- {id: notched, width: 47 mm, layers: [{material: spruce, thickness: 245 mm}], notch:"
+            + " {depth: 63 mm, corner: 24 mm}}",
+        "- {id: notched, width: 47 mm, layers: [{material: spruce, thickness: 245 mm}], notch:"
+            + " {depth: 63 mm, "
+            + how
+            + "}}");
+  }
+
+  private static Result result(String ledger, String asked) {
+    return Assessments.on(Facts.of(Sample.ledger(ledger.formatted(asked)), Sample.TODAY))
+        .all()
+        .get(0);
+  }
+
+  /** Narrower by 20 mm in 2 m: grain runs out of its sides too, 1/√(1 + (0.01·69/7.7)²). */
+  @Test
+  void aTaperInWidthIsSawnAsWell() {
+    String narrow =
+        LEDGER.replace(
+            "sections:\n",
+            "sections:\n"
+                + "  - {id: wide, shape: rectangle, material: spruce, dimensions: {width: 60 mm,"
+                + " height: 60 mm}, tapers-to: narrow}\n"
+                + "  - {id: narrow, shape: rectangle, material: spruce, dimensions: {width: 40 mm,"
+                + " height: 60 mm}}\n");
+    Result result =
+        result(
+            narrow,
+            "designed: whole, built: wide, require: {reserve: 1}, load: {tip-force: 100 N, span: 2"
+                + " m, factor: 1, source: test}");
+    double edge = 1 / Math.hypot(1, 0.01 * 69 / 7.7);
+    assertThat(row(result, Measure.RESERVE).built().orElseThrow().value())
+        .isCloseTo(edge * 69e6 * Math.pow(0.06, 3) / 6 / 200, within(0.01));
   }
 
   @Test

@@ -98,6 +98,38 @@ class ThrustAndTorqueTest {
         .contains("a thrust and not how the ends are held");
   }
 
+  /** One part is held in one way: a cantilever buckles with its end free. */
+  @Test
+  void endsDoNotHoldBetterThanSupports() {
+    String two = "hold one part in two ways: a part that is held like this buckles as ends: ";
+    for (String ends : new String[] {"pinned", "fixed", "fixed-pinned"}) {
+      isOpen("tip-force: 1 N, thrust: 1 kN, span: 1 m, ends: " + ends, two + "fixed-free");
+      isOpen("support: cantilever, thrust: 1 kN, span: 1 m, ends: " + ends, two + "fixed-free");
+      isOpen("self-weight: yes, thrust: 1 kN, span: 1 m, ends: " + ends, two + "fixed-free");
+      isOpen("pressure: 1 kPa, breadth: 1 m, thrust: 1 kN, span: 1 m, ends: " + ends, two);
+      isOpen("force: 1 N, shape: point, thrust: 1 kN, span: 1 m, ends: " + ends, two);
+    }
+    String simple = "support: simple, force: 1 N, shape: uniform, thrust: 1 kN, span: 1 m, ends: ";
+    isOpen(simple + "fixed", two + "pinned");
+    isOpen(simple + "fixed-pinned", two + "pinned");
+    for (String fits :
+        new String[] {
+          simple + "pinned",
+          simple + "fixed-free",
+          "thrust: 1 kN, span: 1 m, ends: fixed",
+          "support: clamped, force: 1 N, shape: uniform, thrust: 1 kN, span: 1 m, ends: fixed"
+        }) {
+      assertThat(result("post", fits + ", factor: 1").verdict().because())
+          .doesNotContain("two ways");
+    }
+  }
+
+  private static void isOpen(String load, String why) {
+    var verdict = result("post", load + ", factor: 1").verdict();
+    assertThat(verdict.passes() || verdict.fails()).as(load).isFalse();
+    assertThat(verdict.because()).contains(why);
+  }
+
   @Test
   void aLathIsTooSlenderToBeTold() {
     assertThat(result("lath", "thrust: 1 N, ends: pinned, span: 1.2 m").verdict().because())
@@ -125,13 +157,14 @@ class ThrustAndTorqueTest {
   void theSafetyFactorIsOnAllOfTheLoad() {
     double plain =
         figure(
-                result("tube", "tip-force: 100 N, thrust: 5 kN, ends: pinned, span: 0.5 m"),
+                result("tube", "tip-force: 100 N, thrust: 5 kN, ends: fixed-free, span: 0.5 m"),
                 Measure.RESERVE)
             .value();
     double safe =
         figure(
                 result(
-                    "tube", "tip-force: 100 N, thrust: 5 kN, ends: pinned, span: 0.5 m, factor: 2"),
+                    "tube",
+                    "tip-force: 100 N, thrust: 5 kN, ends: fixed-free, span: 0.5 m, factor: 2"),
                 Measure.RESERVE)
             .value();
     assertThat(safe).isCloseTo(plain / 2, within(1e-6));
