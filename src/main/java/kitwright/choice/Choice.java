@@ -55,7 +55,7 @@ public record Choice(
 
   private static Choice of(Facts now, Standing standing) {
     Waiting waiting = new Waiting(now, standing);
-    Outlays outlays = new Outlays(now.ledger(), Account.on(now), standing);
+    Outlays outlays = new Outlays(now, Account.on(now), standing);
     List<WayOut> ways = new ArrayList<>();
     for (Shortage.Option option : standing.shortage().options()) {
       Optional<Substitution> substitution = substitution(option, standing, now);

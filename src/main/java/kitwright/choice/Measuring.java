@@ -65,19 +65,20 @@ enum Measuring {
         .orElse(OptionalDouble.empty());
   }
 
-  /** Whether the first is at least as good as the second in this; unknown is worse than known. */
+  /**
+   * Whether the first is known to be at least as good as the second in this: of one that nobody
+   * knows only what has none at all, for nothing can have less.
+   */
   boolean atLeastAsGood(WayOut first, WayOut second) {
     OptionalDouble one = of(first);
-    OptionalDouble other = of(second);
-    if (other.isEmpty()) {
-      return true;
-    }
-    return one.isPresent() && one.getAsDouble() <= other.getAsDouble();
+    return one.isPresent() && one.getAsDouble() <= of(second).orElse(0);
   }
 
   /** Whether the first is known to be better than the second in this. */
   boolean isBetter(WayOut first, WayOut second) {
-    return atLeastAsGood(first, second) && !atLeastAsGood(second, first);
+    OptionalDouble one = of(first);
+    OptionalDouble other = of(second);
+    return one.isPresent() && other.isPresent() && one.getAsDouble() < other.getAsDouble();
   }
 
   static boolean allAtLeastAsGood(WayOut first, WayOut second) {

@@ -8,8 +8,8 @@ import kitwright.value.ThreePoint;
 /**
  * What a way out costs, in the build's currency.
  *
- * @param cost low, likely, high; nothing where the option names no cost and is not bought; empty
- *     where it is to be bought and nobody has said for how much, or a rate is missing
+ * @param cost low, likely, high; nothing where the option names no cost and nothing need be bought
+ *     for it; empty where something must and nobody has said for how much, or a rate is missing
  * @param now of the likely cost, what is neither paid nor ordered yet
  * @param forecast where the whole build ends if this way is taken
  * @param claimable at most so much could be asked from the supplier if this way is taken

@@ -3,12 +3,14 @@ package kitwright.choice;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.money.Account;
 import kitwright.money.Exchange;
 import kitwright.money.OpenShortage;
 import kitwright.money.Valued;
+import kitwright.money.WayCost;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -16,14 +18,16 @@ import kitwright.value.ThreePoint;
 /** What each way out of a shortage costs. */
 final class Outlays {
   private final Ledger ledger;
+  private final Facts day;
   private final Account account;
   private final Standing standing;
   private final Exchange exchange;
   private final Money zero;
   private final Money spent;
 
-  Outlays(Ledger ledger, Account account, Standing standing) {
-    this.ledger = ledger;
+  Outlays(Facts day, Account account, Standing standing) {
+    this.day = day;
+    ledger = day.ledger();
     this.account = account;
     this.standing = standing;
     exchange = Exchange.of(ledger);
@@ -41,7 +45,7 @@ final class Outlays {
   }
 
   Outlay of(Shortage.Option option) {
-    Optional<ThreePoint<Money>> cost = cost(option);
+    Optional<ThreePoint<Money>> cost = WayCost.of(option, day, exchange);
     Optional<Money> now = cost.map(range -> range.likely().minus(spent).max(zero));
     BigDecimal hours = Choice.hours(option);
     return new Outlay(
@@ -57,22 +61,6 @@ final class Outlays {
                 .ownHour()
                 .flatMap(hour -> exchange.home(hour, account.asOf()).money())
                 .map(hour -> hour.times(hours)));
-  }
-
-  private Optional<ThreePoint<Money>> cost(Shortage.Option option) {
-    if (option.cost().isEmpty()) {
-      return option.way() == Shortage.Way.BUY
-          ? Optional.empty()
-          : Optional.of(ThreePoint.fixed(zero));
-    }
-    ThreePoint<Money> said = option.cost().get();
-    Optional<Money> low = home(said.low());
-    Optional<Money> likely = home(said.likely());
-    Optional<Money> high = home(said.high());
-    return low.isPresent() && likely.isPresent() && high.isPresent()
-        ? Optional.of(
-            new ThreePoint<>(low.get(), likely.get(), high.get()).rising(Money::compareAmount))
-        : Optional.empty();
   }
 
   private Optional<Money> home(Money amount) {

@@ -12,6 +12,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
+import kitwright.shortage.Serves;
 import kitwright.value.Quantity;
 
 /** What a substitution takes of what is at hand, and whose it was. */
@@ -26,7 +27,7 @@ final class Takings {
 
   static List<Taken> of(Facts now, Substitution substitution) {
     Takings takings = new Takings(now, substitution);
-    return substitution.use().stream().flatMap(takings::taken).toList();
+    return Serves.together(substitution.use()).stream().flatMap(takings::taken).toList();
   }
 
   private Stream<Taken> taken(Substitution.Take take) {
@@ -65,6 +66,7 @@ final class Takings {
         what,
         qty,
         left,
+        atHand.filter(qty::convertsTo).map(qty::less).filter(lack -> !lack.isNone()),
         others.stream()
             .filter(promise -> !enough || promise.qty().isEmpty())
             .map(this::name)

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -34,6 +35,7 @@ final class Waiting {
   private final Plan plan;
   private final Needed needed;
   private final Ledger ledger;
+  private final Positions positions;
   private final Standing standing;
   private final Map<String, LocalDate> others;
   private final Map<String, Long> otherWork;
@@ -44,6 +46,7 @@ final class Waiting {
     plan = Plan.on(now);
     needed = Needed.on(now);
     ledger = now.ledger();
+    positions = Positions.on(now);
     this.standing = standing;
     List<Wanted> ofItem = LookAhead.on(now).ofItem(standing.shortage().item());
     others = others(now, ofItem);
@@ -102,7 +105,7 @@ final class Waiting {
                 ? standing.promisedFor().flatMap(day -> last())
                 : Optional.empty();
     return stands
-        .or(() -> Arrival.of(option, ledger, plan.today()))
+        .or(() -> Arrival.of(option, positions, ledger, plan.today()))
         .map(day -> later(day, plan.today()));
   }
 

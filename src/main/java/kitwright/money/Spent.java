@@ -47,12 +47,13 @@ public final class Spent {
   private final Earned earned;
   private final Map<String, List<Task>> tasks = new HashMap<>();
 
-  private Spent(Ledger ledger, Exchange exchange, LocalDate asOf, Books books, Set<String> over) {
-    this.asOf = asOf;
+  private Spent(Facts day, Exchange exchange, Books books, Set<String> over) {
+    Ledger ledger = day.ledger();
+    asOf = day.day();
     this.exchange = exchange;
     this.books = books;
     valued = books.valued();
-    open = WaysOut.of(ledger, exchange, asOf, valued, over);
+    open = WaysOut.of(day, exchange, valued, over);
     repairs = Repairs.of(ledger, exchange, asOf, valued);
     Headways headways = Headways.of(ledger, asOf);
     earned = new Earned(ledger.build().week(), headways);
@@ -126,7 +127,7 @@ public final class Spent {
     LocalDate asOf = day.day();
     Exchange exchange = Exchange.of(ledger);
     Books books = Books.of(ledger, exchange, asOf);
-    Spent spent = new Spent(ledger, exchange, asOf, books, covered);
+    Spent spent = new Spent(day, exchange, books, covered);
     Set<String> seen = new HashSet<>();
     List<LineState> lines =
         ledger.budget().stream()

@@ -1,6 +1,5 @@
 package kitwright.money;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -25,16 +25,16 @@ import kitwright.value.ThreePoint;
  * cheapest way out.
  */
 final class WaysOut {
+  private final Facts day;
   private final Ledger ledger;
   private final Exchange exchange;
-  private final LocalDate asOf;
   private final Map<String, List<Valued>> because = new HashMap<>();
   private final Map<String, Task> userOf = new HashMap<>();
 
-  private WaysOut(Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued) {
-    this.ledger = ledger;
+  private WaysOut(Facts day, Exchange exchange, List<Valued> valued) {
+    this.day = day;
+    ledger = day.ledger();
     this.exchange = exchange;
-    this.asOf = asOf;
     valued.forEach(
         each ->
             each.answers()
@@ -56,9 +56,9 @@ final class WaysOut {
    * @param covered ids of shortages that are over
    */
   static List<OpenShortage> of(
-      Ledger ledger, Exchange exchange, LocalDate asOf, List<Valued> valued, Set<String> covered) {
-    WaysOut ways = new WaysOut(ledger, exchange, asOf, valued);
-    return ledger.shortages().stream()
+      Facts day, Exchange exchange, List<Valued> valued, Set<String> covered) {
+    WaysOut ways = new WaysOut(day, exchange, valued);
+    return day.ledger().shortages().stream()
         .filter(shortage -> !covered.contains(shortage.id()))
         .sorted(Comparator.comparing(Shortage::id))
         .flatMap(shortage -> ways.open(shortage).stream())
@@ -85,22 +85,15 @@ final class WaysOut {
   }
 
   private Optional<ThreePoint<Money>> cost(Shortage.Option option, Money spent) {
-    if (option.way() == Shortage.Way.BUY && option.cost().isEmpty()) {
-      return Optional.empty(); // nobody knows what it costs
-    }
-    ThreePoint<Money> asked = option.cost().orElse(ThreePoint.fixed(Money.zero(exchange.home())));
-    Optional<Money> low = left(asked.low(), spent);
-    Optional<Money> likely = left(asked.likely(), spent);
-    Optional<Money> high = left(asked.high(), spent);
-    return low.isPresent() && likely.isPresent() && high.isPresent()
-        ? Optional.of(
-            new ThreePoint<>(low.get(), likely.get(), high.get()).rising(Money::compareAmount))
-        : Optional.empty();
-  }
-
-  private Optional<Money> left(Money cost, Money spent) {
     Money zero = Money.zero(exchange.home());
-    return exchange.home(cost, asOf).money().map(all -> all.minus(spent.max(zero)).max(zero));
+    Money off = spent.max(zero);
+    return WayCost.of(option, day, exchange)
+        .map(
+            all ->
+                new ThreePoint<>(
+                    all.low().minus(off).max(zero),
+                    all.likely().minus(off).max(zero),
+                    all.high().minus(off).max(zero)));
   }
 
   /**

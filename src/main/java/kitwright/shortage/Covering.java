@@ -58,7 +58,7 @@ final class Covering {
     dealing.deal();
     all.toCome(position, today).forEach(dealing::sent);
     shortages.forEach(shortage -> dealing.promised(shortage, promised.goods(shortage.id()), sent));
-    dealing.expect(ledger, substitutions);
+    dealing.expect(ledger, substitutions, positions);
     List<Standing> standings =
         dealing.rests().stream().map(rest -> standing(rest, Optional.of(item), all, sent)).toList();
     return new Balance(
@@ -76,7 +76,7 @@ final class Covering {
     purchases.of(shortage.item().id()).forEach(dealing::bought);
     dealing.deal();
     dealing.promised(shortage, promised.goods(shortage.id()), Arrivals.NONE);
-    dealing.expect(ledger, substitutions);
+    dealing.expect(ledger, substitutions, positions);
     return standing(dealing.rests().get(0), Optional.empty(), Arrivals.NONE, Arrivals.NONE);
   }
 

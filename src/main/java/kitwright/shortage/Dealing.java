@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.kit.Positions;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -151,12 +152,12 @@ final class Dealing {
    * passed; then what is decided; and last promises whose day has passed, which bring nothing any
    * more but are told.
    */
-  void expect(Ledger ledger, kitwright.substitution.Standings substitutions) {
+  void expect(Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
     underWay(true);
     underWay.replaceAll(this::asPromised);
     promises.forEach((shortage, all) -> promised(shortage, all, true));
     underWay(false);
-    decide(ledger, substitutions);
+    decide(ledger, substitutions, positions);
     promises.forEach((shortage, all) -> promised(shortage, all, false));
   }
 
@@ -257,14 +258,15 @@ final class Dealing {
   }
 
   /** What is decided and neither ordered nor promised comes on the day that the way out says. */
-  private void decide(Ledger ledger, kitwright.substitution.Standings substitutions) {
+  private void decide(
+      Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
     for (Rest rest : rests) {
       rest.shortage()
           .chosen()
           .filter(option -> Arrival.mayServe(option, substitutions))
           .ifPresent(
               option ->
-                  Arrival.of(option, ledger, today)
+                  Arrival.of(option, positions, ledger, today)
                       .filter(day -> !day.isBefore(today))
                       .ifPresent(day -> decide(rest, option, day, ledger)));
     }

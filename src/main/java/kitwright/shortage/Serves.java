@@ -3,7 +3,9 @@ package kitwright.shortage;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
@@ -15,6 +17,7 @@ import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.Take;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /**
  * How much of what a substitution replaces it really stands for: none where nobody says what takes
@@ -33,7 +36,7 @@ public record Serves(Quantity qty, Optional<String> why) {
           Quantity.none(all.unit()), Optional.of("nothing says what it takes for them"));
     }
     Serves serves = pieces(substitution, all, ledger);
-    for (Take take : substitution.use()) {
+    for (Take take : together(substitution.use())) {
       Optional<Quantity> there = there(take, positions);
       if (there.isPresent() && there.get().compareAmount(take.qty().in(there.get().unit())) < 0) {
         Quantity part = part(all, there.get(), take.qty());
@@ -47,6 +50,26 @@ public record Serves(Quantity qty, Optional<String> why) {
       }
     }
     return serves;
+  }
+
+  /** What is taken of one thing on several lines, summed up. */
+  public static List<Take> together(List<Take> takes) {
+    Map<String, Take> all = new LinkedHashMap<>();
+    for (Take take : takes) {
+      String dimension = take.qty().unit().dimension().name();
+      all.merge(
+          take.stock().map(Ref::id)
+              + " "
+              + take.item().map(Ref::id)
+              + " "
+              + take.spend().map(Ref::id)
+              + " "
+              + dimension,
+          take,
+          (one, two) ->
+              new Take(one.stock(), one.item(), one.spend(), one.qty().plus(two.qty()), one.at()));
+    }
+    return List.copyOf(all.values());
   }
 
   private static String there(Quantity there) {

@@ -188,10 +188,14 @@ public final class OptionsTold {
               Cell.id(taken.thing()),
               Cells.qty(taken.qty()),
               taken.left().map(Cells::qty).orElse(Cell.none()),
+              taken.lacking().map(Cells::qty).orElse(Cell.none()),
               texts(taken.losers())));
     }
     return new Table(
-        "", Column.columns(left("thing"), left("qty"), left("left"), left("meant-for")), rows);
+        "",
+        Column.columns(
+            left("thing"), left("qty"), left("left"), left("lacking"), left("meant-for")),
+        rows);
   }
 
   private static Table turning(Choice choice) {

@@ -193,7 +193,12 @@ public final class WaysTold {
         + Say.so(taken.qty(), taken.what())
         + taken
             .left()
-            .map(left -> ", which leaves " + Say.qty(left))
+            .map(
+                left ->
+                    taken
+                        .lacking()
+                        .map(lack -> ", of which " + Say.qty(lack) + " are not here")
+                        .orElse(", which leaves " + Say.qty(left)))
             .orElse(", and it is not known how much is here")
         + (taken.losers().isEmpty()
             ? ""
