@@ -1,0 +1,12 @@
+package kitwright.substitution;
+
+import kitwright.RulesOf;
+import org.junit.jupiter.api.Test;
+
+/** The room’s rules, by their words. */
+class RulesTest {
+  @Test
+  void eachSaysOfTheSampleOnItsPageWhatIsWrongWhatFollowsAndHowToMendIt() {
+    RulesOf.room(getClass());
+  }
+}
