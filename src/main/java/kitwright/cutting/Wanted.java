@@ -92,9 +92,14 @@ record Wanted(
   }
 
   private static String named(List<String> stock) {
-    return stock.size() <= 3
-        ? String.join(", ", stock)
-        : String.join(", ", stock.subList(0, 2)) + " and " + (stock.size() - 2) + " more";
+    int last = stock.size() - 1;
+    return switch (stock.size()) {
+      case 1 -> stock.get(0);
+      case 2, 3 ->
+          "each of " + String.join(", ", stock.subList(0, last)) + " and " + stock.get(last);
+      default ->
+          "each of " + String.join(", ", stock.subList(0, 2)) + " and " + (last - 1) + " more";
+    };
   }
 
   private static Saw saw(Cut cut, Ledger ledger) {
