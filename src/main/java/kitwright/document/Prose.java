@@ -44,6 +44,11 @@ public record Prose(String markdown, int headingsBelow) implements Block {
     }
   }
 
+  /** Every text of it, seen or not: words, code, HTML, addresses, titles. */
+  public List<String> everyText() {
+    return EveryText.in(parsed());
+  }
+
   /** A fresh commonmark tree, made safe. */
   Node tree() {
     Node root = parsed();

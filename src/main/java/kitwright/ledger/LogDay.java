@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import kitwright.value.Dimension;
 import kitwright.value.Misread;
 import kitwright.value.Quantity;
@@ -85,6 +86,10 @@ public record LogDay(
         k.at());
   }
 
+  /** A line that turns who may read; however it is written, it never lets the crew’s words out. */
+  private static final Pattern TURNS = Pattern.compile("(?i)[\\s>*_#`-]*audience\\s*[:=].*");
+
+  private static final Pattern OPENS = Pattern.compile("\\s*audience: public\\s*");
   private static final Sort<BigDecimal> HOURS = new Hours();
 
   private static final class Hours extends Sort<BigDecimal> {
@@ -122,9 +127,8 @@ public record LogDay(
     StringBuilder out = new StringBuilder();
     Audience part = audience;
     for (String line : body.lines().toList()) {
-      String word = line.strip();
-      if (word.equals("audience: public") || word.equals("audience: crew")) {
-        part = word.endsWith("crew") ? Audience.CREW : Audience.PUBLIC;
+      if (TURNS.matcher(line).matches()) {
+        part = OPENS.matcher(line).matches() ? Audience.PUBLIC : Audience.CREW;
         out.append('\n');
       } else {
         out.append(reader == Audience.CREW || part == Audience.PUBLIC ? line : "").append('\n');

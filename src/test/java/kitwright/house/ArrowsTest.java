@@ -59,9 +59,13 @@ class ArrowsTest {
           entry("check", union(LEDGER, Set.of(before("check")))),
           entry("drawing", Set.of("value")),
           entry("document", Set.of("value", "finding")),
+          entry("privacy", union(LEDGER, Set.of("document"))),
           entry(
               "report",
-              union(LEDGER, Set.of(before("report")), Set.of("document", "drawing", "history"))),
+              union(
+                  LEDGER,
+                  Set.of(before("report")),
+                  Set.of("document", "drawing", "history", "privacy"))),
           entry("edit", union(LEDGER, Set.of("yaml", "report"), Set.of(before("edit")))),
           entry("history", union(LEDGER, Set.of(before("history")))),
           entry("cli", Set.of(everything())));

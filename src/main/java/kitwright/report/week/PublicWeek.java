@@ -2,41 +2,25 @@ package kitwright.report.week;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import kitwright.daybook.Ahead;
 import kitwright.daybook.Happenings;
-import kitwright.daybook.Hours;
-import kitwright.daybook.Progress;
 import kitwright.daybook.Week;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
-import kitwright.document.Cell;
-import kitwright.document.Column;
 import kitwright.document.Destination;
 import kitwright.document.Inline;
-import kitwright.document.Row;
 import kitwright.document.Slots;
-import kitwright.document.Table;
 import kitwright.finding.Finding;
-import kitwright.kit.Count;
-import kitwright.kit.Positions;
-import kitwright.ledger.Delivery;
+import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
-import kitwright.ledger.Party;
-import kitwright.ledger.Shortage;
-import kitwright.ledger.Task;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.shortage.Standings;
 import kitwright.value.Place;
-import kitwright.value.Quantity;
-import kitwright.value.Ref;
 
 /**
  * The week for whoever follows the build. It is made of what its authors let the public read, and
@@ -49,7 +33,6 @@ public final class PublicWeek {
   private final Week week;
   private final Facts now;
   private final WeekLog log;
-  private final Ahead ahead;
   private final Happenings happened;
   private final Spoken spoken = new Spoken();
   private final List<PublicPhoto> photos = new ArrayList<>();
@@ -59,7 +42,6 @@ public final class PublicWeek {
     this.week = week;
     this.now = now;
     this.log = WeekLog.of(week, now.ledger());
-    this.ahead = Ahead.after(week, now, now.ledger().log());
     this.happened = Happenings.in(week, now.ledger());
     log.photos().stream()
         .filter(photo -> photo.picture().isPublic())
@@ -68,7 +50,7 @@ public final class PublicWeek {
                 photos.add(
                     new PublicPhoto(
                         photo.picture(), "week-" + week + "-" + (photos.size() + 1) + ".jpg")));
-    this.sheet = make();
+    this.sheet = make(new PublicNames(now.ledger(), spoken));
   }
 
   /** The week as it may go out, once what looks private in it was looked at. */
@@ -101,37 +83,42 @@ public final class PublicWeek {
         .count();
   }
 
-  private Sheet make() {
-    Place build = now.ledger().build().at().record();
-    List<String> allow = now.ledger().build().allow();
+  private Sheet make(PublicNames names) {
+    PublicWork work = new PublicWork(log, names);
+    PublicEvents events = new PublicEvents(now, happened, names);
+    Ahead ahead = Ahead.after(week, now, now.ledger().log());
     Slots slots =
-        Slots.none()
-            .sentence("build", spoken.say(now.ledger().build().name(), build, allow))
-            .sentence(
-                "what",
-                now.ledger()
-                    .build()
-                    .what()
-                    .map(what -> Say.capital(spoken.say(what, build, allow)))
-                    .orElse(""))
+        called()
             .sentence("span", WeekReport.span(week))
             .sentence("week", week.toString())
             .sentence("summary", summary())
-            .sentence("hours", hours())
-            .table("progress", progress())
-            .sentence("progress-untold", untold())
-            .sentence("used", used())
+            .sentence("hours", work.hours())
+            .table("progress", work.progress())
+            .sentence("progress-untold", work.untold())
+            .sentence("used", work.used())
             .block("days", days().toArray(Block[]::new))
-            .list("arrived", happened.arrived().stream().map(this::arrived).toList())
-            .list("missing", happened.found().stream().map(this::found).toList())
-            .list("decided", decided())
+            .list("arrived", events.arrived())
+            .list("missing", events.missing())
+            .list("decided", events.decided())
             .block("photos", pictures().toArray(Block[]::new))
-            .list("next", next());
+            .list("next", new PublicNext(week, ahead, names).told());
     return new Sheet("week-" + week + "-public.md", "week-public", slots);
+  }
+
+  /** What is built. */
+  private Slots called() {
+    Build build = now.ledger().build();
+    Place at = build.at().record();
+    return Slots.none()
+        .sentence("build", spoken.say(build.name(), at, build.allow()))
+        .sentence(
+            "what",
+            build.what().map(what -> Say.capital(spoken.say(what, at, build.allow()))).orElse(""));
   }
 
   private String summary() {
     int people = log.hours().byPerson().size();
+    int open = Standings.on(now).open().size();
     return Say.sentences(
         List.of(
             log.days().isEmpty()
@@ -148,97 +135,9 @@ public final class PublicWeek {
             happened.arrived().isEmpty()
                 ? ""
                 : Say.count(happened.arrived().size(), "delivery", "deliveries") + " came.",
-            missing()));
-  }
-
-  private String missing() {
-    int open = kitwright.shortage.Standings.on(now).open().size();
-    return open == 0
-        ? ""
-        : Say.count(open, "thing is", "things are") + " still missing from the kit.";
-  }
-
-  private String hours() {
-    List<String> parts = new ArrayList<>();
-    log.hours()
-        .byPhase()
-        .forEach((phase, hours) -> parts.add(phase(phase) + " " + Say.hours(hours)));
-    return Say.list(parts);
-  }
-
-  private String phase(String phase) {
-    return phase.equals(Hours.ELSEWHERE)
-        ? phase
-        : now.ledger().tasks().stream()
-            .filter(task -> task.phase().filter(phase::equals).isPresent())
-            .findFirst()
-            .map(task -> spoken.say(phase, task.at().of("phase"), task.allow()))
-            .orElse(Hours.ELSEWHERE);
-  }
-
-  private Optional<String> title(Task task) {
-    return task.publicly().map(title -> spoken.say(title, task.at().of("public"), task.allow()));
-  }
-
-  private Table progress() {
-    List<Row> rows = new ArrayList<>();
-    for (Progress each : log.progress()) {
-      title(each.task())
-          .ifPresent(
-              title ->
-                  rows.add(
-                      Row.row(
-                          Cell.text(title),
-                          WeekParts.share(each.before()),
-                          WeekParts.share(each.after()),
-                          Cell.text(
-                              each.finished() ? "finished" : each.begun() ? "started" : ""))));
-    }
-    return new Table(
-        "What was done",
-        Column.columns(
-            Column.head("Work"),
-            Column.right("Before"),
-            Column.right("Now"),
-            Column.left("").named("status")),
-        rows);
-  }
-
-  /** How much of the work that moved has no title for the public. */
-  private String untold() {
-    long untold = log.progress().stream().filter(each -> each.task().publicly().isEmpty()).count();
-    return untold == 0
-        ? ""
-        : Say.count(
-            untold,
-            untold == log.progress().size() ? "piece of work" : "more piece of work",
-            untold == log.progress().size() ? "pieces of work" : "more pieces of work");
-  }
-
-  /** What of the kit was used: by the kit's names, not by the builder's own for what lay about. */
-  private String used() {
-    Map<String, Quantity> sums = new LinkedHashMap<>();
-    for (LogDay day : log.days()) {
-      for (LogDay.Used used : day.used()) {
-        used.item()
-            .ifPresent(
-                item ->
-                    sums.merge(
-                        kit(item),
-                        used.qty(),
-                        (one, more) -> one.convertsTo(more) ? one.plus(more) : one));
-      }
-    }
-    List<String> parts = new ArrayList<>();
-    sums.forEach((what, qty) -> parts.add(Say.so(qty, what)));
-    return Say.list(parts);
-  }
-
-  private String kit(Ref item) {
-    Optional<KitItem> found = now.ledger().kitItem(item);
-    return found
-        .map(each -> spoken.say(each.what(), each.at().of("what"), each.allow()))
-        .orElse("something");
+            open == 0
+                ? ""
+                : Say.count(open, "thing is", "things are") + " still missing from the kit."));
   }
 
   private List<Block> days() {
@@ -254,73 +153,6 @@ public final class PublicWeek {
     return blocks;
   }
 
-  private Inline arrived(Delivery delivery) {
-    long counted = delivery.counted().stream().map(line -> line.item().id()).distinct().count();
-    long bad =
-        Positions.on(now).all().stream()
-            .flatMap(position -> position.counts().stream())
-            .filter(count -> count.delivery().equals(delivery))
-            .filter(count -> !count.noGood().isNone())
-            .map(Count::at)
-            .distinct()
-            .count();
-    return Inline.text(
-        counted == 0
-            ? "A delivery, not counted yet."
-            : "A delivery of "
-                + Say.count(counted, "kind of part", "kinds of part")
-                + (bad == 0 ? ", all good." : ", " + bad + " of them not all good."));
-  }
-
-  private Inline found(Shortage shortage) {
-    return Inline.text(
-        Say.capital(
-            Say.so(shortage.qty(), kit(shortage.item()))
-                + ": "
-                + Say.word(shortage.cause())
-                + "."));
-  }
-
-  private List<Inline> decided() {
-    List<Inline> all = new ArrayList<>();
-    happened.decided().stream()
-        .map(
-            each ->
-                "For the missing “"
-                    + kit(each.item())
-                    + "”, a way out is chosen: "
-                    + way(each)
-                    + ".")
-        .map(Inline::text)
-        .forEach(all::add);
-    happened.signed().stream()
-        .filter(each -> kitwright.substitution.Standings.on(now).counts(each.signOff()))
-        .map(each -> "A change was signed by " + role(each.signOff().by()) + ".")
-        .map(Inline::text)
-        .forEach(all::add);
-    return all;
-  }
-
-  private static String way(Shortage shortage) {
-    return shortage
-        .decided()
-        .flatMap(
-            decided ->
-                shortage.options().stream()
-                    .filter(option -> option.name().equals(decided.option()))
-                    .findFirst())
-        .map(option -> Say.word(option.way()))
-        .orElse("one of those at hand");
-  }
-
-  private String role(Ref by) {
-    return now.ledger()
-        .party(by)
-        .map(Party::role)
-        .map(role -> "the " + Say.word(role))
-        .orElse("somebody");
-  }
-
   private List<Block> pictures() {
     List<Block> blocks = new ArrayList<>();
     for (PublicPhoto photo : photos) {
@@ -334,25 +166,5 @@ public final class PublicWeek {
       blocks.add(Block.paragraph(parts.toArray(Inline[]::new)));
     }
     return blocks;
-  }
-
-  private List<Inline> next() {
-    List<Inline> all = new ArrayList<>();
-    works("In progress", ahead.underWay(), all);
-    works("May start", ahead.ready(), all);
-    ahead.deliveries().stream()
-        .flatMap(each -> each.expected().stream())
-        .filter(day -> !day.isAfter(week.next().last()))
-        .map(day -> Inline.text("A delivery is expected on " + Say.day(day) + "."))
-        .forEach(all::add);
-    return all;
-  }
-
-  private void works(String heading, List<Task> tasks, List<Inline> all) {
-    List<String> titles =
-        tasks.stream().flatMap(task -> title(task).stream()).map(t -> "“" + t + "”").toList();
-    if (!titles.isEmpty()) {
-      all.add(Inline.text(heading + ": " + Say.list(titles) + "."));
-    }
   }
 }

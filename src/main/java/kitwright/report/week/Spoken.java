@@ -7,6 +7,8 @@ import java.util.function.Function;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
 import kitwright.ledger.Ledger;
+import kitwright.privacy.Overheard;
+import kitwright.privacy.Suspicion;
 import kitwright.value.Place;
 
 /** Words of the ledger that go out to the public, each with its place, read for their author. */
@@ -38,7 +40,7 @@ public final class Spoken {
     Overheard overheard = Overheard.of(ledger);
     List<Finding> all = new ArrayList<>();
     for (Piece piece : pieces) {
-      for (Overheard.Suspicion suspicion : overheard.in(piece.words())) {
+      for (Suspicion suspicion : overheard.in(piece.words())) {
         if (!isAllowed(suspicion.words(), piece.allow())) {
           all.add(finding(suspicion, piece, lines));
         }
@@ -56,7 +58,7 @@ public final class Spoken {
   }
 
   private static Finding finding(
-      Overheard.Suspicion suspicion, Piece piece, Function<String, List<String>> lines) {
+      Suspicion suspicion, Piece piece, Function<String, List<String>> lines) {
     Place at = where(suspicion.words(), piece, lines);
     String words = as(suspicion.words(), piece.words());
     return new Finding(

@@ -1,4 +1,4 @@
-package kitwright.report.week;
+package kitwright.privacy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

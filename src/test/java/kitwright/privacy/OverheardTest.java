@@ -1,4 +1,4 @@
-package kitwright.report.week;
+package kitwright.privacy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -150,7 +150,7 @@ class OverheardTest {
   @Test
   void itSaysWhatAndWhy() {
     assertThat(OVERHEARD.in("Bo paid 12 EUR."))
-        .extracting(Overheard.Suspicion::words)
+        .extracting(Suspicion::words)
         .contains("bo", "paid", "2 EUR");
   }
 }

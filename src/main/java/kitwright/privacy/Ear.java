@@ -1,0 +1,6 @@
+package kitwright.privacy;
+
+/** Listens for one kind of private thing. */
+interface Ear {
+  void hear(AsRead text, Heard heard);
+}

@@ -1,0 +1,89 @@
+package kitwright.report.week;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kitwright.daybook.Progress;
+import kitwright.daybook.WeekLog;
+import kitwright.document.Cell;
+import kitwright.document.Column;
+import kitwright.document.Row;
+import kitwright.document.Table;
+import kitwright.ledger.LogDay;
+import kitwright.report.words.Say;
+import kitwright.value.Quantity;
+
+/** What was worked in a week, in figures: hours by phase, progress, what of the kit was used. */
+final class PublicWork {
+  private final WeekLog log;
+  private final PublicNames names;
+
+  PublicWork(WeekLog log, PublicNames names) {
+    this.log = log;
+    this.names = names;
+  }
+
+  String hours() {
+    List<String> parts = new ArrayList<>();
+    log.hours()
+        .byPhase()
+        .forEach((phase, hours) -> parts.add(names.phase(phase) + " " + Say.hours(hours)));
+    return Say.list(parts);
+  }
+
+  Table progress() {
+    List<Row> rows = new ArrayList<>();
+    for (Progress each : log.progress()) {
+      names
+          .title(each.task())
+          .ifPresent(
+              title ->
+                  rows.add(
+                      Row.row(
+                          Cell.text(title),
+                          WeekParts.share(each.before()),
+                          WeekParts.share(each.after()),
+                          Cell.text(
+                              each.finished() ? "finished" : each.begun() ? "started" : ""))));
+    }
+    return new Table(
+        "What was done",
+        Column.columns(
+            Column.head("Work"),
+            Column.right("Before"),
+            Column.right("Now"),
+            Column.left("").named("status")),
+        rows);
+  }
+
+  /** How much of the work that moved has no title for the public. */
+  String untold() {
+    long untold = log.progress().stream().filter(each -> each.task().publicly().isEmpty()).count();
+    return untold == 0
+        ? ""
+        : Say.count(
+            untold,
+            untold == log.progress().size() ? "piece of work" : "more piece of work",
+            untold == log.progress().size() ? "pieces of work" : "more pieces of work");
+  }
+
+  /** What of the kit was used: by the kit’s names, not by the builder’s own for what lay about. */
+  String used() {
+    Map<String, Quantity> sums = new LinkedHashMap<>();
+    for (LogDay day : log.days()) {
+      for (LogDay.Used used : day.used()) {
+        used.item()
+            .ifPresent(
+                item ->
+                    sums.merge(
+                        names.kit(item),
+                        used.qty(),
+                        (one, more) -> one.convertsTo(more) ? one.plus(more) : one));
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    sums.forEach((what, qty) -> parts.add(Say.so(qty, what)));
+    return Say.list(parts);
+  }
+}
