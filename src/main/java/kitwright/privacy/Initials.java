@@ -15,7 +15,7 @@ import kitwright.ledger.Party;
 final class Initials implements Ear {
   /** What two capitals mean to everybody: initials only where they have their dots. */
   private static final Set<String> ABBREVIATIONS =
-      Set.of(("AC AM CE CO DC EN ID IT NB OK PC PM PS PU PVC TV UV VAT WC").split(" "));
+      Set.of("AC AM CE CO DC EN ID IT NB OK PC PM PS PU PVC TV UV VAT WC".split(" "));
 
   private static final int MOST = 5;
   private final Map<Pattern, String> patterns = new LinkedHashMap<>();
