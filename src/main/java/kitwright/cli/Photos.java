@@ -14,24 +14,26 @@ import kitwright.finding.Severity;
 import kitwright.ledger.LedgerFolder;
 import kitwright.report.photo.Picture;
 import kitwright.report.photo.PictureFault;
-import kitwright.report.week.PublicPhoto;
+import kitwright.report.week.WeekPhoto;
+import kitwright.value.Place;
 
 /**
- * The photos of a public week, read from the ledger's folder and drawn anew.
+ * The photos of a week, read from the ledger's folder and drawn anew.
  *
- * @param files JPEG by the name that the public sees
- * @param findings photos that cannot be shown, or tell where they were taken
+ * @param files JPEG by the name that the page gives them
+ * @param findings what the public must not see yet: photos that cannot be shown, or tell where they
+ *     were taken
  */
 record Photos(Map<String, byte[]> files, List<Finding> findings) {
   private static final String PLACE = "place";
 
-  static Photos of(List<PublicPhoto> photos, LedgerFolder folder) {
+  static Photos of(List<WeekPhoto> photos, LedgerFolder folder) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     List<Finding> findings = new ArrayList<>();
-    for (PublicPhoto photo : photos) {
+    for (WeekPhoto photo : photos) {
       Optional<Picture> picture = read(photo, folder).map(Picture::of);
       if (picture.filter(each -> each.tellsPlace() || each.mayTellPlace()).isPresent()
-          && !photo.picture().allow().contains(PLACE)) {
+          && !photo.allow().contains(PLACE)) {
         findings.add(
             finding(
                 photo,
@@ -45,7 +47,7 @@ record Photos(Map<String, byte[]> files, List<Finding> findings) {
                 "Look at it once more, and let it stand by “allow: [place]” beside it."));
       }
       if (picture.isEmpty()) {
-        findings.add(unreadable(photo, "There is no photo at “" + photo.picture().file() + "”."));
+        findings.add(unreadable(photo, "There is no photo at “" + photo.files().get(0) + "”."));
         continue;
       }
       try {
@@ -57,7 +59,7 @@ record Photos(Map<String, byte[]> files, List<Finding> findings) {
     return new Photos(files, findings);
   }
 
-  private static Finding unreadable(PublicPhoto photo, String what) {
+  private static Finding unreadable(WeekPhoto photo, String what) {
     return finding(
         photo,
         "public-photo-unreadable",
@@ -67,16 +69,30 @@ record Photos(Map<String, byte[]> files, List<Finding> findings) {
   }
 
   private static Finding finding(
-      PublicPhoto photo, String rule, String what, String follows, String mend) {
+      WeekPhoto photo, String rule, String what, String follows, String mend) {
     return new Finding(
-        rule, Severity.STOP, photo.picture().at().record(), what, follows, mend, List.of());
+        rule,
+        Severity.STOP,
+        photo
+            .picture()
+            .map(picture -> picture.at().record())
+            .orElse(Place.wholeFile(photo.files().get(0))),
+        what,
+        follows,
+        mend,
+        List.of());
+  }
+
+  /** The bytes of the first of its files that is there. */
+  private static Optional<byte[]> read(WeekPhoto photo, LedgerFolder folder) {
+    return photo.files().stream().flatMap(file -> read(file, folder).stream()).findFirst();
   }
 
   /** The bytes of a file within the folder; empty where it is none. */
-  private static Optional<byte[]> read(PublicPhoto photo, LedgerFolder folder) {
+  private static Optional<byte[]> read(String name, LedgerFolder folder) {
     try {
       Path root = folder.root().toRealPath();
-      Path file = root.resolve(photo.picture().file()).normalize();
+      Path file = root.resolve(name).normalize();
       return file.startsWith(root)
               && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
               && file.toRealPath().startsWith(root)

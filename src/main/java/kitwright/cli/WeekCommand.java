@@ -8,8 +8,8 @@ import kitwright.finding.Matter;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
+import kitwright.report.week.CrewWeek;
 import kitwright.report.week.PublicWeek;
-import kitwright.report.week.WeekReport;
 import kitwright.report.words.Sheet;
 
 /** Tells a week. */
@@ -52,7 +52,14 @@ final class WeekCommand implements Command {
     if (audience == LogDay.Audience.PUBLIC) {
       return publicWeek(PublicWeek.of(week, Facts.of(ledger, week.last())), opened, session);
     }
-    return tell(WeekReport.of(ledger, week, audience), opened, session);
+    CrewWeek crew = CrewWeek.of(week, Facts.of(ledger, week.last()));
+    Photos photos = Photos.of(hasPhotos() ? crew.photos() : List.of(), opened.folder());
+    return tell(crew.sheet(photos.files().keySet()).with(photos.files()), opened, session);
+  }
+
+  /** Whether photos come along: in a page, or beside a file. */
+  private boolean hasPhotos() {
+    return out.isNamed() || telling.hasPicturesInIt();
   }
 
   private int tell(Sheet told, Opened opened, Session session) {
@@ -82,7 +89,7 @@ final class WeekCommand implements Command {
               + " not say otherwise. “audience: public” in a day’s front matter, on a line of its"
               + " text or on a photo, and “public: …” in a task let others read it.");
     }
-    if (!photos.files().isEmpty() && !out.isNamed() && !telling.hasPicturesInIt()) {
+    if (!photos.files().isEmpty() && !hasPhotos()) {
       session.note(
           "kitwright: with --out DIR its photos are written beside it; with --format html they are"
               + " in it.");

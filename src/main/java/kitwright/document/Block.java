@@ -2,6 +2,7 @@ package kitwright.document;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** A part of a document that stands on lines of its own: what it says, not how it looks. */
 public sealed interface Block
@@ -98,7 +99,12 @@ public sealed interface Block
 
   /** Markdown that a person wrote, made safe: see {@link Prose}. */
   static Block prose(String markdown, int headingsBelow) {
-    return new Prose(markdown, headingsBelow);
+    return new Prose(markdown, headingsBelow, Map.of());
+  }
+
+  /** The same with pictures: by their address as written, the file that lies beside the page. */
+  static Block prose(String markdown, int headingsBelow, Map<String, String> pictures) {
+    return new Prose(markdown, headingsBelow, pictures);
   }
 
   /**

@@ -35,7 +35,8 @@ final class PageStyle {
       @media print {
         @page { margin: 18mm 16mm; }
         body { max-width: none; padding: 0; font-size: 10.5pt; }
-        h1, h2, h3, h4 { break-after: avoid; }
+        h1, h2, h3, h4, p:has(+ ul, + ol, + .table, + pre) { break-after: avoid; }
+        p, li { orphans: 3; widows: 3; }
         h3, h4, h5, h6, a, blockquote, img ~ em { color: #1a1a1a; border-color: #1a1a1a; }
         tr, li, pre, p { break-inside: avoid; }
         .table, pre { overflow: visible; }

@@ -1,6 +1,7 @@
 package kitwright.document;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.value.Visible;
 import org.commonmark.node.AbstractVisitor;
@@ -21,9 +22,16 @@ import org.commonmark.node.Text;
 final class SafeTree extends AbstractVisitor {
   private static final int DEEPEST = 6;
   private final int headingsBelow;
+  private final Map<String, String> pictures;
 
-  SafeTree(int headingsBelow) {
+  /**
+   * What cleans a tree.
+   *
+   * @param pictures by their address as it was written, the file that lies beside the page
+   */
+  SafeTree(int headingsBelow, Map<String, String> pictures) {
     this.headingsBelow = headingsBelow;
+    this.pictures = pictures;
   }
 
   @Override
@@ -75,6 +83,7 @@ final class SafeTree extends AbstractVisitor {
     visitChildren(link);
     link.setTitle(null);
     Destination.written(link.getDestination())
+        .filter(to -> to.reference().matches("(?s)[#?].*|[A-Za-z][^/]*:.*"))
         .ifPresentOrElse(to -> link.setDestination(to.reference()), () -> unwrap(link));
   }
 
@@ -83,14 +92,15 @@ final class SafeTree extends AbstractVisitor {
     visitChildren(image);
     image.setTitle(null);
     Optional<Destination> from = Destination.written(image.getDestination());
-    if (from.isEmpty()) {
+    String beside = pictures.get(image.getDestination());
+    if (beside != null) {
+      image.setDestination(Destination.file(beside).reference());
+    } else if (from.isEmpty() || !image.getDestination().contains(":")) {
       unwrap(image);
-    } else if (image.getDestination().contains(":")) {
+    } else {
       var link = new Link(from.get().reference(), null);
       moveChildren(image, link);
       replace(image, List.of(link));
-    } else {
-      image.setDestination(from.get().reference());
     }
   }
 

@@ -4,6 +4,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -46,7 +47,8 @@ record AsRead(String seen, String folded) {
 
   /** What a page would show, and what its addresses say. */
   private static String shown(String text) {
-    return String.join("\n", new Prose(text, 0).everyText()).replaceAll("</?\\p{Alpha}[^<>]*>", "");
+    return String.join("\n", new Prose(text, 0, Map.of()).everyText())
+        .replaceAll("</?\\p{Alpha}[^<>]*>", "");
   }
 
   private static String drawnTogether(String text) {

@@ -107,6 +107,24 @@ class PublicWeekTest {
     assertThat(crew.out()).contains("Bo planed.", "Cold.", "Bo slept.").doesNotContain("audience:");
   }
 
+  @Test
+  void aLineForTheCrewHoweverItIsWrittenLetsNothingOut() throws IOException {
+    for (String line :
+        List.of(
+            "Audience: crew",
+            "audience:crew",
+            "AUDIENCE: CREW",
+            "audience: Crew.",
+            "audience: the crew only",
+            "**audience: crew**",
+            "> audience: crew",
+            "audience = crew",
+            "audience: publik")) {
+      day("audience: public\n", "Cold.\n\n" + line + "\n\nThe stove went out twice.\n");
+      assertThat(week().out()).as(line).contains("Cold.").doesNotContain("stove", line);
+    }
+  }
+
   /** A JPEG whose Exif says “turn me” (orientation 6) and has a place; by Exif 2.32, 4.6. */
   private static byte[] photo() throws IOException {
     ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
@@ -298,5 +316,32 @@ class PublicWeekTest {
     day("photos: [{file: evidence/a.jpg, audience: public, allow: [place]}]\n", "");
     assertThat(week().err()).contains("--out DIR", "--format html they are in it");
     assertThat(week("--format", "html").err()).isEmpty();
+  }
+
+  @Test
+  void aPictureInTheTextIsShownWhereItIsMarkedAndElseToldInWords() throws IOException {
+    Files.createDirectories(folder.resolve("evidence"));
+    Files.write(folder.resolve("evidence/fair.jpg"), photo());
+    Files.write(folder.resolve("evidence/stem.jpg"), photo());
+    day(
+        "audience: public\n"
+            + "photos: [{file: evidence/fair.jpg, audience: public, allow: [place]}]\n",
+        "Here ![she is fair](../evidence/fair.jpg) and ![the stem](../evidence/stem.jpg) too;"
+            + " [the list](../evidence/list.txt).\n");
+    assertThat(week("--out", "site").err()).isEmpty();
+    assertThat(Files.readString(folder.resolve("site/week-2026-W09-public.md")))
+        .contains("Here ![she is fair](week-2026-W09-1.jpg) and the stem too; the list.")
+        .doesNotContain("evidence", "stem.jpg");
+
+    Run crew =
+        Run.in(folder, "week", "--ending", "2026-03-01", "--format", "html", "--out", "crew");
+    assertThat(crew.err()).isEmpty();
+    Document page = Jsoup.parse(Files.readString(folder.resolve("crew/week-2026-W09.html")));
+    assertThat(page.select("img[alt=she is fair], img[alt=the stem]").eachAttr("src"))
+        .hasSize(2)
+        .allMatch(src -> src.startsWith("data:image/jpeg;base64,"));
+    assertThat(Run.in(folder, "week", "--ending", "2026-03-01").out())
+        .contains("evidence/fair.jpg", "she is fair and the stem too")
+        .doesNotContain("![");
   }
 }

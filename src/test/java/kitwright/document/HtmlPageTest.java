@@ -40,7 +40,14 @@ class HtmlPageTest {
   }
 
   private static org.jsoup.nodes.Document prose(String markdown) {
-    return read(page("{{words}}\n", Slots.none().block("words", Block.prose(markdown, 2))));
+    return read(
+        page(
+            "{{words}}\n",
+            Slots.none()
+                .block(
+                    "words",
+                    Block.prose(
+                        markdown, 2, Map.of("photo.jpg", "photo.jpg", "plan.svg", "plan.svg")))));
   }
 
   private static org.jsoup.nodes.Document read(String page) {

@@ -2,6 +2,7 @@ package kitwright.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ProseTest {
@@ -45,8 +46,21 @@ class ProseTest {
 
   @Test
   void picturesFromOtherHostsBecomeLinks() {
-    assertThat(safe("![hull](photos/1.jpg) ![spy](https://a.example/p.gif)"))
-        .isEqualTo("![hull](photos/1.jpg) [spy](https://a.example/p.gif)\n");
+    assertThat(safe("![spy](https://a.example/p.gif)"))
+        .isEqualTo("[spy](https://a.example/p.gif)\n");
+  }
+
+  @Test
+  void aFileThatDoesNotLieBesideThePageIsToldInWords() {
+    assertThat(safe("![hull](photos/1.jpg) and [the letter](../evidence/smith-2026.txt)"))
+        .isEqualTo("hull and the letter\n");
+  }
+
+  @Test
+  void aPictureThatLiesBesideThePageIsShownUnderItsNameThere() {
+    Block prose =
+        Block.prose("![hull](../photos/a%20b.jpg)", 0, Map.of("../photos/a%20b.jpg", "week-1.jpg"));
+    assertThat(Document.of(prose).markdown()).isEqualTo("![hull](week-1.jpg)\n");
   }
 
   @Test

@@ -1,8 +1,10 @@
 package kitwright.report.week;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.daybook.Ahead;
 import kitwright.daybook.Happenings;
@@ -31,18 +33,35 @@ public final class CrewWeek {
   private final Names names;
   private final WeekDecisions decided;
 
-  CrewWeek(Week week, Facts now) {
+  private final WeekPhotos photos;
+
+  private CrewWeek(Week week, Facts now) {
     this.week = week;
     this.now = now;
-    this.parts =
-        new WeekParts(
-            week, WeekLog.of(week, now.ledger()), Ahead.after(week, now, now.ledger().log()));
+    WeekLog log = WeekLog.of(week, now.ledger());
+    this.parts = new WeekParts(week, log, Ahead.after(week, now, now.ledger().log()));
+    this.photos = WeekPhotos.of(week, log, LogDay.Audience.CREW);
     this.happened = Happenings.in(week, now.ledger());
     this.names = new Names(now.ledger());
     this.decided = new WeekDecisions(happened, now, names);
   }
 
-  public Sheet sheet() {
+  /** The week of everybody who builds. */
+  public static CrewWeek of(Week week, Facts now) {
+    return new CrewWeek(week, now);
+  }
+
+  /** The photos that its days name or show. */
+  public List<WeekPhoto> photos() {
+    return photos.all();
+  }
+
+  /**
+   * The document.
+   *
+   * @param shown the names of the photos that lie beside it; others are told by where they lie
+   */
+  public Sheet sheet(Set<String> shown) {
     WeekMoney money = new WeekMoney(happened.money(), now);
     Slots slots =
         Slots.none()
@@ -54,7 +73,7 @@ public final class CrewWeek {
             .sentence("people", people())
             .table("progress", parts.progress())
             .sentence("used", parts.used())
-            .block("days", days().toArray(Block[]::new))
+            .block("days", days(shown).toArray(Block[]::new))
             .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
             .block("missing", bullets(happened.found().stream().map(this::found).toList()))
             .block("decided", bullets(decided.all()))
@@ -64,7 +83,7 @@ public final class CrewWeek {
             .block("spends", money.table().toArray(Block[]::new))
             .block("waits", Waits.table(now).toArray(Block[]::new))
             .block("tools", bullets(tools()))
-            .block("photos", bullets(photos()))
+            .block("photos", photos(shown).toArray(Block[]::new))
             .block("next", bullets(next()));
     return new Sheet("week-" + week + ".md", "week", slots);
   }
@@ -108,12 +127,13 @@ public final class CrewWeek {
     return WeekParts.shares(parts.log().hours().byPerson(), names::of);
   }
 
-  private List<Block> days() {
+  private List<Block> days(Set<String> shown) {
     List<Block> blocks = new ArrayList<>();
     for (LogDay day : parts.log().days()) {
       if (!day.bodyFor(LogDay.Audience.CREW).isBlank()) {
         blocks.add(Block.heading(3, Say.weekday(day.day()) + " " + Say.dayAndMonth(day.day())));
-        blocks.add(Block.prose(day.bodyFor(LogDay.Audience.CREW), HEADINGS_BELOW));
+        blocks.add(
+            Block.prose(day.bodyFor(LogDay.Audience.CREW), HEADINGS_BELOW, photos.in(day, shown)));
       }
     }
     return blocks;
@@ -170,14 +190,26 @@ public final class CrewWeek {
         + ".";
   }
 
-  private List<Inline> photos() {
-    return parts.log().photos().stream()
-        .map(
-            photo ->
-                Inline.together(
-                    Inline.code(photo.picture().file()),
-                    Inline.text(photo.picture().says().map(text -> ", " + text).orElse(""))))
-        .toList();
+  /** Those that the text shows in their place are not shown twice. */
+  private List<Block> photos(Set<String> shown) {
+    Set<String> inText = new HashSet<>();
+    parts.log().days().forEach(day -> inText.addAll(photos.in(day, shown).values()));
+    List<Block> blocks = new ArrayList<>();
+    List<Inline> paths = new ArrayList<>();
+    for (WeekPhoto photo : photos.all()) {
+      if (shown.contains(photo.name()) && !inText.contains(photo.name())) {
+        blocks.add(WeekPhotos.told(photo, blocks.size() + 1));
+      } else if (!shown.contains(photo.name()) && photo.picture().isPresent()) {
+        paths.add(
+            Inline.together(
+                Inline.code(photo.picture().get().file()),
+                Inline.text(photo.says().map(text -> ", " + text).orElse(""))));
+      }
+    }
+    if (!paths.isEmpty()) {
+      blocks.add(Block.bullets(paths));
+    }
+    return blocks;
   }
 
   private List<Inline> next() {

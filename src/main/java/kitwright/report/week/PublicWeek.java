@@ -1,16 +1,15 @@
 package kitwright.report.week;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import kitwright.daybook.Ahead;
 import kitwright.daybook.Happenings;
 import kitwright.daybook.Week;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
-import kitwright.document.Destination;
-import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.finding.Finding;
 import kitwright.ledger.Build;
@@ -35,7 +34,7 @@ public final class PublicWeek {
   private final WeekLog log;
   private final Happenings happened;
   private final Spoken spoken = new Spoken();
-  private final List<PublicPhoto> photos = new ArrayList<>();
+  private final WeekPhotos photos;
   private final Sheet sheet;
 
   private PublicWeek(Week week, Facts now) {
@@ -43,13 +42,7 @@ public final class PublicWeek {
     this.now = now;
     this.log = WeekLog.of(week, now.ledger());
     this.happened = Happenings.in(week, now.ledger());
-    log.photos().stream()
-        .filter(photo -> photo.picture().isPublic())
-        .forEach(
-            photo ->
-                photos.add(
-                    new PublicPhoto(
-                        photo.picture(), "week-" + week + "-" + (photos.size() + 1) + ".jpg")));
+    this.photos = WeekPhotos.of(week, log, Audience.PUBLIC);
     this.sheet = make(new PublicNames(now.ledger(), spoken));
   }
 
@@ -64,8 +57,8 @@ public final class PublicWeek {
   }
 
   /** The photos that go out. */
-  public List<PublicPhoto> photos() {
-    return List.copyOf(photos);
+  public List<WeekPhoto> photos() {
+    return photos.all();
   }
 
   /** What in the words that go out looks private and nobody has allowed there. */
@@ -147,23 +140,28 @@ public final class PublicWeek {
       if (!body.isBlank()) {
         spoken.say(body, day.at().record(), day.allow());
         blocks.add(Block.heading(3, Say.weekday(day.day()) + " " + Say.dayAndMonth(day.day())));
-        blocks.add(Block.prose(body, HEADINGS_BELOW));
+        blocks.add(Block.prose(body, HEADINGS_BELOW, photos.in(day, names())));
       }
     }
     return blocks;
   }
 
+  private Set<String> names() {
+    return photos.all().stream().map(WeekPhoto::name).collect(Collectors.toSet());
+  }
+
   private List<Block> pictures() {
     List<Block> blocks = new ArrayList<>();
-    for (PublicPhoto photo : photos) {
-      List<Inline> parts = new ArrayList<>();
-      parts.add(Inline.picture(Destination.file(photo.name()), "Photo " + (blocks.size() + 1)));
+    for (WeekPhoto photo : photos.all()) {
       photo
           .picture()
-          .says()
-          .map(words -> spoken.say(words, photo.picture().at().of("says"), photo.allow()))
-          .ifPresent(words -> Collections.addAll(parts, Inline.newLine(), Inline.emphasis(words)));
-      blocks.add(Block.paragraph(parts.toArray(Inline[]::new)));
+          .ifPresent(
+              picture ->
+                  picture
+                      .says()
+                      .ifPresent(
+                          words -> spoken.say(words, picture.at().of("says"), photo.allow())));
+      blocks.add(WeekPhotos.told(photo, blocks.size() + 1));
     }
     return blocks;
   }

@@ -1,5 +1,6 @@
 package kitwright.report.week;
 
+import java.util.Set;
 import kitwright.daybook.Week;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -18,7 +19,7 @@ public final class WeekReport {
    */
   public static Sheet of(Ledger ledger, Week week, LogDay.Audience audience) {
     return switch (audience) {
-      case CREW -> new CrewWeek(week, Facts.of(ledger, week.last())).sheet();
+      case CREW -> CrewWeek.of(week, Facts.of(ledger, week.last())).sheet(Set.of());
       case PUBLIC -> PublicWeek.of(week, Facts.of(ledger, week.last())).sheet();
     };
   }
