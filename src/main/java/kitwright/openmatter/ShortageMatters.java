@@ -133,7 +133,7 @@ final class ShortageMatters {
             + underWay(standing),
         stop,
         waitsFor(standing),
-        next(standing),
+        next(standing, Awaited.last(stop, waiting, now)),
         earlier(
             isSettledByOthers(standing) ? Optional.empty() : lastDayToOrder(stop, waiting),
             standing.state() == Standing.State.FOUND ? notice(shortage) : Optional.empty()),
@@ -176,6 +176,11 @@ final class ShortageMatters {
 
   /** The last day to order so that the work can start when it must. */
   private Optional<LocalDate> lastDayToOrder(Optional<OpenMatter.Stop> stop, List<Wanted> waiting) {
+    return lastDayToOrder(stop, waiting, now);
+  }
+
+  static Optional<LocalDate> lastDayToOrder(
+      Optional<OpenMatter.Stop> stop, List<Wanted> waiting, Facts now) {
     Optional<Integer> lead =
         waiting.stream()
             .map(Wanted::thing)
@@ -235,7 +240,7 @@ final class ShortageMatters {
     return entry instanceof Spend spend ? spend.to().map(now.ledger()::nameOf) : Optional.empty();
   }
 
-  private String next(Standing standing) {
+  private String next(Standing standing, Optional<LocalDate> last) {
     Optional<String> chosen = chosen(standing);
     if (chosen.isPresent()) {
       return chosen.get();
@@ -256,7 +261,7 @@ final class ShortageMatters {
                   ? "claim it from the supplier"
                   : "send the drafted claim")
               + bought(standing);
-      case CLAIMED -> "press for an answer to " + claims(standing) + bought(standing);
+      case CLAIMED -> Awaited.of(sent(standing), claims(standing), last) + bought(standing);
       case ANSWERED ->
           brokenPromise(standing)
               ? "ask again: what was promised did not come" + bought(standing)
@@ -300,6 +305,13 @@ final class ShortageMatters {
                         .filter(asking -> asking.shortage().id().equals(shortage.id()))
                         .allMatch(asking -> asking.isSettled()))
         .isPresent();
+  }
+
+  private List<kitwright.claim.Standing> sent(Standing standing) {
+    return standing.claims().stream()
+        .flatMap(claim -> kitwright.claim.Standings.on(now).of(claim.id()).stream())
+        .filter(claim -> !claim.isDraft())
+        .toList();
   }
 
   private static String claims(Standing standing) {

@@ -45,21 +45,21 @@ final class WaitingMatters {
 
   private OpenMatter claim(Standing standing) {
     Claim claim = standing.claim();
-    List<String> tasks =
+    List<Wanted> waiting =
         claim.shortages().stream()
             .flatMap(ref -> kitwright.shortage.Standings.on(now).of(ref).stream())
             .filter(kitwright.shortage.Standing::isOpen)
             .flatMap(each -> LookAhead.on(now).ofItem(each.shortage().item()).stream())
             .filter(wanted -> !wanted.missing().isNone() || !wanted.toCome().isEmpty())
-            .map(Wanted::task)
             .toList();
+    Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
     return new OpenMatter(
         OpenMatter.Sort.CLAIM,
         claim.named(),
         state(standing),
-        needed.of(tasks),
+        stop,
         standing.isDraft() ? "you" : standing.against().map(Party::name).orElse("the supplier"),
-        next(standing),
+        next(standing, Awaited.last(stop, waiting, now)),
         actBy(standing),
         standing.promisedFor());
   }
@@ -103,14 +103,10 @@ final class WaitingMatters {
         .orElse("");
   }
 
-  private static String next(Standing standing) {
+  private static String next(Standing standing, Optional<LocalDate> last) {
     return switch (standing.state()) {
       case DRAFT -> "send it";
-      case SENT, ACKNOWLEDGED ->
-          standing.isOverdue()
-              ? "remind them, or do as the letter says"
-              : "wait"
-                  + standing.claim().replyBy().map(day -> " until " + Days.named(day)).orElse("");
+      case SENT, ACKNOWLEDGED -> Awaited.of(standing, last);
       case ANSWERED ->
           standing
               .promisedFor()

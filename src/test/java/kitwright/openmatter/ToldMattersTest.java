@@ -93,10 +93,21 @@ class ToldMattersTest {
                     + "claims: [{id: c, against: kit-maker, shortages: [s], remedy: replacement,"
                     + " sent: 2026-02-25, reply-by: 2026-03-20}]\n"))
         .containsExactly(
-            "shortage s | 2 × cleat: not packed | Redshank Kit Boats | press for an answer to c (or"
+            "shortage s | 2 × cleat: not packed | Redshank Kit Boats | press for an answer to c"
+                + " now: on 20\u00a0March\u00a02026 it will be too late to get it otherwise (or"
                 + " buy) | by 2026-03-10 | stops side, needed by 2026-03-20",
-            "claim c | sent, no word since; reply due in 18 days | Redshank Kit Boats | wait until"
-                + " 20\u00a0March\u00a02026 | by 2026-03-20 | stops side, needed by 2026-03-20");
+            "claim c | sent, no word since; reply due in 18 days | Redshank Kit Boats | press for"
+                + " an answer now: on 20\u00a0March\u00a02026 it will be too late to get it"
+                + " otherwise | by 2026-03-20 | stops side, needed by 2026-03-20");
+    assertThat(
+            told(
+                "shortages: [{id: s, item: winch, qty: 2, found: 2026-02-20, cause: wrong}]\n"
+                    + "claims: [{id: c, against: kit-maker, shortages: [s], remedy: replacement,"
+                    + " sent: 2026-02-25}]\n"))
+        .as("no day was asked for, and no work waits")
+        .contains(
+            "claim c | sent, no word since | Redshank Kit Boats | press for an answer: no day was"
+                + " asked for");
     assertThat(
             told(
                 "shortages: [{id: s, item: cleat, qty: 2, found: 2026-02-20, cause: not-packed}]\n"
@@ -118,8 +129,9 @@ class ToldMattersTest {
             "claim c | received by them, not answered; reply due in 1 day | Redshank Kit Boats |"
                 + " wait until 3\u00a0March\u00a02026 | by 2026-03-03 | stops side, needed by"
                 + " 2026-03-20",
-            "shortage s | 2 × cleat: not packed | Redshank Kit Boats | press for an answer to c (or"
-                + " buy) | by 2026-03-10 | stops side, needed by 2026-03-20");
+            "shortage s | 2 × cleat: not packed | Redshank Kit Boats | wait for the answer to c"
+                + " until 3\u00a0March\u00a02026 (or buy) | by 2026-03-10 | stops side, needed by"
+                + " 2026-03-20");
   }
 
   @Test

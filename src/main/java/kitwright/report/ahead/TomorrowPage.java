@@ -213,16 +213,16 @@ public final class TomorrowPage {
   private Inline act(OpenMatter matter) {
     String id = matter.record().substring(matter.record().lastIndexOf(' ') + 1);
     boolean ours = matter.waitsFor().equals("you");
-    String since =
+    String late =
         matter.lastDay().isBefore(day.day())
-            ? " (since " + Say.dayAndMonth(matter.lastDay()) + ")"
+            ? " (late since " + Say.dayAndMonth(matter.lastDay()) + ")"
             : "";
     return Inline.together(
         Inline.text(
             (ours ? subject(matter) : reached(matter.waitsFor()))
                 + ": "
                 + firstThing(matter)
-                + since
+                + late
                 + ", "),
         Inline.code(id));
   }
