@@ -67,7 +67,7 @@ public final class AheadReport implements Report {
 
   private static Table work(List<Planned> tasks, Facts now) {
     return new Table(
-        "Work that can go on",
+        "Work in its turn, and what it lacks",
         columns(
             data("task"),
             left("From"),
