@@ -25,6 +25,9 @@ public sealed class At permits Written {
   /** The key of each entry, as a slot of the layout; below zero where the layout lacks it. */
   private final int[] slots;
 
+  /** Kept only where an earlier day may take something from it: most of a ledger is not. */
+  private final Node.@Nullable Mapping source;
+
   /** In the order of the entries; null where nothing stands that could be read. */
   private final @Nullable Object[] values;
 
@@ -43,6 +46,7 @@ public sealed class At permits Written {
       put(i + 1, entries.get(i).value().at());
       values[i] = slots[i] < 0 ? null : bySlot[slots[i]];
     }
+    this.source = mayBeCut() ? source : null;
   }
 
   /** Sees the values of a record. */
@@ -104,6 +108,38 @@ public sealed class At permits Written {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether an earlier day may take something from the record and leave the rest: it holds a day
+   * that has happened, besides the one from which on it is there.
+   */
+  @SuppressWarnings("unchecked") // as above
+  private boolean mayBeCut() {
+    for (int i = 0; i < slots.length; i++) {
+      if (values[i] instanceof LocalDate) {
+        Key key = layout.key(slots[i]);
+        if (key.isHappened() && !key.isOpening()) {
+          return true;
+        }
+      } else if (values[i] instanceof List<?> && layout.key(slots[i]).inner().isPresent()) {
+        for (At inner : (List<At>) values[i]) {
+          if (inner.happensAfter(LocalDate.MIN)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** What was written, where an earlier day may take something from it. */
+  final Optional<Node.Mapping> source() {
+    return Optional.ofNullable(source);
+  }
+
+  final Layout layout() {
+    return layout;
   }
 
   /** The value of a key, as {@link Visitor} gets it. */

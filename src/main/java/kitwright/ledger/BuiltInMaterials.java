@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -33,8 +32,7 @@ final class BuiltInMaterials {
     Ledger.Gathering gathering = new Ledger.Gathering();
     Recall recall = new Recall();
     Records records =
-        new Records(
-            new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults, LocalDate.MAX);
+        new Records(new Layouts(), Currency.getInstance("EUR"), recall, gathering, faults);
     YamlText.read("built-in materials", text(), recall, records::take, faults);
     if (!faults.inOrder().isEmpty()) {
       throw new IllegalStateException("the built-in materials are faulty: " + faults.inOrder());

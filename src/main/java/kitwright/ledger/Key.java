@@ -73,6 +73,11 @@ public record Key(
     return sort == Sorts.HAPPENED;
   }
 
+  /** Whether its record, or its group, is there only from its day on. */
+  boolean isOpening() {
+    return isHappened() && (needed || traits.contains(Trait.OPENS));
+  }
+
   /** Whether it is a day or days, come or to come. */
   public boolean isDay() {
     return sort == Sorts.HAPPENED || sort == Sorts.PLANNED || sort == Sorts.DAYS;

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.value.Place;
 import kitwright.value.Ref;
@@ -32,10 +31,7 @@ public final class Ledger {
   /** By the place of the sign-off. */
   private final Map<Place, Seal> seals;
 
-  private final List<SourceFile> files;
-
   private Ledger(
-      List<SourceFile> files,
       Build build,
       Map<Kind, List<Entry>> records,
       Map<Kind, Set<String>> unsound,
@@ -43,7 +39,6 @@ public final class Ledger {
       SeenFiles evidence,
       Map<Place, Seal> seals) {
     this.seals = Map.copyOf(seals);
-    this.files = files;
     this.build = build;
     this.records = records;
     this.unsound = unsound;
@@ -111,11 +106,11 @@ public final class Ledger {
       return unsound;
     }
 
-    Ledger close(List<SourceFile> files, Build build, SeenFiles evidence) {
+    Ledger close(Build build, SeenFiles evidence) {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())
           .sort(java.util.Comparator.comparing(Entry::id));
-      return new Ledger(files, build, records, unsound, unread, evidence, Map.of());
+      return new Ledger(build, records, unsound, unread, evidence, Map.of());
     }
   }
 
@@ -125,39 +120,29 @@ public final class Ledger {
    * came later; promises and plans stay. Which days count as happened is declared with each key.
    */
   public Ledger asOf(LocalDate day) {
-    Set<String> later = new HashSet<>();
-    records.forEach((kind, list) -> later.addAll(laterFiles(list, day)));
-    if (later.isEmpty()) {
+    if (records.values().stream().flatMap(List::stream).noneMatch(each -> isCut(each, day))) {
       return this;
     }
-    Gathering again =
-        LedgerReader.again(
-            files.stream().filter(file -> later.contains(file.path())).toList(),
-            build.currency(),
-            day);
-    Map<At, Entry> there = new HashMap<>();
-    again.entries().forEach(entry -> there.put(entry.at(), entry));
     Gathering view = new Gathering();
     records.forEach(
         (kind, list) ->
-            list.stream()
-                .flatMap(
-                    entry ->
-                        kind != Kind.BUILD && later.contains(entry.at().record().file())
-                            ? Stream.ofNullable(there.get(entry.at()))
-                            : Stream.of(entry))
-                .forEach(view::add));
+            list.forEach(
+                entry ->
+                    asOf(day, entry)
+                        .ifPresentOrElse(view::add, () -> view.addUnsound(kind, entry.id()))));
     unsound.forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
-    again.unsound().forEach((kind, ids) -> ids.forEach(id -> view.addUnsound(kind, id)));
     view.unread.addAll(unread);
-    return view.close(files, build, evidence);
+    return view.close(build, evidence).sealed(seals);
   }
 
-  private static Set<String> laterFiles(List<Entry> entries, LocalDate day) {
-    return entries.stream()
-        .filter(entry -> entry.at().happensAfter(day))
-        .map(entry -> entry.at().record().file())
-        .collect(Collectors.toSet());
+  /** The build is there before it began. */
+  private static boolean isCut(Entry entry, LocalDate day) {
+    return entry.kind() != Kind.BUILD && entry.at().happensAfter(day);
+  }
+
+  /** Records that no day cuts are shared: they read the same. */
+  private Optional<Entry> asOf(LocalDate day, Entry entry) {
+    return isCut(entry, day) ? Records.asOf(day, entry, build.currency()) : Optional.of(entry);
   }
 
   /** The build. */
@@ -374,7 +359,7 @@ public final class Ledger {
 
   /** The same with what came of the signatures that keys made, by the place of the sign-off. */
   public Ledger sealed(Map<Place, Seal> checked) {
-    return new Ledger(files, build, records, unsound, unread, evidence, checked);
+    return new Ledger(build, records, unsound, unread, evidence, checked);
   }
 
   /** What came of the signature that a key made for a sign-off. */

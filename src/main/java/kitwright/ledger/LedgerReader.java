@@ -1,6 +1,5 @@
 package kitwright.ledger;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -46,7 +45,7 @@ public final class LedgerReader {
     List<Build> builds =
         gathering.entries().filter(Build.class::isInstance).map(Build.class::cast).toList();
     builds.stream().skip(1).forEach(second -> out.add(secondBuild(second, builds.get(0))));
-    return builds.stream().findFirst().map(build -> close(gathering, files, build, evidence));
+    return builds.stream().findFirst().map(build -> close(gathering, build, evidence));
   }
 
   /**
@@ -61,35 +60,25 @@ public final class LedgerReader {
     return gathering
         .faultyBuild()
         .filter(build -> build.at().isRead("currency"))
-        .map(build -> close(gathering, files, build, evidence));
+        .map(build -> close(gathering, build, evidence));
   }
 
   private static Ledger.Gathering gather(List<SourceFile> files, Findings out) {
     Layouts layouts = new Layouts();
-    return gather(files, layouts, currency(files, layouts), LocalDate.MAX, out);
-  }
-
-  private static Ledger.Gathering gather(
-      List<SourceFile> files, Layouts layouts, Currency currency, LocalDate until, Findings out) {
+    Currency currency = currency(files, layouts);
     Ledger.Gathering gathering = new Ledger.Gathering();
     // No file hangs on another, so all cores read; their order is put right behind them.
     runs(files).parallelStream()
-        .map(run -> Part.of(run, layouts, currency, until))
+        .map(run -> Part.of(run, layouts, currency))
         .forEachOrdered(part -> part.addTo(gathering, out));
     return gathering;
   }
 
   private static Ledger close(
       Ledger.Gathering gathering,
-      List<SourceFile> files,
       Build build,
       Function<List<String>, Map<String, EvidenceFile>> evidence) {
-    return gathering.close(files, build, new SeenFiles(evidence));
-  }
-
-  /** Reads files once more, as they would have read at the end of a day. */
-  static Ledger.Gathering again(List<SourceFile> files, Currency currency, LocalDate until) {
-    return gather(files, new Layouts(), currency, until, new Findings());
+    return gathering.close(build, new SeenFiles(evidence));
   }
 
   /** The files in runs, each of which one core reads in one go. */
@@ -107,12 +96,12 @@ public final class LedgerReader {
     private final Findings faults = new Findings();
     private final Records records;
 
-    private Part(Layouts layouts, Currency currency, LocalDate until) {
-      records = new Records(layouts, currency, recall, gathering, faults, until);
+    private Part(Layouts layouts, Currency currency) {
+      records = new Records(layouts, currency, recall, gathering, faults);
     }
 
-    static Part of(List<SourceFile> run, Layouts layouts, Currency currency, LocalDate until) {
-      Part part = new Part(layouts, currency, until);
+    static Part of(List<SourceFile> run, Layouts layouts, Currency currency) {
+      Part part = new Part(layouts, currency);
       run.forEach(part::read);
       return part;
     }
@@ -148,8 +137,7 @@ public final class LedgerReader {
     Findings unheard = new Findings();
     Ledger.Gathering builds = new Ledger.Gathering();
     Records records =
-        new Records(
-            layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard, LocalDate.MAX);
+        new Records(layouts, Currency.getInstance("EUR"), new Recall(), builds, unheard);
     for (SourceFile file : files) {
       if (file.opened() && !file.isMarkdown() && mayHoldBuild(file.text())) {
         YamlText.first(file.path(), file.text(), Kind.BUILD.key())

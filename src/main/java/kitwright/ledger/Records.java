@@ -23,24 +23,13 @@ final class Records {
   private final Recall recall;
   private final Ledger.Gathering into;
   private final Findings out;
-  private final LocalDate until;
 
-  /**
-   * @param until what happened later is left out
-   */
-  Records(
-      Layouts layouts,
-      Currency currency,
-      Recall recall,
-      Ledger.Gathering into,
-      Findings out,
-      LocalDate until) {
+  Records(Layouts layouts, Currency currency, Recall recall, Ledger.Gathering into, Findings out) {
     this.layouts = layouts;
     this.currency = currency;
     this.recall = recall;
     this.into = into;
     this.out = out;
-    this.until = until;
   }
 
   /** Takes one record below a top key. */
@@ -65,20 +54,32 @@ final class Records {
   }
 
   private void read(Kind kind, Node.Mapping mapping, String body) {
-    Keys k = Keys.of(layout(kind), mapping, kind.word(), currency, recall, out, until);
+    Keys k = Keys.of(layout(kind), mapping, kind.word(), currency, recall, out);
     Entry entry = Layouts.read(kind, k, body);
     k.finish();
-    if (k.isSound() && !k.isLater()) {
+    if (k.isSound()) {
       into.add(entry);
-    } else {
-      into.addUnsound(kind, entry.id());
+      return;
     }
-    if (!k.isSound()) {
-      into.addUnread(Unread.record(kind, entry, mapping));
-    }
-    if (!k.isSound() && entry instanceof Build build) {
+    into.addUnsound(kind, entry.id());
+    into.addUnread(Unread.record(kind, entry, mapping));
+    if (entry instanceof Build build) {
       into.addFaulty(build);
     }
+  }
+
+  /** A record as it read at the end of a day that cuts it; empty where it was not there yet. */
+  static Optional<Entry> asOf(LocalDate day, Entry entry, Currency currency) {
+    return entry.at().source().flatMap(written -> asOf(day, entry, written, currency));
+  }
+
+  private static Optional<Entry> asOf(
+      LocalDate day, Entry entry, Node.Mapping written, Currency currency) {
+    Kind kind = entry.kind();
+    Layout layout = entry.at().layout();
+    Keys k = Keys.of(layout, written, kind.word(), currency, new Recall(), new Findings(), day);
+    Entry then = Layouts.read(kind, k, entry instanceof LogDay log ? log.body() : "");
+    return k.isLater() ? Optional.empty() : Optional.of(then);
   }
 
   /** Layouts are shared between threads; each thread asks for one once. */

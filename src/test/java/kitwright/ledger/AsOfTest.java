@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.Sample;
 import kitwright.finding.Findings;
@@ -114,6 +115,36 @@ class AsOfTest {
     Optional<Shortage> late = ledger.shortage(new Ref("late", ledger.build().at().record()));
     assertThat(late).isEmpty();
     assertThat(ledger.knows(Kind.SHORTAGES, "late")).isTrue();
+  }
+
+  @Test
+  void aRecordThatNoDayCutsIsTheVeryOneThatWasRead() {
+    Ledger ledger = Sample.ledger(RECORDS);
+    Ledger view = ledger.asOf(LocalDate.of(2026, 2, 13));
+    assertThat(view.kit().get(0)).isSameAs(ledger.kit().get(0));
+    assertThat(view.shortages().get(0)).isSameAs(ledger.shortages().get(1));
+    assertThat(view.claims().get(0)).isNotSameAs(ledger.claims().get(0));
+  }
+
+  @Test
+  void whatAKeySignedStaysSignedOnAnEarlierDay() {
+    Ledger ledger =
+        Sample.ledger(
+            """
+            substitutions:
+              - id: sub
+                instead-of: {item: plank, qty: 1}
+                why: here
+                grade: finish
+                proposed: {by: nora, on: 2026-02-11}
+                sign-offs: [{by: nora, on: 2026-02-12, statement: abc}]
+            tasks: [{id: bevel, what: bevel, takes: 2 d, started: 2026-02-20}]
+            """);
+    Substitution.SignOff signOff = ledger.substitutions().get(0).signOffs().get(0);
+    Ledger sealed = ledger.sealed(Map.of(signOff.at().record(), Seal.GOOD));
+    Ledger view = sealed.asOf(LocalDate.of(2026, 2, 19));
+    assertThat(view.tasks().get(0).started()).isEmpty();
+    assertThat(view.seal(view.substitutions().get(0).signOffs().get(0))).isEqualTo(Seal.GOOD);
   }
 
   /** Whatever key is added: the view holds no day after its own that is declared as happened. */

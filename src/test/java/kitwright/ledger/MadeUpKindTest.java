@@ -155,7 +155,7 @@ class MadeUpKindTest {
     Ledger.Gathering all = new Ledger.Gathering();
     plain.all().forEach(all::add);
     all.add(mould);
-    return all.close(List.of(), plain.build(), new SeenFiles(paths -> Map.of()));
+    return all.close(plain.build(), new SeenFiles(paths -> Map.of()));
   }
 
   private static Optional<Mould> read(String yaml, Findings faults) {
