@@ -3,10 +3,12 @@ package kitwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,11 +38,22 @@ class ArchiveIT {
       throws Exception {
     assumeTrue(Files.exists(BUILT.resolve("kitwright.jsa.for")), "this folder can have no archive");
     List<String> loaded = loaded(words.split(" ", -1));
+    assertThat(verified()).isEmpty();
     assertThat(loaded)
         .filteredOn(each -> !each.contains("shared objects file"))
         .hasSizeLessThanOrEqualTo(OUTSIDE);
     assertThat(loaded).filteredOn(each -> each.startsWith("kitwright.")).hasSizeBetween(5, own);
     assertThat(loaded).noneMatch(each -> each.startsWith("kitwright.") && each.contains("Lambda"));
+  }
+
+  /** Classes whose bytes were verified at this start; those of an archive were when it was made. */
+  private List<String> verified() throws IOException {
+    try (Stream<String> lines = Files.lines(folder.resolve("init.txt"))) {
+      return lines
+          .filter(line -> line.startsWith("Start class verification for: "))
+          .filter(line -> line.contains(": kitwright.") || line.contains(": picocli."))
+          .toList();
+    }
   }
 
   private List<String> loaded(String... words) throws Exception {
@@ -53,6 +66,7 @@ class ArchiveIT {
                 "-XX:TieredStopAtLevel=1",
                 "-XX:SharedArchiveFile=" + BUILT.resolve("kitwright.jsa"),
                 "-Xlog:class+load:file=" + list + ":none:filecount=0",
+                "-Xlog:class+init=info:file=" + folder.resolve("init.txt") + ":none:filecount=0",
                 "-cp",
                 BUILT.resolve("kitwright-0.1.0.jar").toString(),
                 "kitwright.cli.Main"));
