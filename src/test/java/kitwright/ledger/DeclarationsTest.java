@@ -42,7 +42,7 @@ class DeclarationsTest {
                 .as(key.name())
                 .isNotBlank()
                 .doesNotEndWith(".")
-                .hasSizeLessThan(180));
+                .hasSizeLessThan(200));
   }
 
   @ParameterizedTest
