@@ -52,7 +52,7 @@ record Screen(Supplier<Integer> columns, Marks marks, Ink ink, boolean live) {
       implements Supplier<Integer> {
     @Override
     public Integer get() {
-      if (columns.matches("[1-9]\\d{1,3}")) {
+      if (!columns.isEmpty() && columns.matches("[1-9]\\d{1,3}")) {
         return Integer.valueOf(columns);
       }
       return terminal ? size.get().orElse(TextFindings.USUAL_WIDTH) : TextFindings.USUAL_WIDTH;

@@ -27,6 +27,8 @@ public sealed interface Held {
     R day(LocalDate day);
 
     R words(List<String> words);
+
+    R changed(List<String> keys);
   }
 
   /** It was not there. */
@@ -98,6 +100,18 @@ public sealed interface Held {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.words(words);
+    }
+  }
+
+  /** Something else in these keys of its record. */
+  record Changed(List<String> keys) implements Held {
+    public Changed {
+      keys = List.copyOf(keys);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.changed(keys);
     }
   }
 }

@@ -33,7 +33,7 @@ final class RecordViews {
             } else {
               List<String> keys = differing(values(other), values(entry));
               if (!keys.isEmpty()) {
-                changes.add(change(entry, Held.Told.of("otherwise"), new Held.Told(keys), hands));
+                changes.add(change(entry, Held.Told.of("there"), new Held.Changed(keys), hands));
               }
             }
           });

@@ -9,8 +9,6 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Severity;
 import kitwright.value.Place;
@@ -21,19 +19,6 @@ final class PassedOver {
   private static final int START = 4096;
 
   private PassedOver() {}
-
-  /** Made only where there is such a file. */
-  private static final class Look {
-    /** A kind of record at the beginning of a line. */
-    private static final Pattern RECORDS =
-        Pattern.compile(
-            "(?m)^("
-                + Kind.keys().stream().map(Pattern::quote).collect(Collectors.joining("|"))
-                + ")[ \\t]*:");
-
-    private static final Pattern LOG =
-        Pattern.compile("\\A\\uFEFF?---[ \\t]*\\R(?s:.*)^day:", Pattern.MULTILINE);
-  }
 
   /**
    * What is told of a file that is not read; empty where it is none of the ledger’s, such as a
@@ -53,16 +38,37 @@ final class PassedOver {
   }
 
   private static Optional<Finding> ofText(String named, Path file) {
-    String start = start(file);
-    String bare = named.replaceFirst("(\\.(?:ya?ml|md))?\\.(?:txt|text)$", "");
-    if (Look.RECORDS.matcher(start).find()) {
+    List<String> lines = start(file).replace("\uFEFF", "").lines().toList();
+    if (lines.stream().anyMatch(PassedOver::isRecords)) {
       return Optional.of(
-          told(named, "It holds records, but is not named like a file of them.", bare + ".yaml"));
+          told(
+              named,
+              "It holds records, but is not named like a file of them.",
+              bare(named) + ".yaml"));
     }
-    return Look.LOG.matcher(start).find()
+    return isLog(lines)
         ? Optional.of(
-            told(named, "It holds a day of the log, but is not named like one.", bare + ".md"))
+            told(
+                named,
+                "It holds a day of the log, but is not named like one.",
+                bare(named) + ".md"))
         : Optional.empty();
+  }
+
+  /** Whether a kind of record stands at the beginning of the line. */
+  private static boolean isRecords(String line) {
+    int colon = line.indexOf(':');
+    return colon > 0 && Kind.of(line.substring(0, colon).stripTrailing()).isPresent();
+  }
+
+  private static boolean isLog(List<String> lines) {
+    return !lines.isEmpty()
+        && lines.get(0).stripTrailing().equals("---")
+        && lines.stream().anyMatch(line -> line.startsWith("day:"));
+  }
+
+  private static String bare(String named) {
+    return named.replaceFirst("(\\.(?:ya?ml|md))?\\.(?:txt|text)$", "");
   }
 
   private static String start(Path file) {

@@ -324,8 +324,10 @@ class PublicWeekTest {
     Files.write(folder.resolve("evidence/fair.jpg"), photo());
     Files.write(folder.resolve("evidence/stem.jpg"), photo());
     day(
-        "audience: public\n"
-            + "photos: [{file: evidence/fair.jpg, audience: public, allow: [place]}]\n",
+        """
+        audience: public
+        photos: [{file: evidence/fair.jpg, audience: public, allow: [place]}]
+        """,
         "Here ![she is fair](../evidence/fair.jpg) and ![the stem](../evidence/stem.jpg) too;"
             + " [the list](../evidence/list.txt).\n");
     assertThat(week("--out", "site").err()).isEmpty();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.OutsideProgram;
@@ -143,7 +144,7 @@ class HistoryIT {
         .satisfies(
             change -> {
               assertThat(change.id()).isEqualTo("bolt");
-              assertThat(change.now()).isEqualTo(Held.Told.of("qty"));
+              assertThat(change.now()).isEqualTo(new Held.Changed(List.of("qty")));
               assertThat(change.by()).containsExactly(Hands.NOT_COMMITTED);
             });
   }

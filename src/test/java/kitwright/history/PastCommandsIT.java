@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import kitwright.OutsideProgram;
 import kitwright.cli.Run;
 import org.junit.jupiter.api.BeforeEach;
@@ -72,6 +73,26 @@ class PastCommandsIT {
     assertThat(run.out())
         .contains("The kit, spent", "0.00", "46.20", "spend (s-2026-03-09)", "Eskil");
     assertThat(run("since", "HEAD").out()).doesNotContain("Every record");
+  }
+
+  @Test
+  void whatNobodyTouchedIsToldToFollowAndARecordTellsWhichOfItsKeysChanged() throws Exception {
+    spend("2026-03-09", "46.20 EUR");
+    folder.write(
+        "spend-2026-03-09.yaml",
+        "spending: [{id: s-2026-03-09, on: 2026-03-09, what: bolts, to: maker, amount: 50 EUR,"
+            + " line: kit, state: paid}]");
+    List<String> lines =
+        run("since", "HEAD")
+            .out()
+            .lines()
+            .map(line -> line.replaceAll("[\\s\u00a0]+", " "))
+            .toList();
+    assertThat(lines)
+        .contains(
+            " The kit, spent 46.20 EUR 50.00 EUR follows",
+            " spend (s-2026-03-09) there changed: amount not committed")
+        .anyMatch(line -> line.startsWith("the change follows from other records"));
   }
 
   @Test

@@ -49,4 +49,9 @@ final class HeldCell implements Held.Cases<Cell> {
   public Cell words(List<String> words) {
     return Cell.several(String.join(", ", words), words);
   }
+
+  @Override
+  public Cell changed(List<String> keys) {
+    return Cell.several("changed: " + String.join(", ", keys), keys);
+  }
 }

@@ -22,8 +22,11 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 
-/** What is otherwise than it was at a commit, in a builder's words. */
+/** What has changed since a commit, in a builder's words. */
 public final class SinceTold {
+  /** Where no hand was in it. */
+  private static final String FOLLOWS = "follows";
+
   private SinceTold() {}
 
   /** Tells it. */
@@ -38,7 +41,8 @@ public final class SinceTold {
             .sentence("by", from.by())
             .sentence(
                 "summary",
-                changes.all().isEmpty() ? "nothing changed" : summary(changes.all().size()));
+                changes.all().isEmpty() ? "nothing changed" : summary(changes.all().size()))
+            .sentence("hands", hands(changes));
     for (Matter matter : Matter.values()) {
       slots = slots.table(matter.name().toLowerCase(Locale.ROOT), table(changes.of(matter)));
     }
@@ -46,7 +50,16 @@ public final class SinceTold {
   }
 
   private static String summary(int many) {
-    return Say.count(many, "thing is otherwise", "things are otherwise");
+    return Say.count(many, "thing has changed", "things have changed");
+  }
+
+  private static String hands(Changes changes) {
+    return changes.all().stream().allMatch(change -> !change.by().isEmpty())
+        ? ""
+        : "“By” tells whose hand changed the record itself. Where it says “"
+            + FOLLOWS
+            + "”, nobody did: the change follows from other records, or from the days that went"
+            + " by.";
   }
 
   private static Table table(List<Change> changes) {
@@ -58,7 +71,7 @@ public final class SinceTold {
               change.before().match(new HeldCell()),
               change.now().match(new HeldCell()),
               change.by().isEmpty()
-                  ? Cell.none()
+                  ? Cell.of(FOLLOWS, new Value.Nothing())
                   : Cell.several(String.join(", ", change.by()), List.copyOf(change.by()))));
     }
     return new Table(
