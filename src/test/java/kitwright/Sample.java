@@ -73,6 +73,31 @@ public final class Sample {
     return findings(rule, ledger(yaml), TODAY);
   }
 
+  /**
+   * What a rule finds in a sample on {@link #TODAY}, in all its words: severity, rule and line,
+   * then what, what follows, how to mend it, and the records concerned, a line each; with plain
+   * blanks.
+   */
+  public static List<String> words(Rule rule, String yaml) {
+    return words(rule, yaml, TODAY);
+  }
+
+  /** The same on a day. */
+  public static List<String> words(Rule rule, String yaml, LocalDate today) {
+    return findings(rule, ledger(yaml), today).stream()
+        .map(
+            each ->
+                String.join(
+                    "\n",
+                    each.severity() + " " + each.rule() + " " + lineOf(each.at()),
+                    each.what(),
+                    each.follows(),
+                    each.mend(),
+                    String.join(", ", each.records())))
+        .map(words -> words.replace('\u00a0', ' '))
+        .toList();
+  }
+
   private static List<SourceFile> files(String yaml) {
     List<SourceFile> files = new ArrayList<>();
     if (!yaml.contains("build:")) {

@@ -40,11 +40,7 @@ final class Takings {
 
   private Taken ofStock(StockPosition at, Substitution.Take take) {
     return taken(
-        at.stock().id(),
-        at.stock().what(),
-        take.qty(),
-        known(at.doubts(), at.left()),
-        at.promises());
+        at.stock().id(), at.stock().what(), take.qty(), known(at.doubts(), at.left()), at.ahead());
   }
 
   private Taken ofItem(Position at, Substitution.Take take) {

@@ -145,7 +145,9 @@ public record Asking(
   public boolean isSettled() {
     Quantity left = qty;
     for (Claim.Settlement end : settled) {
-      left = end.qty().filter(left::convertsTo).map(left::less).orElse(Quantity.none(left.unit()));
+      Quantity before = left;
+      Quantity part = end.qty().orElse(before);
+      left = part.convertsTo(before) ? before.less(part) : before;
     }
     return !settled.isEmpty() && left.isNone();
   }

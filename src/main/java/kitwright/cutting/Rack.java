@@ -126,7 +126,7 @@ public record Rack(List<Free> pieces, List<String> withheld) {
     if (!position.used().isNone()) {
       withheld.add(Decimal.print(position.used().amount()) + " of " + name + " are used already.");
     }
-    for (Promise promise : position.promises()) {
+    for (Promise promise : position.ahead()) {
       if (promise.to() instanceof Cut || isOver(promise) || isOwn(promise, cut, ledger)) {
         continue;
       }

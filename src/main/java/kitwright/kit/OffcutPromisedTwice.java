@@ -7,10 +7,12 @@ import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Cut;
+import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
-import kitwright.ledger.Task;
+import kitwright.ledger.Substitution;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -53,11 +55,19 @@ public final class OffcutPromisedTwice implements Rule {
         .findFirst();
   }
 
-  /** What is kept for a task that says itself how much it uses is one promise, told twice. */
+  /** What is kept, or sawn, for work that says itself how much it takes is one promise. */
   private static boolean isSame(Promise kept, Promise other) {
-    return other.qty().isPresent()
-        && kept.to() instanceof Task
-        && kept.task().map(Ref::id).equals(other.task().map(Ref::id));
+    return other.qty().isPresent() && (isSameTask(kept, other) || isPartsOf(kept.to(), other.to()));
+  }
+
+  private static boolean isSameTask(Promise kept, Promise other) {
+    return kept.task().isPresent() && kept.task().map(Ref::id).equals(other.task().map(Ref::id));
+  }
+
+  private static boolean isPartsOf(Entry cut, Entry substitution) {
+    return cut instanceof Cut of
+        && substitution instanceof Substitution
+        && of.instead().filter(ref -> ref.id().equals(substitution.id())).isPresent();
   }
 
   private Finding finding(StockPosition position, Promise broken) {

@@ -13,7 +13,8 @@ import kitwright.value.Quantity;
  *
  * @param counts by day
  * @param uses by day, from the log
- * @param promises to substitutions and tasks
+ * @param promises what substitutions and tasks still ask of it: without what is told twice and what
+ *     its work has used already
  * @param back what was sent back, by day
  * @param awaited in deliveries that are still on their way
  * @param doubts why nobody can say how much is left, each a clause after “since”; none where the

@@ -10,7 +10,7 @@ import kitwright.ledger.Rule;
 import kitwright.value.Days;
 import kitwright.value.Quantity;
 
-/** Fires where the log uses up more than there was. */
+/** Fires where the log, or cuts that are done, use up more than there was. */
 public final class StockOverused implements Rule {
   @Override
   public String name() {
@@ -32,7 +32,7 @@ public final class StockOverused implements Rule {
     }
   }
 
-  /** Blames the entry of the log with which it becomes too much. */
+  /** Blames the entry with which it becomes too much. */
   private void examine(Entry thing, Quantity had, String how, List<Use> uses, Findings out) {
     Quantity used = Quantity.none(had.unit());
     for (Use use : uses) {
@@ -58,6 +58,6 @@ public final class StockOverused implements Rule {
             + ".",
         "What is left of it is told wrongly, and so is what must be bought.",
         "Correct what is recorded as used, or count and record what there really was.",
-        List.of(thing.named(), "log day " + use.on()));
+        List.of(thing.named(), use.by().named()));
   }
 }

@@ -10,14 +10,16 @@ import kitwright.value.Quantity;
  * quantity is in the unit of the stock; pieces of a size are counted.
  *
  * @param promises with and without an amount, in the ledger's order
- * @param uses by day, from the log
+ * @param ahead the same, without what is told twice and what its work has used already
+ * @param uses by day, from the log and from cuts that are done
  * @param doubts why nobody can say how much is left, each a clause after “since”; none where the
  *     records tell
  */
 public record StockPosition(
-    Stock stock, List<Promise> promises, List<Use> uses, List<String> doubts) {
+    Stock stock, List<Promise> promises, List<Promise> ahead, List<Use> uses, List<String> doubts) {
   public StockPosition {
     promises = List.copyOf(promises);
+    ahead = List.copyOf(ahead);
     uses = List.copyOf(uses);
     doubts = List.copyOf(doubts);
   }
@@ -38,16 +40,19 @@ public record StockPosition(
 
   /** What is promised with an amount, used already or not. */
   public Quantity promised() {
-    return promises.stream()
-        .map(Promise::qty)
-        .flatMap(Optional::stream)
-        .reduce(nothing(), Quantity::plus);
+    return sum(promises);
   }
 
   /** What nobody has used and nobody has asked for. */
   public Quantity free() {
-    Quantity spoken = promised();
-    return amount().less(spoken.compareAmount(used()) > 0 ? spoken : used());
+    return left().less(sum(ahead));
+  }
+
+  private Quantity sum(List<Promise> all) {
+    return all.stream()
+        .map(Promise::qty)
+        .flatMap(Optional::stream)
+        .reduce(nothing(), Quantity::plus);
   }
 
   private Quantity nothing() {

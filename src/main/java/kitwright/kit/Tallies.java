@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
@@ -59,10 +60,13 @@ final class Tallies {
                     item.id(),
                     new Position(
                         item,
-                        byDay(counts.getOrDefault(item.id(), List.of())),
-                        itemUses.getOrDefault(item.id(), List.of()),
-                        itemPromises.getOrDefault(item.id(), List.of()),
-                        back.getOrDefault(item.id(), List.of()),
+                        byDay(counts.getOrDefault(item.id(), List.of()), Count::on),
+                        uses(itemUses, item.id()),
+                        SameWork.ahead(
+                            itemPromises.getOrDefault(item.id(), List.of()),
+                            uses(itemUses, item.id()),
+                            ledger),
+                        byDay(back.getOrDefault(item.id(), List.of()), SentBack::on),
                         awaited.getOrDefault(item.id(), List.of()),
                         doubts.of(Kind.KIT, item.id()))));
     return all;
@@ -79,15 +83,21 @@ final class Tallies {
                     new StockPosition(
                         stock,
                         stockPromises.getOrDefault(stock.id(), List.of()),
-                        stockUses.getOrDefault(stock.id(), List.of()),
+                        SameWork.ahead(
+                            stockPromises.getOrDefault(stock.id(), List.of()),
+                            uses(stockUses, stock.id()),
+                            ledger),
+                        uses(stockUses, stock.id()),
                         doubts.of(Kind.STOCK, stock.id()))));
     return all;
   }
 
-  private static List<Count> byDay(List<Count> counts) {
-    return counts.size() < 2
-        ? counts
-        : counts.stream().sorted(Comparator.comparing(Count::on)).toList();
+  private static List<Use> uses(Map<String, List<Use>> all, String id) {
+    return byDay(all.getOrDefault(id, List.of()), Use::on);
+  }
+
+  private static <T> List<T> byDay(List<T> parts, Function<T, LocalDate> on) {
+    return parts.size() < 2 ? parts : parts.stream().sorted(Comparator.comparing(on)).toList();
   }
 
   private void take(Delivery delivery) {
@@ -149,7 +159,7 @@ final class Tallies {
                   add(
                       stockUses,
                       taken.stock(),
-                      new Use(cut.done().orElseThrow(), qty, cut.task(), taken.at().record())));
+                      new Use(cut, cut.done().orElseThrow(), qty, work(cut), taken.at().record())));
     }
   }
 
@@ -169,7 +179,8 @@ final class Tallies {
       Quantity amount) {
     unit.flatMap(u -> in(u, amount))
         .ifPresent(
-            qty -> add(uses, thing, new Use(log.day(), qty, used.task(), used.at().of("qty"))));
+            qty ->
+                add(uses, thing, new Use(log, log.day(), qty, used.task(), used.at().of("qty"))));
   }
 
   private void take(Substitution substitution) {
@@ -218,7 +229,13 @@ final class Tallies {
                 add(
                     stockPromises,
                     stock,
-                    new Promise(cut, Optional.empty(), cut.task(), stock.at())));
+                    new Promise(cut, Optional.empty(), work(cut), stock.at())));
+  }
+
+  /** The task of a cut; where it names none, that of the substitution whose parts it makes. */
+  private Optional<Ref> work(Cut cut) {
+    return cut.task()
+        .or(() -> cut.instead().flatMap(ledger::substitution).flatMap(Substitution::hold));
   }
 
   private void take(Stock stock) {

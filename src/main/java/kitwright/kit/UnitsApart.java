@@ -1,10 +1,13 @@
 package kitwright.kit;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.ledger.Claim;
+import kitwright.ledger.Cut;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
@@ -14,7 +17,6 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
-import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.value.Place;
@@ -39,6 +41,8 @@ public final class UnitsApart implements Rule {
     day.written().tasks().forEach(comparison::task);
     day.written().spending().forEach(comparison::spend);
     day.written().log().forEach(comparison::log);
+    day.written().cuts().forEach(comparison::cut);
+    day.written().claims().forEach(comparison::claim);
   }
 
   /** Compares the quantities of one ledger with those of the things that they are of. */
@@ -76,6 +80,9 @@ public final class UnitsApart implements Rule {
         line.undersize()
             .ifPresent(qty -> item(line.item(), qty, delivery, line.at().of("undersize")));
       }
+      for (Delivery.SentBack line : delivery.sentBack()) {
+        item(line.item(), line.qty(), delivery, line.at().of("qty"));
+      }
     }
 
     void shortage(Shortage shortage) {
@@ -103,13 +110,47 @@ public final class UnitsApart implements Rule {
       spend
           .qty()
           .ifPresent(
-              qty -> thing(spend.item(), Optional.empty(), qty, spend, spend.at().of("qty")));
+              qty -> {
+                Place at = spend.at().of("qty");
+                thing(spend.item(), Optional.empty(), qty, spend, at);
+                spend
+                    .replaces()
+                    .filter(any -> spend.item().isEmpty())
+                    .ifPresent(ref -> asked(ref, qty, spend, at));
+              });
     }
 
     void log(LogDay day) {
       for (LogDay.Used used : day.used()) {
         thing(used.item(), used.stock(), used.qty(), day, used.at().of("qty"));
       }
+    }
+
+    /** Pieces that were sawn up are counted. */
+    void cut(Cut cut) {
+      for (Cut.Taken taken : cut.used()) {
+        Quantity pieces = new Quantity(BigDecimal.valueOf(taken.pieces()), Unit.EACH);
+        thing(Optional.empty(), Optional.of(taken.stock()), pieces, cut, taken.at().of("pieces"));
+      }
+    }
+
+    void claim(Claim claim) {
+      for (Claim.Asked line : claim.asked()) {
+        line.qty().ifPresent(qty -> asked(line.shortage(), qty, claim, line.at().of("qty")));
+        for (Claim.Settlement end : line.settled()) {
+          end.qty().ifPresent(qty -> asked(line.shortage(), qty, claim, end.at().of("qty")));
+        }
+      }
+      for (Claim.Event event : claim.events()) {
+        List<Ref> of = event.of().isEmpty() ? claim.shortages() : event.of();
+        event
+            .qty()
+            .ifPresent(qty -> of.forEach(ref -> asked(ref, qty, claim, event.at().of("qty"))));
+      }
+    }
+
+    private void asked(Ref ref, Quantity qty, Entry by, Place at) {
+      ledger.shortage(ref).ifPresent(found -> compare(qty, found.qty(), found, by, at));
     }
 
     private void thing(Optional<Ref> item, Optional<Ref> stock, Quantity qty, Entry by, Place at) {
@@ -135,10 +176,24 @@ public final class UnitsApart implements Rule {
         at,
         written + ", but " + thing.named() + " is reckoned in " + word(own.unit()) + ".",
         "Neither converts into the other, so this amount is left out of every sum.",
-        "Write it in "
-            + word(own.unit())
-            + (thing instanceof Stock ? "." : ", or correct the item’s own unit."),
+        mend(own.unit(), thing, by),
         List.of(by.named(), thing.named()).stream().distinct().toList());
+  }
+
+  private static String mend(Unit unit, Entry thing, Entry by) {
+    String in = "in " + word(unit);
+    if (by instanceof Cut) {
+      return "Write what it took into the log of that day, " + in + ", and leave it out here.";
+    }
+    if (by instanceof Claim) {
+      return "Write it "
+          + in
+          + "; an event that is about some of the shortages only names them"
+          + " under “of”.";
+    }
+    return "Write it "
+        + in
+        + (thing instanceof KitItem ? ", or correct the item’s own unit." : ".");
   }
 
   private static String word(Unit unit) {

@@ -253,7 +253,10 @@ final class Dealing {
     Promised.Goods goods = promise.goods();
     Quantity since = promise.since().plus(rest.comingBy(Coming.How.SENT));
     Quantity most =
-        goods.qty().filter(since::convertsTo).map(qty -> qty.less(since)).orElseGet(rest::left);
+        goods
+            .qty()
+            .map(qty -> qty.convertsTo(since) ? qty.less(since) : Quantity.none(since.unit()))
+            .orElseGet(rest::left);
     rest.expect(Coming.How.PROMISED, most, goods.claim(), Optional.of(goods.on()), today);
   }
 

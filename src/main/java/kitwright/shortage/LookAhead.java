@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -13,12 +12,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
+import kitwright.kit.SameWork;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
@@ -26,7 +25,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.network.Need;
 import kitwright.network.Netting;
 import kitwright.network.OrderRule;
 import kitwright.network.Plan;
@@ -110,17 +108,17 @@ public final class LookAhead {
     for (Task task : plan.tasks()) {
       byTask.put(task.id(), Wants.of(task, ledger));
     }
-    List<Want> substituted =
+    List<Substitution> substituted =
         substitutions.where(each -> takesForOpenWork(each, plan)).stream()
             .filter(standing -> standing.isApproved() || isDecided(standing, Standings.on(day)))
-            .flatMap(standing -> Wants.of(standing.substitution()).stream())
+            .map(kitwright.substitution.Standing::substitution)
             .toList();
     Things things =
         new Things(ledger, byTask.values().stream().flatMap(Collection::stream).toList());
     Consumption used = new Consumption(ledger, plan, things, byTask, Positions.on(day));
     Gathered gathered = new Gathered(plan, things, used);
     byTask.values().forEach(wants -> gathered.add(wants));
-    gathered.addAtLeast(substituted);
+    substituted.forEach(each -> gathered.add(each, SameWork.onTheWayTo(each.hold(), ledger)));
     Stores stores =
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     List<Supply> left = stores.left(used);
@@ -134,7 +132,7 @@ public final class LookAhead {
         netting,
         stores,
         gathered.wanted(netting),
-        gathered.things);
+        gathered.things());
   }
 
   private static Map<String, BigDecimal> hand(List<Supply> supplies) {
@@ -161,80 +159,6 @@ public final class LookAhead {
             .flatMap(each -> each.chosen().stream())
             .flatMap(option -> option.substitution().stream())
             .anyMatch(ref -> ref.id().equals(id));
-  }
-
-  /** Needs by task and thing. */
-  private static final class Gathered {
-    private final Plan plan;
-    private final Things resolver;
-    private final Consumption used;
-    private final Map<Spot, BigDecimal> amounts = new LinkedHashMap<>();
-    private final Map<Spot, List<String>> sums = new HashMap<>();
-    private final Map<String, Thing> things = new TreeMap<>();
-
-    Gathered(Plan plan, Things resolver, Consumption used) {
-      this.plan = plan;
-      this.resolver = resolver;
-      this.used = used;
-    }
-
-    private Map<Spot, BigDecimal> sum(Collection<Want> wants) {
-      Map<Spot, BigDecimal> sum = new LinkedHashMap<>();
-      for (Want want : wants) {
-        if (plan.isOpen(want.task())) {
-          resolver
-              .of(want)
-              .ifPresent(
-                  each -> {
-                    Spot spot = new Spot(want.task(), each.thing().key());
-                    things.putIfAbsent(each.thing().key(), each.thing());
-                    sum.merge(spot, each.amount(), BigDecimal::add);
-                    want.sum()
-                        .ifPresent(
-                            told -> sums.computeIfAbsent(spot, any -> new ArrayList<>()).add(told));
-                  });
-        }
-      }
-      return sum;
-    }
-
-    void add(Collection<Want> wants) {
-      sum(wants).forEach((spot, amount) -> amounts.merge(spot, amount, BigDecimal::add));
-    }
-
-    /** What a substitution takes is often what the task already asks for: it counts once. */
-    void addAtLeast(Collection<Want> wants) {
-      sum(wants).forEach((spot, amount) -> amounts.merge(spot, amount, BigDecimal::max));
-    }
-
-    List<Need> needs() {
-      List<Need> needs = new ArrayList<>();
-      amounts.forEach(
-          (spot, amount) -> {
-            BigDecimal left = Thing.clean(amount.subtract(used.logged(spot.task(), spot.key())));
-            if (left.signum() > 0) {
-              needs.add(new Need(spot.task(), spot.key(), left, plan.workableOn(spot.task())));
-            }
-          });
-      return needs;
-    }
-
-    List<Wanted> wanted(Netting netting) {
-      return netting.covers().stream()
-          .map(
-              cover ->
-                  new Wanted(
-                      cover.need().task(),
-                      Objects.requireNonNull(things.get(cover.need().item())),
-                      cover,
-                      sums.getOrDefault(
-                          new Spot(cover.need().task(), cover.need().item()), List.of())))
-          .sorted(
-              Comparator.comparing(Wanted::on)
-                  .thenComparing(Wanted::task)
-                  .thenComparing(wanted -> wanted.thing().key()))
-          .toList();
-    }
   }
 
   /** Every need, by day, then by task. */

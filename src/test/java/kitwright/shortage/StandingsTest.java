@@ -471,4 +471,15 @@ class StandingsTest {
     assertThat(notice.told(LocalDate.of(2026, 2, 4))).endsWith("by 2026-02-05, in 1 day");
     assertThat(notice.told(LocalDate.of(2026, 3, 2))).endsWith("which was 25 days ago");
   }
+
+  @Test
+  void aPromiseInAUnitThatDoesNotConvertPromisesNothing() {
+    String promise =
+        "sent: 2026-01-26, events: [{on: 2026-02-20, what: promised, expect: %s, qty: %s}]";
+    Standing told = shortage(claim(promise.formatted("2026-04-22", "3 m")));
+    assertThat(told.coming()).extracting(each -> each.qty().toString()).containsExactly("3 m");
+    Standing apart = shortage(claim(promise.formatted("2026-04-22", "3 kg")));
+    assertThat(apart.coming()).isEmpty();
+    assertThat(apart.state()).isEqualTo(Standing.State.ANSWERED);
+  }
 }
