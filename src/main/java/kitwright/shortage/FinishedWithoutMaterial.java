@@ -9,12 +9,16 @@ import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
+import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /**
  * Fires where finished tasks have used more of an item than was ever counted good or got in place
@@ -69,17 +73,27 @@ public final class FinishedWithoutMaterial implements Rule {
     return had;
   }
 
-  /** What was taken in each item's place, signed or not. */
+  /** What was taken in each item’s place, signed or not, as far as it stands for it. */
   private static Map<String, List<Quantity>> insteadOf(Facts day) {
     Map<String, List<Quantity>> all = new HashMap<>();
     for (kitwright.substitution.Standing standing :
         kitwright.substitution.Standings.on(day).all()) {
-      Substitution.InsteadOf instead = standing.substitution().insteadOf();
-      if (instead.item().isPresent() && !standing.isWithdrawn()) {
-        all.computeIfAbsent(instead.item().get().id(), id -> new ArrayList<>()).add(instead.qty());
+      Substitution substitution = standing.substitution();
+      Optional<Ref> item = item(substitution, day.ledger());
+      if (item.isPresent() && !standing.isWithdrawn()) {
+        all.computeIfAbsent(item.get().id(), id -> new ArrayList<>())
+            .add(Serves.of(substitution, Positions.on(day), day.ledger()).qty());
       }
     }
     return all;
+  }
+
+  /** What it stands for: the item that it names, else that of the shortage that it answers. */
+  private static Optional<Ref> item(Substitution substitution, Ledger ledger) {
+    return substitution
+        .insteadOf()
+        .item()
+        .or(() -> substitution.shortage().flatMap(ledger::shortage).map(Shortage::item));
   }
 
   private Finding finding(Task task, Task.Use use, KitItem item, Quantity used, Quantity there) {

@@ -62,6 +62,6 @@ public record Notice(Party supplier, LocalDate last) {
     if (left < 0) {
       return who + ", which was " + Days.ago(-left);
     }
-    return who + ", in " + Days.told(left);
+    return who + (left == 0 ? ", which is today" : ", in " + Days.told(left));
   }
 }

@@ -11,6 +11,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
+import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -160,16 +161,28 @@ final class Purchases {
    * What went back for its money: so much as the refund says; all of it where all was paid back.
    */
   private Quantity returned(Spend bought, Quantity qty) {
-    Quantity back = Quantity.none(qty.unit());
-    for (Spend refund : refunds.getOrDefault(bought.id(), List.of())) {
-      boolean whole =
-          !refund.amount().currency().equals(bought.amount().currency())
-              || refund.amount().compareAmount(bought.amount()) >= 0;
-      Quantity part =
-          refund.qty().filter(qty::convertsTo).orElse(whole ? qty : Quantity.none(qty.unit()));
-      back = back.plus(part);
+    List<Spend> all = refunds.getOrDefault(bought.id(), List.of());
+    if (isWhole(bought, all)) {
+      return qty;
     }
-    return back;
+    return all.stream()
+        .flatMap(refund -> refund.qty().stream())
+        .filter(qty::convertsTo)
+        .reduce(Quantity.none(qty.unit()), Quantity::plus);
+  }
+
+  /** Whether all that was paid came back, by refunds that do not say of how much. */
+  private static boolean isWhole(Spend bought, List<Spend> refunds) {
+    Optional<Money> sum = Optional.empty();
+    for (Spend refund : refunds) {
+      if (refund.qty().isEmpty()) {
+        if (!refund.amount().currency().equals(bought.amount().currency())) {
+          return true;
+        }
+        sum = sum.map(refund.amount()::plus).or(() -> Optional.of(refund.amount()));
+      }
+    }
+    return sum.filter(back -> back.compareAmount(bought.amount()) >= 0).isPresent();
   }
 
   /** Whether a purchase was made at this firm, by its id or its name. */

@@ -8,6 +8,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.value.Days;
+import kitwright.value.Quantity;
 
 /**
  * Fires where the supplier owes something and no claim names it, even if the builder has helped
@@ -23,17 +24,16 @@ public final class ShortageUnclaimed implements Rule {
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> standing.shortage().cause() != Shortage.Cause.USED_UP)
-        .filter(standing -> standing.claims().isEmpty() && isOwed(standing))
+        .filter(standing -> !standing.unclaimed().isNone())
         .forEach(standing -> out.add(finding(standing, day)));
-  }
-
-  private static boolean isOwed(Standing standing) {
-    return !standing.shortage().qty().less(standing.sent()).isNone();
   }
 
   private Finding finding(Standing standing, Facts day) {
     Shortage shortage = standing.shortage();
-    String worth = standing.value().map(value -> " (worth " + value + ")").orElse("");
+    Quantity all = shortage.qty();
+    Quantity unclaimed = standing.claims().isEmpty() ? all : standing.unclaimed();
+    String worth = standing.value(unclaimed).map(value -> " (worth " + value + ")").orElse("");
+    String part = unclaimed.compareAmount(all) < 0 ? unclaimed.told() + " of " : "";
     String notice =
         Notice.of(shortage, Standings.on(day), day.ledger())
             .map(each -> " " + each.told(day.day()) + ".")
@@ -45,11 +45,15 @@ public final class ShortageUnclaimed implements Rule {
         "Found short "
             + Days.ago(standing.age())
             + " and in no claim: "
-            + shortage.qty().told(shortage.item().id())
+            + part
+            + all.told(shortage.item().id())
             + worth
             + ".",
         "The supplier does not know, and the right to have it may run out." + notice,
-        "Write a claim that names " + shortage.id() + ", or add it to one that is not sent yet.",
+        "Write a claim that names "
+            + shortage.id()
+            + (part.isEmpty() ? "" : ", with its “qty: " + unclaimed + "”")
+            + ", or add it to one that is not sent yet.",
         List.of(shortage.named()));
   }
 }

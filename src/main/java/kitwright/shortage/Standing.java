@@ -105,6 +105,32 @@ public record Standing(
     return isOpen() ? Optional.empty() : covers.stream().map(Cover::on).max(LocalDate::compareTo);
   }
 
+  /**
+   * What is owed and no claim names: a claim may name a part. What came before any was sent is none
+   * of what they ask.
+   */
+  public Quantity unclaimed() {
+    Quantity owed = shortage.qty().less(sent);
+    Quantity left = claims.isEmpty() ? owed : shortage.qty().less(unasked());
+    for (Claim claim : claims) {
+      for (Claim.Asked line : claim.asked()) {
+        if (line.shortage().id().equals(shortage.id())) {
+          Quantity asked = line.qty().orElse(shortage.qty());
+          left = asked.convertsTo(left) ? left.less(asked) : left;
+        }
+      }
+    }
+    return owed.min(left);
+  }
+
+  /** What came from whom it is owed by before any claim was sent. */
+  private Quantity unasked() {
+    Optional<LocalDate> first =
+        claims.stream().flatMap(claim -> claim.sent().stream()).min(LocalDate::compareTo);
+    return sum(
+        cover -> cover.how() == Cover.How.DELIVERED && first.filter(cover.on()::isAfter).isEmpty());
+  }
+
   /** What the open part is worth at the kit's price, in the price's currency. */
   public Optional<Money> openValue() {
     return value(open());

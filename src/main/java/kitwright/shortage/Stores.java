@@ -44,6 +44,9 @@ final class Stores {
   private final Map<String, List<Dayless>> dayless = new HashMap<>();
   private final Receipts receipts;
 
+  /** What of a purchase stands in the stock, and serves as no item yet, by id of the spend. */
+  private final Map<String, Quantity> freeOfBought = new HashMap<>();
+
   Stores(
       Ledger ledger,
       Things things,
@@ -280,25 +283,38 @@ final class Stores {
 
   /**
    * What was bought may stand in the stock: then only what nobody has used there, or asks for by
-   * its name, serves as the item; nothing where the stock counts as the same thing already.
+   * its name, serves as the item, and once; nothing where the stock counts as the same thing
+   * already.
    */
   private Quantity stillThere(KitItem item, Cover cover) {
-    for (StockPosition each : positions.allStock()) {
-      if (each.stock().bought().filter(by -> by.id().equals(cover.by().id())).isPresent()) {
-        boolean same =
-            things
-                .of(each.stock(), each.left())
-                .map(Things.Amount::thing)
-                .equals(things.of(item, cover.qty()).map(Things.Amount::thing));
-        Quantity free = each.free();
-        return same
-            ? Quantity.none(cover.qty().unit())
-            : free.convertsTo(cover.qty())
-                ? cover.qty().min(free.in(cover.qty().unit()))
-                : cover.qty();
-      }
+    List<StockPosition> bought =
+        positions.allStock().stream().filter(each -> isBoughtBy(each.stock(), cover)).toList();
+    if (bought.isEmpty()
+        || !bought.stream().allMatch(each -> each.free().convertsTo(cover.qty()))) {
+      return cover.qty();
     }
-    return cover.qty();
+    Quantity there =
+        freeOfBought.computeIfAbsent(
+            cover.by().id(),
+            any ->
+                bought.stream()
+                    .filter(each -> !isSame(each, item, cover))
+                    .map(StockPosition::free)
+                    .reduce(Quantity.none(cover.qty().unit()), Quantity::plus));
+    Quantity part = cover.qty().min(there);
+    freeOfBought.put(cover.by().id(), there.less(part));
+    return part;
+  }
+
+  private static boolean isBoughtBy(Stock stock, Cover cover) {
+    return stock.bought().filter(by -> by.id().equals(cover.by().id())).isPresent();
+  }
+
+  private boolean isSame(StockPosition stock, KitItem item, Cover cover) {
+    return things
+        .of(stock.stock(), stock.left())
+        .map(Things.Amount::thing)
+        .equals(things.of(item, cover.qty()).map(Things.Amount::thing));
   }
 
   private static boolean isWithoutShortage(Substitution substitution) {
@@ -320,11 +336,14 @@ final class Stores {
     }
   }
 
-  /** An order of material under way that no shortage caused; one of an item is a purchase of it. */
+  /**
+   * An order of material under way; one of an item, or of what a shortage lacks, is a purchase of
+   * that item.
+   */
   private void add(Spend spend) {
     boolean coming =
         spend.state() != Spend.State.REFUNDED
-            && spend.because().isEmpty()
+            && spend.replaces().isEmpty()
             && spend.item().isEmpty()
             && spend.withdrawn().isEmpty()
             && receipts.since(spend).isEmpty()
