@@ -45,7 +45,7 @@ public enum Unit {
   PASCAL(Dimension.STRESS, "1", "Pa", "N/m2", "N/m²"),
   KILOPASCAL(Dimension.STRESS, "1000", "kPa", "kN/m2", "kN/m²"),
   MEGAPASCAL(Dimension.STRESS, "1000000", "MPa", "N/mm2", "N/mm²", "MN/m2", "MN/m²"),
-  GIGAPASCAL(Dimension.STRESS, "1000000000", "GPa", "kN/mm2", "kN/mm²"),
+  GIGAPASCAL(Dimension.STRESS, "1000000000", "GPa", "kN/mm2", "kN/mm²", "GN/m2", "GN/m²"),
   PSI(Dimension.STRESS, "6894.757293168361", "psi", "lb/in2", "lb/in²", "lbf/in2", "lbf/in²"),
   BAR(Dimension.STRESS, "100000", "bar"),
   KGF_PER_CM2(Dimension.STRESS, "98066.5", "kgf/cm2", "kgf/cm²"),

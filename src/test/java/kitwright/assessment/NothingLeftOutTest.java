@@ -24,6 +24,8 @@ class NothingLeftOutTest {
         - {id: dry, kind: timber, moisture: 8 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: dubious, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: my guess, basis: mean}
         - {id: rounded, kind: timber, isotropic: yes, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
+        - {id: cells-20, kind: core, cell: 20 mm, density: 48 kg/m3, E: 2 MPa, E-across: 2 MPa, E-through: 140 MPa, G: 40 MPa, G-across: 25 MPa, compressive-strength: 2 MPa, shear-strength: 1.2 MPa, shear-strength-across: 0.7 MPa, source: test, basis: mean}
+        - {id: cells-6, kind: core, cell: 6 mm, density: 48 kg/m3, E: 2 MPa, E-across: 2 MPa, E-through: 140 MPa, G: 40 MPa, G-across: 25 MPa, compressive-strength: 2 MPa, shear-strength: 1.2 MPa, shear-strength-across: 0.7 MPa, source: test, basis: mean}
         - {id: board, kind: plywood, density: 500 kg/m3, E: 7 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, bending-strength: 45 MPa, shear-strength: 5 MPa, source: test, basis: mean}
         - {id: plane-board, kind: plywood, density: 500 kg/m3, E: 6 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, shear-strength: 5 MPa, source: test, basis: mean}
         - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
@@ -58,6 +60,16 @@ class NothingLeftOutTest {
         - {id: board-tube, shape: tube, material: board, dimensions: {diameter: 60 mm, wall: 18 mm}}
         - {id: board-web, width: 60 mm, layers: [{material: spruce, thickness: 20 mm}, {thickness: 50 mm, strips: [{material: board, width: 18 mm}, {void: 24 mm}, {material: board, width: 18 mm}]}, {material: spruce, thickness: 20 mm}]}
         - {id: plane-web, width: 60 mm, layers: [{material: spruce, thickness: 20 mm}, {thickness: 50 mm, strips: [{material: plane-board, width: 18 mm}, {void: 24 mm}, {material: plane-board, width: 18 mm}]}, {material: spruce, thickness: 20 mm}]}
+        - {id: wide-cells, width: 60 mm, layers: [{material: glass, thickness: 1 mm}, {material: cells-20, thickness: 20 mm}, {material: glass, thickness: 1 mm}]}
+        - {id: one-thin-face, width: 60 mm, layers: [{material: glass, thickness: 1 mm}, {material: cells-6, thickness: 20 mm}, {material: glass, thickness: 0.5 mm}]}
+        - {id: narrow-cells, width: 60 mm, layers: [{material: glass, thickness: 1 mm}, {material: cells-6, thickness: 20 mm}, {material: glass, thickness: 1 mm}]}
+        - {id: cells-in-strips, width: 60 mm, layers: [{material: glass, thickness: 1 mm}, {thickness: 20 mm, strips: [{material: glass, width: 10 mm}, {material: cells-6, width: 50 mm}]}, {material: glass, thickness: 1 mm}]}
+        - {id: slab, width: 60 mm, layers: [{material: glass, thickness: 20 mm}]}
+        - {id: traced-twice, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 60 mm, z: 0 mm}, {y: 60 mm, z: 40 mm}, {y: 0 mm, z: 40 mm}, {y: 0 mm, z: 0 mm}, {y: 60 mm, z: 0 mm}, {y: 60 mm, z: 40 mm}, {y: 0 mm, z: 40 mm}]}
+        - {id: figure-eight, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 60 mm, z: 40 mm}, {y: 60 mm, z: 0 mm}, {y: 0 mm, z: 90 mm}]}
+        - {id: star, shape: polygon, material: glass, outline: [{y: 50 mm, z: 0 mm}, {y: 79 mm, z: 90 mm}, {y: 2 mm, z: 35 mm}, {y: 98 mm, z: 35 mm}, {y: 21 mm, z: 90 mm}]}
+        - {id: keyhole, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 60 mm, z: 0 mm}, {y: 60 mm, z: 60 mm}, {y: 0 mm, z: 60 mm}, {y: 0 mm, z: 0 mm}, {y: 20 mm, z: 20 mm}, {y: 20 mm, z: 40 mm}, {y: 40 mm, z: 40 mm}, {y: 40 mm, z: 20 mm}, {y: 20 mm, z: 20 mm}]}
+        - {id: bored, width: 60 mm, layers: [{material: spruce, thickness: 40 mm}, {thickness: 12 mm, strips: [{void: 60 mm}]}, {material: spruce, thickness: 40 mm}]}
         - {id: drilled, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 24 mm}, {void: 12 mm}, {material: spruce, width: 24 mm}]}]}
         - {id: drilled-glass, width: 60 mm, layers: [{thickness: 20 mm, strips: [{material: glass, width: 24 mm}, {void: 12 mm}, {material: glass, width: 24 mm}]}]}
         - {id: angle, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z: 80 mm}, {y: 0 mm, z: 80 mm}]}
@@ -457,6 +469,57 @@ class NothingLeftOutTest {
     assertThat(verdict(bare.formatted("board-flat", "moment")).passes()).isTrue();
     assertThat(verdict(bare.formatted("plane-web", "stiffness")).because())
         .doesNotContain("on edge");
+  }
+
+  @Test
+  void aHoleBoredFromSideToSideIsNotWorkedOut() {
+    isOpen(
+        "method: section, designed: plain, built: bored, require: {moment: 0.001}",
+        "section bored cannot be as it is written");
+    var ledger =
+        Sample.ledger(
+            LEDGER.formatted("method: section, designed: bored, built: bored, require: {mass: 1}"));
+    assertThat(Sample.findings(new SectionImpossible(), ledger, Sample.TODAY))
+        .anyMatch(
+            one ->
+                one.what().contains("layer 2 is void, as where a hole is bored from side to side"));
+  }
+
+  /** 2·14 GPa/(1 − …)·(1/20)² = 70 MPa, under the 205 MPa at which the face is crushed. */
+  @Test
+  void aFaceDimplesIntoTheCellsOfAHoneycomb() {
+    String bare = "method: section, designed: %1$s, built: %1$s, require: {stiffness: 1}";
+    isOpen(
+        bare.formatted("wide-cells"),
+        "a face of wide-cells, 1 mm thick, may dimple into cells of 20 mm at 70 MPa");
+    isOpen(bare.formatted("one-thin-face"), "a face of one-thin-face, 0.5 mm thick, may dimple");
+    isOpen(bare.formatted("cells-in-strips"), "cells-in-strips has a honeycomb that is no layer");
+    assertThat(verdict(bare.formatted("narrow-cells")).passes()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"traced-twice", "figure-eight", "star"})
+  void aPolygonGoesRoundOnce(String outline) {
+    isOpen(
+        "method: section, designed: plain, built: " + outline + ", require: {moment: 0.001}",
+        "section " + outline + " cannot be as it is written");
+  }
+
+  @Test
+  void aPolygonMayHaveASlitToItsHollow() {
+    assertThat(
+            verdict("method: section, designed: keyhole, built: keyhole, require: {stiffness: 1}")
+                .because())
+        .doesNotContain("cannot be as it is written");
+  }
+
+  @Test
+  void aPanelHardlyWiderThanThickIsNoPlate() {
+    String asked =
+        "method: panel, designed: slab, built: slab, require: {reserve: 1}, load: {pressure: 1 kPa,"
+            + " span: 1 m, breadth: %s, support: simple, factor: 1, source: test}";
+    isOpen(asked.formatted("59 mm"), "slab is too small for its thickness to be worked out");
+    assertThat(verdict(asked.formatted("60 mm")).passes()).isTrue();
   }
 
   @Test

@@ -13,6 +13,9 @@ public final class LinkStated {
   /** From memory: an order that is wrong more often than this orders nothing. */
   private static final BigDecimal MOST = new BigDecimal("0.1");
 
+  /** Of what breaks; common practice, no source: as bolts are banded. */
+  private static final double LEAST_SCATTER = 0.005;
+
   private LinkStated() {}
 
   /** What is wrong with it, each a clause. */
@@ -62,6 +65,10 @@ public final class LinkStated {
               + " or minimum");
     } else if (rating.basis().get() != Basis.MINIMUM && rating.scatter().isEmpty()) {
       lacking.add("the rating of its weak link is no minimum and does not state its scatter");
+    } else if (rating.scatter().filter(one -> one.doubleValue() < LEAST_SCATTER).isPresent()) {
+      lacking.add(
+          "the rating of its weak link says that it scatters by less than 0.5 %, which nothing that"
+              + " breaks does");
     }
   }
 }

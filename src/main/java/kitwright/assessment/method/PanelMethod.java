@@ -40,6 +40,9 @@ public final class PanelMethod {
   /** Coupling of bend and twist above this share is more than the plate theory here allows. */
   private static final double COUPLED = 0.05;
 
+  /** As of beams: shorter ones are blocks. */
+  private static final double STOUT = 3;
+
   private static final double QUARTER = 90;
 
   private PanelMethod() {}
@@ -144,6 +147,15 @@ public final class PanelMethod {
     if (coupled(give)) {
       figures.lacks(
           Measure.PLATE_STIFFNESS, part.id() + " couples bend and twist, which is left out here");
+    }
+    double small = Math.min(asked.span(), asked.breadth());
+    if (small < STOUT * laminate.thickness() * (1 - 1e-9)) {
+      String how =
+          part.id()
+              + " is too small for its thickness to be worked out as a plate: a side is less than "
+              + Print.number(STOUT)
+              + " times that";
+      figures.lacks(Measure.PLATE_STRENGTH, how).lacks(Measure.RESERVE, how);
     }
     double beyond = Math.abs(response.deflection()) / laminate.thickness();
     if (beyond > 1) {

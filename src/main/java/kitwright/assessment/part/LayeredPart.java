@@ -373,6 +373,14 @@ public final class LayeredPart {
           "Make the strips and voids add up to the width.");
       return Optional.empty();
     }
+    if (layer.strips().stream().allMatch(Section.Strip::hollow)) {
+      faults.add(
+          layer.at().of("strips"),
+          "All of " + where + " is void, as where a hole is bored from side to side",
+          "What such a hole takes from the part hangs on its place along it, and is not worked out"
+              + " here: ask the designer. An upright hole is a void beside strips in every layer.");
+      return Optional.empty();
+    }
     List<Strip> strips = new ArrayList<>();
     for (Section.Strip strip : layer.strips()) {
       double high = layer.thickness().map(Quantity::base).orElse(0.0);

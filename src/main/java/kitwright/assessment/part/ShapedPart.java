@@ -147,6 +147,12 @@ public final class ShapedPart {
           "A polygon has fewer than three corners",
           "List its corners in order round it, each {y: …, z: …}.");
     }
+    if (shape == Shape.POLYGON && !faults.any() && !outline().simple()) {
+      faults.add(
+          "outline",
+          "A polygon crosses itself, or goes round something twice",
+          "List each corner once, in order round it; only a slit to a hollow goes there and back.");
+    }
     return !faults.any();
   }
 

@@ -46,6 +46,61 @@ public record Loop(List<Point> points) {
     return true;
   }
 
+  /**
+   * Whether it goes round what it encloses once: no side crosses another, and nothing is gone round
+   * twice or the wrong way. A slit that leads to a hollow and back is no fault.
+   */
+  public boolean simple() {
+    var box = bounds();
+    double near = 1e-7 * (box.width() + box.height());
+    for (int i = 0; i < points.size(); i++) {
+      var a = points.get(i);
+      var b = at(i + 1);
+      for (int j = i + 1; j < points.size(); j++) {
+        if (crosses(a, b, points.get(j), at(j + 1))) {
+          return false;
+        }
+      }
+      double length = Math.hypot(b.y() - a.y(), b.z() - a.z());
+      double y = (a.y() + b.y()) / 2;
+      double z = (a.z() + b.z()) / 2;
+      double ny = -(b.z() - a.z()) / length * near;
+      double nz = (b.y() - a.y()) / length * near;
+      if (length > 0 && !(once(y + ny, z + nz) && once(y - ny, z - nz))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Point at(int i) {
+    return points.get(i % points.size());
+  }
+
+  private static boolean crosses(Point a, Point b, Point c, Point d) {
+    return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+  }
+
+  private static double side(Point a, Point b, Point c) {
+    return Math.signum((b.y() - a.y()) * (c.z() - a.z()) - (b.z() - a.z()) * (c.y() - a.y()));
+  }
+
+  /** Whether a point lies outside, or is gone round once. */
+  private boolean once(double y, double z) {
+    int turns = 0;
+    for (int i = 0; i < points.size(); i++) {
+      var a = points.get(i);
+      var b = at(i + 1);
+      double left = (b.y() - a.y()) * (z - a.z()) - (b.z() - a.z()) * (y - a.y());
+      if (a.z() <= z && b.z() > z && left > 0) {
+        turns++;
+      } else if (a.z() > z && b.z() <= z && left < 0) {
+        turns--;
+      }
+    }
+    return turns == 0 || turns == 1;
+  }
+
   Bounds bounds() {
     double minY = Double.POSITIVE_INFINITY;
     double maxY = Double.NEGATIVE_INFINITY;
