@@ -224,12 +224,23 @@ public record Section(
     }
   }
 
-  /** A corner of a polygon. */
-  public record Corner(Quantity y, Quantity z) {
+  /**
+   * A corner of a polygon.
+   *
+   * @param wall of the side from it to the next corner, of a hollow one
+   */
+  public record Corner(Quantity y, Quantity z, Optional<Quantity> wall) {
     static Corner read(Keys k) {
       return new Corner(
           k.key("y", "across", "0 mm").between("0 mm", "10 m").measure(Unit.ONE, Dimension.LENGTH),
-          k.key("z", "up", "60 mm").between("0 mm", "10 m").measure(Unit.ONE, Dimension.LENGTH));
+          k.key("z", "up", "60 mm").between("0 mm", "10 m").measure(Unit.ONE, Dimension.LENGTH),
+          k.key(
+                  "wall",
+                  "how thick the side from here to the next corner is, where each side of a hollow"
+                      + " polygon has its own",
+                  "12 mm")
+              .between("0.1 mm", "1 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH));
     }
   }
 

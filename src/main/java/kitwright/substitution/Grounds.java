@@ -234,7 +234,11 @@ final class Grounds {
         .forEach(
             corner ->
                 lines.line(
-                    "corner", Plain.quantity(corner.y()) + ", " + Plain.quantity(corner.z())));
+                    "corner",
+                    Plain.quantity(corner.y())
+                        + ", "
+                        + Plain.quantity(corner.z())
+                        + corner.wall().map(wall -> ", wall " + Plain.quantity(wall)).orElse("")));
   }
 
   private void layer(String kind, Section.Layer layer) {

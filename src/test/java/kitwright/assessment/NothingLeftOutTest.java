@@ -70,6 +70,9 @@ class NothingLeftOutTest {
         - {id: star, shape: polygon, material: glass, outline: [{y: 50 mm, z: 0 mm}, {y: 79 mm, z: 90 mm}, {y: 2 mm, z: 35 mm}, {y: 98 mm, z: 35 mm}, {y: 21 mm, z: 90 mm}]}
         - {id: keyhole, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 60 mm, z: 0 mm}, {y: 60 mm, z: 60 mm}, {y: 0 mm, z: 60 mm}, {y: 0 mm, z: 0 mm}, {y: 20 mm, z: 20 mm}, {y: 20 mm, z: 40 mm}, {y: 40 mm, z: 40 mm}, {y: 40 mm, z: 20 mm}, {y: 20 mm, z: 20 mm}]}
         - {id: bored, width: 60 mm, layers: [{material: spruce, thickness: 40 mm}, {thickness: 12 mm, strips: [{void: 60 mm}]}, {material: spruce, thickness: 40 mm}]}
+        - {id: sloping, shape: polygon, material: glass, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm, wall: 3 mm}]}
+        - {id: half-walled, shape: polygon, material: glass, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm}]}
+        - {id: walled-twice, shape: polygon, material: glass, dimensions: {wall: 2 mm}, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm, wall: 3 mm}]}
         - {id: drilled, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 24 mm}, {void: 12 mm}, {material: spruce, width: 24 mm}]}]}
         - {id: drilled-glass, width: 60 mm, layers: [{thickness: 20 mm, strips: [{material: glass, width: 24 mm}, {void: 12 mm}, {material: glass, width: 24 mm}]}]}
         - {id: angle, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z: 80 mm}, {y: 0 mm, z: 80 mm}]}
@@ -495,6 +498,18 @@ class NothingLeftOutTest {
     isOpen(bare.formatted("one-thin-face"), "a face of one-thin-face, 0.5 mm thick, may dimple");
     isOpen(bare.formatted("cells-in-strips"), "cells-in-strips has a honeycomb that is no layer");
     assertThat(verdict(bare.formatted("narrow-cells")).passes()).isTrue();
+  }
+
+  /** Each side has its wall, or all have one; what is told of some is told of none. */
+  @Test
+  void everySideOfAHollowPolygonHasAWall() {
+    String bare = "method: section, designed: %1$s, built: %1$s, require: {torsion: 1}";
+    assertThat(verdict(bare.formatted("sloping")).passes())
+        .as(verdict(bare.formatted("sloping")).because())
+        .isTrue();
+    for (String other : new String[] {"half-walled", "walled-twice"}) {
+      isOpen(bare.formatted(other), "section " + other + " cannot be as it is written");
+    }
   }
 
   @ParameterizedTest

@@ -55,7 +55,7 @@ class StatementFieldsTest {
       sections:
         - {id: drawn, what: a box, width: 96 mm, grade: systems, glue: glue, layers: [{material: spruce, thickness: 24 mm, grain: along}, {thickness: 48 mm, strips: [{material: spruce, grain: along, width: 24 mm}, {void: 48 mm}]}]}
         - {id: built, what: a foil, shape: foil, material: larch, dimensions: {chord: 260 mm}, skins: [{material: cloth, plies: 2, angle: 45 deg}], members: [{what: spine, material: larch, width: 28 mm, at: 78 mm, height: 20 mm}]}
-        - {id: pin, what: a pin, shape: polygon, material: spruce, outline: [{y: 0 mm, z: 0 mm}, {y: 10 mm, z: 0 mm}, {y: 0 mm, z: 10 mm}]}
+        - {id: pin, what: a pin, shape: polygon, material: spruce, outline: [{y: 0 mm, z: 0 mm}, {y: 10 mm, z: 0 mm}, {y: 0 mm, z: 10 mm, wall: 3 mm}]}
       materials:
         - {id: larch, what: larch, kind: timber, E: 12 GPa, source: a book, basis: mean, unconfirmed: [E]}
         - {id: spruce, what: spruce, kind: timber, E: 11 GPa, source: a book}
@@ -224,6 +224,7 @@ class StatementFieldsTest {
       Member.height | height: 20 mm | height: 21 mm
       Section.outline Corner.y | y: 10 mm | y: 11 mm
       Corner.z | z: 10 mm | z: 11 mm
+      Corner.wall | wall: 3 mm | wall: 4 mm
       Section.glue | glue: glue | glue: epoxy
       Section.grade | 96 mm, grade: systems | 96 mm, grade: finish
       Section.tapersTo | 96 mm, grade: systems | 96 mm, tapers-to: pin, grade: systems

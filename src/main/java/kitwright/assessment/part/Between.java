@@ -94,7 +94,8 @@ public final class Between {
     for (int i = 0; i < from.outline().size(); i++) {
       Section.Corner a = from.outline().get(i);
       Section.Corner b = to.outline().get(i);
-      outline.add(new Section.Corner(mixed(a.y(), b.y(), share), mixed(a.z(), b.z(), share)));
+      Optional<Quantity> wall = a.wall().flatMap(w -> b.wall().map(v -> mixed(w, v, share)));
+      outline.add(new Section.Corner(mixed(a.y(), b.y(), share), mixed(a.z(), b.z(), share), wall));
     }
     return new Section(
         from.id(),

@@ -80,13 +80,37 @@ public final class ShapedPart {
       case ROUND -> Shapes.round(stuff, at("diameter"));
       case TUBE -> Shapes.tube(stuff, at("diameter"), at("wall"));
       case I -> Shapes.iBeam(stuff, at("width"), at("height"), at("web"), at("flange"));
-      case POLYGON ->
-          dimension("wall").isPresent()
-              ? Shapes.staves(stuff, outline(), at("wall"))
-              : Shapes.polygon(stuff, outline());
+      case POLYGON -> polygon(stuff);
       case FOIL, BOLT, NAIL, RINGED_NAIL, SCREW, LAG_SCREW ->
           throw new IllegalArgumentException("no plain shape: " + shape);
     };
+  }
+
+  private kitwright.mechanics.beam.Section polygon(BeamMaterial stuff) {
+    List<Double> walls =
+        section.outline().stream()
+            .flatMap(corner -> corner.wall().stream())
+            .map(Quantity::base)
+            .toList();
+    if (!walls.isEmpty()) {
+      return Shapes.walled(stuff, corners(), walls);
+    }
+    return dimension("wall").isPresent()
+        ? Shapes.staves(stuff, outline(), at("wall"))
+        : Shapes.polygon(stuff, outline());
+  }
+
+  /** Every side of a hollow polygon has a wall, told in one way. */
+  private void sided(Shape shape) {
+    long walls = section.outline().stream().filter(one -> one.wall().isPresent()).count();
+    boolean round = dimension("wall").isPresent() || !section.skins().isEmpty();
+    if (walls > 0 && (walls < section.outline().size() || round || shape != Shape.POLYGON)) {
+      faults.add(
+          "outline",
+          "Some sides of a polygon state a wall" + (round ? ", and so does all of it" : ""),
+          "Give each corner the wall of the side that begins there, or one wall for all sides among"
+              + " the dimensions.");
+    }
   }
 
   private Optional<BeamMaterial> material() {
@@ -147,6 +171,7 @@ public final class ShapedPart {
           "A polygon has fewer than three corners",
           "List its corners in order round it, each {y: …, z: …}.");
     }
+    sided(shape);
     if (shape == Shape.POLYGON && !faults.any() && !outline().simple()) {
       faults.add(
           "outline",
@@ -192,11 +217,14 @@ public final class ShapedPart {
     return dimension(name).map(Quantity::base).orElse(0.0);
   }
 
+  private List<Point> corners() {
+    return section.outline().stream()
+        .map(corner -> new Point(corner.y().base(), corner.z().base()))
+        .toList();
+  }
+
   private Loop outline() {
-    return new Loop(
-        section.outline().stream()
-            .map(corner -> new Point(corner.y().base(), corner.z().base()))
-            .toList());
+    return new Loop(corners());
   }
 
   private Optional<kitwright.mechanics.beam.Section> foil(Shape shape) {

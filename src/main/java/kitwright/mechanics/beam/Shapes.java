@@ -126,6 +126,16 @@ public final class Shapes {
         Optional.empty());
   }
 
+  /**
+   * A hollow polygon whose sides have each a wall of their own, such as a box with sloping sides.
+   *
+   * @param walls of the side from each corner to the next, m
+   * @throws IllegalArgumentException if the outline is not convex or no hollow is left
+   */
+  public static Section walled(BeamMaterial material, List<Point> corners, List<Double> walls) {
+    return Walled.of(material, corners, walls);
+  }
+
   /** Each flat side may buckle between its neighbours; the widest goes first. */
   private static List<Skin> flats(BeamMaterial material, Loop hole, double wall) {
     double widest = 0;

@@ -82,6 +82,80 @@ class StavesPublishedTest {
         .withMessageContaining("leave no hollow");
   }
 
+  /**
+   * Box girder with two sloping sides: top 26.51 by 0.56, bottom 21.05 by 0.48, 5.48 between their
+   * middles, sides 1.0: J 656.6 (Bridge STRUDL manual, 1973, p. C-17, by way of xcfem/xc
+   * test_box_girder_torsional_stiffness, read 2026-11-29).
+   */
+  @Test
+  void aBoxWithSlopingSides() {
+    double slope = (26.51 - 21.05) / 2 / 5.48;
+    double beside = 0.5 * Math.hypot(1, slope); // half a sloping side, measured level
+    double low = -0.24;
+    double high = 5.48 + 0.28;
+    double bottom = 21.05 / 2 + beside + slope * low;
+    double top = 21.05 / 2 + beside + slope * high;
+    List<Point> round =
+        List.of(
+            new Point(-bottom, low),
+            new Point(bottom, low),
+            new Point(top, high),
+            new Point(-top, high));
+    Section box = Shapes.walled(WOOD, round, List.of(0.48, 1.0, 0.56, 1.0));
+    assertThat(box.torsion().orElseThrow() / 0.7e9).isCloseTo(656.6, within(0.15));
+    List<Point> otherWay = List.of(round.get(3), round.get(2), round.get(1), round.get(0));
+    Section turned = Shapes.walled(WOOD, otherWay, List.of(0.56, 1.0, 0.48, 1.0));
+    assertThat(turned.torsion().orElseThrow()).isCloseTo(656.7 * 0.7e9, within(0.1e9));
+    double cell = (26.51 + 21.05) / 2 * 5.48;
+    assertThat(box.twisted()).hasSize(1);
+    assertThat(box.twisted().get(0).perUnit()).isCloseTo(1 / (2 * cell * 0.48), within(1e-6));
+  }
+
+  /** Walls of one thickness: as staves. */
+  @Test
+  void wallsAlikeAreStaves() {
+    Loop eight = regular(8, 0.100);
+    Section staves = Shapes.staves(WOOD, eight, 0.010);
+    Section walled = Shapes.walled(WOOD, eight.points(), java.util.Collections.nCopies(8, 0.010));
+    assertThat(Bending.of(walled).stiffness())
+        .isCloseTo(Bending.of(staves).stiffness(), within(1e-6));
+    assertThat(walled.torsion().orElseThrow())
+        .isCloseTo(staves.torsion().orElseThrow(), within(1e-6));
+    assertThat(walled.torque().value().orElseThrow())
+        .isCloseTo(staves.torque().value().orElseThrow(), within(1e-6));
+    assertThat(walled.skins()).hasSize(8);
+    assertThat(((Support.OverGap) walled.skins().get(0).support()).width())
+        .isCloseTo(0.080 * Math.tan(Math.PI / 8), within(1e-9));
+  }
+
+  /** 60 by 40 outside, walls 4, 6, 8 and 6: the hollow is 48 by 28, shifted down by 2. */
+  @Test
+  void aBoxOfUnlikeWalls() {
+    var round =
+        List.of(new Point(0, 0), new Point(0.06, 0), new Point(0.06, 0.04), new Point(0, 0.04));
+    Section box = Shapes.walled(WOOD, round, List.of(0.004, 0.006, 0.008, 0.006));
+    assertThat(box.regions().get(0).moments().area())
+        .isCloseTo(0.06 * 0.04 - 0.048 * 0.028, within(1e-12));
+    double middle = (0.0024 * 0.02 - 0.048 * 0.028 * 0.018) / (0.0024 - 0.048 * 0.028);
+    assertThat(Bending.of(box).neutralAxis()).isCloseTo(middle, within(1e-9));
+    assertThat(box.torsion()).isEmpty(); // 8 mm of wall against so small a cell
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shapes.walled(WOOD, round, List.of(0.02, 0.006, 0.02, 0.006)))
+        .withMessageContaining("leave no hollow");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Shapes.walled(
+                    WOOD,
+                    List.of(
+                        new Point(0, 0),
+                        new Point(0.06, 0),
+                        new Point(0.01, 0.01),
+                        new Point(0, 0.06)),
+                    List.of(0.001, 0.001, 0.001, 0.001)))
+        .withMessageContaining("turns one way");
+  }
+
   /** An upright bolt hole of 10 in 60: what is left bends as 50 of 60 mm, 5/6 of all. */
   @Test
   void woodLeftAndRightOfAnUprightHole() {
