@@ -72,13 +72,13 @@ public final class CoreUnderFittings {
       return List.of();
     }
     double less = strength.getAsDouble() * factors.strength(core.id(), core.sort(), index(section));
-    double area = BoltInWood.ring(washer.get(), diameter);
+    double area = BoltInWood.ring(washer.get(), BoltInWood.hole(diameter));
     double load = count * less * area / 1000;
     figures.put(Measure.CRUSHING, load);
     return List.of(
         new Step(
             Measure.CRUSHING.words(),
-            "n·σ_c·π/4·(D² − d²), the face spreads nothing",
+            "n·σ_c·π/4·(D² − (d + 1 mm)²), the face spreads nothing",
             Print.number(count)
                 + " · "
                 + Print.with(less / 1e6, "MPa")

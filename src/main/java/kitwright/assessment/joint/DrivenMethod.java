@@ -300,7 +300,13 @@ public final class DrivenMethod {
         new Step(
             Measure.HEAD.words(),
             "n·3·f_c90·π/4·(D² − d²), as of a washer: EN 1995-1-1, 8.5.2",
-            Print.number(measured.count()) + " · 3 · " + Print.with(strength / 1e6, "MPa"),
+            Print.number(measured.count())
+                + " · 3 · "
+                + Print.with(strength / 1e6, "MPa")
+                + ", D "
+                + Print.mm(head.get())
+                + ", d "
+                + Print.mm(measured.at("diameter")),
             Print.with(pull, "kN")));
   }
 

@@ -194,13 +194,20 @@ public final class WoodUnderBolts {
         .forEach(what -> figures.lacks(Measure.BOLT_WASHER, what));
     Washers.thin(section, washer.get()).ifPresent(what -> figures.lacks(Measure.BOLT_WASHER, what));
     double strength = factors.wood(1) * across.getAsDouble();
-    double pull = count * BoltInWood.washer(strength, washer.get(), diameter) / 1000;
+    double pull =
+        count * BoltInWood.washer(strength, washer.get(), BoltInWood.hole(diameter)) / 1000;
     figures.put(Measure.BOLT_WASHER, pull);
     steps.add(
         new Step(
             "pull at which the washer sinks in",
-            "n·3·f_c90·π/4·(D² − d²), EN 1995-1-1, 8.5.2",
-            Print.number(count) + " · 3 · " + Print.with(strength / 1e6, "MPa"),
+            "n·3·f_c90·π/4·(D² − (d + 1 mm)²), EN 1995-1-1, 8.5.2",
+            Print.number(count)
+                + " · 3 · "
+                + Print.with(strength / 1e6, "MPa")
+                + ", D "
+                + Print.mm(washer.get())
+                + ", d "
+                + Print.mm(diameter),
             Print.with(pull, "kN")));
   }
 }

@@ -109,6 +109,14 @@ public record BoltInWood(
     return Math.min(count, Math.pow(count, 0.9) * Math.pow(spacing / (13 * diameter), 0.25));
   }
 
+  /** How much wider the hole of a bolt in wood is, m: EN 1995-1-1:2004, 10.4.3 (1). */
+  private static final double CLEARANCE = 1e-3;
+
+  /** The hole of a bolt in wood, m. */
+  public static double hole(double bolt) {
+    return bolt + CLEARANCE;
+  }
+
   /** Pull at which a washer sinks in, 3·f_c90·π/4·(D² − d²), N: EN 1995-1-1:2004, 8.5.2(2). */
   public static double washer(double across, double washer, double hole) {
     return 3 * across * ring(washer, hole);

@@ -49,14 +49,14 @@ class CoreUnderFittingsTest {
         .value();
   }
 
-  /** Four of 24 mm on M8: 4·10.3 MPa·π/4·(24² − 8²) = 16.57 kN; foam asks for wider washers. */
+  /** Four of 24 mm on M8: 4·10.3 MPa·π/4·(24² − 9²) = 16.02 kN; foam asks for wider washers. */
   @Test
   void foamForBalsaAsksForWiderWashers() {
     Result same = result("24 mm", "3 mm", "");
-    assertThat(built(same)).isCloseTo(4 * 1.31 * Math.PI / 4 * 512 / 1000, within(1e-9));
+    assertThat(built(same)).isCloseTo(4 * 1.31 * Math.PI / 4 * (576 - 81) / 1000, within(1e-9));
     assertThat(same.verdict().because()).contains("is 0.127 of the design");
     Result wide = result("66 mm", "3 mm", "");
-    assertThat(built(wide)).isCloseTo(4 * 1.31 * Math.PI / 4 * (66 * 66 - 64) / 1000, within(1e-9));
+    assertThat(built(wide)).isCloseTo(4 * 1.31 * Math.PI / 4 * (66 * 66 - 81) / 1000, within(1e-9));
     assertThat(wide.verdict().passes()).as(wide.verdict().because()).isTrue();
   }
 

@@ -58,7 +58,7 @@ class WoodUnderBoltsTest {
     assertThat(built(result, Measure.BOLT_BEARING))
         .isCloseTo(k3 * 12 * 38 * 38.61 / 3 / 1000, within(1e-3));
     assertThat(built(result, Measure.BOLT_WASHER))
-        .isCloseTo(3 * 6 * Math.PI / 4 * (36 * 36 - 144) / 1000, within(1e-9));
+        .isCloseTo(3 * 6 * Math.PI / 4 * (36 * 36 - 169) / 1000, within(1e-9));
   }
 
   @Test

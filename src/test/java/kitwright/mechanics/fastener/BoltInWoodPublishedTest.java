@@ -92,6 +92,18 @@ class BoltInWoodPublishedTest {
     assertThat(BoltInWood.inARow(1, 0.13, 0.01)).isCloseTo(1, within(1e-12));
   }
 
+  /**
+   * J. Porteous, A. Kermani, Structural Timber Design to Eurocode 5, example with steel plates
+   * (eurocode.us, fig-e-bih and info-bys, read 2026-11-30): C24, f_c90 2.5 MPa, plates of 12 mm
+   * that count as washers of 4d on bolts of 12 mm (33.7 kN at 400 MPa): 1.26e4 N, holes 1 mm wider.
+   */
+  @Test
+  void aPlateAsAWasher() {
+    assertThat(BoltInWood.washer(2.5e6, 4 * 0.012, BoltInWood.hole(0.012)))
+        .isCloseTo(1.26e4, within(0.005e4));
+    assertThat(BoltInWood.hole(0.012)).isCloseTo(0.013, within(1e-12));
+  }
+
   @Test
   void aWasher() {
     assertThat(BoltInWood.washer(2.5e6, 0.03, 0.01))
