@@ -411,7 +411,12 @@ public record Assessment(
     static KnockDown read(Keys k) {
       return new KnockDown(
           k.key("for", "what takes from the strength", "scarf").choice(For.class, For.GRADE),
-          k.key("value", "what it leaves, above 0 to 2", "0.85").maybe(Sorts.RATIO),
+          k.key(
+                  "value",
+                  "what it leaves, above 0 to 2; of a design-stress by ISO 12215-5 without one a"
+                      + " share that is not confirmed",
+                  "0.85")
+              .maybe(Sorts.RATIO),
           k.key("slope", "of a scarf: its length over the thickness", "12").maybeNumber(),
           k.key("lasts", "how long the load lies on wood, where no value is stated", "short")
               .maybeChoice(Lasts.class),

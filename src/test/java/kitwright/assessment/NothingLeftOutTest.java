@@ -1,6 +1,7 @@
 package kitwright.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import kitwright.Sample;
 import kitwright.assessment.sheet.Figure;
@@ -555,5 +556,33 @@ class NothingLeftOutTest {
         .isTrue();
     isOpen(asked.formatted(""), "the knock-down “design-stress” states no value");
     isOpen(asked.formatted(", value: 0.6"), "the knock-down “design-stress” has no source");
+    isOpen(
+        asked.formatted(", source: \"NMA 5\""), "the knock-down “design-stress” states no value");
+  }
+
+  /** 0.4 of wood, 0.5 of glass: told, and nothing passes on what was read at second hand. */
+  @Test
+  void aDesignStressWithoutAValueIsThatOfTheStandardUnconfirmed() {
+    String asked =
+        "method: section, designed: %1$s, built: %1$s, require: {moment: 1}, knock-downs: [{for:"
+            + " design-stress, source: \"ISO 12215-5:2008\"}]";
+    isOpen(asked.formatted("plain"), "the shares of ISO 12215-5 that a design stress takes");
+    assertThat(moment(asked.formatted("plain")))
+        .isCloseTo(0.4 * 69e6 * 0.06 * 0.09 * 0.09 / 6, within(1e-6));
+    assertThat(moment(asked.formatted("slab")))
+        .isCloseTo(0.5 * 205e6 * 0.06 * 0.02 * 0.02 / 6, within(1e-6));
+  }
+
+  private static double moment(String asked) {
+    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
+        .all()
+        .get(0)
+        .rows()
+        .stream()
+        .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
+        .findFirst()
+        .flatMap(Row::built)
+        .orElseThrow()
+        .value();
   }
 }

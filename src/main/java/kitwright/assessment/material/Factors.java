@@ -35,9 +35,28 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
    * One factor.
    *
    * @param layer counted from 1 at the bottom, the only one that it is for
+   * @param standard whether its value is by the sort of a material, as a standard has it
    */
   record Factor(
-      KnockDown.For on, double value, Optional<Side> side, Optional<Integer> layer, String source) {
+      KnockDown.For on,
+      double value,
+      Optional<Side> side,
+      Optional<Integer> layer,
+      String source,
+      boolean standard) {
+    Factor(
+        KnockDown.For on,
+        double value,
+        Optional<Side> side,
+        Optional<Integer> layer,
+        String source) {
+      this(on, value, side, layer, source, false);
+    }
+
+    double of(Sort sort) {
+      return standard ? DesignStress.share(sort) : value;
+    }
+
     private boolean at(Side part, int index) {
       return side.filter(part::equals).isPresent() == side.isPresent()
           && layer.filter(one -> one == index).isPresent() == layer.isPresent();
@@ -226,6 +245,14 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
 
   private static Optional<Factor> ofOne(KnockDown stated, List<String> lacking) {
     String name = name(stated.on());
+    if (stated.on() == KnockDown.For.DESIGN_STRESS
+        && stated.value().isEmpty()
+        && stated.source().filter(DesignStress::isNamedBy).isPresent()) {
+      lacking.add(DesignStress.SECOND_HAND);
+      return Optional.of(
+          new Factor(
+              stated.on(), 1, side(stated), stated.layer(), stated.source().orElseThrow(), true));
+    }
     Optional<Double> value =
         stated
             .value()
@@ -347,7 +374,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
   public double strength(Side part, Sort sort, int layer) {
     return all.stream()
         .filter(factor -> factor.at(part, layer) && isStrength(factor.on(), sort))
-        .mapToDouble(Factor::value)
+        .mapToDouble(factor -> factor.of(sort))
         .reduce(1, (a, b) -> a * b);
   }
 
@@ -381,7 +408,9 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
             factor ->
                 subject(factor.on())
                     + " times "
-                    + Print.number(factor.value())
+                    + (factor.standard()
+                        ? "0.5 (metal 0.6, wood 0.4)"
+                        : Print.number(factor.value()))
                     + " for "
                     + factor.words()
                     + (factor.side().isEmpty() ? " as designed and as built" : "")
