@@ -1,6 +1,5 @@
 package kitwright.assessment;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -33,7 +32,6 @@ import kitwright.assessment.method.LaminateMethod;
 import kitwright.assessment.method.LoadStated;
 import kitwright.assessment.method.PanelMethod;
 import kitwright.assessment.method.SectionMethod;
-import kitwright.assessment.method.Sideways;
 import kitwright.assessment.method.Taper;
 import kitwright.assessment.method.TimberDepth;
 import kitwright.assessment.method.Unlike;
@@ -62,7 +60,6 @@ import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.load.Cantilever;
-import kitwright.mechanics.scatter.Chance;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -71,9 +68,6 @@ import kitwright.value.Ref;
  * guessed: what has no value or no source keeps the verdict open.
  */
 final class Examiner {
-  /** The chance of the wrong order that is allowed where the assessment does not say. */
-  private static final double LIKELY = 0.01;
-
   private final Assessment assessment;
   private final Function<Ref, Optional<Section>> sections;
   private final Materials materials;
@@ -88,6 +82,7 @@ final class Examiner {
   private final Factors factors;
   private final Factors linked;
   private final List<String> unlike;
+  private final Used laid;
   private boolean sideways = true;
 
   /**
@@ -97,7 +92,8 @@ final class Examiner {
     this.assessment = assessment;
     this.sections = sections;
     this.materials = materials;
-    List<Material> used = used();
+    this.laid = new Used(assessment, sections, materials);
+    List<Material> used = laid.all();
     Bases bases = Bases.ofMaterials(used);
     Map<String, Double> low = bases.toLow(used);
     unlike = bases.lacking(low);
@@ -107,73 +103,6 @@ final class Examiner {
     Factors stated = Factors.of(assessment);
     factors = stated.on(low);
     linked = stated.on(Bases.toMean(used));
-  }
-
-  /** The materials that the sections of the assessment are of, as far as they bear anything. */
-  private List<Material> used() {
-    Stream<Ref> named =
-        Stream.concat(
-            Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
-            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts));
-    Map<String, Material> used = new LinkedHashMap<>();
-    named
-        .flatMap(ref -> sections.apply(ref).stream())
-        .flatMap(Examiner::materials)
-        .flatMap(ref -> materials.material(ref).stream())
-        .flatMap(one -> Stream.concat(Stream.of(one), wood(one)))
-        .forEach(one -> used.putIfAbsent(one.id(), one));
-    return List.copyOf(used.values());
-  }
-
-  /** What lies where in the parts, as factors find it; those of a weak link count as built. */
-  private List<Factors.Laid> laid() {
-    List<Factors.Laid> laid = new ArrayList<>();
-    assessment.designed().ifPresent(ref -> laid(ref, Side.DESIGNED, laid));
-    assessment.built().ifPresent(ref -> laid(ref, Side.BUILT, laid));
-    assessment
-        .weakLink()
-        .ifPresent(link -> link.parts().forEach(ref -> laid(ref, Side.BUILT, laid)));
-    return laid;
-  }
-
-  private void laid(Ref ref, Side side, List<Factors.Laid> laid) {
-    Optional<Section> section = sections.apply(ref);
-    if (section.isEmpty()) {
-      return;
-    }
-    List<Section.Layer> layers = section.get().layers();
-    for (int i = 0; i < layers.size(); i++) {
-      laid(materials(layers.get(i)), side, i + 1, laid);
-    }
-    if (section.get().shape().isPresent()) {
-      laid(materials(section.get()), side, 1, laid);
-    }
-  }
-
-  private void laid(Stream<Ref> refs, Side side, int layer, List<Factors.Laid> laid) {
-    refs.flatMap(ref -> materials.material(ref).stream())
-        .forEach(one -> laid.add(new Factors.Laid(side, layer, one.sort())));
-  }
-
-  private Stream<Material> wood(Material plywood) {
-    return plywood.wood().flatMap(materials::material).stream();
-  }
-
-  private static Stream<Ref> materials(Section section) {
-    Stream<Section.Layer> layers =
-        Stream.concat(section.layers().stream(), section.skins().stream());
-    return Stream.of(
-            section.material().stream(),
-            section.glue().stream(),
-            section.members().stream().map(Section.Member::material),
-            layers.flatMap(Examiner::materials))
-        .flatMap(refs -> refs);
-  }
-
-  private static Stream<Ref> materials(Section.Layer layer) {
-    return Stream.concat(
-        layer.material().stream(),
-        layer.strips().stream().flatMap(strip -> strip.material().stream()));
   }
 
   /** What both sides come to. */
@@ -224,9 +153,9 @@ final class Examiner {
 
   private void start() {
     Factors.of(assessment, lacking);
-    lacking.addAll(factors.idle(laid()));
-    lacking.addAll(Moist.lacking(used(), factors));
-    lacking.addAll(materials.twice(assessment, used()));
+    lacking.addAll(factors.idle(laid.laid()));
+    lacking.addAll(Moist.lacking(laid.all(), factors));
+    lacking.addAll(materials.twice(assessment, laid.all()));
     LoadStated.factor(assessment).ifPresent(lacking::add);
     if (Sources.of(assessment).areOfNothing()) {
       inputs()
@@ -296,7 +225,7 @@ final class Examiner {
       return false;
     }
     judgeAlike(rows);
-    tipping(rows);
+    tipped(rows);
     links(rows);
     return failing.isEmpty()
         && rows.stream().allMatch(Examiner::holds)
@@ -325,10 +254,13 @@ final class Examiner {
     Compared compared = compared();
     List<Row> rows = new ArrayList<>(compared.rows());
     judgeAlike(rows);
-    tipping(rows);
+    tipped(rows);
     WeakLinks links = links(rows);
     if (sampled) {
-      chance(rows);
+      assessment
+          .weakLink()
+          .filter(link -> failing.isEmpty() && rows.stream().noneMatch(Row::fails))
+          .ifPresent(link -> rows.add(new WrongOrder(assessment, sections, materials).row(link)));
     }
     Judgement judgement = judgement(rows);
     List<Working> working = new ArrayList<>(inputs().cured());
@@ -471,7 +403,7 @@ final class Examiner {
       all.add(bases.words());
     }
     all.addAll(Slender.cautions(assessment, rows));
-    all.addAll(materials.overrides(used()));
+    all.addAll(materials.overrides(laid.all()));
     all.addAll(Galvanic.cautions(assessment, sections, materials::material));
     return all;
   }
@@ -561,30 +493,14 @@ final class Examiner {
     }
   }
 
-  /** A moment that is asked, where the part as built may tip over sideways sooner than as drawn. */
-  private void tipping(List<Row> rows) {
-    if (!isBeam()) {
-      return;
-    }
-    for (int i = 0; i < rows.size(); i++) {
-      Row row = rows.get(i);
-      boolean across = row.measure() == Measure.MOMENT_ACROSS;
-      boolean along =
-          row.measure() == Measure.MOMENT_SAGGING || row.measure() == Measure.MOMENT_HOGGING;
-      if ((along || across) && row.limit().isPresent()) {
-        int at = i;
-        drawn()
-            .flatMap(one -> made().flatMap(other -> sooner(one, other, across)))
-            .ifPresent(why -> rows.set(at, row.lacking(why)));
-      }
+  private void tipped(List<Row> rows) {
+    if (isBeam()) {
+      drawn().ifPresent(one -> made().ifPresent(other -> tipping().judge(one, other, rows)));
     }
   }
 
-  private Optional<String> sooner(Part drawn, Part made, boolean across) {
-    Part one = across ? drawn.turned() : drawn;
-    Part other = across ? made.turned() : made;
-    return Sideways.sooner(
-        one, bending(one), other, bending(other), across ? Optional.empty() : bare);
+  private Tipping tipping() {
+    return new Tipping(this::bending, bare);
   }
 
   private WeakLinks links(List<Row> rows) {
@@ -595,7 +511,16 @@ final class Examiner {
     WeakLinks worked = worked(link);
     lacking.addAll(worked.lacking());
     lacking.addAll(LinkStated.lacking(link));
-    outlasts(link, worked);
+    if (link.by() == Assessment.WeakLink.By.BENDING) {
+      link.protectedPart()
+          .flatMap(sections)
+          .flatMap(this::linked)
+          .flatMap(
+              kept ->
+                  tipping()
+                      .outlasts(kept, worked.margin().orElse(0.0), link.margin().doubleValue()))
+          .ifPresent(lacking::add);
+    }
     Row.Limit least = new Row.Limit(Row.Limit.Side.AT_LEAST, link.margin().doubleValue());
     Row plain = link(worked.margin(), least, worked.lacking());
     rows.add(worked.alike().map(plain::judgedAlike).orElse(plain));
@@ -618,60 +543,6 @@ final class Examiner {
                             ? "it was meant to break " + Print.mm(meant) + " from it"
                             : link.sacrificial() + " was meant to")));
     return worked;
-  }
-
-  /** Where nothing fails as yet: how likely the order is the wrong one. */
-  private void chance(List<Row> rows) {
-    if (assessment.weakLink().isEmpty()
-        || !failing.isEmpty()
-        || rows.stream().anyMatch(Row::fails)) {
-      return;
-    }
-    Assessment.WeakLink link = assessment.weakLink().get();
-    double most = link.chance().map(BigDecimal::doubleValue).orElse(LIKELY);
-    List<String> still = still(link);
-    Optional<Chance> chance =
-        still.isEmpty()
-            ? Chances.wrongOrder(assessment, sections, materials.branch())
-            : Optional.empty();
-    chance
-        .filter(one -> one.probability() <= most && one.most() > most)
-        .ifPresent(
-            one ->
-                still.add(
-                    "the chance of the wrong order is "
-                        + one.words()
-                        + ", too near to what is allowed to be told by samples"));
-    rows.add(
-        new Row(
-            Measure.LINK_CHANCE,
-            Optional.empty(),
-            chance.map(one -> new Figure(100 * one.probability(), Optional.of(one.words()))),
-            Optional.of(new Row.Limit(Row.Limit.Side.AT_MOST, 100 * most)),
-            still));
-  }
-
-  /** Parts of a weak link of which nobody says how they scatter. */
-  private List<String> still(Assessment.WeakLink link) {
-    List<String> still = new ArrayList<>();
-    List<Material> parts =
-        link.parts()
-            .flatMap(ref -> sections.apply(ref).stream())
-            .flatMap(Examiner::materials)
-            .flatMap(ref -> materials.material(ref).stream())
-            .filter(one -> one.sort() != Material.Sort.GLUE)
-            .toList();
-    parts.forEach(one -> inputs().value(one, MaterialProperty.SCATTER));
-    parts.stream()
-        .filter(one -> !(Materials.scatter(one) > 0))
-        .map(
-            one ->
-                one.id()
-                    + " does not state its scatter, and which part of a weak link breaks first is a"
-                    + " matter of chance")
-        .distinct()
-        .forEach(still::add);
-    return still;
   }
 
   private static Row link(Optional<Double> margin, Row.Limit least, List<String> lacking) {
@@ -730,20 +601,6 @@ final class Examiner {
                         WeakLinks.of(
                             one, other, this::bending, cantilever(Own.joined(other, one, at)), at)))
         .orElseGet(() -> WeakLinks.lacking(List.of()));
-  }
-
-  /** What is protected may tip over sideways before it breaks. */
-  private void outlasts(Assessment.WeakLink link, WeakLinks worked) {
-    Optional<Part> kept =
-        link.by() == Assessment.WeakLink.By.BENDING
-            ? link.protectedPart().flatMap(sections).flatMap(this::linked)
-            : Optional.empty();
-    double margin = worked.margin().orElse(0.0);
-    if (kept.isPresent() && bare.isPresent() && margin >= link.margin().doubleValue()) {
-      Sideways.outlasts(
-              kept.get(), bending(kept.get()), bare.get(), margin, link.margin().doubleValue())
-          .ifPresent(lacking::add);
-    }
   }
 
   private Cantilever cantilever(List<Own> own) {
