@@ -260,6 +260,17 @@ class NothingLeftOutTest {
   }
 
   @Test
+  void whichOfTwoGoesFirstIsNotToldOfOneThatTwists() {
+    String linked =
+        "method: section, designed: plain, built: plain, require: {stiffness: 1}, weak-link:"
+            + " {sacrificial: thin, protected: %s, breaks-at: 1 m, margin: 1}, load: {tip-force: 10"
+            + " N, span: 2 m, factor: 1, source: test}";
+    assertThat(verdict(linked.formatted("standing")).because())
+        .contains("a part of its weak link is open at one side or lies askew");
+    assertThat(verdict(linked.formatted("plain")).because()).doesNotContain("open at one side");
+  }
+
+  @Test
   void whereAWeakLinkShallBreakIsSaid() {
     isOpen(
         "method: section, designed: plain, built: plain, require: {stiffness: 1}, weak-link:"

@@ -205,6 +205,7 @@ public final class DrivenMethod {
     double knocked = factors.wood(section.layers().size());
     double pull = measured.count() * knocked * one.withdrawal();
     range(one);
+    pulledDistances();
     figures.put(Measure.WITHDRAWAL, Figure.of(pull / 1000, "the wood lets go"));
     steps.add(
         new Step(
@@ -376,15 +377,7 @@ public final class DrivenMethod {
    * @see "EN 1995-1-1:2004, table 8.2 and 8.3.1.1 (2), read in one public implementation"
    */
   private void distances() {
-    double heaviest =
-        section.layers().stream()
-            .flatMap(layer -> layer.material().flatMap(materials::material).stream())
-            .flatMap(wood -> Stream.ofNullable(wood.properties().get(MaterialProperty.DENSITY)))
-            .mapToDouble(Quantity::base)
-            .max()
-            .orElse(0);
-    boolean thick = measured.at("diameter") >= 5e-3;
-    boolean heavy = !kind.isThreaded() && heaviest > 420;
+    double heaviest = heaviest();
     if (!kind.isThreaded() && heaviest > 500) {
       figures.lacks(
           Measure.BOLT_BEARING,
@@ -393,15 +386,50 @@ public final class DrivenMethod {
               + " needs a lead hole (above 500 kg/m³), and is not worked out sideways: take a"
               + " screw in a lead hole");
     }
-    distance("end-distance", heavy ? 20 : 15);
-    distance("edge-distance", heavy ? thick ? 12 : 9 : thick ? 10 : 7);
-    if (measured.count() > 1) {
-      distance("spacing", heavy ? 15 : 12);
+    boolean heavy = !kind.isThreaded() && heaviest > 420;
+    least(Measure.BOLT_BEARING, heavy ? 20 : 15, edge(heavy), heavy ? 15 : 12);
+  }
+
+  /**
+   * Pulled, nails stand as far from ends and edges as sideways, and screws so far that they do not
+   * split the wood.
+   *
+   * @see "EN 1995-1-1:2004, 8.3.2 (9); table 8.6, from memory: 10, 4 and 7 diameters"
+   */
+  private void pulledDistances() {
+    boolean heavy = heaviest() > 420;
+    if (kind.isThreaded()) {
+      least(Measure.WITHDRAWAL, 10, 4, 7);
+    } else {
+      least(Measure.WITHDRAWAL, heavy ? 20 : 15, edge(heavy), heavy ? 15 : 12);
     }
   }
 
-  private void distance(String name, int diameters) {
+  private double heaviest() {
+    return section.layers().stream()
+        .flatMap(layer -> layer.material().flatMap(materials::material).stream())
+        .flatMap(wood -> Stream.ofNullable(wood.properties().get(MaterialProperty.DENSITY)))
+        .mapToDouble(Quantity::base)
+        .max()
+        .orElse(0);
+  }
+
+  private int edge(boolean heavy) {
+    boolean thick = measured.at("diameter") >= 5e-3;
+    return heavy ? thick ? 12 : 9 : thick ? 10 : 7;
+  }
+
+  /** In diameters. */
+  private void least(Measure measure, int end, int edge, int spacing) {
+    distance(measure, "end-distance", end);
+    distance(measure, "edge-distance", edge);
+    if (measured.count() > 1) {
+      distance(measure, "spacing", spacing);
+    }
+  }
+
+  private void distance(Measure measure, String name, int diameters) {
     Distance.fault(section, name, measured.maybe(name), diameters * measured.at("diameter"))
-        .ifPresent(what -> figures.lacks(Measure.BOLT_BEARING, what));
+        .ifPresent(what -> figures.lacks(measure, what));
   }
 }

@@ -143,6 +143,12 @@ public record WeakLinks(
     Capacity sagging = bending.moment(Sense.SAGGING);
     Capacity hogging = bending.moment(Sense.HOGGING);
     Capacity shear = bending.shear();
+    var section = bending.section();
+    if (bending.isSkew() || (section.open() && section.lopsided())) {
+      lacking.add(
+          "a part of its weak link is open at one side or lies askew, and twists or bends sideways"
+              + " under its load, which is not worked out");
+    }
     for (Capacity capacity : List.of(sagging, hogging, shear)) {
       capacity.missing().forEach(missing -> lacking.add(Figures.words(missing)));
       atLeast(capacity).ifPresent(lacking::add);

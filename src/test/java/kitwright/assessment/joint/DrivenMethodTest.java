@@ -22,8 +22,8 @@ class DrivenMethodTest {
         - {id: cedar, kind: timber, density: 370 kg/m3, compressive-strength-across: 3.2 MPa, source: test, basis: mean}
         - {id: bronze, kind: metal, density: 8500 kg/m3, E: 105 GPa, tensile-strength: 480 MPa, yield-strength: 260 MPa, source: test, basis: mean}
       sections:
-        - {id: drawn, shape: screw, material: bronze, dimensions: {diameter: 4.17 mm, penetration: 25.4 mm, root: 2.9 mm, head: 8 mm, count: 2}, layers: [{material: cedar, thickness: 15 mm}, {material: oak, thickness: 40 mm}]}
-        - {id: built, shape: screw, material: bronze, dimensions: {diameter: 4.17 mm, penetration: 25.4 mm, root: 2.9 mm, head: 8 mm, count: 2}, layers: [{material: cedar, thickness: 15 mm}, {material: %s, thickness: 40 mm}]}
+        - {id: drawn, shape: screw, material: bronze, dimensions: {diameter: 4.17 mm, penetration: 25.4 mm, root: 2.9 mm, head: 8 mm, count: 2, end-distance: 42 mm, edge-distance: 17 mm, spacing: 30 mm}, layers: [{material: cedar, thickness: 15 mm}, {material: oak, thickness: 40 mm}]}
+        - {id: built, shape: screw, material: bronze, dimensions: {diameter: 4.17 mm, penetration: 25.4 mm, root: 2.9 mm, head: 8 mm, count: 2, end-distance: 42 mm, edge-distance: 17 mm, spacing: 30 mm}, layers: [{material: cedar, thickness: 15 mm}, {material: %s, thickness: 40 mm}]}
       assessments:
         - {id: a, method: bolt, designed: drawn, built: built, require: {strength: 1}%s}
       """;
@@ -84,7 +84,19 @@ class DrivenMethodTest {
     isOpen(LEDGER.replace("root: 2.9 mm, ", ""), "does not state the root of its thread");
     isOpen(
         LEDGER.replace("{strength: 1}", "{bearing: 1}"),
-        "section drawn does not state its end-distance (at least 62.55 mm)");
+        "the end-distance of section drawn is 42 mm, below the 62.55 mm");
+    isOpen(
+        LEDGER.replace("end-distance: 42 mm", "end-distance: 41 mm"),
+        "the end-distance of section drawn is 41 mm, below the 41.7 mm");
+    isOpen(
+        LEDGER.replace("edge-distance: 17 mm", "edge-distance: 16 mm"),
+        "the edge-distance of section drawn is 16 mm, below the 16.68 mm");
+    isOpen(
+        LEDGER.replace("spacing: 30 mm", "spacing: 29 mm"),
+        "the spacing of section drawn is 29 mm, below the 29.19 mm");
+    isOpen(
+        LEDGER.replace("shape: screw", "shape: nail").replace("root: 2.9 mm, ", ""),
+        "the end-distance of section drawn is 42 mm, below the 83.4 mm");
     isOpen(
         LEDGER.replace("{material: cedar, thickness: 15 mm}, ", ""),
         "lists no outer piece, which the head may sink into");
@@ -107,6 +119,7 @@ class DrivenMethodTest {
     String nails =
         LEDGER
             .replace("shape: screw", "shape: nail")
+            .replace(", end-distance: 42 mm, edge-distance: 17 mm, spacing: 30 mm", "")
             .replace("{strength: 1}", "{bearing: 1}")
             .replace("root: 2.9 mm, head", "head")
             .replace("4.17 mm", "4 mm")
