@@ -132,6 +132,8 @@ class WoodUnderBoltsTest {
     assertThat(ofFour("angle: 90 deg", "angle: -90 deg")).isCloseTo(4, within(1e-9));
     assertThat(ofFour("angle: 180 deg", "grain: along")).isCloseTo(2.7423, within(1e-4));
     assertThat(ofFour("grain: across", "grain: along")).isCloseTo(2.7423, within(1e-4));
+    assertThat(ofFour("angle: 135 deg", "angle: 120 deg"))
+        .isCloseTo((2.7423 + 4) / 2, within(1e-4));
     assertThat(ofFour("grain: bias", "angle: 135 deg")).isCloseTo((2.7423 + 4) / 2, within(1e-4));
   }
 
@@ -176,6 +178,9 @@ class WoodUnderBoltsTest {
         near + "washer: 36 mm, count: 2, spacing: 35 mm",
         "the spacing of section s is 35 mm, and its washer asks for 36 mm");
     isOpen(near + "washer: 36 mm, count: 2", "does not state its spacing: a washer asks for");
+    isOpen(
+        near + "washer: 36 mm, count: 2, spacing: 59 mm",
+        "the spacing of section s is 59 mm, below the 60 mm");
     isOpen(near + "washer: 36 mm, count: 1.5", "cannot be as it is written");
     isOpen(near + "washer: 36 mm, count: 0.5", "cannot be as it is written");
     assertThat(result(near + "washer: 38 mm").verdict().passes()).isTrue();

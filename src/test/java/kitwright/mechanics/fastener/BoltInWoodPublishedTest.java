@@ -104,6 +104,43 @@ class BoltInWoodPublishedTest {
     assertThat(BoltInWood.hole(0.012)).isCloseTo(0.013, within(1e-12));
   }
 
+  /**
+   * Two unlike pieces by the balance of forces and of moments about the joint, from which the modes
+   * are: in each piece the shank bears along a length x one way and along the rest the other, or to
+   * a hinge of F_yb·d³/6.
+   */
+  @Test
+  void theModesOfUnlikePiecesHoldTheBalance() {
+    double d = 0.012;
+    double main = 0.080;
+    double side = 0.038;
+    double qm = 25e6 * d;
+    double qs = 40e6 * d;
+    double hinge = 310e6 * d * d * d / 6;
+    var modes = new BoltInWood(d, main, side, 25e6, 40e6, 310e6).modes();
+    assertThat(modes.get("Im")).isCloseTo(qm * main, within(1e-6));
+    assertThat(modes.get("Is")).isCloseTo(qs * side, within(1e-6));
+    double two = modes.get("II");
+    assertThat(turned(two, qs, side) + turned(two, qm, main)).isCloseTo(0, within(1e-6));
+    double hingedSide = modes.get("IIIm");
+    assertThat(hinge - bent(hingedSide, qs) + turned(hingedSide, qm, main))
+        .isCloseTo(0, within(1e-6));
+    double hingedMain = modes.get("IIIs");
+    assertThat(hinge - bent(hingedMain, qm) + turned(hingedMain, qs, side))
+        .isCloseTo(0, within(1e-6));
+    double four = modes.get("IV");
+    assertThat(2 * hinge - bent(four, qs) - bent(four, qm)).isCloseTo(0, within(1e-6));
+  }
+
+  private static double turned(double force, double q, double thick) {
+    double x = (force / q + thick) / 2;
+    return q * (thick * thick / 2 - x * x);
+  }
+
+  private static double bent(double force, double q) {
+    return force * force / q / 2;
+  }
+
   @Test
   void aWasher() {
     assertThat(BoltInWood.washer(2.5e6, 0.03, 0.01))

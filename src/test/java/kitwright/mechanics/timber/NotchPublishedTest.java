@@ -41,6 +41,35 @@ class NotchPublishedTest {
         .isCloseTo(0.6303 * 4.6e6 * 0.047 * 0.182 / 1.5, within(20.0));
   }
 
+  /**
+   * 100 deep, 75 left, 50 wide, 69 MPa: what is left bears 3.234 kN·m, which 10 kN make 323 mm from
+   * the support.
+   */
+  @Test
+  void whatIsLeftOfALongNotchBends() {
+    assertThat(new Notch(0.1, 0.075, 0.323, 0, false).isShort(10e3, 0.05, 69e6)).isTrue();
+    assertThat(new Notch(0.1, 0.075, 0.324, 0, false).isShort(10e3, 0.05, 69e6)).isFalse();
+    assertThat(new Notch(0.1, 0.075, 0.162, 0, false).isShort(20e3, 0.05, 69e6)).isFalse();
+    assertThat(new Notch(0.1, 0.075, 0.162, 0, false).isShort(19e3, 0.05, 69e6)).isTrue();
+  }
+
+  /**
+   * Along a slope of 1 in 8 from 20 mm off the support to 220: worst where 75 + s/8 is 2·(20 +
+   * s)/8, at the end 200 mm on, as s = 560 lies beyond: 100 mm bear 5.75 kN·m over 0.22 m, 26.14
+   * kN. From 75 over 20 mm it would be 161.7 kN.
+   */
+  @Test
+  void aSlopeIsWorstAtItsEndOrWithin() {
+    Notch slope = new Notch(0.1, 0.075, 0.02, 8, false);
+    assertThat(slope.isShort(26.1e3, 0.05, 69e6)).isTrue();
+    assertThat(slope.isShort(26.2e3, 0.05, 69e6)).isFalse();
+    // 30 of 100 mm left, 1 in 6 from the corner at 60 mm: worst at s = 6·30 − 120 = 60, 40 mm deep
+    Notch within = new Notch(0.1, 0.03, 0.06, 6, false);
+    double bears = 69e6 * 0.05 * 0.04 * 0.04 / 6 / 0.12;
+    assertThat(within.isShort(bears * 0.999, 0.05, 69e6)).isTrue();
+    assertThat(within.isShort(bears * 1.001, 0.05, 69e6)).isFalse();
+  }
+
   @Test
   void aNotchTakesSomething() {
     assertThatIllegalArgumentException()
