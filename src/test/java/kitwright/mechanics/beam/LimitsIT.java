@@ -335,6 +335,60 @@ class LimitsIT {
     assertThat(ours / (factor * 1e6)).isCloseTo(1, within(0.05));
   }
 
+  /**
+   * A plate 60 mm broad, 1 mm thick and five times as long, sheared evenly: k = 5.34 and a little.
+   */
+  @Test
+  void aFlatWallInShear() throws Exception {
+    double broad = 60 * MM;
+    double length = 5 * broad;
+    double size = broad / 8;
+    var bricks =
+        new Bricks(
+            steps(0, length, 40),
+            steps(0, broad, 8),
+            steps(-MM / 2, MM / 2, 1),
+            UnaryOperator.identity(),
+            LimitsIT::all);
+    bricks.nodes(
+        "ROUND",
+        at ->
+            Math.abs(at[2]) < TINY
+                && (at[0] < TINY || at[0] > length - TINY || at[1] < TINY || at[1] > broad - TINY));
+    int one = bricks.nodes(at -> at[0] < TINY && at[1] < TINY && Math.abs(at[2]) < TINY).get(0);
+    int two =
+        bricks.nodes(at -> at[0] > length - TINY && at[1] < TINY && Math.abs(at[2]) < TINY).get(0);
+    StringBuilder loads = new StringBuilder("*CLOAD\n");
+    shear(bricks, at -> at[1] > broad - TINY, 0, length, size, 1, loads);
+    shear(bricks, at -> at[1] < TINY, 0, length, size, -1, loads);
+    shear(bricks, at -> at[0] > length - TINY, 1, broad, size, 1, loads);
+    shear(bricks, at -> at[0] < TINY, 1, broad, size, -1, loads);
+    double factor =
+        buckles(bricks, "ROUND, 3, 3\n" + one + ", 1, 2\n" + two + ", 2, 2\n", loads.toString());
+    double ours = skin(MM, new Support.OverGap(broad)).sheared().orElseThrow();
+    assertThat(ours / (Math.abs(factor) * 1e6)).isBetween(0.95, 1.0);
+  }
+
+  /** 1 MPa of shear along an edge 1 mm thick, as faces of eight nodes share it out. */
+  private static void shear(
+      Bricks bricks,
+      java.util.function.Predicate<double[]> edge,
+      int axis,
+      double length,
+      double size,
+      double sign,
+      StringBuilder loads) {
+    double all = sign * 1e6 * MM * size;
+    for (int node : bricks.nodes(edge)) {
+      double[] at = bricks.place(node);
+      boolean middle = Math.abs(at[2]) < TINY;
+      boolean corner = Math.round(2 * at[axis] / size) % 2 == 0;
+      boolean end = at[axis] < TINY || at[axis] > length - TINY;
+      double share = corner ? (middle ? 1 / 3.0 : -1 / 12.0) * (end ? 1 : 2) : 1 / 3.0;
+      loads.append(line("%d, %d, %e%n", node, axis + 1, all * share));
+    }
+  }
+
   /** A flange 30 mm broad and 2 mm thick held along one side, ten times as long: G·(t/b)². */
   @Test
   void anOutstandingFlange() throws Exception {
