@@ -137,7 +137,8 @@ public final class SectionSteps {
                       ? "GJ = G·π/32·(d⁴ − d_i⁴)"
                       : part.beam().solidTimber() || (one && !regions.get(0).hollow())
                           ? "GJ = G·h·b³/3·(1 − 192/π⁵·b/h·Σ tanh(nπh/2b)/n⁵), n odd"
-                          : "GJ = 4·A²/∮ ds/(G·t) of the closed wall, or Σ G·b·t³/3 of open ones";
+                          : "GJ = 4·A²/∮ ds/(G·t) along the middle of the closed wall, or Σ"
+                              + " G·b·t³/3 of open ones";
               steps.add(
                   new Step(
                       "torsional stiffness",

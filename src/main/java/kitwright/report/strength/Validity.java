@@ -32,12 +32,16 @@ public final class Validity {
                   + " of rupture (Wood Handbook, chapter 5)",
               "faces on a core wrinkle at 0.5·(E_f·E_c·G_c)^⅓ (Lloyd’s Register, Special Service"
                   + " Craft, July 2022, Part 8, Chapter 7, 3.2.2)",
-              "a face over a gap, a flange and the wall of a tube buckle by themselves; webs are"
-                  + " held to the proportions of ISO 12215-5, table 20",
+              "a face over a gap of b buckles at 2·(π/b)²·(√(D₁₁·D₂₂) + D₁₂ + 2·D₆₆)/t, D₁₁ ="
+                  + " E·t³/12/(1 − ν²·E₂/E), D₂₂ and D₁₂ with E₂ and ν·E₂ in place of E, D₆₆ ="
+                  + " G·t³/12; a flange of wood at 0.044·E·(t/b)², another at G·(t/b)²; the wall of"
+                  + " a tube by NASA SP-8007; webs are held to the proportions of ISO 12215-5,"
+                  + " table 20, and to where they buckle in shear",
               "a section whose axes are not its own is free to bend sideways",
               "torsion: a box by its walls, a foil by its closed skin alone (Bredt), each where it"
                   + " is told",
-              "the part is long against its depth, and held against buckling sideways");
+              "the part is three times as long as deep (a cantilever half of that); what may tip"
+                  + " over sideways is worked out, or not told");
       case PANEL ->
           List.of(
               "a flat plate, deflection small against its thickness, first-order shear (Reddy,"
