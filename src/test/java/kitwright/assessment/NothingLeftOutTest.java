@@ -3,6 +3,7 @@ package kitwright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import kitwright.Sample;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Measure;
@@ -510,6 +511,22 @@ class NothingLeftOutTest {
     isOpen(bare.formatted("one-thin-face"), "a face of one-thin-face, 0.5 mm thick, may dimple");
     isOpen(bare.formatted("cells-in-strips"), "cells-in-strips has a honeycomb that is no layer");
     assertThat(verdict(bare.formatted("narrow-cells")).passes()).isTrue();
+    assertThat(assumptions(bare.formatted("narrow-cells"), ""))
+        .noneMatch(one -> one.contains("cell"));
+    assertThat(assumptions(bare.formatted("narrow-cells"), "cell: 6 mm, "))
+        .contains(
+            "cells-6 states no cell: it is taken to be without cells, as end-grain balsa is; of a"
+                + " honeycomb state the cell, into which a face may dimple");
+  }
+
+  private static List<String> assumptions(String asked, String less) {
+    String ledger = LEDGER.formatted(asked);
+    return Assessments.on(
+            Facts.of(
+                Sample.ledger(less.isEmpty() ? ledger : ledger.replace(less, "")), Sample.TODAY))
+        .all()
+        .get(0)
+        .notes();
   }
 
   /** Each side has its wall, or all have one; what is told of some is told of none. */

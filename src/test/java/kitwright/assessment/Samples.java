@@ -54,9 +54,12 @@ final class Samples {
                 - {id: i, shape: i, material: al-b, dimensions: {width: 50 mm, height: 80 mm, web: 3 mm, flange: 4 mm}}
                 - {id: p, shape: polygon, material: wood-b, outline: [{y: 0 mm, z: 0 mm}, {y: 60 mm, z: 0 mm}, {y: 60 mm, z: 60 mm}, {y: 0 mm, z: 60 mm}]}
                 - {id: r, shape: rectangle, material: wood-a, dimensions: {width: 60 mm, height: 60 mm}}
+                - {id: q, shape: polygon, material: al, outline: [{y: 10 mm, z: 0 mm, wall: 3 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 60 mm, wall: 4 mm}, {y: 0 mm, z: 60 mm, wall: 3 mm}]}
+                - {id: o, shape: polygon, material: al-b, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 2 mm}, {y: 60 mm, z: 60 mm, wall: 3 mm}, {y: 0 mm, z: 60 mm, wall: 2 mm}]}
               assessments:
                 - {id: mast, method: section, designed: d, built: b, require: {reserve: 1}, load: {tip-force: 200 N, thrust: 5 kN, ends: fixed-free, torque: 100 Nm, span: 1.5 m, factor: 2, source: t}}
                 - {id: flanged, method: section, designed: d, built: i, require: {reserve: 1}, load: {force: 1 kN, support: simple, shape: uniform, held-sideways: 300 mm, span: 1.5 m, factor: 2, source: t}}
+                - {id: sloping, method: section, designed: q, built: o, require: {torsion: 1}}
                 - {id: post, method: timber, designed: r, built: p, require: {reserve: 1}, load: {thrust: 5 kN, ends: fixed, span: 1.5 m, factor: 2, source: t}}
               """),
           with(

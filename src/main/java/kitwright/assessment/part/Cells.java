@@ -52,6 +52,22 @@ final class Cells {
     return lacking.stream().distinct().toList();
   }
 
+  /** What is taken of cores that are not the same every way and state no cell, each a sentence. */
+  static List<String> taken(Section section, Function<Ref, Optional<Material>> materials) {
+    return section.layers().stream()
+        .flatMap(layer -> layer.material().stream())
+        .flatMap(ref -> materials.apply(ref).stream())
+        .filter(one -> one.sort() == Material.Sort.CORE && !one.isotropic())
+        .filter(one -> width(one).isEmpty())
+        .map(
+            one ->
+                one.id()
+                    + " states no cell: it is taken to be without cells, as end-grain balsa is; of"
+                    + " a honeycomb state the cell, into which a face may dimple")
+        .distinct()
+        .toList();
+  }
+
   private static Optional<Double> width(Material one) {
     return Optional.ofNullable(one.properties().get(MaterialProperty.CELL)).map(Quantity::base);
   }

@@ -55,6 +55,7 @@ public final class Parts {
 
   private void slim(Part part) {
     Webs.legs(part).ifPresent(materials.inputs()::lacks);
+    Cells.taken(part.source(), materials::material).forEach(materials.inputs()::note);
     Cells.lacking(part, materials::material).forEach(materials.inputs()::lacks);
     Webs.sheared(part).forEach(materials.inputs()::lacks);
     Holes.lacking(part).forEach(materials.inputs()::lacks);

@@ -51,7 +51,7 @@ class ShearedWallsPublishedTest {
         var skin = Skin.overGap(stuff(10e9, across * 10e9, shear * 10e9, 1), 0.004, 0.2);
         double least = skin.sheared().orElseThrow() * 0.004;
         double series = series(skin.plate().orElseThrow(), 0.6, 0.2);
-        assertThat(least).as("E₂ %s, G %s", across, shear).isBetween(0.3 * series, 1.001 * series);
+        assertThat(least).as("E₂ %s, G %s", across, shear).isBetween(0.1 * series, 1.001 * series);
       }
     }
   }
