@@ -46,4 +46,36 @@ class OffAxisTest {
     assertThat(at(30).compression(Criterion.MAXIMUM_STRAIN).orElseThrow())
         .isCloseTo(50 / 0.75, within(1e-9));
   }
+
+  /** A strength is a stress whatever the thickness, and so is a density. */
+  @Test
+  void twiceAsThickIsAsStrong() {
+    Laminate thin = new Laminate(List.of(new Ply(STUFF, 0.25, 30)));
+    assertThat(thin.tension(Criterion.MAXIMUM_STRAIN).orElseThrow())
+        .isCloseTo(100 / 0.75, within(1e-9));
+    assertThat(thin.asBeamMaterial("x", Criterion.MAXIMUM_STRAIN).density())
+        .isCloseTo(1, within(1e-12));
+    assertThat(thin.times(4).arealMass()).isCloseTo(1, within(1e-12));
+    assertThat(thin.times(4).plies()).hasSize(4);
+  }
+
+  /** Turned by 15 degrees a ply at 15 is one at 30; its strengths turn with it. */
+  @Test
+  void aLaminateThatIsTurned() {
+    Laminate turned = at(15).rotated(15);
+    assertThat(turned.tension(Criterion.MAXIMUM_STRAIN).orElseThrow())
+        .isCloseTo(100 / 0.75, within(1e-9));
+    assertThat(turned.plies().get(0).thickness()).isEqualTo(1);
+  }
+
+  /** Bent alone, a stack of two plies strains from −κ·t at its foot to κ·t at its top. */
+  @Test
+  void theFacesOfThePliesLieAboutTheMiddle() {
+    var stack = new Laminate(List.of(new Ply(STUFF, 1, 0), new Ply(STUFF, 1, 0)));
+    double kappa = 1 / (10.0 * 8 / 12);
+    assertThat(stack.states(new Resultants(0, 0, 0, 1, 0, 0)))
+        .extracting(PlyState::strain1)
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-12 ? 0 : 1)
+        .containsExactly(-kappa, 0.0, 0.0, kappa);
+  }
 }
