@@ -79,17 +79,6 @@ public final class Bending {
     return flow.stiffness();
   }
 
-  /**
-   * EIyz²/(EIyy·EIzz), between 0 and 1: how far the section would bend out of the plane of the
-   * load; nought for a section with an axis of symmetry.
-   */
-  public double skew() {
-    double y = weighted.y() / weighted.area();
-    double product = weighted.yz() - weighted.area() * y * neutralAxis;
-    double across = weighted.yy() - weighted.area() * y * y;
-    return product * product / (across * stiffness);
-  }
-
   /** Bending stress at the edges of every region under a moment in N·m (sagging positive). */
   public List<EdgeStress> stresses(double moment) {
     var list = new ArrayList<EdgeStress>(section.regions().size());

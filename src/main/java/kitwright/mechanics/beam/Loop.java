@@ -140,10 +140,6 @@ public record Loop(List<Point> points) {
     return new Loop(points.stream().map(Point::turned).toList());
   }
 
-  Loop moved(double byY, double byZ) {
-    return new Loop(points.stream().map(p -> p.moved(byY, byZ)).toList());
-  }
-
   static double signedArea(List<Point> points) {
     double sum = 0;
     var p = points.get(points.size() - 1);

@@ -92,12 +92,6 @@ public record Outline(String where, BeamMaterial material, Loop outer, List<Loop
   }
 
   @Override
-  public Region moved(double byY, double byZ) {
-    var movedHoles = holes.stream().map(h -> h.moved(byY, byZ)).toList();
-    return new Outline(where, material, outer.moved(byY, byZ), movedHoles);
-  }
-
-  @Override
   public boolean hollow() {
     return !holes.isEmpty() || isKeyhole();
   }

@@ -13,10 +13,6 @@ public record Point(double y, double z) {
     return new Point(z, y);
   }
 
-  Point moved(double byY, double byZ) {
-    return new Point(y + byY, z + byZ);
-  }
-
   @Override
   public boolean equals(Object other) {
     return other instanceof Point that

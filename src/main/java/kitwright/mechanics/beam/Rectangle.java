@@ -63,11 +63,6 @@ public record Rectangle(
   }
 
   @Override
-  public Region moved(double byY, double byZ) {
-    return new Rectangle(where, material, y + byY, z + byZ, width, height);
-  }
-
-  @Override
   public boolean hollow() {
     return false;
   }

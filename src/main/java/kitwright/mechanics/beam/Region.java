@@ -27,9 +27,6 @@ public sealed interface Region permits Rectangle, Outline, Ring {
   /** The same with y and z exchanged, to bend it sideways. */
   Region turned();
 
-  /** The same, moved. */
-  Region moved(double byY, double byZ);
-
   /** Whether something is left out inside it. */
   boolean hollow();
 }

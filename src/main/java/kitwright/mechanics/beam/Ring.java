@@ -71,11 +71,6 @@ public record Ring(
   }
 
   @Override
-  public Region moved(double byY, double byZ) {
-    return new Ring(where, material, y + byY, z + byZ, outer, inner);
-  }
-
-  @Override
   public boolean hollow() {
     return inner > 0;
   }

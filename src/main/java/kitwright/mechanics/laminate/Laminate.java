@@ -81,11 +81,6 @@ public record Laminate(List<Ply> plies) {
     return Moduli.of(stiffness().inverseA(), 1 / thickness());
   }
 
-  /** Constants in bending, membrane strain held off; the same as free for a symmetrical stack. */
-  public Moduli flexural() {
-    return Moduli.of(stiffness().inverseD(), 12 / Math.pow(thickness(), 3));
-  }
-
   /** Strain and stress at both faces of every ply, free to bend and stretch. */
   public List<PlyState> states(Resultants load) {
     return states(stiffness().inverse().times(load.vector()));

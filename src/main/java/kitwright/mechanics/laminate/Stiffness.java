@@ -30,18 +30,13 @@ public final class Stiffness {
 
   /** The inverse of A alone (curvature held off, as in a face on a core); 3 by 3, m/N. */
   double[][] inverseA() {
-    return Inverse.of(block(0));
+    return Inverse.of(block());
   }
 
-  /** The inverse of D alone; 3 by 3, 1/(N·m). */
-  double[][] inverseD() {
-    return Inverse.of(block(3));
-  }
-
-  private double[][] block(int from) {
+  private double[][] block() {
     double[][] block = new double[3][3];
     for (int i = 0; i < 3; i++) {
-      System.arraycopy(abd[from + i], from, block[i], 0, 3);
+      System.arraycopy(abd[i], 0, block[i], 0, 3);
     }
     return block;
   }
