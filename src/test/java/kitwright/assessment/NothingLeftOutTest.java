@@ -28,6 +28,8 @@ class NothingLeftOutTest {
         - {id: rounded, kind: timber, isotropic: yes, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: cells-20, kind: core, cell: 20 mm, density: 48 kg/m3, E: 2 MPa, E-across: 2 MPa, E-through: 140 MPa, G: 40 MPa, G-across: 25 MPa, compressive-strength: 2 MPa, shear-strength: 1.2 MPa, shear-strength-across: 0.7 MPa, source: test, basis: mean}
         - {id: cells-6, kind: core, cell: 6 mm, density: 48 kg/m3, E: 2 MPa, E-across: 2 MPa, E-through: 140 MPa, G: 40 MPa, G-across: 25 MPa, compressive-strength: 2 MPa, shear-strength: 1.2 MPa, shear-strength-across: 0.7 MPa, source: test, basis: mean}
+        - {id: cloth, kind: laminate, density: 1700 kg/m3, E: 14 GPa, E-across: 14 GPa, G: 3 GPa, G-across: 3 GPa, poisson: 0.15, tensile-strength: 235 MPa, tensile-strength-across: 235 MPa, compressive-strength: 205 MPa, compressive-strength-across: 205 MPa, shear-strength: 48 MPa, shear-strength-across: 48 MPa, source: test, basis: mean}
+        - {id: tape, kind: laminate, density: 1800 kg/m3, E: 38 GPa, E-across: 8 GPa, G: 3.5 GPa, G-across: 3 GPa, poisson: 0.28, tensile-strength: 900 MPa, tensile-strength-across: 35 MPa, compressive-strength: 600 MPa, compressive-strength-across: 120 MPa, shear-strength: 60 MPa, shear-strength-across: 40 MPa, source: test, basis: mean}
         - {id: board, kind: plywood, density: 500 kg/m3, E: 7 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, bending-strength: 45 MPa, shear-strength: 5 MPa, source: test, basis: mean}
         - {id: plane-board, kind: plywood, density: 500 kg/m3, E: 6 GPa, E-across: 4 GPa, G: 0.6 GPa, tensile-strength: 35 MPa, compressive-strength: 25 MPa, shear-strength: 5 MPa, source: test, basis: mean}
         - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
@@ -75,6 +77,8 @@ class NothingLeftOutTest {
         - {id: sloping, shape: polygon, material: glass, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm, wall: 3 mm}]}
         - {id: half-walled, shape: polygon, material: glass, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm}]}
         - {id: walled-twice, shape: polygon, material: glass, dimensions: {wall: 2 mm}, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm, wall: 3 mm}]}
+        - {id: woven, width: 1 m, layers: [{material: cloth, thickness: 2 mm, angle: 0 deg}]}
+        - {id: one-way, width: 1 m, layers: [{material: tape, thickness: 2 mm, angle: 0 deg}]}
         - {id: drilled, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 24 mm}, {void: 12 mm}, {material: spruce, width: 24 mm}]}]}
         - {id: drilled-glass, width: 60 mm, layers: [{thickness: 20 mm, strips: [{material: glass, width: 24 mm}, {void: 12 mm}, {material: glass, width: 24 mm}]}]}
         - {id: angle, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z: 80 mm}, {y: 0 mm, z: 80 mm}]}
@@ -555,6 +559,27 @@ class NothingLeftOutTest {
             verdict("method: section, designed: keyhole, built: keyhole, require: {stiffness: 1}")
                 .because())
         .doesNotContain("cannot be as it is written");
+  }
+
+  /** Fibres of one direction in place of a woven skin: 35 of 235 MPa across, 60 of 48 sheared. */
+  @Test
+  void aLaminateThatIsWeakerAcrossIsNotJudgedByWhatItBearsAlong() {
+    String asked = "method: laminate, designed: woven, built: one-way, require: {%s}%s";
+    isOpen(
+        asked.formatted("strength: 1", ""),
+        "pull at first ply failure, across is 0.148 of the design value, and only what it bears"
+            + " along was asked: ask for strength-across too");
+    isOpen(asked.formatted("stiffness: 1", ""), "ask for stiffness-across too");
+    assertThat(
+            verdict(
+                    asked.formatted(
+                        "strength: 1, strength-across: 0.05, shear: 0.5",
+                        ", less-because: {strength-across: a strip, shear: a strip}"))
+                .passes())
+        .isTrue();
+    assertThat(verdict(asked.formatted("strength: 1", "").replace("one-way", "woven")).passes())
+        .isTrue();
+    assertThat(verdict(asked.formatted("strength-across: 1", "")).fails()).isTrue();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import kitwright.assessment.sheet.Row.Limit;
 import kitwright.assessment.sheet.Row.Limit.Side;
@@ -16,6 +17,14 @@ import kitwright.value.Ref;
 
 /** Sets the part as built beside the part as designed, and both against what is asked. */
 public final class Comparison {
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * Of what is asked along: a skin that bears less than half in shear is of another kind. Common
+   * practice, no source.
+   */
+  private static final double SHEARED = 0.5;
+
   private final Assessment assessment;
   private final Figures designed;
   private final Figures built;
@@ -42,7 +51,39 @@ public final class Comparison {
         rows.add(row(measure, Optional.ofNullable(limits.get(measure))));
       }
     }
+    if (assessment.method() == Method.LAMINATE) {
+      weakerAside(limits);
+    }
     return rows;
+  }
+
+  /**
+   * What is asked of a laminate along its length alone says nothing of what it bears across or
+   * sheared, where fibres of one direction are put in place of a woven cloth.
+   */
+  private void weakerAside(Map<Measure, Limit> limits) {
+    weaker(Measure.STRETCH, Measure.STRETCH_ACROSS, 1, limits);
+    weaker(Measure.TENSION, Measure.TENSION_ACROSS, 1, limits);
+    weaker(Measure.COMPRESSION, Measure.COMPRESSION_ACROSS, 1, limits);
+    weaker(Measure.TENSION, Measure.SHEAR_STRENGTH, SHEARED, limits);
+  }
+
+  private void weaker(Measure asked, Measure aside, double share, Map<Measure, Limit> limits) {
+    Limit limit = limits.get(asked);
+    if (limit == null || limit.side() != Side.AT_LEAST || limits.containsKey(aside)) {
+      return;
+    }
+    OptionalDouble ratio = row(aside, Optional.empty()).ratio();
+    if (ratio.isPresent()
+        && ratio.getAsDouble() < share * Math.min(1, limit.value()) * (1 - ROUNDING)) {
+      lacking.add(
+          aside.words()
+              + " is "
+              + Print.ratio(ratio.getAsDouble())
+              + " of the design value, and only what it bears along was asked: ask for "
+              + aside.key()
+              + " too, with the reason (less-because) where less is enough");
+    }
   }
 
   /** One that is known of neither, and that nobody asks for, would be a row of dashes. */

@@ -108,7 +108,7 @@ public final class Figures {
             || missing.property() == Missing.Property.BENDING_STRENGTH;
     String all =
         missing.lay() == Lay.BIAS && strength
-            ? "all its strengths, which count where it lies at an angle: tensile-strength,"
+            ? "strengths, which all count where it lies at an angle: tensile-strength,"
                 + " compressive-strength, both of them -across, shear-strength"
             : property;
     return missing.material() + " (" + missing.where() + ") does not state its " + all;
