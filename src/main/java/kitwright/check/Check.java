@@ -64,6 +64,7 @@ import kitwright.network.TaskBeforePredecessor;
 import kitwright.network.TaskCycle;
 import kitwright.network.TaskWaitsForItself;
 import kitwright.openmatter.HoldPointNear;
+import kitwright.shortage.BoughtNotInStock;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.PackedNotCounted;
@@ -138,6 +139,7 @@ public final class Check {
           new SubstitutionServesLess(),
           new PackedNotCounted(),
           new PromiseOverdue(),
+          new BoughtNotInStock(),
           new FinishedWithoutMaterial(),
           new ClaimDraftUnsent(),
           new ClaimReplyOverdue(),

@@ -31,7 +31,7 @@ public final class ReferenceDangling extends KeyRule {
 
   private void examine(Entry entry, Key key, Ref ref, Ledger ledger, Findings out) {
     if (key.kinds().stream().noneMatch(kind -> ledger.knows(kind, ref.id()))) {
-      out.add(dangling(entry, key.kinds().get(0), ref, ledger));
+      out.add(dangling(entry, key, ref, ledger));
     }
   }
 
@@ -44,7 +44,8 @@ public final class ReferenceDangling extends KeyRule {
     return all.stream().map(Ref.class::cast).toList();
   }
 
-  private Finding dangling(Entry entry, Kind kind, Ref ref, Ledger ledger) {
+  private Finding dangling(Entry entry, Key key, Ref ref, Ledger ledger) {
+    Kind kind = key.kinds().get(0);
     String id = ref.id();
     String word = kind.word();
     Optional<String> near = Nearest.to(id, ledger.ids(kind));
@@ -53,7 +54,9 @@ public final class ReferenceDangling extends KeyRule {
         Severity.STOP,
         ref.at(),
         "There is no " + word + " “" + id + "”.",
-        "The " + entry.named() + " leads nowhere here, and sums and dates leave it out.",
+        key.unknown()
+            .orElse(
+                "The " + entry.named() + " leads nowhere here, and sums and dates leave it out."),
         near.map(found -> "Did you mean “" + found + "”?")
             .or(() -> elsewhere(id, ledger))
             .orElse(

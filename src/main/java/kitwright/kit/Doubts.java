@@ -10,8 +10,10 @@ import kitwright.ledger.Cut;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Kind;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
+import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.value.Nearest;
@@ -49,6 +51,10 @@ final class Doubts {
   private void log(LogDay day) {
     for (LogDay.Used used : day.used()) {
       takes(day, used.item(), used.stock(), used.qty());
+      used.material()
+          .filter(ref -> !ledger.knows(Kind.MATERIALS, ref.id()))
+          .filter(ref -> Nearest.to(ref.id(), ledger.ids(Kind.MATERIALS)).isEmpty())
+          .ifPresent(ref -> meant(day, ref, used.qty()));
     }
   }
 
@@ -104,7 +110,7 @@ final class Doubts {
     }
   }
 
-  /** A name of nothing may mean what has a like name; where nothing has, whatever may be it. */
+  /** A name of nothing may mean what has a like name; where nothing has, whatever it may be. */
   private void meant(Entry by, Ref ref, Quantity qty) {
     String why = by.named() + " takes " + qty + " of “" + ref.id() + "”, which is not there";
     Optional<String> item = Nearest.to(ref.id(), ledger.ids(Kind.KIT));
@@ -112,13 +118,18 @@ final class Doubts {
     item.ifPresent(id -> add(Kind.KIT, id, why));
     stock.ifPresent(id -> add(Kind.STOCK, id, why));
     if (item.isEmpty() && stock.isEmpty()) {
-      ledger.kit().stream()
-          .filter(each -> qty.convertsTo(each.qty()))
-          .forEach(each -> add(Kind.KIT, each.id(), why));
-      ledger.stock().stream()
-          .filter(each -> qty.convertsTo(each.amount()))
-          .forEach(each -> add(Kind.STOCK, each.id(), why));
+      anything(qty, why);
     }
+  }
+
+  /** What the amount converts into; where it converts into nothing here, all of it. */
+  private void anything(Quantity qty, String why) {
+    List<KitItem> items = ledger.kit().stream().filter(each -> qty.convertsTo(each.qty())).toList();
+    List<Stock> stock =
+        ledger.stock().stream().filter(each -> qty.convertsTo(each.amount())).toList();
+    boolean none = items.isEmpty() && stock.isEmpty();
+    (none ? ledger.kit() : items).forEach(each -> add(Kind.KIT, each.id(), why));
+    (none ? ledger.stock() : stock).forEach(each -> add(Kind.STOCK, each.id(), why));
   }
 
   private void add(Kind kind, String id, String why) {

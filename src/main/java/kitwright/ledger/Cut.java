@@ -162,7 +162,7 @@ public record Cut(
   public record Taken(Ref stock, int pieces, At at) {
     static Taken read(Keys k) {
       return new Taken(
-          k.key("stock", "which", "oak-plank").ref(Kind.STOCK),
+          k.key("stock", "which", "oak-plank").unknown(Stock.TAKEN).ref(Kind.STOCK),
           k.key("pieces", "how many pieces of it; one where nothing is said", "2")
               .maybeCount()
               .orElse(1),

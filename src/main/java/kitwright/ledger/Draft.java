@@ -19,6 +19,7 @@ final class Draft {
   private Optional<Key.Band> band = Optional.empty();
   private Optional<String> begins = Optional.empty();
   private Optional<String> toldBy = Optional.empty();
+  private Optional<String> unknown = Optional.empty();
   private Optional<Layout> inner = Optional.empty();
   private List<Kind> kinds = List.of();
   private String shorthand = "";
@@ -57,6 +58,10 @@ final class Draft {
     toldBy = Optional.of(rule);
   }
 
+  void unknown(String follows) {
+    unknown = Optional.of(follows);
+  }
+
   void kinds(Kind... targets) {
     kinds = List.of(targets);
   }
@@ -69,6 +74,6 @@ final class Draft {
   Key key(Sort<?> sort, Key.Form form, boolean needed) {
     return new Key(
         name, says, example, sort, form, needed, kinds, inner, shorthand, notBefore, band, traits,
-        begins, toldBy);
+        begins, toldBy, unknown);
   }
 }

@@ -21,6 +21,8 @@ import kitwright.value.Ref;
  * @param band between what it plausibly lies
  * @param begins what a new record starts with
  * @param toldBy the rule that tells its faults in place of the general ones
+ * @param unknown of a reference, a sentence of what follows where nothing has that name; empty
+ *     where sums and dates leave it out
  */
 public record Key(
     String name,
@@ -36,7 +38,8 @@ public record Key(
     Optional<Band> band,
     Set<Trait> traits,
     Optional<String> begins,
-    Optional<String> toldBy) {
+    Optional<String> toldBy,
+    Optional<String> unknown) {
   /** In which shape values stand. */
   public enum Form {
     ONE,

@@ -233,6 +233,14 @@ public final class Keys {
     return this;
   }
 
+  /** What follows where nothing has the name that it refers to: one sentence. */
+  public Keys unknown(String follows) {
+    if (draft != null) {
+      draft.unknown(follows);
+    }
+    return this;
+  }
+
   private void note(Sort<?> sort, Key.Form form, boolean needed) {
     if (draft != null) {
       layout.note(draft.key(sort, form, needed));

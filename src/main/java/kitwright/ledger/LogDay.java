@@ -50,9 +50,10 @@ public record LogDay(
       At at) {
     static Used read(Keys k) {
       return new Used(
-          k.key("item", "an item of the kit", "plank").maybeRef(Kind.KIT),
-          k.key("stock", "stock", "oak-plank").maybeRef(Kind.STOCK),
+          k.key("item", "an item of the kit", "plank").unknown(Stock.TAKEN).maybeRef(Kind.KIT),
+          k.key("stock", "stock", "oak-plank").unknown(Stock.TAKEN).maybeRef(Kind.STOCK),
           k.key("material", "a material, wherever it came from", "epoxy-slow")
+              .unknown(Stock.TAKEN)
               .maybeRef(Kind.MATERIALS),
           k.key("qty", "how much was used up", "4 each").quantity(Unit.EACH),
           k.key("task", "what for", "lay-sole").maybeRef(Kind.TASKS),

@@ -35,6 +35,10 @@ public record Stock(
     Optional<Ref> bought,
     At at)
     implements Entry {
+  /** What follows where something takes of what nothing here is called. */
+  static final String TAKEN =
+      "How much is left of what it may mean nobody can tell before this is put right.";
+
   /** A strip across the piece that must not be used: knots, splits, screw holes. */
   public record Flaw(Quantity from, Quantity to, Optional<String> what, At at) {
     static Flaw read(Keys k) {

@@ -53,8 +53,12 @@ public record Substitution(
       Optional<Ref> stock, Optional<Ref> item, Optional<Ref> spend, Quantity qty, At at) {
     static Take read(Keys k) {
       return new Take(
-          k.key("stock", "stock that it takes", "oak-plank").maybeRef(Kind.STOCK),
-          k.key("item", "an item of the kit that it takes", "plank").maybeRef(Kind.KIT),
+          k.key("stock", "stock that it takes", "oak-plank")
+              .unknown(Stock.TAKEN)
+              .maybeRef(Kind.STOCK),
+          k.key("item", "an item of the kit that it takes", "plank")
+              .unknown(Stock.TAKEN)
+              .maybeRef(Kind.KIT),
           k.key("spend", "a spend that bought what it takes", "spend-2026-02-12-screws")
               .maybeRef(Kind.SPENDING),
           k.key("qty", "how much of it", "2 each").quantity(Unit.EACH),
@@ -190,6 +194,9 @@ public record Substitution(
                 "hold",
                 "the task that closes the part up and must wait for the signature",
                 "lay-sole")
+            .unknown(
+                "Nobody can tell which work it holds, so that it holds all work until this is put"
+                    + " right or it is released.")
             .maybeRef(Kind.TASKS),
         k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
         k.written());

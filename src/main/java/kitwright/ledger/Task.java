@@ -58,11 +58,16 @@ public record Task(
     OUTDOORS
   }
 
+  private static final String WAITS =
+      "The task may not start before this is put right, and dates leave out what it names.";
+
   /** What must be finished before this task, and how long to wait after it. */
   public record Link(Ref task, Optional<Quantity> lag, At at) {
     static Link read(Keys k) {
       return new Link(
-          k.key("task", "the task that must be finished before", "plane-the-hull").ref(Kind.TASKS),
+          k.key("task", "the task that must be finished before", "plane-the-hull")
+              .unknown(WAITS)
+              .ref(Kind.TASKS),
           k.key("lag", "how long to wait after it", "2 d")
               .between("0 d", "52 w")
               .maybeMeasure(Unit.DAY, Dimension.TIME),
@@ -89,9 +94,14 @@ public record Task(
     static Use read(Keys k) {
       Use use =
           new Use(
-              k.key("item", "an item of the kit that it needs", "plank").maybeRef(Kind.KIT),
-              k.key("stock", "stock that it needs", "oak-plank").maybeRef(Kind.STOCK),
+              k.key("item", "an item of the kit that it needs", "plank")
+                  .unknown(WAITS)
+                  .maybeRef(Kind.KIT),
+              k.key("stock", "stock that it needs", "oak-plank")
+                  .unknown(WAITS)
+                  .maybeRef(Kind.STOCK),
               k.key("material", "a material that it needs, wherever it comes from", "epoxy-slow")
+                  .unknown(WAITS)
                   .maybeRef(Kind.MATERIALS),
               k.key("qty", "how much of it", "4 each").maybeQuantity(Unit.EACH),
               k.key(
@@ -99,6 +109,7 @@ public record Task(
                       "a section that is laid over an area or a length, from which the materials"
                           + " are worked out",
                       "hull-skin")
+                  .unknown(WAITS)
                   .maybeRef(Kind.SECTIONS),
               k.key("area", "the area it is laid over", "6 m2")
                   .between("0 m2", "1000 m2")
@@ -177,10 +188,13 @@ public record Task(
         k.key("after", "tasks that must be finished before", "[plane-the-hull]")
             .each("task", Link::read),
         k.key("unpacks", "deliveries that it unpacks, and waits for", "[delivery-2026-02-09-first]")
+            .unknown(WAITS)
             .refs(Kind.DELIVERIES),
         k.key("uses", "what it needs", "[{item: plank, qty: 4 each}]").each(Use::read),
-        k.key("tools", "borrowed tools that it needs", "[jigsaw]").refs(Kind.BORROWED),
-        k.key("who", "the people it needs", "[me]").refs(Kind.PARTIES),
+        k.key("tools", "borrowed tools that it needs", "[jigsaw]")
+            .unknown(WAITS)
+            .refs(Kind.BORROWED),
+        k.key("who", "the people it needs", "[me]").unknown(WAITS).refs(Kind.PARTIES),
         k.key("place", "where it is done", "indoors").maybeChoice(Where.class),
         k.key("weather", "what it asks of the weather", "{dry: 2 d, above: 10 C, dew-margin: 3 K}")
             .maybeGroup(Weather::read),

@@ -1,6 +1,8 @@
 package kitwright.shortage;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,10 @@ final class Consumption {
   private final Map<String, BigDecimal> loggedOfNobody = new HashMap<>();
   private final Map<Spot, BigDecimal> loggedByTask = new HashMap<>();
   private final Map<String, BigDecimal> unlogged = new HashMap<>();
+  private final Map<String, List<ByMaterial>> byMaterial = new HashMap<>();
+
+  /** So much of a thing, which the log calls by its material alone. */
+  record ByMaterial(LocalDate on, BigDecimal amount) {}
 
   Consumption(
       Ledger ledger, Plan plan, Things things, Map<String, List<Want>> wants, Positions positions) {
@@ -39,7 +45,7 @@ final class Consumption {
     for (LogDay day : ledger.log()) {
       day.used().stream()
           .filter(used -> used.material().isPresent())
-          .forEach(used -> things.of(used).ifPresent(amount -> take(used.task(), amount)));
+          .forEach(used -> things.of(used).ifPresent(amount -> take(day, used, amount)));
     }
     Map<Spot, BigDecimal> asked = new HashMap<>();
     for (Task task : plan.tasks()) {
@@ -69,6 +75,21 @@ final class Consumption {
 
   private void take(Use use, Things.Amount amount) {
     take(use.task(), amount);
+  }
+
+  private void take(LogDay day, LogDay.Used used, Things.Amount amount) {
+    take(used.task(), amount);
+    byMaterial
+        .computeIfAbsent(amount.thing().key(), any -> new ArrayList<>())
+        .add(new ByMaterial(day.day(), amount.amount()));
+  }
+
+  /**
+   * What the log says was used of a thing by the name of its material, by day: unlike what it calls
+   * by an item or a piece of stock, no position has lost it.
+   */
+  List<ByMaterial> byMaterial(String key) {
+    return byMaterial.getOrDefault(key, List.of());
   }
 
   private void take(Optional<Ref> task, Things.Amount amount) {

@@ -20,9 +20,11 @@ import kitwright.kit.Positions;
 import kitwright.kit.SameWork;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Netting;
@@ -33,6 +35,7 @@ import kitwright.network.Schedule;
 import kitwright.network.Supply;
 import kitwright.substitution.Lack;
 import kitwright.takeoff.TakeOff;
+import kitwright.value.Nearest;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -207,13 +210,7 @@ public final class LookAhead {
       for (LogDay.Used used : day.used()) {
         used.material()
             .filter(any -> things.of(used).isEmpty())
-            .ifPresent(
-                ref ->
-                    doubt(
-                        doubts,
-                        things.keysOf(ref.id()),
-                        ref.id(),
-                        day.named() + " takes " + used.qty() + " of it, which does not convert"));
+            .ifPresent(ref -> doubt(doubts, day, used, ref, ledger, things));
       }
     }
     for (String material : things.materials()) {
@@ -222,6 +219,27 @@ public final class LookAhead {
           .forEach(why -> doubt(doubts, things.keysOf(material), material, why));
     }
     return doubts;
+  }
+
+  /** A name of nothing may mean the material of a like name; where none has, any. */
+  private static void doubt(
+      Map<String, List<String>> doubts,
+      LogDay day,
+      LogDay.Used used,
+      Ref material,
+      Ledger ledger,
+      Things things) {
+    String takes = day.named() + " takes " + used.qty() + " of ";
+    if (ledger.knows(Kind.MATERIALS, material.id())) {
+      String why = takes + "it, which does not convert";
+      doubt(doubts, things.keysOf(material.id()), material.id(), why);
+      return;
+    }
+    String why = takes + "“" + material.id() + "”, which is not there";
+    Nearest.to(material.id(), ledger.ids(Kind.MATERIALS))
+        .<Collection<String>>map(List::of)
+        .orElse(things.materials())
+        .forEach(each -> doubt(doubts, things.keysOf(each), each, why));
   }
 
   private static void doubt(
@@ -237,6 +255,14 @@ public final class LookAhead {
         .flatMap(found -> things.of(found, found.qty()))
         .map(amount -> ofKey(amount.thing().key()))
         .orElse(List.of());
+  }
+
+  /** The needs of a thing that a spend bought, short on their day; none where it says no amount. */
+  List<Wanted> shortOf(Spend spend) {
+    return things.of(spend).stream()
+        .flatMap(amount -> ofKey(amount.thing().key()).stream())
+        .filter(Wanted::isShort)
+        .toList();
   }
 
   private List<Wanted> ofKey(String key) {

@@ -47,6 +47,9 @@ final class Stores {
   /** What of a purchase stands in the stock, and serves as no item yet, by id of the spend. */
   private final Map<String, Quantity> freeOfBought = new HashMap<>();
 
+  /** Since when stock is here, by the id of its supply. */
+  private final Map<String, LocalDate> since = new HashMap<>();
+
   Stores(
       Ledger ledger,
       Things things,
@@ -78,7 +81,10 @@ final class Stores {
     ledger.spending().forEach(this::add);
   }
 
-  /** All of it, less what finished tasks used without a word in the log. */
+  /**
+   * All of it, less what the log calls by its material alone, and less what finished tasks used
+   * without a word in the log.
+   */
   List<Supply> left(Consumption consumption) {
     Map<String, List<Supply>> byThing =
         supplies.stream()
@@ -86,15 +92,25 @@ final class Stores {
     List<Supply> left = new ArrayList<>();
     byThing.forEach(
         (key, all) -> {
-          BigDecimal gone = consumption.unlogged(key);
-          for (Supply each : all) {
-            BigDecimal taken =
-                each.arrives().isPresent() ? BigDecimal.ZERO : each.amount().min(gone);
-            gone = gone.subtract(taken);
-            left.add(less(each, taken));
-          }
+          List<Supply> rest = new ArrayList<>(all);
+          consumption.byMaterial(key).forEach(use -> take(rest, use.amount(), use.on()));
+          take(rest, consumption.unlogged(key), today);
+          left.addAll(rest);
         });
     return left;
+  }
+
+  /** Takes an amount from what was at hand on a day, the first first. */
+  private void take(List<Supply> supplies, BigDecimal amount, LocalDate on) {
+    BigDecimal gone = amount;
+    for (int i = 0; i < supplies.size(); i++) {
+      Supply each = supplies.get(i);
+      boolean wasHere =
+          each.arrives().isEmpty() && !since.getOrDefault(each.id(), LocalDate.MIN).isAfter(on);
+      BigDecimal taken = wasHere ? each.amount().min(gone) : BigDecimal.ZERO;
+      gone = gone.subtract(taken);
+      supplies.set(i, less(each, taken));
+    }
   }
 
   private static Supply less(Supply supply, BigDecimal taken) {
@@ -233,6 +249,7 @@ final class Stores {
 
   private void add(StockPosition position) {
     Stock stock = position.stock();
+    stock.since().ifPresent(day -> since.put("stock " + stock.id(), day));
     add(
         "stock " + stock.id(),
         things.of(stock, position.left()),

@@ -91,6 +91,18 @@ class DoubtsTest {
   }
 
   @Test
+  void aNameLikeNothingInAUnitOfNothingMayMeanAnything() {
+    Positions litres = positions(log("{stock: zzzzzz, qty: 2 l}"));
+    assertThat(items(litres)).hasSize(2);
+    assertThat(stock(litres)).hasSize(2);
+    String material = "log day 2026-02-20 takes 2 kg of “zzzzzz”, which is not there";
+    assertThat(stock(positions(log("{material: zzzzzz, qty: 2 kg}")))).containsExactly(material);
+    assertThat(stock(positions(log("{material: larch, qty: 2 kg}"))))
+        .as("a material of the table, of which no stock is said to be")
+        .isEmpty();
+  }
+
+  @Test
   void whatTakesAndCannotBeReadLeavesInDoubtWhatItNames() {
     String unread = log("{item: stave, qty: lots}");
     assertThat(items(positions(unread)))

@@ -52,4 +52,19 @@ class UsedTwiceTest {
     String yaml = yaml("2026-02-20", "{stock: larch, qty: 1}, {stock: larch, qty: 2}");
     assertThat(left(yaml)).isEqualTo("3 each");
   }
+
+  @Test
+  void whatIsUsedUpBeyondWhatWasThereNamesTheCutOrTheDayThatTookIt() {
+    String cut = CUT.formatted("").replace("pieces: 6", "pieces: 1");
+    assertThat(Sample.findings(new StockOverused(), cut).get(0).records())
+        .containsExactly("stock larch", "cut c");
+    String log =
+        "stock: [{id: a, what: a, qty: 1}]\n"
+            + "---\n"
+            + "day: 2026-02-20\n"
+            + "used: [{stock: a, qty: 3}]\n"
+            + "---\n";
+    assertThat(Sample.findings(new StockOverused(), log).get(0).records())
+        .containsExactly("stock a", "log day 2026-02-20");
+  }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.assertj.core.groups.Tuple;
@@ -108,6 +109,53 @@ class LookAheadTest {
               - {id: second, what: Second, takes: 1 d, after: [first], uses: [{material: larch, qty: 3 m}]}
             """);
     assertThat(short_(ahead)).containsExactly(Tuple.tuple("first", "3 m", "3 m"));
+  }
+
+  private static final String TINS =
+      """
+      materials: [{id: epoxy, kind: resin, source: the maker}]
+      stock:
+        - {id: tin, what: tin, qty: 10 kg, material: epoxy}
+        - {id: later, what: tin, qty: 2 kg, material: epoxy, since: 2026-02-25}
+      tasks:
+        - {id: glue, what: Glue, takes: 2 d, uses: [{material: epoxy, qty: 9 kg}]}
+        - {id: coat, what: Coat, takes: 2 d}
+      ---
+      day: %s
+      used: [{material: %s, qty: %s%s}]
+      ---
+      """;
+
+  private static List<Tuple> shortAfter(String day, String material, String qty, String task) {
+    return short_(ahead(TINS.formatted(day, material, qty, task)));
+  }
+
+  @Test
+  void whatTheLogCallsByItsMaterialIsNotThereAnyMore() {
+    Tuple twoShort = Tuple.tuple("glue", "2 kg", "2 kg");
+    assertThat(shortAfter("2026-02-26", "epoxy", "5 kg", "")).containsExactly(twoShort);
+    assertThat(shortAfter("2026-02-26", "epoxy", "5 kg", ", task: coat")).containsExactly(twoShort);
+    assertThat(shortAfter("2026-02-26", "epoxy", "3 kg", "")).isEmpty();
+    assertThat(shortAfter("2026-02-26", "epoxy", "9 kg", ", task: glue"))
+        .as("the task has used what it needs")
+        .isEmpty();
+  }
+
+  @Test
+  void whatWasUsedBeforeAStockCameToBeWasNotOfIt() {
+    assertThat(shortAfter("2026-02-20", "epoxy", "12 kg", ""))
+        .containsExactly(Tuple.tuple("glue", "7 kg", "7 kg"));
+  }
+
+  @Test
+  void aMaterialThatNobodyKnowsLeavesInDoubtWhatItMayBe() {
+    Ledger ledger =
+        Sample.read(TINS.formatted("2026-02-26", "epoxxy", "1 kg", ""), new Findings())
+            .orElseThrow();
+    assertThat(ahead(ledger, Late.NOTHING).unreckoned(ledger.tasks().get(0)))
+        .containsExactly(
+            "how much of “epoxy” is here, since log day 2026-02-26 takes 1 kg of “epoxxy”, which"
+                + " is not there");
   }
 
   @Test
