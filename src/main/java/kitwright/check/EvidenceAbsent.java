@@ -38,7 +38,11 @@ public final class EvidenceAbsent implements Rule {
               piece,
               out,
               "is not there",
-              "Put it back, or correct the path; it counts from the ledger’s folder.");
+              piece.file().indexOf('\\') < 0
+                  ? "Put it back, or correct the path; it counts from the ledger’s folder, and"
+                        + " capitals count."
+                  : "Write “/” between the folders and the file; the path counts from the ledger’s"
+                      + " folder.");
       case OUTSIDE ->
           add(
               entry,

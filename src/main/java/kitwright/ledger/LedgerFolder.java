@@ -2,6 +2,7 @@ package kitwright.ledger;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -33,6 +34,9 @@ public final class LedgerFolder {
 
   private static final Set<String> NOT_OURS =
       Set.of("reports", "templates", "node_modules", "target");
+
+  /** Of those, what a builder may take for a folder of records. */
+  private static final Set<String> FOR_PEOPLE = Set.of("reports", "templates");
 
   private final Path root;
 
@@ -133,7 +137,30 @@ public final class LedgerFolder {
           templates.filter(Files::isSymbolicLink).sorted().forEach(file -> out.add(link(file)));
         }
       }
+      if (FOR_PEOPLE.contains(name)) {
+        recordsAmongReports(dir);
+      }
       return ours ? FileVisitResult.CONTINUE : FileVisitResult.SKIP_SUBTREE;
+    }
+
+    private void recordsAmongReports(Path dir) throws IOException {
+      try (var files = Files.walk(dir)) {
+        files
+            .filter(file -> isYaml(file.getFileName().toString()))
+            .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+            .sorted()
+            .forEach(
+                file ->
+                    PassedOver.inFolderOfReports(name(file), file)
+                        .ifPresent(finding -> passedOver(file, finding)));
+      } catch (UncheckedIOException unreadable) {
+        throw unreadable.getCause();
+      }
+    }
+
+    private void passedOver(Path file, Finding finding) {
+      out.add(finding);
+      unopened.add(PassedOver.unread(name(file), file));
     }
 
     @Override
@@ -147,8 +174,12 @@ public final class LedgerFolder {
         if (read || (Files.isDirectory(file) && !NOT_OURS.contains(name))) {
           out.add(link(file));
         }
+        if (isYaml(name) && !isReadByItself(file)) {
+          unopened.add(SourceFile.unopened(name(file)));
+        }
       } else if (!read) {
-        PassedOver.finding(name(file), file, attributes).ifPresent(out::add);
+        PassedOver.finding(name(file), file, attributes)
+            .ifPresent(finding -> passedOver(file, finding));
       } else if (!attributes.isRegularFile()) {
         out.add(fault(file, "It is neither a file nor a folder.", "Remove it from the ledger."));
       } else if (attributes.size() > LARGEST) {
@@ -170,6 +201,17 @@ public final class LedgerFolder {
     }
   }
 
+  /** Whether what a link points to is read under its own name. */
+  private boolean isReadByItself(Path link) {
+    try {
+      Path real = link.toRealPath();
+      return real.startsWith(root.toRealPath())
+          && isOurs(name(root.resolve(root.toRealPath().relativize(real))));
+    } catch (IOException leadsNowhere) {
+      return false;
+    }
+  }
+
   /** Whether a file is the ledger's own, by its path from the ledger's folder. */
   public static boolean isOurs(String path) {
     String[] names = path.split("/");
@@ -187,7 +229,11 @@ public final class LedgerFolder {
 
   private SourceFile file(Path path, Findings out) {
     try {
-      return SourceFile.decoded(name(path), Files.readAllBytes(path), out);
+      SourceFile file = SourceFile.decoded(name(path), Files.readAllBytes(path), out);
+      if (isYaml(file.path()) && file.text().isBlank()) {
+        out.add(PassedOver.empty(file.path()));
+      }
+      return file;
     } catch (IOException broken) {
       out.add(unreadable(path, broken));
       return SourceFile.unopened(name(path));
@@ -209,7 +255,10 @@ public final class LedgerFolder {
         Files.isDirectory(file)
             ? "This is a link to a folder, and links are not followed."
             : "This is a link, and links are not followed.",
-        "What it points to is not part of the ledger.",
+        Files.isDirectory(file)
+            ? "What it points to is not part of the ledger."
+            : "What it points to is not part of the ledger; where it is no file of the ledger,"
+                + " nothing counts as known to be here.",
         Files.isDirectory(file)
             ? "Put the folder itself here, or name the other ledger with --ledger."
             : "Put the file itself here.",

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -101,9 +102,21 @@ final class Records {
         Nearest.to(key.text(), Kind.keys())
             .or(() -> byOne(key.text()))
             .map(near -> "Did you mean “" + near + "”?")
+            .or(() -> ofLog(key.text()))
             .orElse("The kinds are: " + String.join(", ", Kind.keys()) + "."),
         List.of());
   }
+
+  /** What tells of a day has a file of its own. */
+  private static Optional<String> ofLog(String text) {
+    return LOG.contains(text)
+        ? Optional.of(
+            "A day of the log is a file that ends in .md: its keys stand between two lines of three"
+                + " hyphens, the first of them the first line, and your own words below.")
+        : Optional.empty();
+  }
+
+  private static final Set<String> LOG = Set.of("day", "hours", "used", "photos", "audience");
 
   /** Some write of one: {@code task}. */
   private static Optional<String> byOne(String text) {

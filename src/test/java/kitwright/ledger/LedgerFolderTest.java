@@ -15,6 +15,7 @@ import kitwright.finding.Findings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which files on disk are a ledger, and where one is looked for. */
@@ -86,7 +87,12 @@ class LedgerFolderTest {
         "Kit.YAML",
         "log/day.markdown",
         "log/2026-05-21.md",
-        "2026-05-21-launch.md"
+        "2026-05-21-launch.md",
+        "spending.yaml ",
+        "spending.yam",
+        "spending.json",
+        "reports/spending.yaml",
+        "deep/templates/more/spending.yml"
       })
   void whatLooksLikeRecordsAndIsNotReadIsTold(String path) throws IOException {
     write("build.yaml", BUILD);
@@ -94,6 +100,76 @@ class LedgerFolderTest {
     read();
     assertThat(faults.inOrder()).extracting(Finding::rule).containsExactly("file-passed-over");
     assertThat(faults.inOrder().get(0).at().file()).isEqualTo(path);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Log/2026-05-21.MD, Log/2026-05-21.md",
+    "Kit of Parts.YAML, Kit of Parts.yaml",
+    "kit.yaml.txt, kit.yaml",
+    "kit.YML.TXT, kit.YML.yaml",
+    "kit, kit.yaml",
+    "v1.2/kit, v1.2/kit.yaml",
+    "day.markdown, day.md"
+  })
+  void theNameThatIsOfferedDiffersInItsEndingOnly(String path, String better) throws IOException {
+    write(path, "kit: []\n");
+    write("build.yaml", BUILD);
+    read();
+    assertThat(faults.inOrder().get(0).mend()).startsWith("Rename it to “" + better + "”");
+    Files.move(root.resolve(path), root.resolve(better));
+    assertThat(LedgerFolder.at(root).files(new Findings()))
+        .extracting(SourceFile::path)
+        .contains(better);
+  }
+
+  @Test
+  void noNameIsOfferedThatIsTaken() throws IOException {
+    write("build.yaml", BUILD);
+    write("kit.yaml", "kit: []\n");
+    write("kit.yaml.txt", "kit: []\n");
+    read();
+    assertThat(faults.inOrder().get(0).mend()).contains("“kit.yaml” is there already");
+  }
+
+  @Test
+  void aFileInWhichNothingStandsIsTold() throws IOException {
+    write("build.yaml", BUILD);
+    write("kit.yaml", " \n\n");
+    write("tasks.yaml", "# none yet\n");
+    read();
+    assertThat(faults.inOrder())
+        .extracting(finding -> finding.at().file() + ": " + finding.what())
+        .containsExactly("kit.yaml: Nothing stands in it.");
+  }
+
+  @Test
+  void aDayOfTheLogWithoutKeysIsToldTheDayOfItsName() throws IOException {
+    write("build.yaml", BUILD);
+    write("log/2026-05-21.md", "Swept.\n");
+    read();
+    assertThat(faults.inOrder().get(0).mend()).contains("“day: 2026-05-21”");
+  }
+
+  @Test
+  void whatIsPassedOverHoldsWhatItNames() throws IOException {
+    write("build.yaml", BUILD);
+    write("stock.yaml", STOCK);
+    write("cuts.YAML", "cuts: [{from: [oak]}]");
+    assertThat(read().unreadTakers("oak"))
+        .containsExactly("cuts.YAML, which names it, cannot be read");
+    assertThat(read().unreadTakers("ash")).isEmpty();
+  }
+
+  @Test
+  void aLinkedFileHoldsAllUnlessItIsReadByItself() throws IOException {
+    write("build.yaml", BUILD);
+    write("stock.yaml", STOCK);
+    Files.createSymbolicLink(root.resolve("again.yaml"), root.resolve("stock.yaml"));
+    assertThat(read().unreadTakers("oak")).isEmpty();
+    Files.createSymbolicLink(root.resolve("gone.yaml"), root.resolve("nowhere.yaml"));
+    assertThat(read().unreadTakers("oak"))
+        .containsExactly("gone.yaml, which may name it, cannot be read");
   }
 
   @ParameterizedTest
