@@ -40,7 +40,7 @@ public final class EvidenceAbsent implements Rule {
               "is not there",
               piece.file().indexOf('\\') < 0
                   ? "Put it back, or correct the path; it counts from the ledger’s folder, and"
-                        + " capitals count."
+                      + " capitals count."
                   : "Write “/” between the folders and the file; the path counts from the ledger’s"
                       + " folder.");
       case OUTSIDE ->

@@ -59,11 +59,13 @@ class UsedTwiceTest {
     assertThat(Sample.findings(new StockOverused(), cut).get(0).records())
         .containsExactly("stock larch", "cut c");
     String log =
-        "stock: [{id: a, what: a, qty: 1}]\n"
-            + "---\n"
-            + "day: 2026-02-20\n"
-            + "used: [{stock: a, qty: 3}]\n"
-            + "---\n";
+        """
+        stock: [{id: a, what: a, qty: 1}]
+        ---
+        day: 2026-02-20
+        used: [{stock: a, qty: 3}]
+        ---
+        """;
     assertThat(Sample.findings(new StockOverused(), log).get(0).records())
         .containsExactly("stock a", "log day 2026-02-20");
   }
