@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,6 +27,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
+import kitwright.report.words.Sheet;
 import kitwright.report.writing.PackagedTemplates;
 
 /**
@@ -82,16 +84,34 @@ record Opened(
    * stream, so that nobody takes a sum for whole that is not.
    */
   Ledger ledger(Session session) {
-    int stops =
-        (int) findings.inOrder().stream().filter(f -> f.severity() == Severity.STOP).count();
-    if (stops > 0 && read.isPresent()) {
-      session.note(
-          "kitwright: "
-              + (stops == 1 ? "one fault" : stops + " faults")
-              + " in the ledger’s files; what follows lacks those records. “kitwright check” shows"
-              + " them.");
+    if (read.isPresent()) {
+      lacks().ifPresent(words -> session.note("kitwright: " + words));
     }
     return read.orElseThrow(() -> withoutBuild(session));
+  }
+
+  /** That something could not be read, so that nobody takes a sum for whole that is not. */
+  private Optional<String> lacks() {
+    long stops = findings.inOrder().stream().filter(Opened::losesRecords).count();
+    return stops == 0
+        ? Optional.empty()
+        : Optional.of(
+            (stops == 1 ? "one fault" : stops + " faults")
+                + " in the ledger’s files; what follows lacks those records. “kitwright check”"
+                + " shows them.");
+  }
+
+  private static boolean losesRecords(Finding finding) {
+    return finding.severity() == Severity.STOP || finding.rule().equals("file-passed-over");
+  }
+
+  /** A document with a word of what it lacks, which stays with it wherever it is sent. */
+  Sheet whole(Sheet sheet) {
+    return lacks()
+        .map(
+            words ->
+                sheet.lacking(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)))
+        .orElse(sheet);
   }
 
   /** The ledger, for findings only: by what can be read of a build record with faults. */

@@ -54,7 +54,8 @@ final class OutOptions {
     Templates templates = opened.templates();
     String where = out.isEmpty() ? usual : out;
     List<Finding> faults = new ArrayList<>(broken);
-    for (Sheet sheet : sheets) {
+    for (Sheet each : sheets) {
+      Sheet sheet = opened.whole(each);
       sheet
           .fill(templates)
           .<Runnable>match(

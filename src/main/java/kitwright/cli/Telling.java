@@ -77,7 +77,7 @@ final class Telling {
   /** The same, in the form {@code usual} where none was asked for. */
   int tell(Sheet sheet, Format usual, Opened opened, Session session) {
     return tell(
-        sheet,
+        format.orElse(usual) == Format.TEXT ? sheet : opened.whole(sheet),
         usual,
         opened.templates(),
         broken -> opened.refuse(TemplateFindings.of(broken), session),

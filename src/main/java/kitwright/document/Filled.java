@@ -26,11 +26,22 @@ public sealed interface Filled {
     /** CommonMark with the tables of GitHub Flavored Markdown, ended by a line feed. */
     public String markdown() {
       Map<String, String> said = new HashMap<>();
-      return template
-              .filled(
-                  slots::speaks, name -> said.computeIfAbsent(name, each -> slots.markdown(each)))
-              .stripTrailing()
-          + "\n";
+      String filled =
+          template
+                  .filled(
+                      slots::speaks,
+                      name -> said.computeIfAbsent(name, each -> slots.markdown(each)))
+                  .stripTrailing()
+              + "\n";
+      return slots.lacks().map(words -> below(filled, "> " + words)).orElse(filled);
+    }
+
+    /** A paragraph below the first line where that is a heading, else before it. */
+    private static String below(String text, String paragraph) {
+      int end = text.startsWith("# ") ? text.indexOf('\n') + 1 : 0;
+      return end == 0
+          ? paragraph + "\n\n" + text
+          : text.substring(0, end) + "\n" + paragraph + "\n" + text.substring(end);
     }
 
     /**

@@ -18,6 +18,8 @@ import org.commonmark.node.Text;
  * slot that says nothing counts as absent in {@code {{#name}}} and {@code {{^name}}}.
  */
 public final class Slots {
+  private static final String LACKS = "lacks";
+
   private final Map<String, Slot> slots;
 
   /**
@@ -41,6 +43,22 @@ public final class Slots {
   /** These and a sentence: words of a ledger or of the program, which come out escaped. */
   public Slots sentence(String name, String words) {
     return value(name, Cell.text(words));
+  }
+
+  /**
+   * These, and before them what all of it lacks: shown below the first heading whatever the
+   * template says, and first of all for other programs.
+   */
+  public Slots lacking(String words) {
+    Map<String, Slot> more = new LinkedHashMap<>();
+    more.put(LACKS, new Slot(Optional.of(Cell.text(words)), List.of(), Optional.empty()));
+    more.putAll(slots);
+    return new Slots(more);
+  }
+
+  /** What it lacks, as a paragraph of Markdown; empty where nothing is said to be lacking. */
+  Optional<String> lacks() {
+    return slots.containsKey(LACKS) ? Optional.of(markdown(LACKS)) : Optional.empty();
   }
 
   /** These and a value within a sentence: shown one way, meant for other programs another. */

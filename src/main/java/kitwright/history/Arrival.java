@@ -17,6 +17,7 @@ import kitwright.network.Headways;
  * @param first the commit whose change first held the digits that it covers; empty where it is not
  *     committed yet, or covers nothing
  * @param signature whether that commit is signed, as git tells
+ * @param signer whose key signed it, as git knows; empty where it does not
  * @param doubts what does not fit, in the order of weight
  */
 public record Arrival(
@@ -24,6 +25,7 @@ public record Arrival(
     SignOff signOff,
     Optional<Commit> first,
     CommitSignature signature,
+    Optional<String> signer,
     List<Doubt> doubts) {
   /** A sign-off that comes into Git later than so many days is told. Common practice, no source. */
   public static final int LATE_DAYS = 7;
@@ -33,7 +35,9 @@ public record Arrival(
     NONE,
     GOOD,
     BAD,
-    /** Signed, and nothing here can tell by whom. */
+    /** By a key that nothing here vouches for. */
+    UNVOUCHED,
+    /** Signed, and nothing here can look at it. */
     NOT_CHECKED
   }
 
@@ -59,20 +63,26 @@ public record Arrival(
     List<Arrival> all = new ArrayList<>();
     for (Substitution substitution : now.ledger().substitutions()) {
       for (SignOff signOff : substitution.signOffs()) {
-        all.add(of(substitution, signOff, added, now));
+        all.add(of(substitution, signOff, added, history, now));
       }
     }
     return all;
   }
 
   private static Arrival of(
-      Substitution substitution, SignOff signOff, List<History.Added> added, Facts now) {
+      Substitution substitution,
+      SignOff signOff,
+      List<History.Added> added,
+      History history,
+      Facts now)
+      throws NoHistory {
     if (signOff.covers().isEmpty()) {
       return new Arrival(
           substitution,
           signOff,
           Optional.empty(),
           CommitSignature.NONE,
+          Optional.empty(),
           List.of(Doubt.COVERS_NOTHING));
     }
     String digits = signOff.covers().get();
@@ -82,7 +92,8 @@ public record Arrival(
             substitution,
             signOff,
             Optional.of(each.commit()),
-            signature(each.signature()),
+            signature(each, history),
+            Optional.of(each.signer()).filter(signer -> !signer.isBlank()),
             doubts(substitution, signOff, each.commit().day(), now));
       }
     }
@@ -91,6 +102,7 @@ public record Arrival(
         signOff,
         Optional.empty(),
         CommitSignature.NONE,
+        Optional.empty(),
         List.of(Doubt.NOT_COMMITTED));
   }
 
@@ -108,13 +120,18 @@ public record Arrival(
     return doubts;
   }
 
-  /** Git's letters: G and X, Y good; B, R bad; N none; U and E cannot be told. */
-  private static CommitSignature signature(String letter) {
-    return switch (letter) {
+  /**
+   * Git's letters: G good; U good, by a key that nothing vouches for; B bad, R of a revoked key; N
+   * none, which it also says where it is not set up to look.
+   */
+  private static CommitSignature signature(History.Added added, History history) throws NoHistory {
+    return switch (added.signature()) {
       case "G" -> CommitSignature.GOOD;
+      case "U" -> CommitSignature.UNVOUCHED;
       case "B", "R" -> CommitSignature.BAD;
-      case "N", "" -> CommitSignature.NONE;
-      default -> CommitSignature.NOT_CHECKED; // expired, of unknown worth, or no key here
+      case "N", "" ->
+          history.isSigned(added.commit()) ? CommitSignature.NOT_CHECKED : CommitSignature.NONE;
+      default -> CommitSignature.NOT_CHECKED; // expired, or no key here
     };
   }
 }

@@ -206,15 +206,17 @@ public final class History {
                 "--no-textconv",
                 "--no-color",
                 "-G" + text,
-                "--format=%x1e" + Commit.FORMAT + "%x1f%G?",
+                "--format=%x1e" + Commit.FORMAT + "%x1f%G?%x1f%GS",
                 "HEAD",
                 "--",
                 ".")
             .lines()) {
       if (line.startsWith("\u001e")) {
         commit = Optional.of(Commit.read(line.substring(1)));
-        int mark = line.lastIndexOf('\u001f');
-        all.add(new Added(commit.get(), line.substring(mark + 1), new ArrayList<>()));
+        String[] parts = line.split("\u001f", -1);
+        String letter = parts[parts.length - 2];
+        String signer = parts[parts.length - 1];
+        all.add(new Added(commit.get(), letter, signer, new ArrayList<>()));
       } else if (line.startsWith("+") && line.contains(text) && !all.isEmpty()) {
         all.get(all.size() - 1).lines().add(line.substring(1));
       }
@@ -226,6 +228,20 @@ public final class History {
    * What a commit added.
    *
    * @param signature git's letter for the commit's own signature
+   * @param signer whose key made it, as git knows; blank where it does not
    */
-  record Added(Commit commit, String signature, List<String> lines) {}
+  record Added(Commit commit, String signature, String signer, List<String> lines) {}
+
+  /** Whether a commit bears a signature, whether or not git is set up to look at it. */
+  boolean isSigned(Commit commit) throws NoHistory {
+    for (String line : git.must("cat-file", "commit", commit.id()).lines()) {
+      if (line.startsWith("gpgsig")) {
+        return true;
+      }
+      if (line.isEmpty()) {
+        return false;
+      }
+    }
+    return false;
+  }
 }

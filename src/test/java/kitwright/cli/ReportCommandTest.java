@@ -57,6 +57,28 @@ class ReportCommandTest {
   }
 
   @Test
+  void whatIsLackingIsSaidInWhateverIsSentOn() throws IOException {
+    Files.writeString(ledger.resolve("x.yaml"), "spending: [{id: s, amount: lots}]\n");
+    Files.writeString(ledger.resolve("y.txt"), "kit: []\n");
+    Files.createDirectories(ledger.resolve("templates"));
+    Files.writeString(ledger.resolve("templates/open.md"), "No heading.\n");
+    Run.in(ledger, "report", "budget");
+    assertThat(ledger.resolve("reports/budget.md"))
+        .content()
+        .contains("# Dabchick: the money\n\n> 6 faults in the ledger’s files; what follows lacks");
+    assertThat(Run.in(ledger, "budget", "--format", "html").out()).contains("what follows lacks");
+    assertThat(Run.in(ledger, "budget", "--format", "json").out())
+        .contains("\"lacks\": \"6 faults");
+    assertThat(Run.in(ledger, "open", "--format", "markdown").out())
+        .startsWith("> 6 faults")
+        .contains("\n\nNo heading.");
+    assertThat(Run.in(ledger, "week", "--public").out()).doesNotContain("faults");
+    Run text = Run.in(ledger, "budget");
+    assertThat(text.out()).as("who sees the terminal sees both").doesNotContain("faults");
+    assertThat(text.err()).contains("6 faults");
+  }
+
+  @Test
   void aTemplateOfTheLedgersOwnTakesThePlaceOfTheBuiltInOne() throws IOException {
     Files.createDirectories(ledger.resolve("templates"));
     Files.writeString(ledger.resolve("templates/budget.md"), "Money, my way.\n");

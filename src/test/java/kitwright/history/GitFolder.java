@@ -50,6 +50,11 @@ final class GitFolder {
     return run("Nora", "2026-03-21", command);
   }
 
+  /** Runs another program beside the repository. */
+  GitFolder ran(String... command) throws Exception {
+    return run("Nora", "2026-03-21", List.of(command));
+  }
+
   private GitFolder run(String by, String day, List<String> command) throws Exception {
     ProcessBuilder builder = new ProcessBuilder(command).directory(top.toFile());
     var environment = builder.environment();

@@ -156,6 +156,36 @@ class PastCommandsIT {
         .contains("it came after the work had begun");
   }
 
+  /** The key of a commit says who made it; the name on it says what somebody typed. */
+  @Test
+  void aCommitSignedByAnSshKeyIsToldWithWhoseKeyItIs() throws Exception {
+    OutsideProgram.needed("ssh-keygen", "openssh-client");
+    Path key = temp.resolve("key");
+    folder.ran("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", "x", "-f", key.toString());
+    Path allowed = Files.writeString(temp.resolve("allowed"), "");
+    folder.git("config", "gpg.format", "ssh");
+    folder.git("config", "user.signingkey", key + ".pub");
+    folder.git("config", "commit.gpgsign", "true");
+    folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-08", DIGITS));
+    folder.commit("A. Osterlund", "2026-03-09", "Signed");
+    String pub = Files.readString(temp.resolve("key.pub")).strip();
+
+    assertThat(signed()).as("git is not set up to look").contains("signed, cannot be checked");
+    folder.git("config", "gpg.ssh.allowedSignersFile", allowed.toString());
+    assertThat(signed()).as("no key is allowed").contains("a key that nothing here vouches for");
+    folder.ran("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-f", temp.resolve("b").toString());
+    Files.writeString(allowed, "office@x.example " + Files.readString(temp.resolve("b.pub")));
+    assertThat(signed()).as("another key").contains("a key that nothing here vouches for");
+    Files.writeString(allowed, "nora@x.example " + pub + "\n");
+    assertThat(signed()).contains("signed, good, by the key of nora@x.example");
+    Files.writeString(allowed, "office@x.example " + pub + "\n");
+    assertThat(signed()).contains("signed, good, by the key of office@x.example");
+  }
+
+  private String signed() {
+    return run("signed", "--format", "json").out();
+  }
+
   @Test
   void aSignatureThatNobodyHasCommittedIsTold() throws Exception {
     folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-28", DIGITS));

@@ -65,7 +65,9 @@ public final class SignedTold {
     }
     return switch (arrival.signature()) {
       case NONE -> "not signed";
-      case GOOD -> "signed, good";
+      case GOOD ->
+          "signed, good" + arrival.signer().map(whose -> ", by the key of " + whose).orElse("");
+      case UNVOUCHED -> "signed, by a key that nothing here vouches for";
       case BAD -> "its signature is bad";
       case NOT_CHECKED -> "signed, cannot be checked here";
     };

@@ -3,6 +3,7 @@ package kitwright.report.words;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import kitwright.document.Filled;
 import kitwright.document.Slots;
@@ -41,6 +42,16 @@ public record Sheet(
   /** The same with photos, JPEG by file name. */
   public Sheet with(Map<String, byte[]> more) {
     return new Sheet(file, template, slots, drawings, more);
+  }
+
+  /** For whom it is not told what the ledger lacks: they are told what is theirs. */
+  private static final Set<String> TO_OTHERS = Set.of("claim", "claim-reminder", "week-public");
+
+  /** The same, with a word of what all of it lacks; as it is where it goes out to others. */
+  public Sheet lacking(String words) {
+    return TO_OTHERS.contains(template)
+        ? this
+        : new Sheet(file, template, slots.lacking(words), drawings, photos);
   }
 
   /** All that lies beside it, by file name and in its order. */
