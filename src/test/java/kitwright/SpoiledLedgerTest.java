@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.kit.Position;
@@ -21,16 +22,20 @@ import kitwright.kit.Positions;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Party;
 import kitwright.ledger.SourceFile;
+import kitwright.ledger.Spend;
 import kitwright.network.Plan;
 import kitwright.openmatter.Readiness;
 import kitwright.openmatter.WorkDay;
 import kitwright.shortage.LookAhead;
+import kitwright.shortage.Receipts;
+import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -113,6 +118,18 @@ class SpoiledLedgerTest {
           .filter(Party::isPublic)
           .forEach(each -> all.add("public " + each.id()));
       LookAhead ahead = LookAhead.on(now);
+      boolean isAllReckoned =
+          Plan.on(now).ahead().stream()
+              .flatMap(each -> Plan.on(now).task(each.id()).stream())
+              .allMatch(task -> ahead.unreckoned(task).isEmpty());
+      ledger.kit().stream()
+          .filter(each -> isAllReckoned && ahead.ordersOf(each).isEmpty())
+          .filter(each -> lacksNothing(each, ahead))
+          .forEach(each -> all.add("nothing to order of " + each.id()));
+      Set<Spend> awaited = Receipts.on(now).awaited().collect(Collectors.toSet());
+      ledger.spending().stream()
+          .filter(each -> !awaited.contains(each))
+          .forEach(each -> all.add("nothing under way by " + each.id()));
       for (Position each : Positions.on(now).all()) {
         if (each.doubts().isEmpty()) {
           here.put("kit " + each.item().id(), ahead.atHand(each.item()).amount());
@@ -121,6 +138,11 @@ class SpoiledLedgerTest {
       Positions.on(now).allStock().stream()
           .filter(each -> each.doubts().isEmpty())
           .forEach(each -> here.put("stock " + each.stock().id(), each.left().amount()));
+    }
+
+    private static boolean lacksNothing(KitItem item, LookAhead ahead) {
+      return ahead.ofItem(new Ref(item.id(), item.at().record())).stream()
+          .allMatch(wanted -> wanted.missing().isNone());
     }
 
     /** What the public may read of a day, and see of its pictures. */

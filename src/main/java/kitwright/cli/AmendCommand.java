@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.util.List;
+import kitwright.ledger.Entry;
 import kitwright.ledger.Kind;
 
 /** Sets keys of a record. */
@@ -32,6 +33,9 @@ final class AmendCommand implements Command {
   public int run(Session session) {
     Recording recording = new Recording(options, session, print);
     Kind wanted = KeysCommand.named(kind);
-    return recording.make(recording.record(wanted, id), Recording.change(words));
+    Entry entry = recording.record(wanted, id);
+    int code = recording.make(entry, Recording.change(words));
+    recording.tellOf(List.of(entry.named()));
+    return code;
   }
 }

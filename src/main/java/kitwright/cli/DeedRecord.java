@@ -11,8 +11,10 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.LogDay;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Task;
+import kitwright.value.Decimal;
 import kitwright.value.Ref;
 
 /** A deed with all that tells it, as a change of a record or as a new one. */
@@ -123,6 +125,7 @@ final class DeedRecord {
         (key, answer) -> {
           if (!answer.named().isEmpty()) {
             named.put(key, answer.named());
+            answer.named().forEach((name, value) -> told(day, key, name, value));
           } else if (!answer.items().isEmpty()) {
             added.put(key, answer.items());
           } else if (!key.equals("day")) {
@@ -135,6 +138,24 @@ final class DeedRecord {
     }
     if (!words.isBlank()) {
       recording.append(day, words);
+    }
+  }
+
+  /** A number of the day that takes another’s place: hours are those of the whole day. */
+  private void told(Entry day, String key, String name, String value) {
+    if (day instanceof LogDay log && key.equals("hours")) {
+      log.hours().entrySet().stream()
+          .filter(each -> each.getKey().id().equals(name))
+          .map(each -> Decimal.print(each.getValue()))
+          .filter(before -> !before.equals(value))
+          .forEach(
+              before ->
+                  recording.note(
+                      "In place of the "
+                          + before
+                          + " hours of "
+                          + name
+                          + " that the day told before: write the sum, where both were worked."));
     }
   }
 

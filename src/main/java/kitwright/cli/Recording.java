@@ -41,6 +41,8 @@ final class Recording {
   private final Map<String, String> now = new LinkedHashMap<>();
 
   /** What is said of each once it is written. */
+  private final List<String> notes = new ArrayList<>();
+
   private final Map<String, String> said = new LinkedHashMap<>();
 
   private Optional<Ledger> before = Optional.empty();
@@ -124,6 +126,11 @@ final class Recording {
         file.path(),
         "Recorded in " + file.path() + ": " + change.told(),
         (before, more) -> before + ", " + change.told());
+  }
+
+  /** A sentence that is told once it is written. */
+  void note(String sentence) {
+    notes.add(sentence);
   }
 
   /** Lets go of all that was taken up. */
@@ -290,6 +297,7 @@ final class Recording {
     if (print || after.isEmpty()) {
       return;
     }
+    notes.forEach(each -> session.say("  " + each));
     Findings found = new Findings();
     Check.examine(Facts.of(after.get(), opened.today()), found);
     for (Finding finding : found.inOrder()) {

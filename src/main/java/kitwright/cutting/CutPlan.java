@@ -131,6 +131,7 @@ public record CutPlan(
         .map(ref -> "How much of " + ref.id() + " there is nobody can tell; it might serve better.")
         .distinct()
         .forEach(notes::add);
+    Unnamed.in(cut, day.ledger()).forEach(notes::add);
     CutPlan plan =
         new CutPlan(
             cut,

@@ -123,6 +123,11 @@ public record Rack(List<Free> pieces, List<String> withheld) {
               + ".");
       return 0;
     }
+    Optional<Ref> nobody = Unnamed.keeper(position.stock(), cut, ledger);
+    if (nobody.isPresent()) {
+      withheld.add(name + " is kept for “" + nobody.get().id() + "”, and no task has that id.");
+      return 0;
+    }
     if (!position.used().isNone()) {
       withheld.add(Decimal.print(position.used().amount()) + " of " + name + " are used already.");
     }

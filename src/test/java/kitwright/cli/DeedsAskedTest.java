@@ -158,7 +158,11 @@ class DeedsAskedTest {
   @Test
   void aDayOfTheLogIsBegunAndAddedTo() throws IOException {
     Run.in(root, "log", "--hours", "me=5", "--used", "item=plank,qty=1", "--words", "Rain.");
+    Run again = Run.in(root, "log", "--hours", "me=6");
+    assertThat(again.out()).contains("In place of the 5 hours of me that the day told before");
+    assertThat(Run.in(root, "log", "--hours", "me=5").out()).contains("In place of the 6 hours");
     Run run = Run.in(root, "log", "--hours", "pell=2", "--tasks", "glue=40 %", "--words", "Sun.");
+    assertThat(run.out()).doesNotContain("In place of");
     assertThat(run.err()).isEmpty();
     assertThat(root.resolve("log/2026-03-02.md"))
         .hasContent(

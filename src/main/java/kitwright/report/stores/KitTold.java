@@ -62,9 +62,14 @@ public final class KitTold {
         amount(position.undersize()),
         amount(each.open()),
         amount(each.coming()),
-        position.doubts().isEmpty()
-            ? amount(ahead.atHand(position.item()))
-            : Cell.of("not known", new Value.Nothing()));
+        here(position, ahead));
+  }
+
+  /** What nobody has counted may be here or not. */
+  private static Cell here(Position position, LookAhead ahead) {
+    Quantity here = ahead.atHand(position.item());
+    boolean isKnown = position.doubts().isEmpty() && (position.isCounted() || here.isNone());
+    return isKnown ? amount(here) : Cell.of("not known", new Value.Nothing());
   }
 
   private static Cell amount(Quantity quantity) {
