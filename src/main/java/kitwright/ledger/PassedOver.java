@@ -56,7 +56,9 @@ final class PassedOver {
       return Optional.of(told(named, file, what, bare(named) + ".yaml"));
     }
     String what = "It holds a day of the log, but is not named like one.";
-    return isLog(lines) ? Optional.of(told(named, file, what, bare(named) + ".md")) : Optional.empty();
+    return isLog(lines)
+        ? Optional.of(told(named, file, what, bare(named) + ".md"))
+        : Optional.empty();
   }
 
   /** Whether a kind of record stands at the beginning of the line. */
@@ -137,7 +139,9 @@ final class PassedOver {
 
   /** The day that a file’s name tells; else how one is written. */
   private static String day(String named) {
-    Matcher day = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}").matcher(named.substring(named.lastIndexOf('/') + 1));
+    Matcher day =
+        Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}")
+            .matcher(named.substring(named.lastIndexOf('/') + 1));
     return day.find() ? day.group() : "YYYY-MM-DD";
   }
 
