@@ -7,9 +7,12 @@ import static org.objectweb.asm.Opcodes.ACC_SYNTHETIC;
 import static org.objectweb.asm.Opcodes.ALOAD;
 import static org.objectweb.asm.Opcodes.ARETURN;
 import static org.objectweb.asm.Opcodes.ASM9;
+import static org.objectweb.asm.Opcodes.ASTORE;
+import static org.objectweb.asm.Opcodes.BIPUSH;
 import static org.objectweb.asm.Opcodes.CHECKCAST;
 import static org.objectweb.asm.Opcodes.DUP;
 import static org.objectweb.asm.Opcodes.F2D;
+import static org.objectweb.asm.Opcodes.F_SAME;
 import static org.objectweb.asm.Opcodes.GETFIELD;
 import static org.objectweb.asm.Opcodes.GETSTATIC;
 import static org.objectweb.asm.Opcodes.H_INVOKESTATIC;
@@ -17,7 +20,16 @@ import static org.objectweb.asm.Opcodes.H_NEWINVOKESPECIAL;
 import static org.objectweb.asm.Opcodes.I2D;
 import static org.objectweb.asm.Opcodes.I2F;
 import static org.objectweb.asm.Opcodes.I2L;
+import static org.objectweb.asm.Opcodes.IADD;
+import static org.objectweb.asm.Opcodes.ICONST_0;
+import static org.objectweb.asm.Opcodes.ICONST_1;
+import static org.objectweb.asm.Opcodes.IFEQ;
+import static org.objectweb.asm.Opcodes.IFNE;
+import static org.objectweb.asm.Opcodes.IF_ACMPNE;
+import static org.objectweb.asm.Opcodes.IF_ICMPNE;
 import static org.objectweb.asm.Opcodes.ILOAD;
+import static org.objectweb.asm.Opcodes.IMUL;
+import static org.objectweb.asm.Opcodes.INSTANCEOF;
 import static org.objectweb.asm.Opcodes.INVOKEINTERFACE;
 import static org.objectweb.asm.Opcodes.INVOKESPECIAL;
 import static org.objectweb.asm.Opcodes.INVOKESTATIC;
@@ -37,6 +49,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -46,6 +59,7 @@ import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.FieldVisitor;
 import org.objectweb.asm.Handle;
+import org.objectweb.asm.Label;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.RecordComponentVisitor;
 import org.objectweb.asm.Type;
@@ -54,7 +68,9 @@ import org.objectweb.asm.Type;
  * Gives each lambda and method reference of compiled classes a small class of its own, as an inner
  * class written by hand would be. Java makes them up at run time, which costs a tenth of a
  * millisecond each at every start, also where an archive holds them; a class of the archive costs a
- * tenth of that. Run by the build on a copy of the compiled classes, which it changes in place.
+ * tenth of that. What compares records is written out too: Java makes it up for each record that is
+ * compared, of method handles, twenty milliseconds for the first. Run by the build on a copy of the
+ * compiled classes, which it changes in place.
  *
  * <p>A made class belongs to the nest of the class that the lambda stands in (JVMS 5.4.4), so that
  * it may call what is private there. Arguments and result are converted as LambdaMetafactory says:
@@ -62,6 +78,7 @@ import org.objectweb.asm.Type;
  */
 public final class LambdaClasses {
   private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";
+  private static final String OBJECT_METHODS = "java/lang/runtime/ObjectMethods";
   private static final String OBJECT = "java/lang/Object";
 
   /** By the sort of a primitive type. */
@@ -92,14 +109,14 @@ public final class LambdaClasses {
   private static void rewrite(
       byte[] bytes, Map<String, byte[]> classes, Map<String, List<String>> nests) {
     ClassReader from = new ClassReader(bytes);
-    ClassWriter to = new ClassWriter(0);
+    ClassWriter to = new ClassWriter(ClassWriter.COMPUTE_MAXS);
     Rewriting rewriting = new Rewriting(to, from.getClassName());
     from.accept(rewriting, 0);
-    if (rewriting.made.isEmpty()) {
+    if (rewriting.changed) {
+      classes.put(from.getClassName(), to.toByteArray());
+    } else {
       classes.putIfAbsent(from.getClassName(), bytes);
-      return;
     }
-    classes.put(from.getClassName(), to.toByteArray());
     for (Lambda lambda : rewriting.made) {
       nests.computeIfAbsent(rewriting.host, host -> new ArrayList<>()).add(lambda.name);
       classes.put(lambda.name, lambda.compiled(rewriting.host));
@@ -118,7 +135,9 @@ public final class LambdaClasses {
   private static final class Rewriting extends ClassVisitor {
     private final String name;
     private String host;
+    private boolean changed;
     private final List<Lambda> made = new ArrayList<>();
+    private final List<Compared> compared = new ArrayList<>();
 
     Rewriting(ClassVisitor to, String name) {
       super(ASM9, to);
@@ -140,18 +159,129 @@ public final class LambdaClasses {
         @Override
         public void visitInvokeDynamicInsn(
             String call, String site, Handle bootstrap, Object... given) {
+          if (bootstrap.getOwner().equals(OBJECT_METHODS) && !call.equals("toString")) {
+            changed = true;
+            compared.add(new Compared(name, "$" + call, site, given));
+            super.visitMethodInsn(INVOKESTATIC, name, "$" + call, site, false);
+            return;
+          }
           // The other factory is for lambdas that are written to files or bear more than one type.
           if (!bootstrap.getOwner().equals(METAFACTORY)
               || !bootstrap.getName().equals("metafactory")) {
             super.visitInvokeDynamicInsn(call, site, bootstrap, given);
             return;
           }
+          changed = true;
           String own = name + "$$" + (made.size() + 1);
           made.add(
               new Lambda(own, call, site, (Type) given[0], (Handle) given[1], (Type) given[2]));
           super.visitMethodInsn(INVOKESTATIC, own, "of", site, false);
         }
       };
+    }
+
+    @Override
+    public void visitEnd() {
+      compared.forEach(each -> each.write(cv));
+      super.visitEnd();
+    }
+  }
+
+  /**
+   * What compares two records of a class, or gives one's hash, as {@code ObjectMethods} says:
+   * component by component, in their order.
+   *
+   * @param site what it takes, and gives
+   * @param given the class, the components' names, and a handle that reads each
+   */
+  private record Compared(String owner, String name, String site, Object[] given) {
+    void write(ClassVisitor to) {
+      MethodVisitor code =
+          to.visitMethod(ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC, name, site, null, null);
+      code.visitCode();
+      if (name.equals("$equals")) {
+        equal(code);
+      } else {
+        hash(code);
+      }
+      code.visitMaxs(0, 0);
+      code.visitEnd();
+    }
+
+    private List<Type> components() {
+      return Arrays.stream(given)
+          .skip(2)
+          .map(read -> Type.getType(((Handle) read).getDesc()))
+          .toList();
+    }
+
+    private void read(MethodVisitor code, int slot, int index) {
+      Handle read = (Handle) given[index + 2];
+      code.visitVarInsn(ALOAD, slot);
+      code.visitFieldInsn(GETFIELD, owner, read.getName(), read.getDesc());
+    }
+
+    private void equal(MethodVisitor code) {
+      Label other = new Label();
+      Label differs = new Label();
+      code.visitVarInsn(ALOAD, 0);
+      code.visitVarInsn(ALOAD, 1);
+      code.visitJumpInsn(IF_ACMPNE, other);
+      code.visitInsn(ICONST_1);
+      code.visitInsn(IRETURN);
+      code.visitLabel(other);
+      code.visitFrame(F_SAME, 0, null, 0, null);
+      code.visitVarInsn(ALOAD, 1);
+      code.visitTypeInsn(INSTANCEOF, owner);
+      code.visitJumpInsn(IFEQ, differs);
+      code.visitVarInsn(ALOAD, 1);
+      code.visitTypeInsn(CHECKCAST, owner);
+      code.visitVarInsn(ASTORE, 2);
+      for (int i = 0; i < components().size(); i++) {
+        read(code, 0, i);
+        read(code, 2, i);
+        unless(code, components().get(i), differs);
+      }
+      code.visitInsn(ICONST_1);
+      code.visitInsn(IRETURN);
+      code.visitLabel(differs);
+      code.visitFrame(F_SAME, 0, null, 0, null);
+      code.visitInsn(ICONST_0);
+      code.visitInsn(IRETURN);
+    }
+
+    /** Goes on behind two equal values. */
+    private static void unless(MethodVisitor code, Type type, Label differs) {
+      if (!isPrimitive(type)) {
+        code.visitMethodInsn(
+            INVOKESTATIC,
+            "java/util/Objects",
+            "equals",
+            "(Ljava/lang/Object;Ljava/lang/Object;)Z",
+            false);
+        code.visitJumpInsn(IFEQ, differs);
+      } else if (type.getSort() > Type.INT) { // of long, float and double the box compares
+        String two = type.getDescriptor() + type.getDescriptor();
+        code.visitMethodInsn(INVOKESTATIC, box(type), "compare", "(" + two + ")I", false);
+        code.visitJumpInsn(IFNE, differs);
+      } else {
+        code.visitJumpInsn(IF_ICMPNE, differs);
+      }
+    }
+
+    private void hash(MethodVisitor code) {
+      code.visitInsn(ICONST_0);
+      for (int i = 0; i < components().size(); i++) {
+        Type type = components().get(i);
+        code.visitIntInsn(BIPUSH, 31);
+        code.visitInsn(IMUL);
+        read(code, 0, i);
+        String of = isPrimitive(type) ? box(type) : "java/util/Objects";
+        String taken = isPrimitive(type) ? type.getDescriptor() : "Ljava/lang/Object;";
+        code.visitMethodInsn(INVOKESTATIC, of, "hashCode", "(" + taken + ")I", false);
+        code.visitInsn(IADD);
+      }
+      code.visitInsn(IRETURN);
     }
   }
 

@@ -115,8 +115,10 @@ public final class DeskRatio {
     Path folder = Files.createDirectories(temp.resolve(name));
     Files.writeString(
         folder.resolve("build.yaml"),
-        "build: {name: B, currency: EUR, started: 2024-01-05}\n"
-            + "budget: [{line: hull, title: Hull, amount: 90000}]\n");
+        """
+        build: {name: B, currency: EUR, started: 2024-01-05}
+        budget: [{line: hull, title: Hull, amount: 90000}]
+        """);
     return folder;
   }
 

@@ -22,6 +22,7 @@ final class RecordViews {
   /** The changes, kind by kind, in the order of the newer ledger, what is gone last. */
   static List<Change> changes(Ledger before, Ledger now, Hands hands) {
     List<Change> changes = new ArrayList<>();
+    Layouts layouts = new Layouts();
     for (Kind kind : Kind.values()) {
       Map<String, Entry> old = byId(before, kind);
       Map<String, Entry> young = byId(now, kind);
@@ -31,7 +32,8 @@ final class RecordViews {
             if (other == null) {
               changes.add(change(entry, new Held.Nothing(), Held.Told.of("new"), hands));
             } else {
-              List<String> keys = differing(values(other), values(entry));
+              Layout layout = layouts.of(kind);
+              List<String> keys = differing(values(other, layout), values(entry, layout));
               if (!keys.isEmpty()) {
                 changes.add(change(entry, Held.Told.of("there"), new Held.Changed(keys), hands));
               }
@@ -64,9 +66,9 @@ final class RecordViews {
   }
 
   /** Everything written in a record, in the order of its keys: the key’s path and the value. */
-  private static List<String[]> values(Entry entry) {
+  private static List<String[]> values(Entry entry, Layout layout) {
     List<String[]> all = new ArrayList<>();
-    values(entry.at(), new Layouts().of(entry.kind()), "", all);
+    values(entry.at(), layout, "", all);
     return all;
   }
 
