@@ -79,6 +79,8 @@ class NothingLeftOutTest {
         - {id: walled-twice, shape: polygon, material: glass, dimensions: {wall: 2 mm}, outline: [{y: 10 mm, z: 0 mm, wall: 2 mm}, {y: 50 mm, z: 0 mm, wall: 3 mm}, {y: 60 mm, z: 40 mm, wall: 2 mm}, {y: 0 mm, z: 40 mm, wall: 3 mm}]}
         - {id: woven, width: 1 m, layers: [{material: cloth, thickness: 2 mm, angle: 0 deg}]}
         - {id: one-way, width: 1 m, layers: [{material: tape, thickness: 2 mm, angle: 0 deg}]}
+        - {id: pipe, shape: tube, material: glass, dimensions: {diameter: 100 mm, wall: 6 mm}}
+        - {id: paper-pipe, shape: tube, material: glass, dimensions: {diameter: 100 mm, wall: 0.5 mm}}
         - {id: drilled, width: 60 mm, layers: [{thickness: 90 mm, strips: [{material: spruce, width: 24 mm}, {void: 12 mm}, {material: spruce, width: 24 mm}]}]}
         - {id: drilled-glass, width: 60 mm, layers: [{thickness: 20 mm, strips: [{material: glass, width: 24 mm}, {void: 12 mm}, {material: glass, width: 24 mm}]}]}
         - {id: angle, shape: polygon, material: glass, outline: [{y: 0 mm, z: 0 mm}, {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z: 80 mm}, {y: 0 mm, z: 80 mm}]}
@@ -580,6 +582,24 @@ class NothingLeftOutTest {
     assertThat(verdict(asked.formatted("strength: 1", "").replace("one-way", "woven")).passes())
         .isTrue();
     assertThat(verdict(asked.formatted("strength-across: 1", "")).fails()).isTrue();
+  }
+
+  /** Too little by a least value is no failure, and what is drawn by one is no measure. */
+  @Test
+  void whatAWallBearsAtLeastNeitherFailsNorIsAMeasure() {
+    String twisted =
+        "method: section, designed: %s, built: %s, require: {%s: %s}, load: {torque: 10 Nm, span: 1"
+            + " m, factor: 1, source: test}";
+    isOpen(
+        twisted.formatted("pipe", "paper-pipe", "torsion-strength", "1"),
+        "buckles in shear at the least at less than is asked, and may bear more");
+    isOpen(
+        twisted.formatted("paper-pipe", "pipe", "torsion-strength", "1"),
+        "a wall of the part as drawn buckles in shear at the least at the load told");
+    assertThat(verdict(twisted.formatted("pipe", "paper-pipe", "reserve", "1")).passes()).isTrue();
+    isOpen(
+        twisted.formatted("pipe", "paper-pipe", "reserve", "1").replace("10 Nm", "1 kNm"),
+        "buckles in shear at the least at less than is asked, and may bear more");
   }
 
   @Test

@@ -169,7 +169,7 @@ public final class SectionMethod {
             });
     boolean least = figures.isAtLeast(Measure.SHEAR) || figures.isAtLeast(Measure.TORQUE);
     if (least && (more.isPresent() || plain.measure().filter(Measure.SHEAR::equals).isPresent())) {
-      figures.atLeast(Measure.FIRST_FAILURE);
+      figures.atLeast(Measure.FIRST_FAILURE).atLeast(Measure.RESERVE);
     }
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
     double grows = more.map(ThrustAndTorque::grows).orElse(1.0);

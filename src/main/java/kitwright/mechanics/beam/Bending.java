@@ -221,7 +221,8 @@ public final class Bending {
       }
     }
     for (var skin : section.skins()) {
-      if (skin.support() instanceof Support.Round) {
+      // Of layers the upright walls are webs, which are looked at by themselves.
+      if (!(section.regions().get(skin.plies().get(0)) instanceof Rectangle)) {
         section.sheared(skin, flow::peak, limits, missing);
       }
     }

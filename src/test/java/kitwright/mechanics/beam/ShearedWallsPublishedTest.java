@@ -118,6 +118,21 @@ class ShearedWallsPublishedTest {
     assertThat(Shapes.tube(alike(70e9, 138e6), 0.06, 0.003).torque().atLeast()).isFalse();
   }
 
+  /** The thin upright sides of a hollow polygon carry its shear: 194 mm of 0.5 mm. */
+  @Test
+  void theUprightSidesOfAHollowPolygonBuckle() {
+    var corners =
+        List.of(new Point(0, 0), new Point(0.06, 0), new Point(0.06, 0.2), new Point(0, 0.2));
+    var slim = Shapes.walled(alike(70e9, 138e6), corners, List.of(0.006, 0.0005, 0.006, 0.0005));
+    var shear = Bending.of(slim).shear();
+    assertThat(shear.atLeast()).isTrue();
+    double buckles = 5.34 * Math.PI * Math.PI * 70e9 / 12 / 0.91 * Math.pow(0.5 / 188, 2);
+    assertThat(shear.governing().orElseThrow().allowable())
+        .isCloseTo(buckles, within(0.002 * buckles));
+    var stout = Shapes.walled(alike(70e9, 138e6), corners, List.of(0.006, 0.006, 0.006, 0.006));
+    assertThat(Bending.of(stout).shear().atLeast()).isFalse();
+  }
+
   /** A ring bends round: what is soft across buckles sooner, by ∜(E·E₂³). */
   @Test
   void whatIsSoftRoundTheTubeBucklesSooner() {
