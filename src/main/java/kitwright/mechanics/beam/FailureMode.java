@@ -16,7 +16,7 @@ public enum FailureMode {
   TORSION("shear in torsion"),
   TWIST("shear in its plane from twist"),
   /** By a value that it reaches at least, as of a long tube or of a plate without an end. */
-  SHEARED_WALL("buckling in shear, at the least, of the wall"),
+  SHEARED_WALL("buckling in shear, at the least,"),
   BOND_SHEAR("shear of the bond line");
 
   private final String words;
