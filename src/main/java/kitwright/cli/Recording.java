@@ -1,6 +1,7 @@
 package kitwright.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -231,6 +232,10 @@ final class Recording {
       }
     } catch (Replacing.Changed meanwhile) {
       throw meanwhile("“" + path + "” was changed meanwhile.", first);
+    } catch (FileAlreadyExistsException inTheWay) {
+      throw new Refusal(
+          "“" + path + "” could not be written: “" + inTheWay.getFile() + "” is no folder.",
+          "Move what stands there, or give it another name; nothing was changed.");
     } catch (IOException broken) {
       throw new Refusal(
           "“" + path + "” could not be written (" + broken.getMessage() + "); it is as it was.",

@@ -59,6 +59,37 @@ class RecordingTest {
   }
 
   @Test
+  void whatTheCheckSaysOfAnAmendedRecordIsSaidAtOnce() {
+    Run run = Run.in(root, "amend", "task", "glue", "after+=x", "--today", "2026-03-02");
+    assertThat(run.out()).contains("Recorded in all.yaml", "There is no task “x”");
+    assertThat(Run.in(root, "amend", "task", "glue", "takes=2 d").out()).contains("task “x”");
+  }
+
+  @Test
+  void whatNobodyCountedIsNotKnownToBeHere() {
+    assertThat(Run.in(root, "kit", "--today", "2026-03-02").out())
+        .containsPattern("plank +4 +uncounted .* not known");
+    assertThat(Run.in(root, "kit", "--today", "2026-03-02", "--format", "json").out())
+        .doesNotContain("\"here\"");
+  }
+
+  /** What no system writes, whoever asks: a folder that is a file, a name beyond all bounds. */
+  @Test
+  void whereNothingCanBeWrittenNothingIsLostAndItIsSaidWhy() throws IOException {
+    Files.writeString(root.resolve("shortages"), "my notes");
+    Run run = Run.in(root, "short", "plank", "1", "--cause", "wrong", "--today", "2026-03-02");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("could not be written", "shortages” is no folder", "Move what");
+    assertThat(root.resolve("shortages")).hasContent("my notes");
+    assertThat(root.resolve("all.yaml")).hasContent(LEDGER);
+
+    Run report = Run.in(root, "report", "budget", "--out", "x".repeat(300));
+    assertThat(report.code()).isEqualTo(2);
+    assertThat(report.err()).contains("document-not-written", "cannot be written");
+    assertThat(root.toFile().list()).containsExactlyInAnyOrder("all.yaml", "shortages");
+  }
+
+  @Test
   void aTaskIsFinishedAndBegunWhereNothingSaidSo() throws IOException {
     ok("finish", "glue");
     holds("takes: 1 d}", "takes: 1 d, started: 2026-03-02, finished: 2026-03-02}");
