@@ -31,8 +31,8 @@ class ArchiveIT {
   @CsvSource({
     "20, --version",
     "1300, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
-    "2550, open --today 2026-03-29 --ledger ledger",
-    "3450, check --fail-on never --today 2026-03-29 --ledger ledger",
+    "2650, open --today 2026-03-29 --ledger ledger",
+    "3600, check --fail-on never --today 2026-03-29 --ledger ledger",
   })
   void fewClassesAreLoadedAndHardlyOneFromOutsideTheArchive(int own, String words)
       throws Exception {
