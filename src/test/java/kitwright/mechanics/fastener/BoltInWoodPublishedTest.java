@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,16 +121,20 @@ class BoltInWoodPublishedTest {
     var modes = new BoltInWood(d, main, side, 25e6, 40e6, 310e6).modes();
     assertThat(modes.get("Im")).isCloseTo(qm * main, within(1e-6));
     assertThat(modes.get("Is")).isCloseTo(qs * side, within(1e-6));
-    double two = modes.get("II");
+    double two = force(modes, "II");
     assertThat(turned(two, qs, side) + turned(two, qm, main)).isCloseTo(0, within(1e-6));
-    double hingedSide = modes.get("IIIm");
+    double hingedSide = force(modes, "IIIm");
     assertThat(hinge - bent(hingedSide, qs) + turned(hingedSide, qm, main))
         .isCloseTo(0, within(1e-6));
-    double hingedMain = modes.get("IIIs");
+    double hingedMain = force(modes, "IIIs");
     assertThat(hinge - bent(hingedMain, qm) + turned(hingedMain, qs, side))
         .isCloseTo(0, within(1e-6));
-    double four = modes.get("IV");
+    double four = force(modes, "IV");
     assertThat(2 * hinge - bent(four, qs) - bent(four, qm)).isCloseTo(0, within(1e-6));
+  }
+
+  private static double force(Map<String, Double> modes, String mode) {
+    return Objects.requireNonNull(modes.get(mode));
   }
 
   private static double turned(double force, double q, double thick) {
