@@ -42,8 +42,9 @@ public final class Conditions {
                 + section.get().named()
                 + " is "
                 + built.get()
-                + ", not at least "
-                + asked.getValue());
+                + ", where at least "
+                + asked.getValue()
+                + " is required");
       }
     }
     if (!failing.isEmpty()) {

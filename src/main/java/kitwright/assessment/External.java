@@ -92,7 +92,14 @@ public final class External {
       lacking.add("it gives no number for " + name);
     } else if (number.compareTo(limit) == wrongSide) {
       failing.add(
-          name + " is " + Decimal.print(number) + ", not " + side + " " + Decimal.print(limit));
+          name
+              + " is "
+              + Decimal.print(number)
+              + ", where "
+              + side
+              + " "
+              + Decimal.print(limit)
+              + " is required");
     }
   }
 }

@@ -48,13 +48,18 @@ public final class DateImpossible extends KeyRule {
               seen,
               when,
               Severity.STOP,
-              "is still to come; today is " + today,
+              "is still to come; today is " + Days.named(today),
               "Correct the date, or take the entry out until it has happened."));
     } else if (when.isAfter(today.plusYears(YEARS_AHEAD))) {
       String what = "is more than " + YEARS_AHEAD + " years off";
       out.add(finding(seen, when, Severity.STOP, what, "Check the year."));
     } else if (when.isBefore(began.minusYears(YEARS_BACK))) {
-      String what = "is more than " + YEARS_BACK + " years before the build began (" + began + ")";
+      String what =
+          "is more than "
+              + YEARS_BACK
+              + " years before the build began ("
+              + Days.named(began)
+              + ")";
       out.add(finding(seen, when, Severity.STOP, what, "Check the year."));
     } else if (when.isBefore(began) && !seen.key().traits().contains(Key.Trait.EVER)) {
       out.add(
@@ -62,7 +67,7 @@ public final class DateImpossible extends KeyRule {
               seen,
               when,
               Severity.WARN,
-              "is before the build began (" + began + ")",
+              "is before the build began (" + Days.named(began) + ")",
               "Check the year; or write the day of the first order or payment as “started” of the"
                   + " build."));
     }

@@ -13,6 +13,7 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.ledger.Ledger;
+import kitwright.value.Days;
 import kitwright.value.Ref;
 
 /** Fires where a day lies before another that its declaration says it cannot lie before. */
@@ -96,7 +97,7 @@ public final class DatesDisordered extends KeyRule {
             + "”, which is before "
             + earlier.told()
             + " ("
-            + earlier.day()
+            + Days.named(earlier.day())
             + ").",
         "Ages, deadlines and sums built on it are false.",
         "Look both dates up and correct the wrong one.",

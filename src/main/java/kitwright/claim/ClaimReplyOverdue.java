@@ -37,7 +37,7 @@ public final class ClaimReplyOverdue implements Rule {
             + " "
             + heard
             + "; the day asked for was "
-            + standing.claim().replyBy().orElseThrow()
+            + Days.named(standing.claim().replyBy().orElseThrow())
             + ", "
             + Days.told(late)
             + " ago.",

@@ -113,12 +113,14 @@ final class CheckCommand implements Command {
     if (name.isPresent() && !matters.isEmpty()) {
       return concerning(name.get(), session, opened, matters);
     }
-    BriefFindings brief = new BriefFindings(session.screen().width(), session.screen().ink());
-    if (!all && matters.size() > BriefFindings.SCREEN) {
+    int height = session.screen().height();
+    BriefFindings brief =
+        new BriefFindings(session.screen().width(), height, session.screen().ink());
+    if (!all && matters.size() > height) {
       return brief.render(matters); // without laying out what would be thrown away
     }
     String full = Opened.text(session).render(matters, opened.lines());
-    return all || full.lines().count() <= BriefFindings.SCREEN ? full : brief.render(matters);
+    return all || full.lines().count() <= height ? full : brief.render(matters);
   }
 
   private static String concerning(

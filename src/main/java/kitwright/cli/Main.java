@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** The program's entry: the only place that knows the clock, the terminal and the environment. */
 public final class Main {
@@ -45,10 +45,15 @@ public final class Main {
   }
 
   /** A class, not a lambda: the first of those costs the start of every run. */
-  private static final class Terminal implements Supplier<OptionalInt> {
+  private static final class Terminal implements Supplier<Optional<TerminalSize>> {
+    private @Nullable Optional<TerminalSize> told;
+
     @Override
-    public OptionalInt get() {
-      return TerminalSize.columns();
+    public Optional<TerminalSize> get() {
+      if (told == null) {
+        told = TerminalSize.asked();
+      }
+      return told;
     }
   }
 

@@ -97,7 +97,7 @@ public final class CutFaults {
       if (!seen.add(part.mark())) {
         spoils(
             part.at().of("mark"),
-            "The mark " + part.mark() + " stands for two parts.",
+            "The mark “" + part.mark() + "” stands for two parts.",
             "Give each part its own mark, or add their numbers.");
       }
     }
@@ -127,7 +127,11 @@ public final class CutFaults {
         if (cut.from().stream().noneMatch(own -> own.id().equals(ref.id()))) {
           odd(
               ref.at(),
-              part.mark() + " may come from " + ref.id() + ", but the cut does not draw on it.",
+              "“"
+                  + part.mark()
+                  + "” may come from "
+                  + ref.id()
+                  + ", but the cut does not draw on it.",
               "Add it to the “from” of the cut.");
         }
       }

@@ -30,7 +30,7 @@ public final class CutImpossible implements Rule {
             ? "The cut " + cut.id() + " cannot be planned."
             : fault
                 .part()
-                .map(mark -> "The cut " + cut.id() + " is planned without " + mark + ".")
+                .map(mark -> "The cut " + cut.id() + " is planned without “" + mark + "”.")
                 .orElse("The cut " + cut.id() + " is planned without what this says.");
     return new Finding(
         name(),

@@ -69,7 +69,9 @@ record Wanted(
   private static Optional<String> scarf(Cut.Part part, Map<String, Grain> lies, Rack rack) {
     return part.scarf().isPresent() && !lies.isEmpty() && thickness(part, lies, rack).isEmpty()
         ? Optional.of(
-            "A scarf of " + part.mark() + " needs a thickness, and neither part nor stock has one.")
+            "A scarf of “"
+                + part.mark()
+                + "” needs a thickness, and neither part nor stock has one.")
         : Optional.empty();
   }
 
@@ -79,7 +81,7 @@ record Wanted(
             + Sawn.width(part).map(width -> " x " + Tenths.mm(width)).orElse("")
             + part.thickness().map(t -> " x " + Tenths.mm(Tenths.atLeast(t))).orElse("")
             + " mm";
-    String none = "No piece that the cut draws on suits " + part.mark() + ", " + size;
+    String none = "No piece that the cut draws on suits “" + part.mark() + "”, " + size;
     if (why.isEmpty()) {
       return none + ": there is none with a size.";
     }

@@ -25,13 +25,23 @@ final class PageStyle {
       table { font-size: 0.9375rem; line-height: 1.45; border-collapse: collapse; min-width: 60%; font-variant-numeric: tabular-nums; }
       th, td { padding: 0.35rem 0.75rem 0.35rem 0; border-bottom: 1px solid #bbb; text-align: left; vertical-align: top; }
       th { border-bottom: 2px solid #1a1a1a; }
-      td > code:only-child { white-space: nowrap; }
       th[align="right"], td[align="right"] { text-align: right; white-space: nowrap; }
+      td code { white-space: nowrap; }
       th[align="center"], td[align="center"] { text-align: center; }
       p:has(> img) { max-width: none; }
       img { display: block; max-width: 100%; height: auto; }
       img + br { display: none; }
       img ~ em { font-size: 0.9375rem; font-style: normal; color: #5a5a5a; }
+      @media (max-width: 37rem) {
+        .wide table, .wide tbody, .wide tr, .wide td { display: block; }
+        .wide table { min-width: 0; }
+        .wide thead { display: none; }
+        .wide tr { padding: 0.4rem 0; border-bottom: 1px solid #bbb; }
+        .wide td, .wide td[align] { display: flow-root; border: 0; padding: 0.1rem 0 0.1rem 7.25rem; text-align: left; white-space: normal; }
+        .wide td::before { content: attr(data-label); float: left; width: 6.75rem; margin-left: -7.25rem; color: #5a5a5a; }
+        td code { white-space: normal; }
+        .wide td:empty { display: none; }
+      }
       @media print {
         @page { margin: 18mm 16mm; }
         body { max-width: none; padding: 0; font-size: 10.5pt; }

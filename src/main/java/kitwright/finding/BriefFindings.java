@@ -11,10 +11,11 @@ import kitwright.value.Visible;
  * another, what is like several shown before, and what finds no room is counted.
  *
  * @param width columns to fill; fewer than 40 are taken as 40
+ * @param height lines to fill
  * @param ink whether to colour
  */
-public record BriefFindings(int width, Ink ink) {
-  /** Lines of a usual screen. */
+public record BriefFindings(int width, int height, Ink ink) {
+  /** Lines of a usual page, where no terminal says how many it has. */
   public static final int SCREEN = 40;
 
   private static final int LEAST_WIDTH = 40;
@@ -25,14 +26,19 @@ public record BriefFindings(int width, Ink ink) {
     width = Math.max(LEAST_WIDTH, width);
   }
 
-  /** The whole text, each line ended by a line feed; at most {@link #SCREEN} lines. */
+  /** On a usual page. */
+  public BriefFindings(int width, Ink ink) {
+    this(width, SCREEN, ink);
+  }
+
+  /** The whole text, each line ended by a line feed; no more lines than fit. */
   public String render(List<Matter> matters) {
     List<Finding> all = Matter.findings(matters);
     List<String> closing = closing(all);
     List<String> lines = new ArrayList<>();
     List<Finding> untold = new ArrayList<>();
     Map<String, Integer> alike = new HashMap<>();
-    int room = SCREEN - closing.size() - 1;
+    int room = height - closing.size() - 1;
     for (Matter matter : matters) {
       List<String> told = lines(matter);
       if (alike.merge(matter.cause().rule(), 1, Integer::sum) > ALIKE) {

@@ -146,7 +146,7 @@ public record Assessment(
                 .maybeChoice(Material.Basis.class),
             k.key("scatter", "its coefficient of variation, where it is no minimum", "8 %")
                 .maybeShare(),
-            k.key("source", "where it comes from; without one nothing passes", "the maker's sheet")
+            k.key("source", "where it comes from; without one nothing passes", "the maker’s sheet")
                 .maybeText(),
             k.at());
       }

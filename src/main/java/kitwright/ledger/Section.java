@@ -47,7 +47,7 @@ public record Section(
    * A notch over a support.
    *
    * @param depth that is cut away
-   * @param corner from the line of the support's force to the corner of the notch
+   * @param corner from the line of the support’s force to the corner of the notch
    * @param slope run of the notch along the beam over its depth; square where it is not said
    * @param opposite whether it is cut on the side away from the support
    */
@@ -62,7 +62,7 @@ public record Section(
           k.key("depth", "how deep it is cut", "15 mm")
               .between("0.1 mm", "1 m")
               .measure(Unit.ONE, Dimension.LENGTH),
-          k.key("corner", "from the line of the support's force to its corner", "40 mm")
+          k.key("corner", "from the line of the support’s force to its corner", "40 mm")
               .between("0 mm", "1 m")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
           k.key("slope", "its run along the beam over its depth; square where not said", "4")

@@ -10,6 +10,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
+import kitwright.value.Days;
 import kitwright.value.Place;
 
 /** Fires where the plan uses a borrowed tool in more places at once than there are of it. */
@@ -31,7 +32,7 @@ public final class ToolWantedTwice implements Rule {
         name(),
         Severity.NOTE,
         place(tasks.get(tasks.size() - 1)),
-        clash.words(day) + ", by the order of work from " + clash.from() + " on.",
+        clash.words(day) + ", by the order of work from " + Days.named(clash.from()) + " on.",
         "They cannot go on side by side as the plan has it: what comes last ends later than it"
             + " says.",
         "Put them in order with “after:”, borrow another, or take the tool out of what can do"

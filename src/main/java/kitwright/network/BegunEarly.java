@@ -7,6 +7,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 
 /** Fires where a task has begun though something that it waits for is not over. */
 public final class BegunEarly implements Rule {
@@ -47,7 +48,7 @@ public final class BegunEarly implements Rule {
                 ? ", which it waits for, is still to cure."
                 : ", which it waits for, is not finished."),
         "What is left of it counts as waiting"
-            + wait.until().map(day -> " until " + day).orElse("")
+            + wait.until().map(day -> " until " + Days.named(day)).orElse("")
             + "; what was done may have to be undone.",
         "Leave it until "
             + before

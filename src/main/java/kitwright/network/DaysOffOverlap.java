@@ -40,7 +40,7 @@ public final class DaysOffOverlap implements Rule {
         name(),
         Severity.NOTE,
         build.at().of("off"),
-        "The days off " + one + " and " + other + " overlap.",
+        "The days off " + one.named() + " and " + other.named() + " overlap.",
         "Each day counts once, so that no date is false; but one of the two may be a slip.",
         "Write them as one stretch, or correct the day that is wrong.",
         List.of(build.named()));

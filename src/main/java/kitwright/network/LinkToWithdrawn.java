@@ -7,6 +7,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
+import kitwright.value.Days;
 
 /** Fires where an open task waits for one that was given up. */
 public final class LinkToWithdrawn implements Rule {
@@ -41,7 +42,7 @@ public final class LinkToWithdrawn implements Rule {
             + "” waits for “"
             + before.what()
             + "”, which was given up on "
-            + before.withdrawn().orElseThrow()
+            + Days.named(before.withdrawn().orElseThrow())
             + ".",
         "The link counts for nothing: the task, and all behind it, may be planned too early.",
         "Link it to what comes in place of the task given up, or take the link out.",

@@ -112,7 +112,7 @@ public final class ProgressDiffers implements Rule {
             + ".",
         follows,
         mend,
-        List.of(task.named(), "log " + log.last()));
+        List.of(task.named(), "log day " + log.last()));
   }
 
   private static String percent(BigDecimal share) {

@@ -10,6 +10,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Ref;
 
@@ -47,11 +48,11 @@ public final class ProgressFalls implements Rule {
             + "” is "
             + percent(now)
             + " done by the log of "
-            + now.log().day()
+            + Days.named(now.log().day())
             + ", and was "
             + percent(last)
             + " by that of "
-            + last.log().day()
+            + Days.named(last.log().day())
             + ".",
         "The later day counts: plan, money and week go by it.",
         "Correct whichever is wrong; if work was undone, say so in the log, and nothing is to be"

@@ -57,7 +57,7 @@ public record Notice(Party supplier, LocalDate last) {
 
   /** As a finding tells it, after a comma or alone. */
   public String told(LocalDate today) {
-    String who = supplier.name() + " wants to be told by " + last;
+    String who = supplier.name() + " wants to be told by " + Days.named(last);
     long left = daysLeft(today);
     if (left < 0) {
       return who + ", which was " + Days.ago(-left);

@@ -113,9 +113,10 @@ public final class PackedNotCounted implements Rule {
             + ", "
             + lack.found().told()
             + " came.",
-        "The sender believes that it is all with you, and nobody has told him of the "
+        "The sender believes that it is all with you, and nobody has told them that "
             + lack.lacks().told()
-            + ".",
+            + (lack.lacks().amount().equals(java.math.BigDecimal.ONE) ? " is" : " are")
+            + " missing.",
         "Count again. If it stands, " + write(balance, lack, delivery, day),
         List.of(delivery.named(), "kit item " + item.id()));
   }

@@ -12,6 +12,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.SignOff;
+import kitwright.value.Days;
 
 /** Fires where a signature does not count for one reason, and no other makes up for it. */
 public final class VoidSignature implements Rule {
@@ -105,7 +106,8 @@ public final class VoidSignature implements Rule {
         "signature-forged",
         "signature",
         "The signature of a key under {sub} was not made by the key of {who} over this statement.",
-        "Somebody else made it, or of another text, or for another purpose; it does not count.",
+        "Somebody else made it, or it was made over another text or for another purpose; it does"
+            + " not count.",
         "Ask {who} whether they signed, and what; have the statement signed that stands now.",
         Severity.STOP),
     KEY_UNCHECKED(
@@ -193,7 +195,7 @@ public final class VoidSignature implements Rule {
         .replace("{being}", being(standing, signOff, ledger))
         .replace("{grade}", standing.grade().name().toLowerCase(Locale.ROOT))
         .replace("{sub}", standing.substitution().id())
-        .replace("{on}", signOff.on().toString())
+        .replace("{on}", Days.named(signOff.on()))
         .replace("{covers}", covers.substring(0, Math.min(covers.length(), 12)))
         .replace("{now}", signature.statement().fingerprint().brief())
         .replace(
@@ -203,7 +205,7 @@ public final class VoidSignature implements Rule {
                 .assessment()
                 .flatMap(ledger::assessment)
                 .flatMap(Assessment::on)
-                .map(Object::toString)
+                .map(Days::named)
                 .orElse(""));
   }
 

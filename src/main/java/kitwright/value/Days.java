@@ -53,6 +53,11 @@ public record Days(LocalDate first, LocalDate last) {
     return constant.name().charAt(0) + constant.name().substring(1).toLowerCase(Locale.ROOT);
   }
 
+  /** As a person says them: “3 April 2026”, “3 April 2026 to 6 April 2026”. */
+  public String named() {
+    return first.equals(last) ? named(first) : named(first) + " to " + named(last);
+  }
+
   public boolean contains(LocalDate day) {
     return !day.isBefore(first) && !day.isAfter(last);
   }

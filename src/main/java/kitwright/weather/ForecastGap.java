@@ -10,6 +10,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 
 /** Fires where a day is missing between two rows of the forecast. */
 public final class ForecastGap implements Rule {
@@ -37,7 +38,7 @@ public final class ForecastGap implements Rule {
         name(),
         Severity.NOTE,
         after.at().of("day"),
-        "The forecast has nothing for " + first + (one ? "" : " to " + last) + ".",
+        "The forecast has nothing for " + new Days(first, last).named() + ".",
         "No window for glue, paint or outdoor work can be found across a day without forecast.",
         "Add a row for " + (one ? "that day." : "each of these days."),
         List.of(after.named()));

@@ -14,6 +14,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Days;
 import kitwright.value.Unit;
 
 /**
@@ -96,7 +97,7 @@ public final class Outlook implements Rule {
         name(),
         Severity.WARN,
         row.at().of("day"),
-        "The forecast for " + row.day() + " says " + what + ".",
+        "The forecast for " + Days.named(row.day()) + " says " + what + ".",
         "The day counts as not foretold, and no window is found across it.",
         "Look the forecast up and correct the number.",
         List.of(row.named()));
@@ -105,7 +106,7 @@ public final class Outlook implements Rule {
   private static Optional<String> fault(kitwright.ledger.ForecastDay row) {
     if (row.low().compareTo(row.high()) > 0) {
       return Optional.of(
-          "a lowest temperature of " + row.low() + " °C and a highest of " + row.high());
+          "a lowest temperature of " + row.low() + " °C and a highest of " + row.high() + " °C");
     }
     if (row.low().intValue() < COLDEST || row.high().intValue() >= HOTTEST) {
       return Optional.of("temperatures that no work is done in");

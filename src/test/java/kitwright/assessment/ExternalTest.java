@@ -40,7 +40,7 @@ class ExternalTest {
   @Test
   void aFailureSaysWhichNumberMissesWhat() {
     assertThat(verdict("require: {strength: 1}, numbers: {strength: 0.9}, " + SHOWN).because())
-        .isEqualTo("strength is 0.9, not at least 1");
+        .isEqualTo("strength is 0.9, where at least 1 is required");
   }
 
   @Test

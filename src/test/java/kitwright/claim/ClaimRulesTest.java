@@ -43,11 +43,12 @@ class ClaimRulesTest {
   @Test
   void aDraftTellsTheEarliestDayOfNotice() {
     assertThat(draft("b", "2026-02-14").follows())
-        .startsWith("Redshank Kit Boats wants to be told by 2026-02-24, in 10 days");
+        .startsWith(
+            "Redshank Kit Boats wants to be told by 24\u00a0February\u00a02026, in 10 days");
     assertThat(draft("b, p", "2026-02-14").follows())
-        .startsWith("Holm Mill wants to be told by 2026-02-20, in 6 days");
+        .startsWith("Holm Mill wants to be told by 20\u00a0February\u00a02026, in 6 days");
     assertThat(draft("p, b", "2026-02-14").follows())
-        .startsWith("Holm Mill wants to be told by 2026-02-20, in 6 days");
+        .startsWith("Holm Mill wants to be told by 20\u00a0February\u00a02026, in 6 days");
   }
 
   @Test
@@ -78,7 +79,8 @@ class ClaimRulesTest {
             "2026-03-08");
     assertThat(late.what())
         .isEqualTo(
-            "Redshank Kit Boats gave no answer; the day asked for was 2026-02-20, 16 days ago.");
+            "Redshank Kit Boats gave no answer; the day asked for was 20\u00a0February\u00a02026,"
+                + " 16 days ago.");
   }
 
   @Test

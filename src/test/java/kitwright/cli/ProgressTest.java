@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Somebody who watches sees how far it is; a pipe gets nothing of it. */
@@ -23,7 +22,7 @@ class ProgressTest {
               stream,
               Path.of(""),
               () -> LocalDate.EPOCH,
-              Screen.of(environment, terminal, OptionalInt::empty),
+              Screen.of(environment, terminal, Optional::empty),
               Optional::empty);
       try (Progress progress = new Progress(session, "rows")) {
         for (int i = 1; i <= all; i++) {

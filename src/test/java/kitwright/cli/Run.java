@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What a run of the program printed.
@@ -40,12 +39,7 @@ public record Run(int code, String out, String err) {
         PrintStream e = new PrintStream(err, true, StandardCharsets.UTF_8)) {
       Session session =
           new Session(
-              o,
-              e,
-              folder,
-              () -> DAY,
-              Screen.of(Map.of(), false, OptionalInt::empty),
-              () -> person);
+              o, e, folder, () -> DAY, Screen.of(Map.of(), false, Optional::empty), () -> person);
       int code = new CommandLineRun(session).run(arguments);
       return new Run(
           code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.OptionalInt;
+import java.util.Optional;
 import kitwright.value.Visible;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,7 +62,7 @@ class TerminalEscapesTest {
 
   @Test
   void aWidthIsWhatTheTerminalSaysOfItself() {
-    assertThat(TerminalSize.of("24 132\n")).isEqualTo(OptionalInt.of(132));
+    assertThat(TerminalSize.of("24 132\n")).contains(new TerminalSize(24, 132));
     for (String other : new String[] {"", "0 0\n", "stty: no", "24", "24 12345"}) {
       assertThat(TerminalSize.of(other)).isEmpty();
     }
@@ -76,11 +76,24 @@ class TerminalEscapesTest {
     assertThat(width("wide", true, 0)).isEqualTo(88);
   }
 
+  @Test
+  void aScreenHoldsWhatTheTerminalHasLessCommandAndPrompt() {
+    assertThat(height(true, 24)).isEqualTo(22);
+    assertThat(height(true, 60)).isEqualTo(58);
+    assertThat(height(true, 5)).isEqualTo(12);
+    assertThat(height(false, 24)).isEqualTo(40);
+  }
+
+  private static int height(boolean terminal, int lines) {
+    return Screen.of(java.util.Map.of(), terminal, () -> Optional.of(new TerminalSize(lines, 80)))
+        .height();
+  }
+
   private static int width(String columns, boolean terminal, int size) {
     return Screen.of(
             java.util.Map.of("COLUMNS", columns),
             terminal,
-            () -> size == 0 ? OptionalInt.empty() : OptionalInt.of(size))
+            () -> size == 0 ? Optional.empty() : Optional.of(new TerminalSize(24, size)))
         .width();
   }
 }

@@ -27,7 +27,7 @@ class HtmlPageTest {
                   + " tbody tr th td img")
               .split(" "));
   private static final Set<String> PLAIN =
-      Set.of("align", "class", "start", "rel", "href", "src", "alt");
+      Set.of("align", "class", "start", "rel", "href", "src", "alt", "data-label");
 
   private static String page(String template, Slots slots) {
     return new Templates(name -> Optional.of(template), name -> Optional.empty())

@@ -64,6 +64,15 @@ class BriefFindingsTest {
   }
 
   @Test
+  void aLowTerminalShowsTheGravestAndCountsTheRest() {
+    List<Finding> findings =
+        IntStream.rangeClosed(1, 20).mapToObj(i -> like("rule-" + i, Severity.WARN, i)).toList();
+    String text = new BriefFindings(80, 22, Ink.PLAIN).render(Matter.each(findings));
+    assertThat(text.lines().count()).isLessThanOrEqualTo(22);
+    assertThat(text).contains("Part 1 is odd.", " more: ", "20 findings in 1 file");
+  }
+
+  @Test
   void noLineIsWiderThanTheTerminal() {
     assertThat(new BriefFindings(50, Ink.PLAIN).render(Matter.each(List.of(Samples.SHORT))).lines())
         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(50));

@@ -33,7 +33,8 @@ class ProgressTest {
     String days = log("2026-02-17", "60 %") + log("2026-02-18", "30 %") + log("2026-02-19", "40 %");
     assertThat(told(new ProgressFalls(), "", days))
         .containsExactly(
-            "“A” is 30 % done by the log of 2026-02-18, and was 60 % by that of 2026-02-17.");
+            "“A” is 30 % done by the log of 18\u00a0February\u00a02026, and was 60 % by that of"
+                + " 17\u00a0February\u00a02026.");
   }
 
   @Test

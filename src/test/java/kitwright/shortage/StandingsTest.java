@@ -468,7 +468,8 @@ class StandingsTest {
     Notice notice =
         Notice.of(ledger.shortages().get(0), standings(yaml, "2026-03-02"), ledger).orElseThrow();
     assertThat(notice.last()).isEqualTo(LocalDate.of(2026, 2, 5)); // 22 January and 14 days
-    assertThat(notice.told(LocalDate.of(2026, 2, 4))).endsWith("by 2026-02-05, in 1 day");
+    assertThat(notice.told(LocalDate.of(2026, 2, 4)))
+        .endsWith("by 5\u00a0February\u00a02026, in 1 day");
     assertThat(notice.told(LocalDate.of(2026, 3, 2))).endsWith("which was 25 days ago");
   }
 

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What a check comes to.
  *
- * @param reasons why, each a clause that can end a sentence: “stiffness is 0.91, not at least 1”;
- *     what fails where it fails, what is lacking where it cannot be told
+ * @param reasons why, each a clause that can end a sentence: “stiffness is 0.91, where at least 1
+ *     is required”; what fails where it fails, what is lacking where it cannot be told
  */
 public record Verdict(Outcome outcome, List<String> reasons) {
   /** The three ways a check may end. */
