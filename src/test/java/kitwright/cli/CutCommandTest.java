@@ -60,7 +60,7 @@ class CutCommandTest {
     ledger(LEDGER.replace("width: 100 mm}", "width: 100 mm, qty: 0}"));
     assertThat(run("cut", "c").code()).isEqualTo(1);
     assertThat(run("check").out())
-        .contains("None of rail are wanted.")
+        .contains("None of “rail” are wanted.")
         .contains("Correct what the part asks for, or take it out.");
   }
 
