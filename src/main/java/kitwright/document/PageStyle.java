@@ -39,7 +39,7 @@ final class PageStyle {
         .wide tr { padding: 0.4rem 0; border-bottom: 1px solid #bbb; }
         .wide td, .wide td[align] { display: flow-root; border: 0; padding: 0.1rem 0 0.1rem 7.25rem; text-align: left; white-space: normal; }
         .wide td::before { content: attr(data-label); float: left; width: 6.75rem; margin-left: -7.25rem; color: #5a5a5a; }
-        td code { white-space: normal; }
+        td code { display: inline-block; max-width: 100%; white-space: normal; }
         .wide td:empty { display: none; }
       }
       @media print {

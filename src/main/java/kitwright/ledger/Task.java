@@ -26,6 +26,7 @@ import kitwright.value.Unit;
  * @param progress share done, 0 to 1, as last written in the task itself
  * @param withdrawn the day it was given up
  * @param grade how much hangs on what it closes up
+ * @param hazards what in it can hurt somebody, as far as it is stated
  * @param publicly what the public reads of it; nothing where nothing is said
  * @param allow words in what is public that look private and may stand
  */
@@ -48,6 +49,7 @@ public record Task(
     Optional<BigDecimal> progress,
     Optional<LocalDate> withdrawn,
     Optional<Grade> grade,
+    List<Hazard> hazards,
     Optional<String> publicly,
     List<String> allow,
     At at)
@@ -213,6 +215,12 @@ public record Task(
         k.key("withdrawn", "the day it was given up", "2026-03-01").maybeHappened(),
         k.key("grade", "how much depends on what it closes up", "structural")
             .maybeChoice(Grade.class),
+        k.key(
+                "hazards",
+                "what in it can hurt somebody; each brings its caution, whatever the task is"
+                    + " called",
+                "[resin, lifting]")
+            .choices(Hazard.class),
         k.key(
                 "public",
                 "what the public reads of it, such as its title; without this the public is told"

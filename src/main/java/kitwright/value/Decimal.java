@@ -97,13 +97,14 @@ public final class Decimal {
     return "“" + text + "”";
   }
 
-  /** Digits in groups of three from five on (ISO 80000-1:2022, 7.3.2): {@code −26 121.99}. */
+  /**
+   * Digits in groups of three (ISO 80000-1:2022, 7.3.2), those of four too, so that numbers beside
+   * each other look alike: {@code −26 121.99}, {@code 2 295.52}.
+   */
   public static String grouped(BigDecimal number) {
     String plain = number.abs().toPlainString();
     int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
-    String whole = plain.substring(0, point);
-    String groups =
-        whole.length() < 5 ? whole : whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u00a0");
+    String groups = plain.substring(0, point).replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u00a0");
     return (number.signum() < 0 ? "−" : "") + groups + plain.substring(point);
   }
 }

@@ -34,7 +34,7 @@ import kitwright.weather.CureRate;
 /** One page for a working day: what to do first, what can go on, whom to ring, what must wait. */
 public final class TomorrowPage {
   private static final int MOST_READY = 2;
-  private static final int MOST_ACTS = 4;
+  private static final int MOST_ACTS = 3;
   private static final int MOST_WAITING = 2;
   private static final int MOST_THINGS = 3;
 

@@ -1,5 +1,7 @@
 package kitwright.report.words;
 
+import kitwright.ledger.Hazard;
+
 /**
  * What each kind of work that can hurt is never told without: one line each. Common practice, no
  * source; each defers to the data sheet, licensed practice and local rules.
@@ -14,13 +16,11 @@ public enum Caution {
       "Sanding and planing: mask and extraction on; dust of cedar, iroko, cured resin and old paint"
           + " harms the lungs and burns. The data sheet and local rules say which mask."),
   RESIN(
-      "Resin, hardener and solvents: gloves, eye protection and fresh air; they burn skin and"
-          + " lungs, can set off an allergy for life, and heat up in the pot. The data sheet rules,"
-          + " with local rules for waste."),
+      "Resin, hardener, solvents: gloves, goggles, fresh air; they burn skin and lungs, can set off"
+          + " a lifelong allergy, heat up in the pot. Data sheet and local rules decide."),
   HEATER(
-      "A heater that burns fuel in a closed barn or tent brings carbon monoxide, fire and damp: air"
-          + " it, hang up an alarm, keep solvents away and never leave it alone. Its maker and"
-          + " local rules say where it may stand."),
+      "Fuel heater in a closed barn or tent: carbon monoxide, fire, damp. Air it, hang up an alarm,"
+          + " no solvents near, never alone. Its maker and local rules say where."),
   LEAD(
       "Lead: its fumes and dust poison; melt it outdoors and dry, gloves and mask on, wash before"
           + " you eat, and have it poured by a foundry if in doubt. The data sheet and local rules"
@@ -47,6 +47,11 @@ public enum Caution {
 
   Caution(String words) {
     this.words = words;
+  }
+
+  /** The one that a hazard brings. */
+  static Caution of(Hazard hazard) {
+    return valueOf(hazard.name());
   }
 
   public String words() {

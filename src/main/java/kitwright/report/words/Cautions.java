@@ -3,7 +3,6 @@ package kitwright.report.words;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -20,57 +19,22 @@ import kitwright.value.Ref;
 
 /** Which cautions go with which work; each telling of work that can hurt asks here. */
 public final class Cautions {
-  private static final Pattern SAW =
-      words(
-          "saw(?:s|ing|n)?|cut(?:s|ting)?|rip(?:s|ping)?|scarf(?:s|ing)?|plan(?:e|es|ing)|mill(?:s|ing)?");
-  private static final Pattern DUST =
-      words("sand(?:s|ing)?|plane|planing|fair(?:s|ing)?|long-board|shape|round|grind(?:ing)?");
-  private static final Pattern RESIN =
-      words(
-          "resin|epoxy|glue(?:s|d)?|glu(?:e"
-              + " up|ing)|laminat\\w+|glass(?:es|ing)?|sheath\\w*|fill(?:s|ing)?|coat(?:s|ing)?|varnish\\w*|paint\\w*|prim(?:e|er|ing)|bond\\w*|bed");
-
-  /** Things that are harmful to touch or breathe, by what they are called. */
   private static final Pattern CHEMICAL =
-      words(
-          "epoxy|resins?|hardener|solvents?|acetone|thinners?|varnish|paint|primer|glue|sealant"
-              + "|adhesive");
-
-  private static final Pattern HEATER = words("heater|heat(?:ing)?|warm(?:ing)?|stove");
-  private static final Pattern LEAD = words("lead|ballast");
-  private static final Pattern LIFTING =
-      words(
-          "lift(?:s|ing)?|turn(?:s|ing)? (?:the|her|over|it)|hoist\\w*|crane|step (?:the"
-              + " )?mast\\w*|launch\\w*|unstep\\w*|jack up");
-  private static final Pattern ELECTRICAL =
-      words(
-          "wiring|electric\\w*|batter(?:y|ies)|charger|switch(?:es)?|shore power|navigation"
-              + " lights?|gas|stove|lamps?");
-  private static final Pattern CRATE = words("crates?|unpack\\w*|unload\\w*");
-  private static final Pattern HEIGHT = words("aloft|mast ?head|rig(?:ging)?|shrouds|scaffold\\w*");
+      Pattern.compile(
+          "(?i)(?<!\\p{L})(?:epoxy|resins?|hardener|solvents?|acetone|thinners?|varnish|paint|primer"
+              + "|glue|sealant|adhesive|putty|antifouling)(?!\\p{L})");
+  private static final Pattern LEAD = Pattern.compile("(?i)(?<!\\p{L})(?:lead|ballast)(?!\\p{L})");
 
   private Cautions() {}
 
-  private static Pattern words(String any) {
-    return Pattern.compile("(?<![\\p{L}])(?:" + any + ")(?![\\p{L}])");
-  }
-
-  /** The cautions of a piece of work. */
+  /** The cautions of a piece of work: of the hazards that it states, and of what suggests some. */
   public static Set<Caution> of(Task task, Ledger ledger) {
-    Set<Caution> all = EnumSet.noneOf(Caution.class);
-    String what = task.what().toLowerCase(Locale.ROOT);
-    add(SAW, Caution.SAW, what, all);
-    add(DUST, Caution.DUST, what, all);
-    add(RESIN, Caution.RESIN, what, all);
-    add(HEATER, Caution.HEATER, what, all);
-    add(LEAD, Caution.LEAD, what, all);
-    add(LIFTING, Caution.LIFTING, what, all);
-    add(ELECTRICAL, Caution.ELECTRICAL, what, all);
-    add(CRATE, Caution.CRATE, what, all);
-    add(HEIGHT, Caution.HEIGHT, what, all);
+    Set<Caution> all = SuggestedCautions.by(task.what());
+    task.hazards().forEach(hazard -> all.add(Caution.of(hazard)));
     task.tools().stream()
         .flatMap(tool -> ledger.loan(tool).stream())
-        .forEach(loan -> add(HEATER, Caution.HEATER, loan.tool().toLowerCase(Locale.ROOT), all));
+        .filter(loan -> SuggestedCautions.suggest(Caution.HEATER, loan.tool()))
+        .forEach(loan -> all.add(Caution.HEATER));
     if (!task.unpacks().isEmpty()) {
       all.add(Caution.CRATE);
     }
@@ -85,23 +49,21 @@ public final class Cautions {
     return all;
   }
 
+  /** What is harmful to touch or breathe, by what it is called. */
   private static void used(Task.Use use, Ledger ledger, Set<Caution> all) {
     use.item()
         .flatMap(ledger::kitItem)
         .map(item -> item.what())
         .or(() -> use.stock().flatMap(ledger::stock).map(stock -> stock.what()))
-        .map(what -> what.toLowerCase(Locale.ROOT))
         .ifPresent(
             what -> {
-              add(CHEMICAL, Caution.RESIN, what, all);
-              add(LEAD, Caution.LEAD, what, all);
+              if (CHEMICAL.matcher(what).find()) {
+                all.add(Caution.RESIN);
+              }
+              if (LEAD.matcher(what).find()) {
+                all.add(Caution.LEAD);
+              }
             });
-  }
-
-  private static void add(Pattern pattern, Caution caution, String words, Set<Caution> all) {
-    if (pattern.matcher(words).find()) {
-      all.add(caution);
-    }
   }
 
   private static boolean isResin(Task.Use use, Ledger ledger) {

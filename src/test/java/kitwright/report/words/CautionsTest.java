@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import kitwright.Sample;
 import kitwright.assessment.Remedies;
+import kitwright.ledger.Hazard;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +66,56 @@ class CautionsTest {
     assertThat(of("Close the box", ", unpacks: [d]")).containsExactly(Caution.CRATE);
     assertThat(of("Close the box", ", place: indoors, weather: {above: 12 C}"))
         .containsExactly(Caution.HEATER);
+  }
+
+  /** As people write who never read the list; the words only suggest, and rather too much. */
+  @ParameterizedTest
+  @CsvSource({
+    "Glass the keel, RESIN",
+    "Wet out the cloth on the foredeck, RESIN",
+    "Tab in the bulkheads, RESIN",
+    "Hot-coat the cockpit, RESIN",
+    "Wipe the flange down with acetone, RESIN",
+    "Fillet the floors, RESIN",
+    "Wire the panel, ELECTRICAL",
+    "Run the cables to the mast foot, ELECTRICAL",
+    "Hook up the solar panel, ELECTRICAL",
+    "Cast the keel, LEAD",
+    "Cast the ballast, LEAD",
+    "Melt down the old pipe, LEAD",
+    "Flip the hull, LIFTING",
+    "Roll her right way up, LIFTING",
+    "Hang the rudder, LIFTING",
+    "Drop in the engine, LIFTING",
+    "Fair and sand, DUST",
+    "Belt-sand the keel, DUST",
+    "Strip the old paint, DUST",
+    "Rebate the stem with the router, SAW",
+    "Bandsaw the floors, SAW",
+    "Light the heater in the shed, HEATER",
+    "Heat the tent overnight, HEATER",
+    "Steam the ribs, HEATER",
+    "Bring the pallet in, CRATE",
+    "Up the mast with the lights, HEIGHT",
+  })
+  void otherWordsForItSuggestItToo(String what, Caution caution) {
+    assertThat(of(what, "")).contains(caution);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Hazard.class)
+  void aTaskStatesItsHazardsWhateverItIsCalled(Hazard hazard) {
+    String word = hazard.name().toLowerCase(java.util.Locale.ROOT);
+    assertThat(of("Finish the thing", ", hazards: [" + word + "]"))
+        .containsExactly(Caution.valueOf(hazard.name()));
+  }
+
+  @Test
+  void everyCautionHasItsHazard() {
+    assertThat(Hazard.values())
+        .extracting(Hazard::name)
+        .containsExactlyInAnyOrderElementsOf(
+            java.util.Arrays.stream(Caution.values()).map(Caution::name).toList());
   }
 
   @Test

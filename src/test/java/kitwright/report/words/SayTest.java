@@ -19,13 +19,14 @@ class SayTest {
       delimiter = '|',
       value = {
         "0|0.00 EUR",
-        "9999.5|9999.50 EUR",
+        "999.5|999.50 EUR",
+        "9999.5|9 999.50 EUR",
         "10000|10 000.00 EUR",
         "1234567.89|1 234 567.89 EUR",
         "-12345.6|−12 345.60 EUR",
         "1234567 JPY|1 234 567 JPY"
       })
-  void groupsDigitsFromFiveOn(String amount, String said) throws Misread {
+  void groupsDigitsByThree(String amount, String said) throws Misread {
     Money money = Money.parse(amount, Currency.getInstance("EUR"));
     assertThat(Say.money(money).replace('\u00a0', ' ')).isEqualTo(said);
   }
