@@ -365,36 +365,39 @@ class ShortageRulesTest {
     // Received on 5 January: two weeks later is the 19th.
     String yaml = bolts("", FOUR);
     assertThat(notice(yaml, "2026-01-17"))
-        .isEqualTo("Redshank wants to be told by 2026-01-19, in 2 days");
+        .isEqualTo("Redshank wants to be told by 19\u00a0January\u00a02026, in 2 days");
     assertThat(notice(yaml, "2026-01-19"))
-        .isEqualTo("Redshank wants to be told by 2026-01-19, which is today");
+        .isEqualTo("Redshank wants to be told by 19\u00a0January\u00a02026, which is today");
     assertThat(notice(yaml, "2026-01-20"))
-        .isEqualTo("Redshank wants to be told by 2026-01-19, which was 1 day ago");
+        .isEqualTo("Redshank wants to be told by 19\u00a0January\u00a02026, which was 1 day ago");
     assertThat(Sample.words(UNCLAIMED, NOTICE + yaml))
         .singleElement()
         .asString()
-        .contains("may run out. Redshank wants to be told by 2026-01-19, which was 42 days ago.\n");
+        .contains(
+            "may run out. Redshank wants to be told by 19\u00a0January\u00a02026, which was 42 days"
+                + " ago.\n");
   }
 
   @Test
   void itRunsFromTheLastCountBeforeItWasFound() {
     String later =
         "  - {id: e, received: 2026-01-20, from: mill, counted: [{item: bolt, qty: 1}]}\n";
-    assertThat(notice(bolts("", later + FOUR), "2026-01-17")).contains("by 2026-01-19");
+    assertThat(notice(bolts("", later + FOUR), "2026-01-17"))
+        .contains("by 19\u00a0January\u00a02026");
     // 36 hours are a day and a half: a whole day is sure.
     assertThat(notice(bolts("", later + FOUR.replace("2026-01-06", "2026-01-20")), "2026-01-20"))
-        .isEqualTo("Mill wants to be told by 2026-01-21, in 1 day");
+        .isEqualTo("Mill wants to be told by 21\u00a0January\u00a02026, in 1 day");
   }
 
   @Test
   void whoSentItOrIsNamedByTheItemIsAsked() {
     assertThat(notice(bolts("", FOUR).replace("qty: 10,", "qty: 10, from: second,"), "2026-01-19"))
-        .isEqualTo("Second wants to be told by 2026-01-26, in 7 days");
+        .isEqualTo("Second wants to be told by 26\u00a0January\u00a02026, in 7 days");
     assertThat(notice(bolts("", FOUR).replace("from: kit-maker", "from: first"), "2026-01-19"))
         .as("he names no time")
         .isEqualTo("none");
     // Nothing was counted: from the day on which it was found, the first who names a time.
     assertThat(notice("kit: [{id: bolt, what: bolt, qty: 10}]\n" + FOUR, "2026-01-19"))
-        .isEqualTo("Second wants to be told by 2026-01-27, in 8 days");
+        .isEqualTo("Second wants to be told by 27\u00a0January\u00a02026, in 8 days");
   }
 }
