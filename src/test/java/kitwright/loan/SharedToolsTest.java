@@ -86,7 +86,7 @@ class SharedToolsTest {
         .extracting(Finding::what)
         .containsExactly(
             "“A” and “B” both need the saw at the same time, and one is here, by the order of"
-                + " work from 2026-03-02 on.");
+                + " work from 2\u00a0March\u00a02026 on.");
   }
 
   private static List<AtHand.Back> back(String by, String loans) {

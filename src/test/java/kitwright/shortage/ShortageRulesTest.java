@@ -374,7 +374,7 @@ class ShortageRulesTest {
         .singleElement()
         .asString()
         .contains(
-            "may run out. Redshank wants to be told by 19\u00a0January\u00a02026, which was 42 days"
+            "may run out. Redshank wants to be told by 19 January 2026, which was 42 days"
                 + " ago.\n");
   }
 

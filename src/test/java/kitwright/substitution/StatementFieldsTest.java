@@ -279,6 +279,7 @@ class StatementFieldsTest {
           Map.entry("Task.unpacks", "order of the plan"),
           Map.entry("Task.uses", "material of the plan"),
           Map.entry("Task.tools", "the plan"),
+          Map.entry("Task.hazards", "what can hurt whoever works; no strength hangs on it"),
           Map.entry("Task.who", "who works; the signer is judged by it"),
           Map.entry("Task.place", "the plan"),
           Map.entry("Task.weather", "the plan"),
