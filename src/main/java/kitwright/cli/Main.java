@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /** The program's entry: the only place that knows the clock, the terminal and the environment. */
 public final class Main {
@@ -46,11 +45,13 @@ public final class Main {
 
   /** A class, not a lambda: the first of those costs the start of every run. */
   private static final class Terminal implements Supplier<Optional<TerminalSize>> {
-    private @Nullable Optional<TerminalSize> told;
+    private boolean asked;
+    private Optional<TerminalSize> told = Optional.empty();
 
     @Override
     public Optional<TerminalSize> get() {
-      if (told == null) {
+      if (!asked) {
+        asked = true;
         told = TerminalSize.asked();
       }
       return told;

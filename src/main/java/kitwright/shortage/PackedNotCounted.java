@@ -115,7 +115,7 @@ public final class PackedNotCounted implements Rule {
             + " came.",
         "The sender believes that it is all with you, and nobody has told them that "
             + lack.lacks().told()
-            + (lack.lacks().amount().equals(java.math.BigDecimal.ONE) ? " is" : " are")
+            + (lack.lacks().amount().compareTo(java.math.BigDecimal.ONE) == 0 ? " is" : " are")
             + " missing.",
         "Count again. If it stands, " + write(balance, lack, delivery, day),
         List.of(delivery.named(), "kit item " + item.id()));
