@@ -253,7 +253,7 @@ final class Stores {
     add(
         "stock " + stock.id(),
         things.of(stock, position.left()),
-        stock.since().filter(today::isBefore),
+        Optional.empty(),
         stock.keepFor().stream().map(Ref::id).collect(Collectors.toSet()),
         Supply.Sureness.COUNTED);
   }

@@ -1,0 +1,315 @@
+package kitwright.shortage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import kitwright.Sample;
+import kitwright.ledger.Facts;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What is at hand and under way for the work. Ten bolts are promised; the frame wants them today,
+ * on Monday, 2 March 2026.
+ */
+class StoresTest {
+  private static final String FRAME =
+      """
+      budget: [{line: l, title: L, amount: 900}]
+      materials: [{id: epoxy, kind: resin, density: 1.15 g/cm3, source: test}]
+      kit: [{id: bolt, what: bolt, qty: 10%s}]
+      tasks:
+        - {id: frame, what: Frame, takes: 1 d, uses: [{item: bolt, qty: 10}, {material: epoxy, qty: 3 kg}]}
+        - {id: other, what: Other, takes: 1 d, after: [frame], uses: [{item: bolt, qty: %d}]}
+      """;
+
+  private static LookAhead ahead(String item, int other, String more, Late late) {
+    String yaml = FRAME.formatted(item, other) + more.strip() + "\n";
+    return LookAhead.on(Facts.of(Sample.ledger(yaml), Sample.TODAY), late);
+  }
+
+  private static LookAhead ahead(String more) {
+    return ahead("", 0, more, Late.NOTHING);
+  }
+
+  /** What the frame lacks of the bolts, and for when what it waits for comes. */
+  private static String bolts(LookAhead ahead) {
+    return told(ahead, "kit bolt");
+  }
+
+  private static String epoxy(LookAhead ahead) {
+    return told(ahead, "material epoxy in kg");
+  }
+
+  private static String told(LookAhead ahead, String key) {
+    Wanted wanted =
+        ahead.ofTask("frame").stream()
+            .filter(each -> each.thing().key().equals(key))
+            .findFirst()
+            .orElseThrow();
+    List<String> coming =
+        wanted.toCome().stream()
+            .map(each -> each.supply().id() + " " + each.supply().arrives().orElseThrow())
+            .toList();
+    List<String> dayless =
+        ahead.dayless(wanted.thing()).stream()
+            .map(
+                each ->
+                    each.by()
+                        + " "
+                        + each.qty().told()
+                        + each.said().map(day -> " " + day).orElse(""))
+            .toList();
+    return "lacks "
+        + wanted.missing().told()
+        + (coming.isEmpty() ? "" : " waits for " + coming)
+        + (dayless.isEmpty() ? "" : " no day " + dayless);
+  }
+
+  private static final String SIX =
+      "{id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 6}]}";
+  private static final String FOUR_SHORT =
+      "shortages: [{id: s, item: bolt, qty: 4, found: 2026-01-06, cause: not-packed%s}]\n";
+
+  private static String deliveries(String... all) {
+    return "deliveries: [" + String.join(", ", all) + "]\n";
+  }
+
+  private static String coming(String day, int qty) {
+    return "{id: e, from: kit-maker"
+        + (day.isEmpty() ? "" : ", expected: " + day)
+        + ", packed: [{item: bolt, qty: "
+        + qty
+        + "}]}";
+  }
+
+  @Test
+  void whatNobodyCountedIsThereButForWhatIsKnownToBeShortUsedOrStillToCome() {
+    assertThat(bolts(ahead(""))).isEqualTo("lacks 0");
+    assertThat(bolts(ahead(FOUR_SHORT.formatted("")))).isEqualTo("lacks 4");
+    assertThat(bolts(ahead(FOUR_SHORT.formatted("").replace("qty: 4", "qty: 4 kg"))))
+        .isEqualTo("lacks 0");
+    assertThat(bolts(ahead("---\nday: 2026-02-20\nused: [{item: bolt, qty: 3}]\n---")))
+        .isEqualTo("lacks 3");
+    // Four of ten are on their way, and are the four that are short.
+    assertThat(bolts(ahead(deliveries(coming("2026-03-20", 4)) + FOUR_SHORT.formatted(""))))
+        .isEqualTo("lacks 0 waits for [delivery e 2026-03-20]");
+    assertThat(bolts(ahead(deliveries(coming("2026-03-20", 3)) + FOUR_SHORT.formatted(""))))
+        .isEqualTo("lacks 1 waits for [delivery e 2026-03-20]");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "2026-03-20; lacks 0 waits for [delivery e 2026-03-20]",
+        "2026-03-03; lacks 0 waits for [delivery e 2026-03-03]",
+        "2026-03-02; lacks 0 waits for [delivery e 2026-03-03]", // said for today, and not here
+        "2026-03-01; lacks 4 no day [delivery e 4 2026-03-01]", // a day that has passed is none
+        "''; lacks 4 no day [delivery e 4]"
+      })
+  void aDeliveryIsCountedOnFromItsDay(String day, String told) {
+    assertThat(bolts(ahead(deliveries(SIX, coming(day, 4))))).isEqualTo(told);
+  }
+
+  @Test
+  void whatMayBeLateIsLateAsLongAsItself() {
+    String crate = deliveries(SIX, coming("2026-03-20", 4));
+    String claim =
+        "claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-01-10, remedy:"
+            + " replacement%s}]\n";
+    assertThat(bolts(ahead("", 0, crate, new Late(Map.of("e", 5)))))
+        .isEqualTo("lacks 0 waits for [delivery e 2026-03-25]");
+    String claimed = crate + FOUR_SHORT.formatted("") + claim.formatted("");
+    assertThat(bolts(ahead("", 0, claimed, new Late(Map.of("c", 3)))))
+        .isEqualTo("lacks 0 waits for [delivery e 2026-03-23]");
+    assertThat(bolts(ahead("", 0, claimed, new Late(Map.of("c", 3, "e", 5, "s", 4)))))
+        .as("the longest")
+        .isEqualTo("lacks 0 waits for [delivery e 2026-03-25]");
+    String promised =
+        deliveries(SIX)
+            + FOUR_SHORT.formatted("")
+            + claim.formatted(", events: [{on: 2026-02-01, what: promised, expect: 2026-03-20}]");
+    assertThat(bolts(ahead(promised))).isEqualTo("lacks 0 waits for [claim c 2026-03-20]");
+    assertThat(bolts(ahead("", 0, promised, new Late(Map.of("c", 3)))))
+        .isEqualTo("lacks 0 waits for [claim c 2026-03-23]");
+    assertThat(bolts(ahead("", 0, promised, new Late(Map.of("s", 2)))))
+        .isEqualTo("lacks 0 waits for [claim c 2026-03-22]");
+  }
+
+  private static String spend(String state, String more) {
+    return "spending: [{id: p, on: 2026-01-20, line: l, what: w, amount: 90, state: "
+        + state
+        + ", "
+        + more
+        + "}]\n";
+  }
+
+  @Test
+  void whatIsOrderedForAShortageMayBeLateToo() {
+    String ordered =
+        deliveries(SIX)
+            + FOUR_SHORT.formatted("")
+            + spend("ordered", "item: bolt, qty: 4, expected: 2026-03-20");
+    assertThat(bolts(ahead("", 0, ordered, new Late(Map.of("p", 5)))))
+        .isEqualTo("lacks 0 waits for [spend p 2026-03-25]");
+    assertThat(bolts(ahead("", 0, ordered, new Late(Map.of("s", 2)))))
+        .isEqualTo("lacks 0 waits for [spend p 2026-03-22]");
+    assertThat(bolts(ahead(ordered.replace("2026-03-20", "2026-02-20"))))
+        .isEqualTo("lacks 4 no day [spend p 4 2026-02-20]");
+  }
+
+  @Test
+  void whatIsDoneWithoutIsNeitherMissingNorAtHand() {
+    LookAhead ahead =
+        ahead(
+            deliveries(SIX)
+                + FOUR_SHORT.formatted(
+                    ", options: [{kind: do-without}], decided: {option: do-without, on:"
+                        + " 2026-01-07, by: nora}"));
+    assertThat(bolts(ahead)).isEqualTo("lacks 0");
+    assertThat(ahead.atHand(Sample.ledger("kit: [{id: bolt, what: bolt, qty: 10}]").kit().get(0)))
+        .hasToString("6 each");
+  }
+
+  /** Six bought, four of them in one box and two in another. */
+  private static String boxes(String used, String more) {
+    return deliveries(SIX)
+        + FOUR_SHORT.formatted("")
+        + spend("paid", "item: bolt, qty: 6")
+        + "stock: [{id: a, what: box, qty: 4, bought: p}, {id: c, what: box, qty: 2, bought: p}]\n"
+        + more
+        + (used.isEmpty() ? "" : "---\nday: 2026-02-20\nused: [" + used + "]\n---\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        // Six counted and six bought, of twelve asked for.
+        "''; 0",
+        "'{stock: a, qty: 3}'; 3",
+        "'{stock: a, qty: 3}, {stock: c, qty: 2}'; 5",
+        "'{stock: a, qty: 4}, {stock: c, qty: 2}'; 6"
+      })
+  void whatWasBoughtServesOnceAndAsFarAsItIsLeftInItsBoxes(String used, int lacks) {
+    LookAhead ahead = ahead("", 2, boxes(used, ""), Late.NOTHING);
+    int missing =
+        ahead.all().stream()
+            .filter(each -> each.thing().key().equals("kit bolt"))
+            .mapToInt(each -> each.missing().amount().intValue())
+            .sum();
+    assertThat(missing).isEqualTo(lacks);
+  }
+
+  @Test
+  void whatASubstitutionWithoutAShortageReplacesServesItsHeldTaskAlone() {
+    String sub =
+        """
+        stock: [{id: pin, what: pin, qty: 3}]
+        substitutions: [{id: sub, instead-of: {item: bolt, qty: 4}, use: [{stock: pin, qty: 4}], grade: finish, why: w%s,
+          sign-offs: [{by: nora, on: 2026-02-12}]}]
+        """;
+    String six = deliveries(SIX);
+    // It takes four pins, and three are there.
+    assertThat(bolts(ahead(six + sub.formatted(", hold: frame")))).isEqualTo("lacks 1");
+    assertThat(bolts(ahead(six + sub.formatted(", hold: other")))).isEqualTo("lacks 4");
+    assertThat(bolts(ahead(six + sub.formatted("")))).isEqualTo("lacks 4");
+    assertThat(bolts(ahead(six + sub.formatted(", hold: frame, withdrawn: 2026-02-20"))))
+        .isEqualTo("lacks 4");
+    assertThat(
+            bolts(
+                ahead(
+                    six + sub.formatted(", hold: frame").replaceAll(",\\s+sign-offs.*]}]", "}]"))))
+        .as("not signed")
+        .isEqualTo("lacks 4");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20'; lacks 1 kg waits for [spend p"
+            + " 2026-03-20]",
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-02'; lacks 1 kg waits for [spend p"
+            + " 2026-03-03]",
+        "ordered; 'material: epoxy, qty: 2 kg'; lacks 3 kg no day [spend p 2 kg]",
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-02-20'; lacks 3 kg no day [spend p 2"
+            + " kg 2026-02-20]",
+        // A shortage was the cause; it is under way all the same.
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20, because: s'; lacks 1 kg waits"
+            + " for [spend p 2026-03-20]",
+        // What it buys is the bolts.
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20, replaces: s'; lacks 3 kg",
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20, item: bolt'; lacks 3 kg",
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20, withdrawn: 2026-02-01'; lacks"
+            + " 3 kg",
+        "ordered; 'material: epoxy, qty: 2 kg, expected: 2026-03-20, came: 2026-02-20'; lacks 3 kg",
+        "ordered; 'material: epoxy, expected: 2026-03-20'; lacks 3 kg",
+        "paid; 'material: epoxy, qty: 2 kg, expected: 2026-03-20'; lacks 1 kg waits for [spend p"
+            + " 2026-03-20]",
+        // Bought at the counter: what of it is left the stock tells.
+        "paid; 'material: epoxy, qty: 2 kg'; lacks 3 kg",
+        "refunded; 'material: epoxy, qty: 2 kg, expected: 2026-03-20'; lacks 3 kg"
+      })
+  void materialThatIsOrderedComes(String state, String more, String told) {
+    assertThat(epoxy(ahead(FOUR_SHORT.formatted("") + spend(state, more)))).isEqualTo(told);
+  }
+
+  @Test
+  void anOrderOfMaterialMayBeLate() {
+    String order = spend("ordered", "material: epoxy, qty: 2 kg, expected: 2026-03-20");
+    assertThat(epoxy(ahead("", 0, order, new Late(Map.of("p", 4)))))
+        .isEqualTo("lacks 1 kg waits for [spend p 2026-03-24]");
+  }
+
+  private static String lead(LookAhead ahead) {
+    return ahead
+        .leadDays(ahead.ofTask("frame").get(0).thing())
+        .map(Object::toString)
+        .orElse("none");
+  }
+
+  @Test
+  void theTimeToGetAThingIsItsOwnOrItsSuppliers() {
+    String parties =
+        """
+        parties:
+          - {id: nora, name: Nora, role: builder, lead: 1 d}
+          - {id: mill, name: Mill, role: supplier, lead: 2 w}
+          - {id: kit-maker, name: K, role: supplier, lead: 3 w}
+        """;
+    assertThat(lead(ahead(""))).isEqualTo("none");
+    assertThat(lead(ahead(", lead: 1 w", 0, "", Late.NOTHING))).isEqualTo("7");
+    assertThat(lead(ahead(", lead: 1 w", 0, parties, Late.NOTHING))).isEqualTo("7");
+    assertThat(lead(ahead(", from: kit-maker", 0, parties, Late.NOTHING))).isEqualTo("21");
+    assertThat(lead(ahead("", 0, parties, Late.NOTHING))).as("the first supplier").isEqualTo("14");
+    String short_ = FOUR_SHORT.formatted("");
+    assertThat(lead(ahead(", lead: 1 w", 0, short_, new Late(Map.of("s", 5))))).isEqualTo("12");
+  }
+
+  @Test
+  void ofItemsThatAreOneThingTheOneHadSoonestCounts() {
+    String two =
+        """
+        kit:
+          - {id: bolt, what: bolt, qty: 10}
+          - {id: tin, what: tin, qty: 1 kg, material: epoxy, lead: %s}
+          - {id: can, what: can, qty: 1 kg, material: epoxy, lead: %s}
+        """;
+    for (String[] leads : new String[][] {{"1 w", "2 w"}, {"2 w", "1 w"}}) {
+      String yaml =
+          FRAME.formatted("", 0).replaceFirst("kit: .*\n", "") + two.formatted(leads[0], leads[1]);
+      LookAhead ahead = LookAhead.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
+      Thing epoxy =
+          ahead.ofTask("frame").stream()
+              .map(Wanted::thing)
+              .filter(each -> each.key().startsWith("material"))
+              .findFirst()
+              .orElseThrow();
+      assertThat(ahead.leadDays(epoxy)).hasValue(7);
+    }
+  }
+}
