@@ -2,9 +2,10 @@ package kitwright.report.week;
 
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,8 +102,17 @@ final class WeekPhotos {
     }
   }
 
+  /** Without detours, as text: a name that this machine cannot write is a name all the same. */
   private static String file(String path) {
-    return Path.of(path.replaceFirst("^/+", "")).normalize().toString().replace('\\', '/');
+    Deque<String> parts = new ArrayDeque<>();
+    for (String part : path.split("[/\\\\]+", -1)) {
+      if (part.equals("..") && !parts.isEmpty() && !parts.getLast().equals("..")) {
+        parts.removeLast();
+      } else if (!part.isEmpty() && !part.equals(".")) {
+        parts.add(part);
+      }
+    }
+    return String.join("/", parts);
   }
 
   /** A photo with what it shows below it. */

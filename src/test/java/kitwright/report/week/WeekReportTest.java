@@ -172,4 +172,23 @@ class WeekReportTest {
     Sheet sheet = WeekReport.of(LEDGER, Week.of(LocalDate.of(2026, 4, 1)), Audience.PUBLIC);
     assertThat(Told.words(Told.markdown(sheet))).contains("No day of this week is written up");
   }
+
+  /**
+   * Detours, signs that no file system takes, and names that this machine may be unable to write.
+   */
+  @Test
+  void aPictureInTheTextMayBeCalledAnything() {
+    for (String address :
+        List.of("../x/./../a.png", "/a.png", "..\\a.png", "a%00.png", "caf%C3%A9%E2%80%94.png")) {
+      Map<String, String> files = new LinkedHashMap<>();
+      files.put("sample.yaml", YAML);
+      files.put(
+          "log/1.md",
+          "---\nday: 2026-02-23\nphotos: [{file: a.png, says: first plank}]\n---\n![here](%s)\n"
+              .formatted(address));
+      Ledger ledger = Sample.read(files, new Findings()).orElseThrow();
+      String week = Told.markdown(WeekReport.of(ledger, WEEK, Audience.CREW));
+      assertThat(week).as(address).contains("here");
+    }
+  }
 }
