@@ -2,6 +2,7 @@ package kitwright.document;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +39,19 @@ public record Cell(Inline shown, Value value) {
   /** The id of a record. */
   public static Cell id(String id) {
     return new Cell(Inline.code(id), new Value.Id(id));
+  }
+
+  /** The ids of several records. */
+  public static Cell ids(List<String> ids) {
+    List<Inline> shown = new ArrayList<>();
+    for (String id : ids) {
+      if (!shown.isEmpty()) {
+        shown.add(Inline.text(", "));
+      }
+      shown.add(Inline.code(id));
+    }
+    return new Cell(
+        new Inline.Together(shown), new Value.Several(ids.stream().map(Cell::worded).toList()));
   }
 
   /** What a record is called, with its id, by which the builder finds it; its value is the id. */

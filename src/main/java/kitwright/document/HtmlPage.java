@@ -5,6 +5,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kitwright.value.Unit;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
@@ -12,6 +13,7 @@ import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
+import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
@@ -83,12 +85,39 @@ final class HtmlPage {
     return titles.isEmpty() ? "" : RENDERER.render(new Text(titles.get(0)));
   }
 
-  /** Puts the pictures in, and takes out what leads to other files. */
+  /**
+   * Puts the pictures in, takes out what leads to other files, and sets words as print has them:
+   * boxes to tick, and no line that ends between a number and its unit.
+   */
   private static final class Closed extends AbstractVisitor {
     private final Map<String, byte[]> pictures;
 
     Closed(Map<String, byte[]> pictures) {
       this.pictures = pictures;
+    }
+
+    @Override
+    public void visit(Text text) {
+      boolean isFirst = text.getPrevious() == null && text.getParent().getPrevious() == null;
+      boolean begins = isFirst && text.getParent().getParent() instanceof ListItem;
+      text.setLiteral(joined(begins ? boxed(text.getLiteral()) : text.getLiteral()));
+    }
+
+    /** As in a task list of GitHub Flavored Markdown (section 5.3). */
+    private static String boxed(String words) {
+      return words.startsWith("[ ] ")
+          ? "☐" + words.substring(3)
+          : words.matches("(?s)\\[[xX]\\] .*") ? "☑" + words.substring(3) : words;
+    }
+
+    private static String joined(String words) {
+      StringBuilder out = new StringBuilder();
+      String before = "";
+      for (String word : words.split(" ", -1)) {
+        out.append(Unit.belongsTo(before, word) ? "\u00a0" : " ").append(word);
+        before = word;
+      }
+      return out.substring(1);
     }
 
     @Override

@@ -111,7 +111,7 @@ final class TerminalTable {
 
   private static int longestWord(String text) {
     int longest = 0;
-    for (String word : text.split(" ", -1)) {
+    for (String word : Wrapping.words(text)) {
       longest = Math.max(longest, ScreenWidth.of(word));
     }
     return longest;

@@ -3,8 +3,9 @@ package kitwright.finding;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.value.ScreenWidth;
+import kitwright.value.Unit;
 
-/** Breaks a text into lines at spaces. */
+/** Breaks a text into lines at spaces, save between a number and its unit. */
 public final class Wrapping {
   private Wrapping() {}
 
@@ -15,7 +16,7 @@ public final class Wrapping {
   public static List<String> at(int width, String text) {
     var lines = new ArrayList<String>();
     var line = new StringBuilder();
-    for (String word : text.strip().split(" +", -1)) {
+    for (String word : words(text)) {
       if (!line.isEmpty() && ScreenWidth.of(line) + 1 + ScreenWidth.of(word) > width) {
         lines.add(line.toString());
         line.setLength(0);
@@ -24,5 +25,19 @@ public final class Wrapping {
     }
     lines.add(line.toString());
     return lines;
+  }
+
+  /** What stays on one line: words, and numbers with their units. */
+  public static List<String> words(String text) {
+    var words = new ArrayList<String>();
+    for (String word : text.strip().split(" +", -1)) {
+      int last = words.size() - 1;
+      if (last >= 0 && Unit.belongsTo(words.get(last), word)) {
+        words.set(last, words.get(last) + " " + word);
+      } else {
+        words.add(word);
+      }
+    }
+    return words;
   }
 }

@@ -116,6 +116,22 @@ public enum Unit {
     return Optional.ofNullable(BY_SYMBOL.get(symbol));
   }
 
+  /**
+   * Whether {@code word} is the unit of the number that {@code before} ends with, so that no line
+   * ends between them (SI Brochure, 9th edition, 5.4.3). What follows a unit, as a comma, may stand
+   * at its end.
+   */
+  public static boolean belongsTo(String before, String word) {
+    if (before.isEmpty() || !Character.isDigit(before.charAt(before.length() - 1))) {
+      return false;
+    }
+    int end = word.length();
+    while (end > 0 && ".,;:!?)]”’".indexOf(word.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    return end > 0 && BY_SYMBOL.containsKey(word.substring(0, end));
+  }
+
   /** All the units of a dimension, as a builder writes them: {@code mm, cm, m …}. */
   public static String symbolsOf(Dimension dimension) {
     return java.util.Arrays.stream(values())

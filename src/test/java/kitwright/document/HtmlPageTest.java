@@ -194,6 +194,26 @@ class HtmlPageTest {
   }
 
   @Test
+  void whatIsToBeTickedHasABox() {
+    org.jsoup.nodes.Document page =
+        prose("1. [ ] rip at 12 mm\n2. [x] turn it\n\n- so [ ] not\n- *a* [ ] b\n\n[ ] nor here");
+    assertThat(page.getElementsByTag("li"))
+        .extracting(Element::wholeText)
+        .containsExactly("☐ rip at 12\u00a0mm", "☑ turn it", "so [ ] not", "a [ ] b");
+    assertThat(page.body().text()).endsWith("[ ] nor here");
+  }
+
+  @Test
+  void noLineEndsBetweenANumberAndItsUnit() {
+    org.jsoup.nodes.Document page =
+        prose("Kerf 3 mm. From 300 x 100 mm (at 5 °C, 40 %) 2 boards `9 mm`, 7 h");
+    assertThat(page.body().wholeText().strip())
+        .isEqualTo(
+            "Kerf 3\u00a0mm. From 300 x 100\u00a0mm (at 5\u00a0°C, 40\u00a0%) 2 boards 9 mm,"
+                + " 7\u00a0h");
+  }
+
+  @Test
   void itsStyleLoadsNothing() {
     assertThat(PageStyle.SHEET).doesNotContain("url(", "@import", "<", "http");
     assertThat(PageStyle.SHEET.getBytes(UTF_8)).hasSizeLessThan(4000);

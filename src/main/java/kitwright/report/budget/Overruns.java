@@ -106,7 +106,7 @@ public final class Overruns {
         Cell.text(words(part)),
         Cells.signed(part.amount()),
         Cells.amountOrNone(part.recoverable()),
-        Cell.several(String.join(", ", claims), claims));
+        Cell.ids(claims));
   }
 
   private String words(Why.Part part) {
