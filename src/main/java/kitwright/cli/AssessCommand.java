@@ -53,11 +53,11 @@ final class AssessCommand implements Command {
         "WHAT",
         Remedies.Least.class,
         given -> least = given,
-        "What a remedy shall be least in: mass or cost; mass where not said.");
+        "What to keep least in a remedy: mass or cost; mass where not said.");
     to.flag(
         "--scatter",
         () -> scatter = true,
-        "How likely the built part is below the designed one, by 100000 samples.");
+        "How likely the built part is below the designed one, by 100 000 samples.");
     out.declare(to);
   }
 

@@ -22,9 +22,8 @@ final class BudgetCommand implements Command {
   public void declare(Declaring to) {
     to.says(
         "Tells per line and in all what is budgeted, paid, ordered, still to come and forecast; why"
-            + " lines end over;",
-        "and between which sums the build will likely end. What claims ask is never counted before"
-            + " it has come.",
+            + " lines end over; and between which sums the build will likely end.",
+        "What claims ask is never counted before it has come.",
         "For example: kitwright budget --picture budget.svg");
     options.declare(to);
     telling.declare(to);

@@ -1,13 +1,17 @@
 package kitwright.cli;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kitwright.finding.Wrapping;
 import kitwright.ledger.Fault;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 
 /** One run of the program: finds the command, makes only that one, and answers every fault. */
@@ -86,10 +90,21 @@ final class CommandLineRun {
     CommandLine line = line(word, session.screen().width());
     line.parseArgs(arguments);
     if (line.isUsageHelpRequested()) {
+      keepWordsWhole(line);
       session.print(line.getUsageMessage().replaceFirst("Usage: ", "Usage: kitwright "));
       return Command.CLEAN;
     }
     return line.<Command>getCommand().run(session);
+  }
+
+  /** The library breaks lines behind the full stop of a file’s name, too. */
+  private static void keepWordsWhole(CommandLine line) {
+    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+    List<String> lines = new ArrayList<>();
+    for (String told : usage.description()) {
+      lines.addAll(Wrapping.at(usage.width(), told));
+    }
+    usage.description(lines.toArray(String[]::new));
   }
 
   /**

@@ -49,6 +49,15 @@ class HelpTest {
 
   @ParameterizedTest
   @MethodSource("words")
+  void noLineEndsWithinAWordOfTheExample(String name) {
+    var line = CommandLineRun.line(Commands.named(name).orElseThrow(), 80);
+    String told = String.join(" ", line.getCommandSpec().usageMessage().description());
+    assertThat(Run.in(Path.of(""), name, "--help").out().split("\\s+"))
+        .contains(told.replace("%%", "%").split("\\s+"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("words")
   void helpOfAWordIsItsHelp(String name) {
     assertThat(Run.in(Path.of(""), "help", name)).isEqualTo(Run.in(Path.of(""), name, "--help"));
   }
