@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -64,35 +65,41 @@ final class Purchases {
     if (item.isEmpty() || whole.isEmpty()) {
       return;
     }
-    Quantity left = whole.get().less(returned(root, whole.get()));
-    List<Spend> paid = payments.getOrDefault(root.id(), List.of());
-    for (Spend payment : paid) {
-      Quantity part = payment.qty().filter(left::convertsTo).orElse(left).min(left);
-      left = left.less(part);
-      Quantity kept = part.less(returned(payment, part));
-      add(payment, Optional.of(root), item.get(), because, kept);
-    }
-    boolean withdrawn = root.withdrawn().isPresent();
-    if (!withdrawn) {
-      add(root, Optional.empty(), item.get(), because, left);
+    parts(root, whole.get())
+        .map(part -> part.purchase(item.get(), because))
+        .forEach(
+            purchase -> byItem.computeIfAbsent(item.get(), any -> new ArrayList<>()).add(purchase));
+  }
+
+  /**
+   * So much of what was bought, with the payment that stands for it, or the order where none does.
+   *
+   * @param expected the day it shall come
+   * @param here since when it is here; empty while it is not
+   */
+  record Part(Spend spend, Quantity qty, Optional<LocalDate> expected, Optional<LocalDate> here) {
+    private Purchase purchase(String item, Optional<String> because) {
+      return new Purchase(spend, item, qty, because, spend.on(), expected, here);
     }
   }
 
-  private void add(
-      Spend spend, Optional<Spend> order, String item, Optional<String> because, Quantity qty) {
-    if (!qty.isNone()) {
-      byItem
-          .computeIfAbsent(item, any -> new ArrayList<>())
-          .add(
-              new Purchase(
-                  spend,
-                  item,
-                  qty,
-                  because,
-                  spend.on(),
-                  Receipts.expected(spend, order),
-                  receipts.since(spend, order)));
+  /** The parts of an order, or of a payment without one, that were not given back. */
+  Stream<Part> parts(Spend root, Quantity whole) {
+    List<Part> parts = new ArrayList<>();
+    Quantity left = whole.less(returned(root, whole));
+    for (Spend payment : payments.getOrDefault(root.id(), List.of())) {
+      Quantity part = payment.qty().filter(left::convertsTo).orElse(left).min(left);
+      left = left.less(part);
+      parts.add(part(payment, Optional.of(root), part.less(returned(payment, part))));
     }
+    if (root.withdrawn().isEmpty()) {
+      parts.add(part(root, Optional.empty(), left));
+    }
+    return parts.stream().filter(part -> !part.qty().isNone());
+  }
+
+  private Part part(Spend spend, Optional<Spend> order, Quantity qty) {
+    return new Part(spend, qty, Receipts.expected(spend, order), receipts.since(spend, order));
   }
 
   /** The shortage that it, or a payment of it, was bought for. */

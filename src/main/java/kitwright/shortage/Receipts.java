@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /**
@@ -21,6 +22,9 @@ public final class Receipts {
   private final Ledger ledger;
   private final Map<String, LocalDate> inStock = new HashMap<>();
 
+  /** Since when an order is here by what a payment of all of it says, by id of the order. */
+  private final Map<String, LocalDate> byPayment = new HashMap<>();
+
   Receipts(Ledger ledger, LocalDate today) {
     this.ledger = ledger;
     ledger.stock().stream()
@@ -29,6 +33,25 @@ public final class Receipts {
                 stock
                     .bought()
                     .ifPresent(ref -> inStock.put(ref.id(), stock.since().orElse(today))));
+    ledger.spending().stream()
+        .filter(spend -> spend.state() == Spend.State.PAID)
+        .forEach(payment -> payment.pays().ifPresent(order -> tell(order, payment)));
+  }
+
+  /** A payment that names a part speaks for that part alone. */
+  private void tell(Ref order, Spend payment) {
+    Optional<Quantity> ordered = ledger.spend(order).flatMap(Spend::qty);
+    boolean isPart =
+        payment.qty().filter(part -> ordered.filter(all -> isAll(part, all)).isEmpty()).isPresent();
+    if (!isPart) {
+      told(payment)
+          .or(() -> atTheCounter(payment, ledger.spend(order)))
+          .ifPresent(day -> byPayment.merge(order.id(), day, (a, b) -> a.isBefore(b) ? a : b));
+    }
+  }
+
+  private static boolean isAll(Quantity part, Quantity all) {
+    return part.convertsTo(all) && part.compareAmount(all) >= 0;
   }
 
   /** The receipts up to the end of the day. */
@@ -61,8 +84,12 @@ public final class Receipts {
     return told(spend).or(() -> order.flatMap(this::told)).or(() -> atTheCounter(spend, order));
   }
 
+  /** What was ordered is here too where a payment of all of it is said to have come. */
   private Optional<LocalDate> told(Spend spend) {
-    return spend.came().or(() -> Optional.ofNullable(inStock.get(spend.id())));
+    return spend
+        .came()
+        .or(() -> Optional.ofNullable(inStock.get(spend.id())))
+        .or(() -> Optional.ofNullable(byPayment.get(spend.id())));
   }
 
   private Optional<LocalDate> atTheCounter(Spend spend, Optional<Spend> order) {

@@ -42,7 +42,7 @@ final class Stores {
   private final Map<String, OrderRule> rules = new HashMap<>();
   private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
   private final Map<String, List<Dayless>> dayless = new HashMap<>();
-  private final Receipts receipts;
+  private final Purchases purchases;
 
   /** What of a purchase stands in the stock, and serves as no item yet, by id of the spend. */
   private final Map<String, Quantity> freeOfBought = new HashMap<>();
@@ -69,7 +69,7 @@ final class Stores {
                 openByItem
                     .computeIfAbsent(each.shortage().item().id(), id -> new ArrayList<>())
                     .add(each));
-    this.receipts = new Receipts(ledger, today);
+    this.purchases = new Purchases(ledger, today);
     positions.all().forEach(this::add);
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
@@ -363,15 +363,25 @@ final class Stores {
             && spend.replaces().isEmpty()
             && spend.item().isEmpty()
             && spend.withdrawn().isEmpty()
-            && receipts.since(spend).isEmpty()
             && spend.pays().isEmpty();
-    Optional<LocalDate> day =
-        current(spend.expected()).map(expected -> coming(expected, late.of(spend.id())));
-    if (coming && day.isPresent()) {
-      add(spend.named(), things.of(spend), day, Set.of(), Supply.Sureness.EXPECTED);
-    } else if (coming) {
-      dayless(things.of(spend), spend.named(), spend.expected());
+    if (coming) {
+      spend.qty().stream()
+          .flatMap(whole -> purchases.parts(spend, whole))
+          .filter(part -> part.here().isEmpty())
+          .forEach(part -> comes(spend, part));
     }
+  }
+
+  /** A part of an order may come by itself, on the day that its payment names. */
+  private void comes(Spend order, Purchases.Part part) {
+    Optional<Things.Amount> amount = things.of(order, part.qty());
+    String by = part.spend().named();
+    int days = Math.max(late.of(order.id()), late.of(part.spend().id()));
+    current(part.expected())
+        .ifPresentOrElse(
+            day ->
+                add(by, amount, Optional.of(coming(day, days)), Set.of(), Supply.Sureness.EXPECTED),
+            () -> dayless(amount, by, part.expected()));
   }
 
   private void add(

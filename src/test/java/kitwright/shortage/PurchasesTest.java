@@ -156,6 +156,17 @@ class PurchasesTest {
   }
 
   @Test
+  void whatCameWithThePaymentOfTheRestCameWithTheDepositToo() {
+    String order = spend("o", "ordered", "item: bolt, qty: 4, expected: 2026-04-01");
+    String deposit = spend("p", "paid", "pays: o");
+    assertThat(told("", order, deposit, spend("q", "paid", "pays: o, came: 2026-02-20")))
+        .isEqualTo("here [p 4], coming [], spare []");
+    assertThat(told("", order, deposit, spend("q", "paid", "pays: o, qty: 1, came: 2026-02-20")))
+        .as("it says of how much")
+        .startsWith("here [], coming [p 4 2026-04-01]");
+  }
+
+  @Test
   void whatAPaymentTellsIsToldOfItsOrder() {
     String order = spend("o", "ordered", "expected: 2026-04-01");
     assertThat(told("", order, spend("p", "paid", "pays: o, item: bolt, qty: 2")))

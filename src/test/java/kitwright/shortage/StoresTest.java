@@ -258,6 +258,39 @@ class StoresTest {
     assertThat(epoxy(ahead(FOUR_SHORT.formatted("") + spend(state, more)))).isEqualTo(told);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "'came: 2026-02-20'; lacks 3 kg",
+        "'qty: 2 kg, came: 2026-02-20'; lacks 3 kg",
+        "'qty: 0.5 kg, came: 2026-02-20'; lacks 1.5 kg waits for [spend p 2026-03-20]",
+        "'expected: 2026-03-25'; lacks 1 kg waits for [spend q 2026-03-25]",
+        "'amount: 10'; lacks 1 kg waits for [spend q 2026-03-20]",
+      })
+  void anOrderOfMaterialIsUnderWayAsFarAsItsPaymentsAre(String payment, String told) {
+    assertThat(epoxy(ahead(paid("ordered", "expected: 2026-03-20", payment)))).isEqualTo(told);
+  }
+
+  @Test
+  void whatWentBackForItsMoneyIsNotUnderWay() {
+    String back =
+        paid("paid", "expected: 2026-03-20", "qty: 1.5 kg")
+            .replace("pays: p", "refunds: p")
+            .replace(
+                "id: q, on: 2026-02-18, state: paid", "id: q, on: 2026-02-18, state: refunded");
+    assertThat(epoxy(ahead(back))).isEqualTo("lacks 2.5 kg waits for [spend p 2026-03-20]");
+  }
+
+  /** Two kilograms of epoxy, and a second record of money about them. */
+  private static String paid(String state, String more, String payment) {
+    return spend(state, "material: epoxy, qty: 2 kg, " + more).replaceFirst("\\]\\s*$", "")
+        + ", {id: q, on: 2026-02-18, state: paid, line: l, what: w, pays: p, "
+        + (payment.startsWith("amount") ? "" : "amount: 90, ")
+        + payment
+        + "}]";
+  }
+
   @Test
   void anOrderOfMaterialMayBeLate() {
     String order = spend("ordered", "material: epoxy, qty: 2 kg, expected: 2026-03-20");
