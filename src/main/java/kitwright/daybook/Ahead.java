@@ -47,8 +47,13 @@ public record Ahead(
    * @param log by date: the days of it that may be told
    */
   public static Ahead after(Week week, Facts now, List<LogDay> log) {
-    LocalDate evening = week.last().isBefore(now.day()) ? week.last() : now.day();
-    return on(now.on(evening), Headways.of(now.ledger(), log, evening));
+    Facts evening = evening(week, now);
+    return on(evening, Headways.of(now.ledger(), log, evening.day()));
+  }
+
+  /** The facts of that evening. */
+  public static Facts evening(Week week, Facts now) {
+    return now.on(week.last().isBefore(now.day()) ? week.last() : now.day());
   }
 
   private static Ahead on(Facts day, Headways told) {

@@ -1,6 +1,7 @@
 package kitwright.kit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,13 +36,17 @@ public final class KitUncounted implements Rule {
     if (!allCounted) {
       return;
     }
-    Set<String> shortItems =
-        day.ledger().shortages().stream().map(each -> each.item().id()).collect(Collectors.toSet());
+    Set<String> looked = new HashSet<>();
+    day.ledger().shortages().forEach(each -> looked.add(each.item().id()));
+    // What was counted in another unit is told by units-apart.
+    day.ledger().deliveries().stream()
+        .flatMap(delivery -> delivery.counted().stream())
+        .forEach(line -> looked.add(line.item().id()));
     Map<String, List<KitItem>> byCrate = new LinkedHashMap<>();
     Positions.on(day).all().stream()
         .filter(position -> !position.isCounted() && !position.promised().isNone())
         .map(Position::item)
-        .filter(item -> !shortItems.contains(item.id()))
+        .filter(item -> !looked.contains(item.id()))
         .forEach(
             item ->
                 byCrate

@@ -25,7 +25,9 @@ public final class ForecastOverBudget implements Rule {
           .filter(state -> !state.isOver() && state.over().signum() > 0)
           .ifPresent(state -> out.add(line(line, state)));
     }
-    if (!day.ledger().budget().isEmpty() && Account.on(day).whole().over().signum() > 0) {
+    boolean isKnown =
+        !day.ledger().budget().isEmpty() && BuildOverBudget.unread(day.ledger()).isEmpty();
+    if (isKnown && Account.on(day).whole().over().signum() > 0) {
       whole(day.ledger(), Account.on(day), out);
     }
   }

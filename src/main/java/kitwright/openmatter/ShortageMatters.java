@@ -257,20 +257,41 @@ final class ShortageMatters {
           Optional.ofNullable(uncounted.get(standing.shortage().item().id()))
                   .map(delivery -> "count " + delivery.id() + ", which may hold it; then ")
                   .orElse("")
-              + (standing.claims().isEmpty()
-                  ? "claim it from the supplier"
-                  : "send the drafted claim")
+              + toClaim(standing)
               + bought(standing);
-      case CLAIMED -> Awaited.of(sent(standing), claims(standing), last) + bought(standing);
+      case CLAIMED ->
+          Awaited.of(sent(standing), claims(standing), last) + rest(standing) + bought(standing);
       case ANSWERED ->
           brokenPromise(standing)
-              ? "ask again: what was promised did not come" + bought(standing)
+              ? "ask again: what was promised did not come" + rest(standing) + bought(standing)
               : standing.claims().stream().allMatch(claim -> isClosed(claim, standing.shortage()))
-                  ? "get it another way: the claim brings no goods" + bought(standing)
-                  : "settle what was answered to " + claims(standing) + bought(standing);
+                  ? "get it another way: the claim brings no goods"
+                      + rest(standing)
+                      + bought(standing)
+                  : "settle what was answered to "
+                      + claims(standing)
+                      + rest(standing)
+                      + bought(standing);
       case PROMISED -> "see that it comes on " + Days.named(standing.promisedFor().orElseThrow());
       case COVERED -> "nothing";
     };
+  }
+
+  /** Of what was used up nobody owes any. */
+  private static String toClaim(Standing standing) {
+    if (standing.shortage().cause() == Shortage.Cause.USED_UP) {
+      return "get it another way: nobody owes what was used up";
+    }
+    return standing.claims().isEmpty()
+        ? "claim it from the supplier"
+        : "send the drafted claim" + rest(standing);
+  }
+
+  /** What of it no claim names, where some do. */
+  private static String rest(Standing standing) {
+    return standing.isClaimedInPart()
+        ? ", and claim the " + standing.unclaimed().told() + " that no claim names"
+        : "";
   }
 
   /** What to record where one has helped oneself, whatever was decided before. */

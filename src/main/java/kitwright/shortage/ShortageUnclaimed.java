@@ -23,7 +23,6 @@ public final class ShortageUnclaimed implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
-        .filter(standing -> standing.shortage().cause() != Shortage.Cause.USED_UP)
         .filter(standing -> !standing.unclaimed().isNone())
         .forEach(standing -> out.add(finding(standing, day)));
   }

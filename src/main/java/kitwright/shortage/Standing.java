@@ -107,9 +107,12 @@ public record Standing(
 
   /**
    * What is owed and no claim names: a claim may name a part. What came before any was sent is none
-   * of what they ask.
+   * of what they ask; what was used up nobody owes.
    */
   public Quantity unclaimed() {
+    if (shortage.cause() == Shortage.Cause.USED_UP) {
+      return Quantity.none(shortage.qty().unit());
+    }
     Quantity owed = shortage.qty().less(sent);
     Quantity left = claims.isEmpty() ? owed : shortage.qty().less(unasked());
     for (Claim claim : claims) {
@@ -121,6 +124,11 @@ public record Standing(
       }
     }
     return owed.min(left);
+  }
+
+  /** Whether claims name it, and yet not all that is owed of it. */
+  public boolean isClaimedInPart() {
+    return !claims.isEmpty() && !unclaimed().isNone();
   }
 
   /** What came from whom it is owed by before any claim was sent. */

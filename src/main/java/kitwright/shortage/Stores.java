@@ -44,7 +44,7 @@ final class Stores {
   private final Map<String, List<Dayless>> dayless = new HashMap<>();
   private final Purchases purchases;
 
-  /** What of a purchase stands in the stock, and serves as no item yet, by id of the spend. */
+  /** What of stock that was bought serves as no item yet, by id of the stock. */
   private final Map<String, Quantity> freeOfBought = new HashMap<>();
 
   /** Since when stock is here, by the id of its supply. */
@@ -254,7 +254,7 @@ final class Stores {
         "stock " + stock.id(),
         things.of(stock, position.left()),
         Optional.empty(),
-        stock.keepFor().stream().map(Ref::id).collect(Collectors.toSet()),
+        keptFor(position),
         Supply.Sureness.COUNTED);
   }
 
@@ -271,14 +271,26 @@ final class Stores {
 
   private void here(KitItem item, Cover cover) {
     boolean isCounted = cover.by() instanceof Delivery;
-    if (!isCounted) {
-      add(
-          cover.by().named(),
-          things.of(item, stillThere(item, cover)),
-          Optional.empty(),
-          Set.of(),
-          cover.how() == Cover.How.DONE_WITHOUT ? Supply.Sureness.WAIVED : Supply.Sureness.COUNTED);
+    List<StockPosition> bought =
+        positions.allStock().stream().filter(each -> isBoughtBy(each.stock(), cover)).toList();
+    if (isCounted) {
+      return;
     }
+    if (bought.isEmpty()
+        || !bought.stream().allMatch(each -> each.free().convertsTo(cover.qty()))) {
+      here(item, cover, cover.qty(), Set.of());
+    } else {
+      stillThere(item, cover, bought);
+    }
+  }
+
+  private void here(KitItem item, Cover cover, Quantity qty, Set<String> keptFor) {
+    add(
+        cover.by().named(),
+        things.of(item, qty),
+        Optional.empty(),
+        keptFor,
+        cover.how() == Cover.How.DONE_WITHOUT ? Supply.Sureness.WAIVED : Supply.Sureness.COUNTED);
   }
 
   /** A delivery on its way has its supply already. */
@@ -300,27 +312,23 @@ final class Stores {
 
   /**
    * What was bought may stand in the stock: then only what nobody has used there, or asks for by
-   * its name, serves as the item, and once; nothing where the stock counts as the same thing
-   * already.
+   * its name, serves as the item, and once, for the tasks that the stock is kept for; nothing where
+   * the stock counts as the same thing already.
    */
-  private Quantity stillThere(KitItem item, Cover cover) {
-    List<StockPosition> bought =
-        positions.allStock().stream().filter(each -> isBoughtBy(each.stock(), cover)).toList();
-    if (bought.isEmpty()
-        || !bought.stream().allMatch(each -> each.free().convertsTo(cover.qty()))) {
-      return cover.qty();
+  private void stillThere(KitItem item, Cover cover, List<StockPosition> bought) {
+    Quantity rest = cover.qty();
+    for (StockPosition each : bought) {
+      String stock = each.stock().id();
+      Quantity there = freeOfBought.getOrDefault(stock, each.free());
+      Quantity part = isSame(each, item, cover) ? Quantity.none(rest.unit()) : rest.min(there);
+      rest = rest.less(part);
+      freeOfBought.put(stock, there.less(part));
+      here(item, cover, part, keptFor(each));
     }
-    Quantity there =
-        freeOfBought.computeIfAbsent(
-            cover.by().id(),
-            any ->
-                bought.stream()
-                    .filter(each -> !isSame(each, item, cover))
-                    .map(StockPosition::free)
-                    .reduce(Quantity.none(cover.qty().unit()), Quantity::plus));
-    Quantity part = cover.qty().min(there);
-    freeOfBought.put(cover.by().id(), there.less(part));
-    return part;
+  }
+
+  private static Set<String> keptFor(StockPosition position) {
+    return position.stock().keepFor().stream().map(Ref::id).collect(Collectors.toSet());
   }
 
   private static boolean isBoughtBy(Stock stock, Cover cover) {

@@ -88,6 +88,12 @@ class KitUncountedTest {
   }
 
   @Test
+  void whatWasCountedInAnotherUnitIsInACount() {
+    assertThat(told(yaml(item("a", ""), CAME.replace("[{item", "[{item: a, qty: 2 m}, {item"))))
+        .isEmpty();
+  }
+
+  @Test
   void whatIsRecordedAsShortOrPromisedAsNoneIsNotMissed() {
     String yaml = yaml(item("a", "") + item("b", "").replace("qty: 4", "qty: 0"), CAME);
     assertThat(told(yaml)).hasSize(1).first().asString().endsWith("no count: a.");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import kitwright.Sample;
 import kitwright.finding.Finding;
+import kitwright.finding.Findings;
 import kitwright.ledger.Rule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +35,39 @@ class MoneyRulesTest {
   void aCurrencyWithoutCentsIsWorthLessThanOneWithThem(String amount, String rate, boolean told) {
     assertThat(told(new RateDoubtful(), LINE + "spending:\n" + spend(amount, rate)))
         .hasSize(told ? 1 : 0);
+  }
+
+  @Test
+  void whetherABudgetSufficesThatCannotBeReadNobodyCanTell() {
+    String budget =
+        """
+        budget: [{line: a, title: A, amount: 50}, {line: b, title: B, amount: %s}]
+        spending: [{id: p, on: 2026-02-03, line: a, what: x, amount: %s, state: paid}]
+        """;
+    assertThat(unsound(new BuildOverBudget(), budget.formatted("lots", "60")))
+        .containsExactly(
+            "Whether the build is over its budget nobody can tell: spent and ordered are 60.00 EUR"
+                + " in all, and budget line b cannot be read.");
+    assertThat(unsound(new BuildOverBudget(), budget.formatted("lots", "40"))).isEmpty();
+    assertThat(unsound(new BuildOverBudget(), budget.formatted("5", "60")))
+        .containsExactly(
+            "Spent and ordered are 60.00 EUR in all, 5.00 EUR over the budget of 55.00 EUR.");
+    String forecast = budget.replace("amount: 50", "amount: 50, remaining: 30");
+    assertThat(unsound(new ForecastOverBudget(), forecast.formatted("lots", "40")))
+        .singleElement()
+        .asString()
+        .startsWith("“A” is forecast");
+    assertThat(unsound(new ForecastOverBudget(), forecast.formatted("5", "40")))
+        .hasSize(2)
+        .anyMatch(each -> each.startsWith("The build is forecast"));
+  }
+
+  /** What is found where a record cannot be read. */
+  private static List<String> unsound(Rule rule, String yaml) {
+    return Sample.findings(rule, Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY)
+        .stream()
+        .map(each -> each.what().replace('\u00a0', ' '))
+        .toList();
   }
 
   @Test

@@ -7,6 +7,8 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.network.Plan;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is open, by when, for whom. Sample's today is Monday, 2 March 2026. */
 class OpenMattersTest {
@@ -89,6 +91,38 @@ class OpenMattersTest {
         .isEqualTo(
             "claim it from the supplier; bought it instead? “kitwright buy … --replaces s”, or"
                 + " “replaces:” in the payment");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '|',
+      value = {
+        "; send the drafted claim, and claim the 3 that no claim names; bought",
+        ", sent: 2026-02-21; press for an answer to c, and claim the 3 that no claim names;"
+            + " bought",
+        ", sent: 2026-02-21, events: [{on: 2026-02-22, what: answered}]; settle what was answered"
+            + " to c, and claim the 3 that no claim names; bought",
+        ", sent: 2026-02-21, events: [{on: 2026-02-22, what: promised, expect: 2026-02-25}]; ask"
+            + " again: what was promised did not come, and claim the 3 that no claim names; bought",
+        ", sent: 2026-02-21, settled: {on: 2026-02-22, how: refused}; get it another way: the claim"
+            + " brings no goods, and claim the 3 that no claim names; bought"
+      })
+  void whatNoClaimNamesOfItIsStillToBeClaimed(String claim, String next) {
+    String yaml =
+        """
+        kit: [{id: pin, what: pin, qty: 4}]
+        shortages: [{id: s, item: pin, qty: 4, found: 2026-02-20, cause: not-packed}]
+        claims: [{id: c, against: kit-maker, remedy: replacement, shortages: [{shortage: s, qty: 1}]%s}]
+        """;
+    String more = claim == null ? "" : claim;
+    assertThat(only(yaml.formatted(more), OpenMatter.Sort.SHORTAGE).next()).startsWith(next);
+    assertThat(
+            only(
+                    yaml.formatted(more).replace("{shortage: s, qty: 1}", "s"),
+                    OpenMatter.Sort.SHORTAGE)
+                .next())
+        .doesNotContain("no claim names");
   }
 
   @Test

@@ -71,8 +71,8 @@ class ToldMattersTest {
             "kit item cleat | 2 × cleat: counted short, not recorded | you | record it as a"
                 + " shortage and claim it; if you buy it, order it by 10\u00a0March\u00a02026 | by"
                 + " 2026-03-06 | stops side, needed by 2026-03-20",
-            "shortage s | 2 × cleat: used up | you | claim it from the supplier (or buy) | by"
-                + " 2026-03-06 | stops side, needed by 2026-03-20");
+            "shortage s | 2 × cleat: used up | you | get it another way: nobody owes what was used"
+                + " up (or buy) | by 2026-03-06 | stops side, needed by 2026-03-20");
   }
 
   @Test

@@ -204,6 +204,30 @@ class StoresTest {
     assertThat(missing).isEqualTo(lacks);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        // Six counted; of twelve asked for the frame wants ten and the other two.
+        "keep-for: [other]; keep-for: [other]; 4", // all that was bought is the other’s
+        "keep-for: [frame]; keep-for: [frame]; 0",
+        "keep-for: [other]; ''; 2", // four for the other, two for both
+        "keep-for: [frame]; keep-for: [other]; 0",
+      })
+  void whatWasBoughtAndIsKeptServesTheTasksThatItIsKeptForAlone(String a, String c, int lacks) {
+    String kept =
+        boxes("", "")
+            .replace("{id: a,", "{id: a, " + a + ",")
+            .replace("{id: c,", "{id: c, " + (c.isEmpty() ? "" : c + ","));
+    LookAhead ahead = ahead("", 2, kept, Late.NOTHING);
+    int missing =
+        ahead.all().stream()
+            .filter(each -> each.thing().key().equals("kit bolt"))
+            .mapToInt(each -> each.missing().amount().intValue())
+            .sum();
+    assertThat(missing).isEqualTo(lacks);
+  }
+
   @Test
   void whatASubstitutionWithoutAShortageReplacesServesItsHeldTaskAlone() {
     String sub =

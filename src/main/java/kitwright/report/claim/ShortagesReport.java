@@ -80,19 +80,38 @@ public final class ShortagesReport implements Report {
     }
     List<Money> worth =
         Amounts.of(open.stream().flatMap(each -> each.openValue().stream()).toList()).sums();
-    long untold = open.stream().filter(each -> each.claims().isEmpty()).count();
     long undecided = open.stream().filter(each -> each.shortage().decided().isEmpty()).count();
     return Say.count(open.size(), "shortage is", "shortages are")
         + " open, the oldest for "
         + Say.days(open.get(0).age())
         + (worth.isEmpty() ? "" : "; at the kit’s prices they are worth " + Say.monies(worth))
         + ". "
-        + (untold == 0
-            ? "Each has a claim or a draft of one."
-            : Say.count(untold, "has", "have") + " no claim.")
+        + claims(open)
         + (undecided == 0
             ? ""
             : " For " + Say.count(undecided, "no way out is", "no way out is") + " chosen yet.");
+  }
+
+  private static String claims(List<Standing> open) {
+    long untold = open.stream().filter(each -> each.claims().isEmpty() && isOwed(each)).count();
+    long inPart = open.stream().filter(Standing::isClaimedInPart).count();
+    String part = inPart == 0 ? "" : Say.count(inPart, "is", "are") + " claimed only in part";
+    if (untold > 0) {
+      return Say.count(untold, "has", "have")
+          + " no claim"
+          + (part.isEmpty() ? "" : ", " + part)
+          + ".";
+    }
+    if (!part.isEmpty()) {
+      return part + ".";
+    }
+    return open.stream().allMatch(each -> each.claims().isEmpty())
+        ? "Nobody owes what was used up."
+        : "Each that is owed has a claim or a draft of one.";
+  }
+
+  private static boolean isOwed(Standing each) {
+    return each.shortage().cause() != Shortage.Cause.USED_UP;
   }
 
   private static List<Block> open(List<Standing> open, Map<String, LocalDate> neededBy) {
@@ -156,7 +175,7 @@ public final class ShortagesReport implements Report {
 
   private static Inline claim(Standing each) {
     if (each.claims().isEmpty()) {
-      return Inline.strong("none");
+      return isOwed(each) ? Inline.strong("none") : Inline.text("not owed");
     }
     List<Inline> parts = new ArrayList<>();
     each.claims()
@@ -165,6 +184,9 @@ public final class ShortagesReport implements Report {
               parts.add(Inline.code(claim.id()));
               parts.add(Inline.text(claim.sent().isPresent() ? " " : " draft "));
             });
+    if (each.isClaimedInPart()) {
+      parts.add(Inline.strong(Say.qty(each.unclaimed()) + " in no claim"));
+    }
     return Inline.together(parts.toArray(Inline[]::new));
   }
 

@@ -214,6 +214,7 @@ public final class CrewWeek {
 
   private List<Inline> next() {
     List<Inline> all = new ArrayList<>(parts.nextWork());
+    parts.clashes(now).map(Inline::text).forEach(all::add);
     parts
         .works("Under way, but not released, so to be stopped", parts.ahead().breached())
         .ifPresent(all::add);

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.daybook.Ahead;
 import kitwright.daybook.Progress;
@@ -17,7 +19,9 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Table;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
+import kitwright.loan.Clash;
 import kitwright.report.words.Say;
 
 /** Parts of a week for those who build. */
@@ -82,6 +86,18 @@ public record WeekParts(Week week, WeekLog log, Ahead ahead) {
             works("In progress", ahead.underWay()).stream(),
             works("May start", ahead.ready()).stream())
         .toList();
+  }
+
+  /** Those among them that cannot go on together, since they need the same borrowed tool. */
+  Stream<String> clashes(Facts now) {
+    Set<String> listed =
+        Stream.concat(ahead.underWay().stream(), ahead.ready().stream())
+            .map(Task::id)
+            .collect(Collectors.toSet());
+    Facts evening = Ahead.evening(week, now);
+    return Clash.on(evening).stream()
+        .filter(clash -> clash.tasks().stream().filter(listed::contains).count() > 1)
+        .map(clash -> clash.words(evening) + ".");
   }
 
   /** Tasks by name behind a title; nothing where there are none. */

@@ -125,6 +125,25 @@ class WeekReportTest {
   }
 
   @Test
+  void tellsTheCrewWhichWorkNeedsOneToolAtTheSameTime() {
+    String tool = "  - {id: %s, what: %s, takes: 2 d, tools: [bandsaw]}\n";
+    String yaml =
+        "borrowed: [{id: saw, tool: bandsaw, from: pell, on: 2026-02-01, condition: good}]\n"
+            + "tasks:\n"
+            + tool.formatted("rib", "Saw the ribs")
+            + tool.formatted("rail", "Saw the rail");
+    assertThat(Told.words(Told.markdown(WeekReport.of(Sample.ledger(yaml), WEEK, Audience.CREW))))
+        .contains(
+            "May start: “Saw the ribs” and “Saw the rail”.",
+            "“Saw the rail” and “Saw the ribs” both need the bandsaw at the same time, and one is"
+                + " here.");
+    String after = yaml.replace("rail, what", "rail, after: [rib], what");
+    assertThat(Told.words(Told.markdown(WeekReport.of(Sample.ledger(after), WEEK, Audience.CREW))))
+        .contains("May start: “Saw the ribs”.")
+        .doesNotContain("at the same time");
+  }
+
+  @Test
   void tellsTheCrewWhoWaitsForWhom() {
     List<List<String>> waits =
         Told.tables(markdown(Audience.CREW)).stream()
