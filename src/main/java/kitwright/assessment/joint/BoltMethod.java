@@ -178,7 +178,10 @@ public final class BoltMethod {
     }
     all.forEach(borne -> figures.put(borne.measure(), borne.load()));
     inputs.note(
-        "bolts by the values of their class; shear through the thread; no prying," + " no preload");
+        "bolts by the values of their class; shear through the thread; no prying, no preload"
+            + (section.layers().isEmpty()
+                ? "; what they go through is not listed and not looked at"
+                : ""));
     return new Outcome(figures, () -> List.of(working(section, thread, all, wood)));
   }
 

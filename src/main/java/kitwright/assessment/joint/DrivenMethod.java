@@ -291,7 +291,7 @@ public final class DrivenMethod {
           Measure.HEAD, wood.get().id() + " does not state its compressive-strength-across");
       return;
     }
-    Washers.thin(section, head.get()).ifPresent(what -> figures.lacks(Measure.HEAD, what));
+    Washers.thin(section, 1, head.get()).ifPresent(what -> figures.lacks(Measure.HEAD, what));
     double strength =
         across.getAsDouble() * factors.strength(wood.get().id(), wood.get().sort(), 1);
     double pull =

@@ -50,9 +50,13 @@ final class Washers {
     return lacking;
   }
 
-  /** Why a piece may let a washer or head through before it is pressed in, if it may. */
-  static Optional<String> thin(Section section, double washer) {
-    Optional<Double> thick = section.layers().get(0).thickness().map(Quantity::base);
+  /**
+   * Why a piece may let a washer or head through before it is pressed in, if it may.
+   *
+   * @param layer from 1
+   */
+  static Optional<String> thin(Section section, int layer, double washer) {
+    Optional<Double> thick = section.layers().get(layer - 1).thickness().map(Quantity::base);
     return thick.isPresent() && thick.get() >= washer - 1e-9
         ? Optional.empty()
         : Optional.of(

@@ -178,22 +178,20 @@ public final class WoodUnderBolts {
     Distance.fault(section, name, dimension(name), least).ifPresent(lacking::add);
   }
 
+  /** Under the head and under the nut: a washer on each, of which the weaker wood gives first. */
   private void washer(Materials materials, double count, Figures figures, List<Step> steps) {
     Optional<Double> washer = dimension("washer");
-    Optional<Material> wood = section.layers().get(0).material().flatMap(materials::material);
-    if (washer.isEmpty() || wood.isEmpty()) {
+    if (washer.isEmpty()) {
+      figures.lacks(Measure.BOLT_WASHER, section.named() + " does not state its washer");
       return;
     }
-    OptionalDouble across = inputs.value(wood.get(), MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
+    OptionalDouble across = underWashers(materials, washer.get(), figures);
     if (across.isEmpty()) {
-      figures.lacks(
-          Measure.BOLT_WASHER, wood.get().id() + " does not state its compressive-strength-across");
       return;
     }
     Washers.lacking(section, washer.get(), diameter, count)
         .forEach(what -> figures.lacks(Measure.BOLT_WASHER, what));
-    Washers.thin(section, washer.get()).ifPresent(what -> figures.lacks(Measure.BOLT_WASHER, what));
-    double strength = factors.wood(1) * across.getAsDouble();
+    double strength = across.getAsDouble();
     double pull =
         count * BoltInWood.washer(strength, washer.get(), BoltInWood.hole(diameter)) / 1000;
     figures.put(Measure.BOLT_WASHER, pull);
@@ -209,5 +207,37 @@ public final class WoodUnderBolts {
                 + ", d "
                 + Print.mm(diameter),
             Print.with(pull, "kN")));
+  }
+
+  /** The least strength across of the outer pieces, Pa; none where one of them is not known. */
+  private OptionalDouble underWashers(Materials materials, double washer, Figures figures) {
+    double least = Double.POSITIVE_INFINITY;
+    int last = section.layers().size();
+    for (int layer : last > 1 ? new int[] {1, last} : new int[] {1}) {
+      Optional<Material> piece =
+          section.layers().get(layer - 1).material().flatMap(materials::material);
+      if (piece.filter(one -> one.sort() == Material.Sort.METAL).isPresent()) {
+        continue;
+      }
+      OptionalDouble across =
+          piece.isEmpty()
+              ? OptionalDouble.empty()
+              : inputs.value(piece.get(), MaterialProperty.COMPRESSIVE_STRENGTH_ACROSS);
+      if (across.isEmpty()) {
+        figures.lacks(
+            Measure.BOLT_WASHER,
+            piece.map(Material::id).orElse(section.named())
+                + " does not state its compressive-strength-across");
+        return OptionalDouble.empty();
+      }
+      Washers.thin(section, layer, washer)
+          .ifPresent(what -> figures.lacks(Measure.BOLT_WASHER, what));
+      least = Math.min(least, factors.wood(layer) * across.getAsDouble());
+    }
+    if (Double.isInfinite(least)) {
+      figures.lacks(Measure.BOLT_WASHER, section.named() + " lists no wood under its washers");
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(least);
   }
 }

@@ -54,7 +54,47 @@ public final class Comparison {
     if (assessment.method() == Method.LAMINATE) {
       weakerAside(limits);
     }
+    if (assessment.method() == Method.BOLT) {
+      throughWood(known, limits);
+    }
     return rows;
+  }
+
+  /**
+   * A bolt that is pulled or sheared bears no more than what it goes through: what is asked of the
+   * one alone says nothing of the other.
+   */
+  private void throughWood(Set<Measure> known, Map<Measure, Limit> limits) {
+    for (Measure pressed : List.of(Measure.BOLT_WASHER, Measure.CRUSHING)) {
+      as(Measure.BOLT_TENSION, pressed, known, limits);
+      as(Measure.BOLT_PROOF, pressed, known, limits);
+      as(pressed, Measure.BOLT_TENSION, known, limits);
+    }
+    as(Measure.BOLT_SHEAR, Measure.BOLT_BEARING, known, limits);
+  }
+
+  /** What bears the same load must reach the same limit, where nobody asked for less of it. */
+  private void as(Measure asked, Measure aside, Set<Measure> known, Map<Measure, Limit> limits) {
+    Limit limit = limits.get(asked);
+    boolean alone = limit != null && limit.side() == Side.AT_LEAST && !limits.containsKey(aside);
+    if (!alone || !known.contains(aside)) {
+      return;
+    }
+    Row row = row(aside, Optional.of(limit));
+    boolean told = row.lacking().isEmpty() && row.ratio().isPresent();
+    if (told && !row.fails()) {
+      return;
+    }
+    lacking.add(
+        aside.words()
+            + (told
+                ? " is " + Print.ratio(row.ratio().getAsDouble()) + " of the design value"
+                : " is not known (" + String.join("; ", row.lacking()) + ")")
+            + ", and only “"
+            + asked.key()
+            + "” was asked: ask for "
+            + aside.key()
+            + " too, with the reason (less-because) where less is enough");
   }
 
   /**

@@ -73,6 +73,22 @@ class CoreUnderFittingsTest {
     isOpen(result("73 mm", "3 mm", ""), "a washer of 73 mm and 6 mm thick bends: at most 72 mm");
   }
 
+  /** Foam under the same washer bears 0.127 of what balsa does: the bolt alone says nothing. */
+  @Test
+  void aPullAsksTheCoreToo() {
+    Result pulled =
+        Assessments.on(
+                Facts.of(
+                    Sample.ledger(
+                        LEDGER
+                            .formatted("24 mm", "3 mm", "")
+                            .replace("{crushing: 1}", "{strength: 1}")),
+                    Sample.TODAY))
+            .all()
+            .get(0);
+    isOpen(pulled, "crushed under the washer is 0.127 of the design value, and only “strength”");
+  }
+
   @Test
   void aFactorOnTheCoreCounts() {
     Result less =

@@ -247,4 +247,111 @@ class WoodUnderBoltsTest {
   private static Result of(String yaml) {
     return Assessments.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
   }
+
+  private static final String ROOM = "end-distance: 90 mm, edge-distance: 40 mm";
+
+  /** What is pulled bears no more than the wood under its washers, whichever of them was asked. */
+  @Test
+  void aPullAsksTheWasherToo() {
+    for (String asked : java.util.List.of("strength", "proof")) {
+      String pulled = BOLTS.replace("{bearing: 1, washer: 1}", "{" + asked + ": 1}");
+      assertThat(told(pulled.formatted(ROOM + ", washer: 36 mm")).verdict().passes()).isTrue();
+      Verdict bare = told(pulled.formatted(ROOM)).verdict();
+      assertThat(bare.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+      assertThat(bare.because())
+          .contains(
+              "is not known (section s does not state its washer), and only “"
+                  + asked
+                  + "” was asked: ask for washer too");
+    }
+  }
+
+  /** Washers of 36 and 30 mm on M12: (30² − 13²)/(36² − 13²) is 0.648. */
+  @Test
+  void aSmallerWasherIsNotPassedByItsBolt() {
+    Verdict less = smaller("strength: 1");
+    assertThat(less.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(less.because())
+        .contains(
+            "sinks into the wood is 0.648 of the design value, and only “strength” was asked");
+    assertThat(smaller("strength: 1, washer: 1").fails()).isTrue();
+    assertThat(smaller("strength: 1, washer: 0.6").passes()).isTrue();
+    assertThat(smaller("strength: 0.6").passes()).isTrue();
+  }
+
+  private static Verdict smaller(String asked) {
+    return told(BOLTS
+            .formatted(ROOM + ", washer: 36 mm")
+            .replace("assessments:", built(ROOM + ", washer: 30 mm") + "assessments:")
+            .replace("built: s", "built: t")
+            .replace("bearing: 1, washer: 1", asked))
+        .verdict();
+  }
+
+  private static String built(String dimensions) {
+    return """
+      - id: t
+        shape: bolt
+        material: mild
+        dimensions: {diameter: 12 mm, %s}
+        layers: [{material: oak-x, thickness: 38 mm}, {material: oak-x, thickness: 89 mm}]
+    """
+        .formatted(dimensions);
+  }
+
+  /** Sheared, it bears no more than the wood that it bears on; 60 mm from an end it may split. */
+  @Test
+  void aShearAsksTheBearingToo() {
+    String sheared = BOLTS.replace("bearing: 1, washer: 1", "shear: 1");
+    assertThat(told(sheared.formatted(ROOM)).verdict().passes()).isTrue();
+    Verdict near = told(sheared.formatted("end-distance: 60 mm, edge-distance: 40 mm")).verdict();
+    assertThat(near.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(near.because()).contains("only “shear” was asked: ask for bearing too");
+  }
+
+  /** The washer may hold where the bolt does not: what is built breaks at half. */
+  @Test
+  void aWasherAsksItsBoltToo() {
+    String weak =
+        BOLTS
+            .formatted(ROOM + ", washer: 36 mm")
+            .replace("assessments:", built(ROOM + ", washer: 36 mm") + "assessments:")
+            .replace("bearing: 1, washer: 1", "washer: 1");
+    String soft =
+        "  - {id: soft, kind: bolt, basis: minimum, tensile-strength: 200 MPa, proof-stress:"
+            + " 110 MPa, shear-strength: 120 MPa, source: t}\nsections:";
+    Verdict half =
+        told(weak.replace("sections:", soft)
+                .replace("built: s", "built: t")
+                .replaceFirst("(?s)(id: t.*?)material: mild", "$1material: soft"))
+            .verdict();
+    assertThat(half.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(half.because())
+        .contains("breaking load in tension is 0.5 of the design value, and only “washer”");
+  }
+
+  /** A washer lies under the nut as well: of two woods the softer lets it in. */
+  @Test
+  void theSofterOfTheOuterPiecesGivesFirst() {
+    String pine =
+        BOLTS
+            .formatted(ROOM + ", washer: 36 mm")
+            .replace(
+                "  - {id: mild",
+                "  - {id: pine-x, kind: timber, basis: minimum, density: 560 kg/m3, E: 11 GPa,"
+                    + " bending-strength: 80 MPa, shear-strength: 9 MPa,"
+                    + " compressive-strength-across: 3 MPa, source: t}\n  - {id: mild")
+            .replace("{material: oak-x, thickness: 89 mm}", "{material: pine-x, thickness: 89 mm}");
+    double soft = 3 * 3 * Math.PI / 4 * (36 * 36 - 169) / 1000;
+    assertThat(built(told(pine), Measure.BOLT_WASHER)).isCloseTo(soft, within(1e-9));
+    String turned =
+        pine.replace("oak-x, thickness", "z, thickness")
+            .replace("pine-x, thickness", "oak-x, thickness")
+            .replace("z, thickness", "pine-x, thickness");
+    assertThat(built(told(turned), Measure.BOLT_WASHER)).isCloseTo(soft, within(1e-9));
+    assertThat(told(pine.replace("thickness: 89", "thickness: 30")).verdict().because())
+        .contains("may let it through before it is pressed in");
+    assertThat(told(pine.replace(" compressive-strength-across: 3 MPa,", "")).verdict().because())
+        .contains("pine-x does not state its compressive-strength-across");
+  }
 }
