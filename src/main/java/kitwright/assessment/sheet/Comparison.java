@@ -76,8 +76,10 @@ public final class Comparison {
   /** What bears the same load must reach the same limit, where nobody asked for less of it. */
   private void as(Measure asked, Measure aside, Set<Measure> known, Map<Measure, Limit> limits) {
     Limit limit = limits.get(asked);
-    boolean alone = limit != null && limit.side() == Side.AT_LEAST && !limits.containsKey(aside);
-    if (!alone || !known.contains(aside)) {
+    if (limit == null
+        || limit.side() != Side.AT_LEAST
+        || limits.containsKey(aside)
+        || !known.contains(aside)) {
       return;
     }
     Row row = row(aside, Optional.of(limit));
