@@ -15,6 +15,14 @@ public final class Validity {
     all.add(
         "not looked at: grounding, slamming, fatigue, creep, heat, impact, and holes, notches,"
             + " fittings and joints other than those named");
+    switch (result.assessment().method()) {
+      case SECTION, TIMBER, PANEL ->
+          all.add(
+              "not looked at either: crushing at supports and under a load at one place, so see"
+                  + " that they are wide enough for the wood or core; and that a deep timber is"
+                  + " weaker for its size than a small one");
+      case LAMINATE, BOLT, EXTERNAL -> {}
+    }
     if (!Bases.of(result.inputs()).mixed()) {
       all.add(Bases.of(result.inputs()).words());
     }
