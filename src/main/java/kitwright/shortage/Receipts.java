@@ -1,8 +1,11 @@
 package kitwright.shortage;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +13,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -22,6 +26,9 @@ public final class Receipts {
   private final Ledger ledger;
   private final Map<String, LocalDate> inStock = new HashMap<>();
 
+  /** By id of the order. */
+  private final Map<String, List<Spend>> payments = new HashMap<>();
+
   /** Since when an order is here by what a payment of all of it says, by id of the order. */
   private final Map<String, LocalDate> byPayment = new HashMap<>();
 
@@ -33,9 +40,14 @@ public final class Receipts {
                 stock
                     .bought()
                     .ifPresent(ref -> inStock.put(ref.id(), stock.since().orElse(today))));
-    ledger.spending().stream()
-        .filter(spend -> spend.state() == Spend.State.PAID)
-        .forEach(payment -> payment.pays().ifPresent(order -> tell(order, payment)));
+    for (Spend spend : ledger.spending()) {
+      if (spend.state() == Spend.State.PAID && spend.pays().isPresent()) {
+        payments.computeIfAbsent(spend.pays().get().id(), any -> new ArrayList<>(1)).add(spend);
+      }
+    }
+    payments
+        .values()
+        .forEach(all -> all.forEach(each -> each.pays().ifPresent(order -> tell(order, each))));
   }
 
   /** A payment that names a part speaks for that part alone. */
@@ -93,8 +105,23 @@ public final class Receipts {
   }
 
   private Optional<LocalDate> atTheCounter(Spend spend, Optional<Spend> order) {
-    boolean before = expected(spend, order).filter(spend.on()::isBefore).isPresent();
+    boolean before =
+        expected(spend, order).filter(spend.on()::isBefore).isPresent()
+            || order.filter(this::isPaidInPart).isPresent();
     return before || spend.state() != Spend.State.PAID ? Optional.empty() : Optional.of(spend.on());
+  }
+
+  /** A deposit proves nothing: more is owed, in the currency of the order. */
+  private boolean isPaidInPart(Spend order) {
+    List<Spend> parts = payments.getOrDefault(order.id(), List.of());
+    Currency currency = order.amount().currency();
+    return parts.stream().noneMatch(Spend::inFull)
+        && parts.stream().allMatch(each -> each.amount().currency().equals(currency))
+        && parts.stream()
+                .map(Spend::amount)
+                .reduce(Money.zero(currency), Money::plus)
+                .compareAmount(order.amount())
+            < 0;
   }
 
   /** The day for which it is said, of a payment also by its order. */

@@ -371,6 +371,25 @@ class StandingsTest {
   }
 
   @Test
+  void aDepositBringsNothing() {
+    String deposit =
+        FOUR_CAME
+            + """
+            spending:
+              - {id: o, on: 2026-02-01, line: a, what: cleats, state: ordered, amount: 12 EUR, item: cleat, qty: 2, because: s}
+              - {id: p, on: 2026-02-02, line: a, what: on account, state: paid, amount: 6 EUR, pays: o}
+            """;
+    assertThat(sixShort(deposit).covered(Cover.How.BOUGHT).isNone()).isTrue();
+    assertThat(
+            sixShort(deposit.replace("pays: o", "pays: o, in-full: yes")).covered(Cover.How.BOUGHT))
+        .hasToString("2 each");
+    assertThat(
+            sixShort(deposit.replace("pays: o", "pays: o, came: 2026-02-02"))
+                .covered(Cover.How.BOUGHT))
+        .hasToString("2 each");
+  }
+
+  @Test
   void anOrderGivenUpBringsNothing() {
     assertThat(
             sixShort(
