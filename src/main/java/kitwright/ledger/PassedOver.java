@@ -27,8 +27,8 @@ final class PassedOver {
   private static final Set<String> NO_RECORDS =
       Set.of(
           ("jpg jpeg png gif webp heic heif tif tiff bmp svg pdf mp4 mov avi mkv mp3 wav zip gz 7z"
-               + " tar doc docx odt xls xlsx ods csv tsv dxf dwg step stp stl html htm ics eml msg"
-               + " sig asc pub bak orig old swp swo tmp part")
+                  + " tar doc docx odt xls xlsx ods csv tsv dxf dwg step stp stl html htm ics eml msg"
+                  + " sig asc pub bak orig old swp swo tmp part")
               .split(" "));
 
   /**

@@ -181,7 +181,7 @@ class AnsweredTest {
                 counted.isEmpty()
                     ? "shortages:"
                     : "  - {id: e, received: 2026-02-05, from: kit-maker, counted: [{item: bolt,"
-                          + " qty: "
+                        + " qty: "
                         + counted
                         + "}]}\nshortages:")
             + "claims: [{id: c, against: kit-maker, sent: 2026-01-10, remedy: replacement,"
