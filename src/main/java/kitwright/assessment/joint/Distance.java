@@ -13,26 +13,13 @@ final class Distance {
   /** Why a washer does not lie wholly on the piece, or lies over the next, if so; m. */
   static Optional<String> washer(
       Section section, String name, Optional<Double> stated, double least) {
-    if (stated.isEmpty()) {
-      return Optional.of(
-          section.named()
-              + " does not state its "
-              + name
-              + ": a washer asks for at least "
-              + Print.mm(least));
-    }
-    return stated.get() >= least - 1e-9
-        ? Optional.empty()
-        : Optional.of(
-            "the "
-                + name
-                + " of "
-                + section.named()
-                + " is "
-                + Print.mm(stated.get())
-                + ", and its washer asks for "
-                + Print.mm(least)
-                + " to press on all that it covers");
+    return lack(
+        section,
+        name,
+        stated,
+        least,
+        ": a washer asks for at least " + Print.mm(least),
+        "and its washer asks for " + Print.mm(least) + " to press on all that it covers");
   }
 
   /**
@@ -43,9 +30,24 @@ final class Distance {
    */
   static Optional<String> fault(
       Section section, String name, Optional<Double> stated, double least) {
+    return lack(
+        section,
+        name,
+        stated,
+        least,
+        " (at least " + Print.mm(least) + ")",
+        "below the " + Print.mm(least) + " from which the wood does not split first");
+  }
+
+  private static Optional<String> lack(
+      Section section,
+      String name,
+      Optional<Double> stated,
+      double least,
+      String unstated,
+      String tooNear) {
     if (stated.isEmpty()) {
-      return Optional.of(
-          section.named() + " does not state its " + name + " (at least " + Print.mm(least) + ")");
+      return Optional.of(section.named() + " does not state its " + name + unstated);
     }
     return stated.get() >= least - 1e-9
         ? Optional.empty()
@@ -56,8 +58,7 @@ final class Distance {
                 + section.named()
                 + " is "
                 + Print.mm(stated.get())
-                + ", below the "
-                + Print.mm(least)
-                + " from which the wood does not split first");
+                + ", "
+                + tooNear);
   }
 }
