@@ -2,12 +2,14 @@ package kitwright.shortage;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.substitution.Lack;
+import kitwright.value.Quantity;
 
 /** When a way out brings the thing, by its own word. */
 public final class Arrival {
@@ -48,7 +50,34 @@ public final class Arrival {
   }
 
   private static boolean isAtHand(Substitution substitution, Positions positions, Ledger ledger) {
-    return substitution.use().stream().allMatch(take -> take.spend().isEmpty())
-        && Serves.of(substitution, positions, ledger).why().isEmpty();
+    return Serves.of(substitution, positions, ledger).why().isEmpty()
+        && Serves.together(substitution.use()).stream()
+            .allMatch(take -> isHere(take, substitution, positions));
+  }
+
+  /** Whether what is still to be taken has not gone into other work; false where nobody can say. */
+  private static boolean isHere(
+      Substitution.Take take, Substitution substitution, Positions positions) {
+    boolean stock =
+        take.stock()
+            .flatMap(positions::ofStock)
+            .filter(at -> at.doubts().isEmpty())
+            .filter(
+                at ->
+                    at.ahead().stream()
+                            .filter(promise -> promise.to().equals(substitution))
+                            .flatMap(promise -> promise.qty().stream())
+                            .reduce(Quantity.none(at.left().unit()), Quantity::plus)
+                            .compareAmount(at.left())
+                        <= 0)
+            .isPresent();
+    return stock
+        || take.item()
+            .flatMap(positions::of)
+            .filter(at -> at.doubts().isEmpty())
+            .map(Position::left)
+            .filter(take.qty()::convertsTo)
+            .filter(left -> left.compareAmount(take.qty()) >= 0)
+            .isPresent();
   }
 }

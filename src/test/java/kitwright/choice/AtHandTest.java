@@ -47,6 +47,19 @@ class AtHandTest {
         .isEqualTo("not said, not known");
   }
 
+  /** Of five boards four went into the lockers: the four that it takes are not here. */
+  @Test
+  void whatWentIntoOtherWorkIsNotHere() {
+    String used = "---\nday: 2026-02-20\nused: [{stock: larch-a, qty: %d%s}]\n---\n";
+    assertThat(told(Spars.LEDGER + used.formatted(4, ", task: lockers")))
+        .isEqualTo("not said, not known");
+    assertThat(told(Spars.LEDGER + used.formatted(1, ", task: lockers")))
+        .isEqualTo("0.00 EUR, 2026-03-02");
+    assertThat(told(Spars.LEDGER + used.formatted(4, ", task: close")))
+        .as("its own work has used them")
+        .isEqualTo("0.00 EUR, 2026-03-02");
+  }
+
   @Test
   void twoLinesOfOneStackAreTakenTogether() {
     String twice = use("use: [{stock: larch-a, qty: 3 each}, {stock: larch-a, qty: 3 each}]");
