@@ -18,7 +18,7 @@ import kitwright.value.Ref;
 
 /** Every assessment of a ledger, each worked out once, when it is first asked for. */
 public final class Assessments {
-  private static final Facts.Fact<Assessments> FACT = new Work();
+  private static final Facts.Fact<Assessments> FACT = day -> of(day.ledger());
 
   private final Ledger ledger;
   private final Map<String, Assessment> byId = new LinkedHashMap<>();
@@ -32,13 +32,6 @@ public final class Assessments {
   /** Every assessment, each worked out once. */
   public static Assessments on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Assessments> {
-    @Override
-    protected Assessments work(Facts day) {
-      return of(day.ledger());
-    }
   }
 
   /** The assessments of a ledger. */

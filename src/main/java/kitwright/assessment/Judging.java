@@ -15,18 +15,11 @@ public record Judging(
     Function<Assessment, Verdict> assessments,
     Function<Substitution.Condition, Verdict> conditions) {
 
-  private static final Facts.Fact<Judging> FACT = new Work();
+  private static final Facts.Fact<Judging> FACT = day -> of(day.ledger(), Assessments.on(day));
 
   /** Judges by what the ledger says; works every assessment out once. */
   public static Judging on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Judging> {
-    @Override
-    protected Judging work(Facts day) {
-      return of(day.ledger(), Assessments.on(day));
-    }
   }
 
   /** Judges by assessments that were worked out already. */

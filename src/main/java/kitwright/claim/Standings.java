@@ -26,7 +26,7 @@ import kitwright.value.Ref;
  * not stand there yet.
  */
 public final class Standings {
-  private static final Facts.Fact<Standings> FACT = new Work();
+  private static final Facts.Fact<Standings> FACT = Standings::new;
 
   private final Facts day;
   private final Map<String, Claim> there = new LinkedHashMap<>();
@@ -49,13 +49,6 @@ public final class Standings {
   /** How every claim stands at the end of the day. */
   public static Standings on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Standings> {
-    @Override
-    protected Standings work(Facts day) {
-      return new Standings(day);
-    }
   }
 
   private Standing judged(Claim claim) {

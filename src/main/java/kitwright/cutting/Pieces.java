@@ -137,14 +137,4 @@ record Pieces(List<Order> orders) {
   Order order(String name) {
     return orders.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Pieces that && orders.equals(that.orders);
-  }
-
-  @Override
-  public int hashCode() {
-    return orders.hashCode();
-  }
 }

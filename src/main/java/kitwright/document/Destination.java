@@ -52,16 +52,6 @@ public final class Destination {
   }
 
   @Override
-  public boolean equals(Object other) {
-    return other instanceof Destination that && reference.equals(that.reference);
-  }
-
-  @Override
-  public int hashCode() {
-    return reference.hashCode();
-  }
-
-  @Override
   public String toString() {
     return reference;
   }

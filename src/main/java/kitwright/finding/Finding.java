@@ -40,28 +40,4 @@ public record Finding(
   public int compareTo(Finding other) {
     return ORDER.compare(this, other);
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Finding that
-        && rule.equals(that.rule)
-        && severity.equals(that.severity)
-        && at.equals(that.at)
-        && what.equals(that.what)
-        && follows.equals(that.follows)
-        && mend.equals(that.mend)
-        && records.equals(that.records);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = rule.hashCode();
-    hash = 31 * hash + severity.hashCode();
-    hash = 31 * hash + at.hashCode();
-    hash = 31 * hash + what.hashCode();
-    hash = 31 * hash + follows.hashCode();
-    hash = 31 * hash + mend.hashCode();
-    hash = 31 * hash + records.hashCode();
-    return hash;
-  }
 }

@@ -14,7 +14,7 @@ import kitwright.value.Ref;
  * units-apart} tells of them.
  */
 public final class Positions {
-  private static final Facts.Fact<Positions> FACT = new Work();
+  private static final Facts.Fact<Positions> FACT = day -> of(day.ledger(), day.day());
 
   private final LocalDate day;
   private final Map<String, Position> items;
@@ -33,13 +33,6 @@ public final class Positions {
   /** Counts, uses and promises up to the end of the day. */
   public static Positions on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Positions> {
-    @Override
-    protected Positions work(Facts day) {
-      return of(day.ledger(), day.day());
-    }
   }
 
   /** Counts, uses and promises up to the end of a day. */

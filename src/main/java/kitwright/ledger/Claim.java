@@ -152,25 +152,6 @@ public record Claim(
    */
   public record Settlement(
       LocalDate on, Outcome how, Optional<Quantity> qty, Optional<Money> amount, At at) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Settlement that
-          && on.equals(that.on)
-          && how == that.how
-          && qty.equals(that.qty)
-          && amount.equals(that.amount)
-          && at.equals(that.at);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = on.hashCode();
-      hash = 31 * hash + how.name().hashCode();
-      hash = 31 * hash + qty.hashCode();
-      hash = 31 * hash + amount.hashCode();
-      hash = 31 * hash + at.hashCode();
-      return hash;
-    }
 
     static Settlement read(Keys k) {
       return new Settlement(

@@ -17,14 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * public final class Plan {
- *   private static final Facts.Fact<Plan> FACT = new Work();
+ *   private static final Facts.Fact<Plan> FACT = Plan::new;
  *
  *   public static Plan on(Facts day) {
  *     return FACT.on(day);
- *   }
- *
- *   private static final class Work extends Facts.Fact<Plan> {
- *     protected Plan work(Facts day) { … }
  *   }
  * }
  * }</pre>
@@ -85,16 +81,14 @@ public final class Facts {
     return there == null ? new Facts(written, other, days) : there;
   }
 
-  /**
-   * Something that follows from a ledger on a day. One constant a fact, in the room of its matter;
-   * a small class, not a lambda, which would cost more at start.
-   */
-  public abstract static class Fact<T> {
+  /** Something that follows from a ledger on a day. One constant a fact, in its matter's room. */
+  @FunctionalInterface
+  public interface Fact<T> {
     /** Works it out; asks other facts for what it rests on. */
-    protected abstract T work(Facts day);
+    T work(Facts day);
 
     /** What follows on that day. */
-    public final T on(Facts day) {
+    default T on(Facts day) {
       return day.know(this);
     }
   }

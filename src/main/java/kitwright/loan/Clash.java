@@ -21,7 +21,7 @@ import kitwright.network.Planned;
  * @param here how many of the tool are here
  */
 public record Clash(String tool, List<String> tasks, LocalDate from, int here) {
-  private static final Facts.Fact<List<Clash>> FACT = new Work();
+  private static final Facts.Fact<List<Clash>> FACT = Clash::work;
 
   public Clash {
     tasks = List.copyOf(tasks);
@@ -32,20 +32,17 @@ public record Clash(String tool, List<String> tasks, LocalDate from, int here) {
     return FACT.on(day);
   }
 
-  private static final class Work extends Facts.Fact<List<Clash>> {
-    @Override
-    protected List<Clash> work(Facts day) {
-      List<Clash> all = new ArrayList<>();
-      users(day)
-          .forEach(
-              (tool, users) -> {
-                int here = AtHand.here(tool, day).size();
-                if (here > 0 && users.size() > here) {
-                  clashes(tool, users, here).forEach(clash -> add(clash, all));
-                }
-              });
-      return List.copyOf(all);
-    }
+  private static List<Clash> work(Facts day) {
+    List<Clash> all = new ArrayList<>();
+    users(day)
+        .forEach(
+            (tool, users) -> {
+              int here = AtHand.here(tool, day).size();
+              if (here > 0 && users.size() > here) {
+                clashes(tool, users, here).forEach(clash -> add(clash, all));
+              }
+            });
+    return List.copyOf(all);
   }
 
   private static Map<String, List<Span>> users(Facts day) {

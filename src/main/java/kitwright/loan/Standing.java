@@ -39,20 +39,13 @@ public record Standing(
     RETURNED
   }
 
-  private static final Facts.Fact<List<Standing>> FACT = new Work();
+  private static final Facts.Fact<List<Standing>> FACT =
+      day ->
+          day.ledger().borrowed().stream().map(loan -> of(loan, day.ledger(), day.day())).toList();
 
   /** Every tool borrowed up to the end of the day, in the ledger's order. */
   public static List<Standing> on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<List<Standing>> {
-    @Override
-    protected List<Standing> work(Facts day) {
-      return day.ledger().borrowed().stream()
-          .map(loan -> of(loan, day.ledger(), day.day()))
-          .toList();
-    }
   }
 
   /** How one tool stands, borrowed on that day or before. */

@@ -34,18 +34,11 @@ public record Account(
     List<OpenShortage> ways,
     List<OpenRepair> repairs,
     List<Back> claims) {
-  private static final Facts.Fact<Account> FACT = new Work();
+  private static final Facts.Fact<Account> FACT = Spent::on;
 
   /** The account of the day: later records do not count, and covered shortages cost no more. */
   public static Account on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Account> {
-    @Override
-    protected Account work(Facts day) {
-      return Spent.on(day);
-    }
   }
 
   public Account {

@@ -28,19 +28,7 @@ import kitwright.value.Money;
 public final class Exchange {
   private static final Currency EURO = Currency.getInstance("EUR");
 
-  private record Pair(Currency from, Currency to) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Pair that && from.equals(that.from) && to.equals(that.to);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = from.hashCode();
-      hash = 31 * hash + to.hashCode();
-      return hash;
-    }
-  }
+  private record Pair(Currency from, Currency to) {}
 
   private final Currency home;
   private final LocalDate started;

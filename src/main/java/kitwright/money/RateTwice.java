@@ -16,19 +16,7 @@ import kitwright.value.Days;
 
 /** Fires where two rates stand for one pair of currencies on one day. */
 public final class RateTwice implements Rule {
-  private record Key(LocalDate on, Set<String> pair) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Key that && on.equals(that.on) && pair.equals(that.pair);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = on.hashCode();
-      hash = 31 * hash + pair.hashCode();
-      return hash;
-    }
-  }
+  private record Key(LocalDate on, Set<String> pair) {}
 
   @Override
   public String name() {

@@ -27,7 +27,7 @@ import kitwright.value.Ref;
  * the last day known of the task.
  */
 public final class Headways {
-  private static final Facts.Fact<Headways> FACT = new Work();
+  private static final Facts.Fact<Headways> FACT = day -> of(day.ledger(), day.day());
 
   /**
    * What the log says of a task.
@@ -113,13 +113,6 @@ public final class Headways {
    */
   public static Headways of(Ledger ledger, List<LogDay> log, LocalDate evening) {
     return new Headways(ledger, log, evening);
-  }
-
-  private static final class Work extends Facts.Fact<Headways> {
-    @Override
-    protected Headways work(Facts day) {
-      return of(day.ledger(), day.day());
-    }
   }
 
   /** Whether that day itself is written up, so that its work is behind us. */

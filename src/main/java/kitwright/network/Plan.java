@@ -24,7 +24,7 @@ import kitwright.value.Ref;
  * when something is needed. Withdrawn tasks are left out, and the links to them.
  */
 public final class Plan {
-  private static final Facts.Fact<Plan> FACT = new Work();
+  private static final Facts.Fact<Plan> FACT = day -> of(day.ledger(), day.day(), Headways.on(day));
 
   private final Ledger ledger;
   private final LocalDate today;
@@ -64,13 +64,6 @@ public final class Plan {
    */
   public static Plan on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Plan> {
-    @Override
-    protected Plan work(Facts day) {
-      return of(day.ledger(), day.day(), Headways.on(day));
-    }
   }
 
   /** The same, where nobody else asks. */

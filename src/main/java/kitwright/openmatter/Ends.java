@@ -27,7 +27,7 @@ import kitwright.weather.Outlook;
  */
 public record Ends(
     Schedule alone, Schedule paced, Optional<Weathered> weather, List<String> leftOut) {
-  private static final Facts.Fact<Ends> FACT = new Work();
+  private static final Facts.Fact<Ends> FACT = Ends::work;
 
   public Ends {
     leftOut = List.copyOf(leftOut);
@@ -38,22 +38,18 @@ public record Ends(
     return FACT.on(day);
   }
 
-  private static final class Work extends Facts.Fact<Ends> {
-    @Override
-    protected Ends work(Facts day) {
-      Schedule paced = LookAhead.on(day).paced();
-      boolean asked =
-          Plan.on(day).ahead().stream()
-              .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
-              .anyMatch(task -> WeatherBound.need(task).isPresent());
-      Optional<Weathered> weather =
-          asked ? Optional.of(Weathered.of(paced, day)) : Optional.empty();
-      return new Ends(
-          Plan.on(day).schedule(),
-          paced,
-          weather.filter(each -> !each.byForecast().isEmpty() || !each.byClimate().isEmpty()),
-          leftOut(day, weather));
-    }
+  private static Ends work(Facts day) {
+    Schedule paced = LookAhead.on(day).paced();
+    boolean asked =
+        Plan.on(day).ahead().stream()
+            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
+            .anyMatch(task -> WeatherBound.need(task).isPresent());
+    Optional<Weathered> weather = asked ? Optional.of(Weathered.of(paced, day)) : Optional.empty();
+    return new Ends(
+        Plan.on(day).schedule(),
+        paced,
+        weather.filter(each -> !each.byForecast().isEmpty() || !each.byClimate().isEmpty()),
+        leftOut(day, weather));
   }
 
   private static List<String> leftOut(Facts day, Optional<Weathered> weather) {

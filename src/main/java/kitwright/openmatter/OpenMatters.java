@@ -11,7 +11,7 @@ import kitwright.ledger.Facts;
  * @param all in that order
  */
 public record OpenMatters(List<OpenMatter> all) {
-  private static final Facts.Fact<OpenMatters> FACT = new Work();
+  private static final Facts.Fact<OpenMatters> FACT = OpenMatters::of;
 
   public OpenMatters {
     all = List.copyOf(all);
@@ -20,13 +20,6 @@ public record OpenMatters(List<OpenMatter> all) {
   /** The open matters on the day. */
   public static OpenMatters on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<OpenMatters> {
-    @Override
-    protected OpenMatters work(Facts day) {
-      return OpenMatters.of(day);
-    }
   }
 
   private static OpenMatters of(Facts now) {

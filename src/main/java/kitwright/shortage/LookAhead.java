@@ -45,7 +45,7 @@ import kitwright.value.Ref;
  * first; what is promised to one is not given to another.
  */
 public final class LookAhead {
-  private static final Facts.Fact<LookAhead> FACT = new Work();
+  private static final Facts.Fact<LookAhead> FACT = day -> LookAhead.on(day, Late.NOTHING);
 
   private final Plan plan;
   private final Things things;
@@ -93,13 +93,6 @@ public final class LookAhead {
   /** The look-ahead from the day. */
   public static LookAhead on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<LookAhead> {
-    @Override
-    protected LookAhead work(Facts day) {
-      return LookAhead.on(day, Late.NOTHING);
-    }
   }
 
   /** The same, with some goods supposed to come later than said. */

@@ -70,20 +70,4 @@ record Pool(String material, Optional<BigDecimal> thickness, Unit unit) {
     BigDecimal wanted = thickness.orElseThrow();
     return wanted.subtract(other).abs().compareTo(wanted.multiply(AS_THICK)) <= 0;
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Pool that
-        && material.equals(that.material)
-        && thickness.equals(that.thickness)
-        && unit.equals(that.unit);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = material.hashCode();
-    hash = 31 * hash + thickness.hashCode();
-    hash = 31 * hash + unit.hashCode();
-    return hash;
-  }
 }

@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * drawn up when it is first asked for, and asks only the substitutions that answer its shortages.
  */
 public final class Standings {
-  private static final Facts.Fact<Standings> FACT = new Work();
+  private static final Facts.Fact<Standings> FACT =
+      day -> of(day.ledger(), Positions.on(day), kitwright.substitution.Standings.on(day));
 
   private final Covering covering;
 
@@ -52,13 +53,6 @@ public final class Standings {
   /** How every shortage found up to the end of the day stands. */
   public static Standings on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Standings> {
-    @Override
-    protected Standings work(Facts day) {
-      return of(day.ledger(), Positions.on(day), kitwright.substitution.Standings.on(day));
-    }
   }
 
   /** By every shortage found up to the end of the day for which the positions hold. */

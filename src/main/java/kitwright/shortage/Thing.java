@@ -56,20 +56,4 @@ public record Thing(String key, String what, Unit unit) {
   static BigDecimal clean(BigDecimal amount) {
     return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Thing that
-        && key.equals(that.key)
-        && what.equals(that.what)
-        && unit.equals(that.unit);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = key.hashCode();
-    hash = 31 * hash + what.hashCode();
-    hash = 31 * hash + unit.hashCode();
-    return hash;
-  }
 }

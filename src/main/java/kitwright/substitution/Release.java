@@ -14,7 +14,8 @@ import kitwright.ledger.Unread;
  * whether work may go on asks here.
  */
 public final class Release {
-  private static final Facts.Fact<Release> FACT = new Work();
+  private static final Facts.Fact<Release> FACT =
+      day -> new Release(day.ledger(), Standings.on(day));
 
   private final Ledger ledger;
   private final Standings standings;
@@ -27,13 +28,6 @@ public final class Release {
   /** What follows from how the substitutions stand on the day. */
   public static Release on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Release> {
-    @Override
-    protected Release work(Facts day) {
-      return new Release(day.ledger(), Standings.on(day));
-    }
   }
 
   /** The substitutions that hold a task, in the ledger's order; none where it is released. */

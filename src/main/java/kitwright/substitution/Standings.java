@@ -23,7 +23,7 @@ import kitwright.value.Ref;
  * may be the only thing for which mechanics is worked out.
  */
 public final class Standings {
-  private static final Facts.Fact<Standings> FACT = new Work();
+  private static final Facts.Fact<Standings> FACT = Standings::new;
 
   private final Judge judge;
 
@@ -51,12 +51,6 @@ public final class Standings {
   }
 
   /** One that was proposed later does not stand there yet. */
-  private static final class Work extends Facts.Fact<Standings> {
-    @Override
-    protected Standings work(Facts day) {
-      return new Standings(day);
-    }
-  }
 
   /**
    * By the task that it holds, and by the shortage that it answers: it says which, or an option of

@@ -127,15 +127,4 @@ public record Days(LocalDate first, LocalDate last) {
   public String toString() {
     return first.equals(last) ? first.toString() : first + ".." + last;
   }
-
-  // By hand: what the compiler makes of a record is linked when first called, about 2 ms each.
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Days days && first.equals(days.first) && last.equals(days.last);
-  }
-
-  @Override
-  public int hashCode() {
-    return first.hashCode() * 31 + last.hashCode();
-  }
 }

@@ -39,20 +39,4 @@ public record Place(String file, int line, int column, int endLine, int endColum
   public String toString() {
     return isWholeFile() ? file : file + ":" + line + ":" + column;
   }
-
-  // By hand: what the compiler makes of a record is linked when first called, about 2 ms each.
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Place place
-        && line == place.line
-        && column == place.column
-        && endLine == place.endLine
-        && endColumn == place.endColumn
-        && file.equals(place.file);
-  }
-
-  @Override
-  public int hashCode() {
-    return (((file.hashCode() * 31 + line) * 31 + column) * 31 + endLine) * 31 + endColumn;
-  }
 }

@@ -11,15 +11,4 @@ public record Ref(String id, Place at) {
   public String toString() {
     return id;
   }
-
-  // By hand: what the compiler makes of a record is linked when first called, about 2 ms each.
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Ref ref && id.equals(ref.id) && at.equals(ref.at);
-  }
-
-  @Override
-  public int hashCode() {
-    return id.hashCode() * 31 + at.hashCode();
-  }
 }

@@ -23,18 +23,4 @@ public record ThreePoint<T>(T low, T likely, T high) {
   public boolean isFixed() {
     return low.equals(high);
   }
-
-  // By hand: what the compiler makes of a record is linked when first called, about 2 ms each.
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof ThreePoint<?> guess
-        && low.equals(guess.low)
-        && likely.equals(guess.likely)
-        && high.equals(guess.high);
-  }
-
-  @Override
-  public int hashCode() {
-    return (low.hashCode() * 31 + likely.hashCode()) * 31 + high.hashCode();
-  }
 }

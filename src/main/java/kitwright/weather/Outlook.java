@@ -22,8 +22,9 @@ import kitwright.value.Unit;
  * says what cannot be, or of which two rows say different things, is as if nobody had foretold it.
  */
 public final class Outlook implements Rule {
-  private static final Facts.Fact<List<kitwright.ledger.ForecastDay>> ROWS = new Rows();
-  private static final Facts.Fact<Forecast> FACT = new Work();
+  private static final Facts.Fact<List<kitwright.ledger.ForecastDay>> ROWS = Outlook::rowsOf;
+  private static final Facts.Fact<Forecast> FACT =
+      day -> Forecast.of(rows(day).stream().map(Outlook::plain).toList());
 
   private static final int COLDEST = -45;
   private static final int HOTTEST = 60;
@@ -48,27 +49,17 @@ public final class Outlook implements Rule {
     return rows(day).stream().filter(row -> row.day().equals(of)).findFirst();
   }
 
-  private static final class Work extends Facts.Fact<Forecast> {
-    @Override
-    protected Forecast work(Facts day) {
-      return Forecast.of(rows(day).stream().map(Outlook::plain).toList());
-    }
-  }
-
-  private static final class Rows extends Facts.Fact<List<kitwright.ledger.ForecastDay>> {
-    @Override
-    protected List<kitwright.ledger.ForecastDay> work(Facts day) {
-      Map<LocalDate, kitwright.ledger.ForecastDay> rows = new LinkedHashMap<>();
-      Set<LocalDate> doubtful = new HashSet<>();
-      for (kitwright.ledger.ForecastDay row : day.ledger().forecast()) {
-        kitwright.ledger.ForecastDay first = rows.putIfAbsent(row.day(), row);
-        if (fault(row).isPresent() || (first != null && !sayTheSame(first, row))) {
-          doubtful.add(row.day());
-        }
+  private static List<kitwright.ledger.ForecastDay> rowsOf(Facts day) {
+    Map<LocalDate, kitwright.ledger.ForecastDay> rows = new LinkedHashMap<>();
+    Set<LocalDate> doubtful = new HashSet<>();
+    for (kitwright.ledger.ForecastDay row : day.ledger().forecast()) {
+      kitwright.ledger.ForecastDay first = rows.putIfAbsent(row.day(), row);
+      if (fault(row).isPresent() || (first != null && !sayTheSame(first, row))) {
+        doubtful.add(row.day());
       }
-      rows.keySet().removeAll(doubtful);
-      return List.copyOf(rows.values());
     }
+    rows.keySet().removeAll(doubtful);
+    return List.copyOf(rows.values());
   }
 
   /** Whether two rows foretell the same weather, whoever foretold it. */

@@ -71,14 +71,14 @@ class ExaminingTest {
     }
   }
 
-  private static final class NeverWorks extends Facts.Fact<String> {
+  private static final class NeverWorks implements Facts.Fact<String> {
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       throw new AtRecord(day.ledger().kit().get(2), new IllegalStateException());
     }
   }
 
-  private static final class LeansOnIt extends Facts.Fact<String> {
+  private static final class LeansOnIt implements Facts.Fact<String> {
     private final Facts.Fact<String> other;
 
     LeansOnIt(Facts.Fact<String> other) {
@@ -86,7 +86,7 @@ class ExaminingTest {
     }
 
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       return other.on(day) + "!";
     }
   }

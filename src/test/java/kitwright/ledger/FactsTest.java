@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 class FactsTest {
   private final Facts day = Facts.of(Sample.ledger(""), Sample.TODAY);
 
-  private static final class Counted extends Facts.Fact<String> {
+  private static final class Counted implements Facts.Fact<String> {
     private int times;
 
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       times++;
       return "on " + day.day();
     }
@@ -33,17 +33,17 @@ class FactsTest {
     assertThat(fact.times).isEqualTo(2);
   }
 
-  private static final class Breaking extends Facts.Fact<String> {
+  private static final class Breaking implements Facts.Fact<String> {
     private int times;
 
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       times++;
       throw new ArithmeticException("by nought");
     }
   }
 
-  private static final class Leaning extends Facts.Fact<String> {
+  private static final class Leaning implements Facts.Fact<String> {
     private final Facts.Fact<String> on;
 
     Leaning(Facts.Fact<String> on) {
@@ -51,7 +51,7 @@ class FactsTest {
     }
 
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       return on.on(day);
     }
   }
@@ -67,9 +67,9 @@ class FactsTest {
     assertThat(fact.times).isEqualTo(1);
   }
 
-  private static final class Ring extends Facts.Fact<String> {
+  private static final class Ring implements Facts.Fact<String> {
     @Override
-    protected String work(Facts day) {
+    public String work(Facts day) {
       return new Leaning(this).on(day);
     }
   }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
-/** Equality written by hand says what that of a record would: component by component. */
+/** Values are equal where all they consist of is, and what is equal has one hash. */
 class EqualityTest {
   private static final Place PLACE = new Place("a.yaml", 1, 2, 3, 4);
 

@@ -74,22 +74,6 @@ public final class Galvanic {
     String words() {
       return id + " (" + metal.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")";
     }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Found that
-          && id.equals(that.id)
-          && metal.equals(that.metal)
-          && bolt == that.bolt;
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = id.hashCode();
-      hash = 31 * hash + metal.hashCode();
-      hash = 31 * hash + Boolean.hashCode(bolt);
-      return hash;
-    }
   }
 
   private List<Found> of(Optional<Section> section) {

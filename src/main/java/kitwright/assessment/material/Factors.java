@@ -430,18 +430,4 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
           "strengths of timber and plywood";
     };
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Factors that
-        && all.equals(that.all)
-        && converted.equals(that.converted);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = all.hashCode();
-    hash = 31 * hash + converted.hashCode();
-    return hash;
-  }
 }

@@ -36,22 +36,4 @@ public record Rect(long along, long across, long length, long width) {
   public long areaWithin(long from, long to) {
     return Math.max(0, Math.min(to, along + length) - Math.max(from, along)) * width;
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Rect that
-        && along == that.along
-        && across == that.across
-        && length == that.length
-        && width == that.width;
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = Long.hashCode(along);
-    hash = 31 * hash + Long.hashCode(across);
-    hash = 31 * hash + Long.hashCode(length);
-    hash = 31 * hash + Long.hashCode(width);
-    return hash;
-  }
 }

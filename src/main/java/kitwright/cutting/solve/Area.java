@@ -36,22 +36,4 @@ public record Area(long along, long across, long length, long width) {
   long over(Run run) {
     return run == Run.ALONG ? width : length;
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Area that
-        && along == that.along
-        && across == that.across
-        && length == that.length
-        && width == that.width;
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = Long.hashCode(along);
-    hash = 31 * hash + Long.hashCode(across);
-    hash = 31 * hash + Long.hashCode(length);
-    hash = 31 * hash + Long.hashCode(width);
-    return hash;
-  }
 }

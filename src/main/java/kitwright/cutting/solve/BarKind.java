@@ -20,23 +20,7 @@ import java.util.stream.IntStream;
  */
 record BarKind(
     List<Span> stretches, long value, List<Integer> members, int count, Set<Integer> barred) {
-  private record Likeness(List<Span> stretches, long value, Set<Integer> barred) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Likeness that
-          && stretches.equals(that.stretches)
-          && value == that.value
-          && barred.equals(that.barred);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = stretches.hashCode();
-      hash = 31 * hash + Long.hashCode(value);
-      hash = 31 * hash + barred.hashCode();
-      return hash;
-    }
-  }
+  private record Likeness(List<Span> stretches, long value, Set<Integer> barred) {}
 
   /** All stock that has room for anything, in the order of the task. */
   static List<BarKind> of(BarTask task) {

@@ -9,28 +9,4 @@ package kitwright.cutting.solve;
  * @param piece which piece of the part, from 1
  * @param of how many pieces make the part
  */
-record BarOrder(int part, int copy, int qty, int piece, int of, long length, int priority) {
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof BarOrder that
-        && part == that.part
-        && copy == that.copy
-        && qty == that.qty
-        && piece == that.piece
-        && of == that.of
-        && length == that.length
-        && priority == that.priority;
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = part;
-    hash = 31 * hash + copy;
-    hash = 31 * hash + qty;
-    hash = 31 * hash + piece;
-    hash = 31 * hash + of;
-    hash = 31 * hash + Long.hashCode(length);
-    hash = 31 * hash + priority;
-    return hash;
-  }
-}
+record BarOrder(int part, int copy, int qty, int piece, int of, long length, int priority) {}

@@ -16,23 +16,7 @@ import java.util.stream.IntStream;
 final class PanelFirstFit {
   private static final int MOST_LOOKED_AT = 64;
 
-  private record Begun(int panel, int area, long used) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Begun that
-          && panel == that.panel
-          && area == that.area
-          && used == that.used;
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = panel;
-      hash = 31 * hash + area;
-      hash = 31 * hash + Long.hashCode(used);
-      return hash;
-    }
-  }
+  private record Begun(int panel, int area, long used) {}
 
   private record Strip(int panel, long over, List<PanelType.Lie> pieces) {}
 

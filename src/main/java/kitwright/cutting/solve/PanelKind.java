@@ -17,23 +17,7 @@ import java.util.Optional;
  */
 record PanelKind(
     List<Area> areas, long value, List<Integer> members, int count, List<Optional<Grain>> ways) {
-  private record Likeness(List<Area> areas, long value, List<Optional<Grain>> ways) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Likeness that
-          && areas.equals(that.areas)
-          && value == that.value
-          && ways.equals(that.ways);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = areas.hashCode();
-      hash = 31 * hash + Long.hashCode(value);
-      hash = 31 * hash + ways.hashCode();
-      return hash;
-    }
-  }
+  private record Likeness(List<Area> areas, long value, List<Optional<Grain>> ways) {}
 
   /** All panels with room for anything, in the order of the task. */
   static List<PanelKind> of(PanelTask task) {

@@ -19,25 +19,7 @@ record PanelType(long length, long width, int priority, List<Optional<Grain>> wa
    * @param down extent in the direction of the strip
    * @param over extent over the width of the strip
    */
-  record Lie(int type, Run run, long down, long over) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Lie that
-          && type == that.type
-          && run.equals(that.run)
-          && down == that.down
-          && over == that.over;
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = type;
-      hash = 31 * hash + run.hashCode();
-      hash = 31 * hash + Long.hashCode(down);
-      hash = 31 * hash + Long.hashCode(over);
-      return hash;
-    }
-  }
+  record Lie(int type, Run run, long down, long over) {}
 
   /**
    * All ways this part may lie in strips that run so, on panels of a kind.
@@ -73,23 +55,5 @@ record PanelType(long length, long width, int priority, List<Optional<Grain>> wa
 
   private static Lie lie(int type, Run run, long along, long across) {
     return run == Run.ALONG ? new Lie(type, run, along, across) : new Lie(type, run, across, along);
-  }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof PanelType that
-        && length == that.length
-        && width == that.width
-        && priority == that.priority
-        && ways.equals(that.ways);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = Long.hashCode(length);
-    hash = 31 * hash + Long.hashCode(width);
-    hash = 31 * hash + priority;
-    hash = 31 * hash + ways.hashCode();
-    return hash;
   }
 }

@@ -17,16 +17,4 @@ public record Span(long from, long to) {
   public long length() {
     return to - from;
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Span that && from == that.from && to == that.to;
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = Long.hashCode(from);
-    hash = 31 * hash + Long.hashCode(to);
-    return hash;
-  }
 }

@@ -48,22 +48,6 @@ public record BeamMaterial(
       Refuse.unlessFinite("Poisson’s ratio", poisson);
       Refuse.unlessPositive("shear modulus", shear);
     }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Flat that
-          && Double.compare(across, that.across) == 0
-          && Double.compare(poisson, that.poisson) == 0
-          && Double.compare(shear, that.shear) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = Double.hashCode(across);
-      hash = 31 * hash + Double.hashCode(poisson);
-      hash = 31 * hash + Double.hashCode(shear);
-      return hash;
-    }
   }
 
   /**
@@ -84,24 +68,6 @@ public record BeamMaterial(
       Refuse.unlessPositive("Young’s modulus", axial);
       Refuse.unlessPositive("shear modulus", shear);
       through.ifPresent(e -> Refuse.unlessPositive("through-thickness modulus", e));
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Elastic that
-          && Double.compare(axial, that.axial) == 0
-          && Double.compare(shear, that.shear) == 0
-          && through.equals(that.through)
-          && flat.equals(that.flat);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = Double.hashCode(axial);
-      hash = 31 * hash + Double.hashCode(shear);
-      hash = 31 * hash + through.hashCode();
-      hash = 31 * hash + flat.hashCode();
-      return hash;
     }
   }
 
@@ -147,24 +113,6 @@ public record BeamMaterial(
           OptionalDouble.of(compression),
           OptionalDouble.of(bending),
           OptionalDouble.of(shear));
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Strength that
-          && tension.equals(that.tension)
-          && compression.equals(that.compression)
-          && bending.equals(that.bending)
-          && shear.equals(that.shear);
-    }
-
-    @Override
-    public int hashCode() {
-      int hash = tension.hashCode();
-      hash = 31 * hash + compression.hashCode();
-      hash = 31 * hash + bending.hashCode();
-      hash = 31 * hash + shear.hashCode();
-      return hash;
     }
   }
 
@@ -213,27 +161,5 @@ public record BeamMaterial(
     return strength.tension().isEmpty() && kind == Kind.TIMBER && lay == Lay.ALONG
         ? strength.bending()
         : strength.tension();
-  }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof BeamMaterial that
-        && name.equals(that.name)
-        && kind.equals(that.kind)
-        && lay.equals(that.lay)
-        && Double.compare(density, that.density) == 0
-        && elastic.equals(that.elastic)
-        && strength.equals(that.strength);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = name.hashCode();
-    hash = 31 * hash + kind.hashCode();
-    hash = 31 * hash + lay.hashCode();
-    hash = 31 * hash + Double.hashCode(density);
-    hash = 31 * hash + elastic.hashCode();
-    hash = 31 * hash + strength.hashCode();
-    return hash;
   }
 }

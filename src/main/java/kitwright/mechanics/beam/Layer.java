@@ -21,20 +21,4 @@ public record Layer(String where, double thickness, List<Strip> strips) {
   double width() {
     return strips.stream().mapToDouble(Strip::width).sum();
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Layer that
-        && where.equals(that.where)
-        && Double.compare(thickness, that.thickness) == 0
-        && strips.equals(that.strips);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = where.hashCode();
-    hash = 31 * hash + Double.hashCode(thickness);
-    hash = 31 * hash + strips.hashCode();
-    return hash;
-  }
 }

@@ -12,18 +12,4 @@ public record Point(double y, double z) {
   Point turned() {
     return new Point(z, y);
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Point that
-        && Double.compare(y, that.y) == 0
-        && Double.compare(z, that.z) == 0;
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = Double.hashCode(y);
-    hash = 31 * hash + Double.hashCode(z);
-    return hash;
-  }
 }

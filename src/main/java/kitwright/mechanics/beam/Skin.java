@@ -99,26 +99,4 @@ public record Skin(
   public OptionalDouble buckling() {
     return support.stress(this);
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Skin that
-        && plies.equals(that.plies)
-        && Double.compare(thickness, that.thickness) == 0
-        && Double.compare(modulus, that.modulus) == 0
-        && flat.equals(that.flat)
-        && wood == that.wood
-        && support.equals(that.support);
-  }
-
-  @Override
-  public int hashCode() {
-    int hash = plies.hashCode();
-    hash = 31 * hash + Double.hashCode(thickness);
-    hash = 31 * hash + Double.hashCode(modulus);
-    hash = 31 * hash + flat.hashCode();
-    hash = 31 * hash + Boolean.hashCode(wood);
-    hash = 31 * hash + support.hashCode();
-    return hash;
-  }
 }

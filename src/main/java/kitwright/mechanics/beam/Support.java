@@ -58,16 +58,6 @@ public sealed interface Support {
     public Property needs() {
       return Property.THROUGH_THICKNESS_MODULUS;
     }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof OnCore that && core.equals(that.core);
-    }
-
-    @Override
-    public int hashCode() {
-      return core.hashCode();
-    }
   }
 
   /**
@@ -122,16 +112,6 @@ public sealed interface Support {
               })
           .orElseGet(OptionalDouble::empty);
     }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof OverGap that && Double.compare(width, that.width) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-      return Double.hashCode(width);
-    }
   }
 
   /**
@@ -168,16 +148,6 @@ public sealed interface Support {
     @Override
     public OptionalDouble sheared(Skin face) {
       return OptionalDouble.of(Double.POSITIVE_INFINITY);
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Outstanding that && Double.compare(width, that.width) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-      return Double.hashCode(width);
     }
   }
 
@@ -246,16 +216,6 @@ public sealed interface Support {
     @Override
     public Property needs() {
       return Property.WALL;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Round that && Double.compare(radius, that.radius) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-      return Double.hashCode(radius);
     }
   }
 
