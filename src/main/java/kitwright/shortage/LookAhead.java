@@ -134,7 +134,7 @@ public final class LookAhead {
   private static Map<String, BigDecimal> hand(List<Supply> supplies) {
     Map<String, BigDecimal> hand = new HashMap<>();
     supplies.stream()
-        .filter(each -> each.arrives().isEmpty() && each.sureness() != Supply.Sureness.WAIVED)
+        .filter(each -> each.arrives().isEmpty() && Wanted.isItself(each))
         .forEach(each -> hand.merge(each.item(), each.amount(), BigDecimal::add));
     return hand;
   }
@@ -299,7 +299,10 @@ public final class LookAhead {
     return Optional.ofNullable(rules.get(thing.key())).map(OrderRule::leadDays);
   }
 
-  /** What is at hand of an item now, less what finished work must have used; none where unknown. */
+  /**
+   * What is at hand of an item itself now, less what finished work must have used; none where
+   * unknown. What a substitution takes in its place is told where that stands.
+   */
   public Quantity atHand(KitItem item) {
     return things
         .of(item, item.qty())

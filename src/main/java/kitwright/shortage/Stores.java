@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import kitwright.kit.Awaited;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
+import kitwright.kit.SameWork;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
@@ -22,6 +23,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.Task;
 import kitwright.network.OrderRule;
 import kitwright.network.Supply;
 import kitwright.network.WorkTime;
@@ -278,7 +280,7 @@ final class Stores {
     }
     if (bought.isEmpty()
         || !bought.stream().allMatch(each -> each.free().convertsTo(cover.qty()))) {
-      here(item, cover, cover.qty(), Set.of());
+      here(item, cover, cover.qty(), heldFor(item, cover));
     } else {
       stillThere(item, cover, bought);
     }
@@ -329,6 +331,25 @@ final class Stores {
 
   private static Set<String> keptFor(StockPosition position) {
     return position.stock().keepFor().stream().map(Ref::id).collect(Collectors.toSet());
+  }
+
+  /**
+   * Where what was put in a thing's place is held for a task, only the work up to it may take it;
+   * any, where none of that asks for the thing.
+   */
+  private Set<String> heldFor(KitItem item, Cover cover) {
+    if (!(cover.by() instanceof Substitution substitution)) {
+      return Set.of();
+    }
+    Optional<Thing> thing = things.of(item, cover.qty()).map(Things.Amount::thing);
+    return SameWork.onTheWayTo(substitution.hold(), ledger).stream()
+        .flatMap(id -> ledger.tasks().stream().filter(task -> task.id().equals(id)))
+        .filter(
+            task ->
+                Wants.of(task, ledger).stream()
+                    .anyMatch(want -> things.of(want).map(Things.Amount::thing).equals(thing)))
+        .map(Task::id)
+        .collect(Collectors.toSet());
   }
 
   private static boolean isBoughtBy(Stock stock, Cover cover) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitwright.ledger.Kind;
 import kitwright.network.Cover;
 import kitwright.network.Supply;
 import kitwright.value.Quantity;
@@ -26,6 +27,24 @@ public record Wanted(String task, Thing thing, Cover cover, List<String> sums) {
 
   public Quantity qty() {
     return thing.qty(cover.need().amount());
+  }
+
+  /**
+   * What it takes of the thing itself, not of what was put in its place; nor what it does without.
+   */
+  public Quantity itself() {
+    BigDecimal others =
+        cover.draws().stream()
+            .filter(draw -> !isItself(draw.supply()))
+            .map(Cover.Draw::amount)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return thing.qty(cover.need().amount().subtract(others));
+  }
+
+  /** Whether a supply is the thing: what a substitution takes for it has a name of its own. */
+  static boolean isItself(Supply supply) {
+    return supply.sureness() != Supply.Sureness.WAIVED
+        && !supply.id().startsWith(Kind.SUBSTITUTIONS.word() + " ");
   }
 
   /** What nobody has and nobody sends. */

@@ -53,6 +53,45 @@ class LookAheadQuestionsTest {
     assertThat(unreckoned(uses, "")).isEqualTo(told.isEmpty() ? List.of() : List.of(told));
   }
 
+  /** Two of four oak boards came; two of ash, held for the sole, take the place of the others. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "sole; shelf 2 none, sole 0 none",
+        "shelf; shelf 0 none, sole 2 none",
+        "close; shelf 0 none, sole 2 none", // what comes before the closing
+        "bed; shelf 2 none, sole 0 none" // which asks for none: whoever is next
+      })
+  void whatTakesAThingsPlaceServesTheWorkThatItIsHeldFor(String hold, String told) {
+    LookAhead ahead =
+        ahead(
+            """
+            parties: [{id: kit-maker, name: Maker, role: supplier}, {id: me, name: I, role: builder, may-sign: [finish]}, {id: ivo, name: Ivo, role: helper}]
+            kit: [{id: oak, what: oak board, qty: 4}]
+            stock: [{id: ash, what: ash board, qty: 2 each}]
+            deliveries: [{id: d, received: 2026-02-09, from: kit-maker, counted: [{item: oak, qty: 2}]}]
+            shortages: [{id: s, item: oak, qty: 2, found: 2026-02-09, cause: not-packed}]
+            substitutions: [{id: sub, for: s, instead-of: {item: oak, qty: 2}, use: [{stock: ash, qty: 2}], grade: finish, why: w, proposed: {by: ivo, on: 2026-02-10}, hold: %s, sign-offs: [{by: me, on: 2026-02-11}]}]
+            tasks:
+              - {id: shelf, what: Shelf, takes: 1 d, uses: [{item: oak, qty: 2}]}
+              - {id: sole, what: Sole, takes: 1 d, uses: [{item: oak, qty: 2}]}
+              - {id: close, what: Close, takes: 1 d, after: [shelf]}
+              - {id: bed, what: Bed, takes: 1 d}
+            """
+                .formatted(hold));
+    assertThat(
+            ahead.all().stream()
+                .filter(wanted -> wanted.thing().what().equals("oak board"))
+                .map(
+                    wanted ->
+                        wanted.task()
+                            + " "
+                            + wanted.itself().amount()
+                            + (wanted.missing().isNone() ? " none" : " some")))
+        .containsExactly(told.split(", "));
+  }
+
   private static String log(String used) {
     return "---\nday: 2026-02-20\nused: [" + used + "]\n---";
   }

@@ -120,7 +120,10 @@ public final class TomorrowPage {
     if (!each.people().isEmpty()) {
       parts.add("with " + Say.list(each.people().stream().map(this::reached).toList()));
     }
-    List<Wanted> wanted = LookAhead.on(day.facts()).ofTask(task.id());
+    List<Wanted> wanted =
+        LookAhead.on(day.facts()).ofTask(task.id()).stream()
+            .filter(want -> !want.itself().isNone())
+            .toList();
     if (!wanted.isEmpty()) {
       String more = wanted.size() > MOST_THINGS ? " and more" : "";
       parts.add(
@@ -187,7 +190,8 @@ public final class TomorrowPage {
     String record = wanted.thing().record();
     Ref ref = new Ref(record.substring(record.lastIndexOf(' ') + 1), ledger.build().at().record());
     Optional<String> crate = ledger.kitItem(ref).flatMap(KitItem::crate);
-    return wanted.thing().so(wanted.qty()) + crate.map(name -> " (crate " + name + ")").orElse("");
+    return wanted.thing().so(wanted.itself())
+        + crate.map(name -> " (crate " + name + ")").orElse("");
   }
 
   private Stream<Inline> acts() {

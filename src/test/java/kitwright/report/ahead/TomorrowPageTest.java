@@ -60,6 +60,26 @@ class TomorrowPageTest {
     assertThat(day.ready()).hasSize(8);
   }
 
+  /** Two ash boards take the place of two oak ones: nobody shall look for six of oak. */
+  @Test
+  void whoTakesSomethingElseInPlaceTakesNoMoreOfTheThingItself() {
+    String yaml =
+        """
+        parties: [{id: kit-maker, name: Maker, role: supplier}, {id: me, name: I, role: builder, may-sign: [finish]}, {id: ivo, name: Ivo, role: helper}]
+        kit: [{id: oak, what: oak board, qty: 6, crate: C1}, {id: elm, what: elm board, qty: 2}]
+        stock: [{id: ash, what: ash board, qty: 2 each}]
+        deliveries: [{id: d, received: 2026-02-09, from: kit-maker, counted: [{item: oak, qty: 4}, {item: elm, qty: 0}]}]
+        shortages:
+          - {id: s, item: oak, qty: 2, found: 2026-02-09, cause: not-packed}
+          - {id: s-elm, item: elm, qty: 2, found: 2026-02-09, cause: not-packed, options: [{kind: do-without}], decided: {option: do-without, on: 2026-02-10, by: me}}
+        substitutions: [{id: sub, for: s, instead-of: {item: oak, qty: 2}, use: [{stock: ash, qty: 2}], grade: finish, why: w, proposed: {by: ivo, on: 2026-02-10}, hold: sole, sign-offs: [{by: me, on: 2026-02-11}]}]
+        tasks: [{id: sole, what: Lay the sole, takes: 2 d, uses: [{item: oak, qty: 6}, {item: elm, qty: 2}]}]
+        """;
+    assertThat(page(yaml, "2026-03-02"))
+        .contains("Lay the sole: take 4 × oak board (crate C1), 2 × ash\nboard.")
+        .doesNotContain("elm");
+  }
+
   @Test
   void itIsOfTheNextWorkingDay() {
     String tasks = "tasks: [{id: a, what: Plane, takes: 2 d}]";
