@@ -85,20 +85,25 @@ public record CutPlan(
     CutPlan of(Cut cut) {
       CutPlan plan = known.get(cut.id());
       if (plan == null) {
-        plan = plan(cut);
+        plan = plan(cut, effort);
         known.put(cut.id(), plan);
       }
       return plan;
     }
 
-    private CutPlan plan(Cut cut) {
+    /** Which of its parts a cut can make, from whatever stock. */
+    CutPlan partsOf(Cut cut) {
+      return known.containsKey(cut.id()) ? of(cut) : plan(cut, Effort.forParts(effort.steps()));
+    }
+
+    private CutPlan plan(Cut cut, Effort most) {
       OpenCuts cuts = new OpenCuts(day.ledger());
       List<Rack.Gone> gone = new ArrayList<>();
       if (cut.done().isEmpty()) {
         cuts.before(cut).forEach(other -> gone(other, gone));
         cuts.unsaid(cut).forEach(other -> gone(other, gone));
       }
-      return CutPlan.from(cut, Rack.of(cut, day, gone), day, effort);
+      return CutPlan.from(cut, Rack.of(cut, day, gone), day, most);
     }
 
     private void gone(Cut other, List<Rack.Gone> gone) {

@@ -32,7 +32,7 @@ public final class CutUnfit implements Rule {
       if (cut.done().isEmpty()
           && CutFaults.spoiling(cut, day.ledger()).isEmpty()
           && !fitsAtOnce(cut, day)) {
-        CutPlan plan = planning.of(cut);
+        CutPlan plan = planning.partsOf(cut);
         Map<String, Integer> missing = missing(plan);
         if (!missing.isEmpty()) {
           out.add(finding(cut, plan, missing));

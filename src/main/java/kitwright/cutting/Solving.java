@@ -131,7 +131,7 @@ final class Solving {
     if (!tries.contains(even)) {
       tries.add(even);
     }
-    Effort each = new Effort(effort.steps() / tries.size() * PANELS_TIMES, effort.enough());
+    Effort each = effort.of(effort.steps() / tries.size() * PANELS_TIMES);
     Found best = best(tries.stream().map(pieces -> panels(pieces, each)).toList());
     boolean mayJoin =
         wanted.parts().stream()

@@ -42,7 +42,7 @@ public final class BarCutter {
 
   private BarPlan plan() {
     Set<List<BarOrder>> lists = new BarOrders(task, kinds).worthTrying();
-    Effort each = new Effort(effort.steps() / lists.size(), effort.enough());
+    Effort each = effort.of(effort.steps() / lists.size());
     List<BarPlan> plans =
         new ArrayList<>(lists.stream().map(orders -> plan(orders, new Work(each))).toList());
     if (kinds.size() < all.size() && plans.stream().noneMatch(p -> p.missing().isEmpty())) {

@@ -56,11 +56,16 @@ final class Fulfilment<L> {
 
   Solved<L> solve() {
     // Where the first plan makes all, only value is left to better; else half is kept for choosing.
-    boolean easy = replayed(demand, firstPlan.apply(demand)).isDone();
+    Node<L> first = replayed(demand, firstPlan.apply(demand));
+    boolean easy = first.isDone();
+    if (easy && work.isForPartsAlone()) {
+      return solved(first, 0, demand, true);
+    }
     Search<L> everything = tried(demand, List.of(), easy ? 100 : ALL_PERCENT);
     if (everything.best().isDone()) {
+      boolean enough = easy || work.isForPartsAlone();
       return solved(
-          easy ? everything : tried(demand, everything.best().columns(), 100), demand, true);
+          enough ? everything : tried(demand, everything.best().columns(), 100), demand, true);
     }
     Work part = work.part(MOST_PERCENT);
     Search<L> most = mostParts(part);
@@ -73,7 +78,9 @@ final class Fulfilment<L> {
     if (!most.isProved()) {
       known = climb(made, known);
     }
-    return solved(tried(made, known, 100), made, most.isProved());
+    return work.isForPartsAlone()
+        ? solved(replayed(made, known), 0, made, most.isProved())
+        : solved(tried(made, known, 100), made, most.isProved());
   }
 
   /**
@@ -167,13 +174,19 @@ final class Fulfilment<L> {
   }
 
   private Solved<L> solved(Search<L> search, int[] wanted, boolean mostParts) {
+    return solved(search.best(), search.bound(), wanted, mostParts);
+  }
+
+  private Solved<L> solved(Node<L> best, long bound, int[] wanted, boolean mostParts) {
     List<Integer> unmade = new ArrayList<>();
     for (int i = 0; i < demand.length; i++) {
-      unmade.add(demand[i] - wanted[i] + search.best().left[i]);
+      unmade.add(demand[i] - wanted[i] + best.left[i]);
     }
-    boolean all = mostParts && search.best().isDone();
-    Node<L> best = search.best();
     return new Solved<>(
-        best.columns(), unmade, best.spent, Math.min(best.spent, search.bound()), all);
+        best.columns(),
+        unmade,
+        best.spent,
+        Math.min(best.spent, bound),
+        mostParts && best.isDone());
   }
 }

@@ -42,8 +42,8 @@ public final class PanelCutter {
     if (forRests < LEAST_FOR_RESTS) {
       return quick(task, effort);
     }
-    PanelPlan plan = quick(task, new Effort(effort.steps() - forRests, effort.enough()));
-    return PanelRests.larger(task, plan, new Effort(forRests, effort.enough()));
+    PanelPlan plan = quick(task, effort.of(effort.steps() - forRests));
+    return PanelRests.larger(task, plan, effort.of(forRests));
   }
 
   /** As good, but with left-overs as they come. */
@@ -52,7 +52,8 @@ public final class PanelCutter {
   }
 
   private PanelPlan plan() {
-    boolean blocks = task.saw().stages() == Stages.THREE_AND_TRIM;
+    // Blocks hold whatever strips do: for the parts alone one search will do.
+    boolean blocks = task.saw().stages() == Stages.THREE_AND_TRIM && !effort.partsAlone();
     PanelModel strips = model(blocks ? Stages.TWO_AND_TRIM : task.saw().stages());
     Solved<List<StripCut>> solved =
         solve(strips, List.of(), blocks ? STRIPS_PERCENT : SEARCH_PERCENT);
@@ -65,7 +66,8 @@ public final class PanelCutter {
     }
     PanelSettings settings = new PanelSettings(model, left());
     PanelBench bench = new PanelBench(task, kinds);
-    bench.lay(model, model.isSearched() ? best.with(settings.fewer(best)) : best);
+    boolean settled = effort.partsAlone() || !model.isSearched();
+    bench.lay(model, settled ? best : best.with(settings.fewer(best)));
     boolean asGood = best.value() == solved.value() && best.unmade().equals(solved.unmade());
     boolean proved =
         (solved.missing() == 0 || solved.mostParts()) && solved.value() <= solved.bound();
@@ -108,14 +110,14 @@ public final class PanelCutter {
 
   private Solved<List<StripCut>> solve(
       PanelModel model, List<Column<List<StripCut>>> known, int percent) {
-    Work work = new Work(new Effort(left().steps() / 100 * percent, effort.enough()));
+    Work work = new Work(effort.of(left().steps() / 100 * percent));
     Solved<List<StripCut>> solved = model.solve(work, known);
     steps += work.spent();
     return solved;
   }
 
   private Effort left() {
-    return new Effort(Math.max(0, effort.steps() - steps), effort.enough());
+    return effort.of(Math.max(0, effort.steps() - steps));
   }
 
   /** Whether no cutting of any kind can do better: all is made, and from no more than must be. */

@@ -39,7 +39,7 @@ final class PanelRests {
     this.task = task;
     this.plan = plan;
     this.best = plan;
-    this.each = new Effort(effort.steps() / MOST_TRIED, effort.enough());
+    this.each = effort.of(effort.steps() / MOST_TRIED);
   }
 
   /** The plan, or one of the same parts from the same panels that leaves more in one piece. */

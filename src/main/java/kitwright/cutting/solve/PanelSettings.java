@@ -22,7 +22,7 @@ final class PanelSettings {
 
   PanelSettings(PanelModel model, Effort effort) {
     this.model = model;
-    this.each = new Effort(effort.steps() / MOST_TRIED, effort.enough());
+    this.each = effort.of(effort.steps() / MOST_TRIED);
   }
 
   /** The columns of the same parts with as few widths as were found. */

@@ -25,6 +25,11 @@ final class Work {
     return stopped || spent >= effort.steps();
   }
 
+  /** Whether the value of the stock is no matter. */
+  boolean isForPartsAlone() {
+    return effort.partsAlone();
+  }
+
   long spent() {
     return spent;
   }
@@ -34,8 +39,7 @@ final class Work {
    * spent here as well.
    */
   Work part(int percent) {
-    return new Work(
-        new Effort(Math.max(0, effort.steps() - spent) / 100 * percent, effort.enough()));
+    return new Work(effort.of(Math.max(0, effort.steps() - spent) / 100 * percent));
   }
 
   /** The same count with less to go: {@code percent} of what is left may be spent on one phase. */
