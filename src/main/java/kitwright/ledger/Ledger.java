@@ -304,19 +304,24 @@ public final class Ledger {
   /** A material of the ledger, or else of the built-in table. */
   public Optional<Material> material(Ref ref) {
     Optional<Material> own = find(Kind.MATERIALS, ref.id());
-    return own.or(() -> Optional.ofNullable(BuiltInMaterials.byId().get(ref.id())));
+    return own.or(() -> builtInMaterial(ref.id()));
   }
 
   /** The built-in materials, as the table lists them. */
   public List<Material> builtInMaterials() {
-    return List.copyOf(BuiltInMaterials.byId().values());
+    return BuiltInMaterials.all();
+  }
+
+  /** A built-in material, whatever the ledger has under its id. */
+  public Optional<Material> builtInMaterial(String id) {
+    return BuiltInMaterials.of(id);
   }
 
   /** Whether a kind holds a record of that id, even one that could not be read. */
   public boolean knows(Kind kind, String id) {
     return byId.getOrDefault(kind, Map.of()).containsKey(id)
         || unsound.getOrDefault(kind, Set.of()).contains(id)
-        || (kind == Kind.MATERIALS && BuiltInMaterials.byId().containsKey(id));
+        || (kind == Kind.MATERIALS && BuiltInMaterials.ids().contains(id));
   }
 
   /** What could not be read, in the order of the files. */
@@ -352,8 +357,7 @@ public final class Ledger {
 
   /** All ids of a kind, for offering the nearest. */
   public List<String> ids(Kind kind) {
-    Stream<String> more =
-        kind == Kind.MATERIALS ? BuiltInMaterials.byId().keySet().stream() : Stream.of();
+    Stream<String> more = kind == Kind.MATERIALS ? BuiltInMaterials.ids().stream() : Stream.of();
     return Stream.concat(entries(kind).stream().map(Entry::id), more).toList();
   }
 

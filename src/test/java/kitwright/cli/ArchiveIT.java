@@ -67,6 +67,7 @@ class ArchiveIT {
                 "-XX:SharedArchiveFile=" + BUILT.resolve("kitwright.jsa"),
                 "-Xlog:class+load:file=" + list + ":none:filecount=0",
                 "-Xlog:class+init=info:file=" + folder.resolve("init.txt") + ":none:filecount=0",
+                "-Xbootclasspath/a:" + BUILT.resolve("kitwright-0.1.0.jar"),
                 "-cp",
                 BUILT.resolve("kitwright-0.1.0.jar").toString(),
                 "kitwright.cli.Main"));

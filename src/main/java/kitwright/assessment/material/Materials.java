@@ -29,7 +29,7 @@ public final class Materials {
   private static final double SAME = 0.005;
 
   private final Function<Ref, Optional<Material>> table;
-  private final List<Material> builtIn;
+  private final Function<String, Optional<Material>> builtIn;
   private final Twice twice;
   private final Inputs inputs;
   private final Map<String, Optional<Made>> known = new HashMap<>();
@@ -37,7 +37,7 @@ public final class Materials {
 
   private Materials(
       Function<Ref, Optional<Material>> table,
-      List<Material> builtIn,
+      Function<String, Optional<Material>> builtIn,
       Twice twice,
       Inputs inputs,
       ConcurrentMap<String, Optional<Made>> shelf) {
@@ -73,7 +73,7 @@ public final class Materials {
       Ledger ledger, Sources sources, Function<Ref, Optional<Material>> table) {
     return new Materials(
         table,
-        ledger.builtInMaterials(),
+        ledger::builtInMaterial,
         Twice.of(ledger),
         new Inputs(sources, ledger.build().invented()),
         new ConcurrentHashMap<>());
@@ -102,9 +102,11 @@ public final class Materials {
   public List<String> overrides(List<Material> used) {
     List<String> told = new ArrayList<>();
     for (Material own : used) {
-      builtIn.stream()
-          .filter(one -> one.id().equals(own.id()) && !one.at().equals(own.at()))
-          .forEach(one -> differences(own, one).ifPresent(told::add));
+      builtIn
+          .apply(own.id())
+          .filter(one -> !one.at().equals(own.at()))
+          .flatMap(one -> differences(own, one))
+          .ifPresent(told::add);
     }
     return told;
   }
