@@ -7,11 +7,11 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.money.Account;
-import kitwright.money.Exchange;
 import kitwright.money.OpenShortage;
-import kitwright.money.Valued;
 import kitwright.money.WayCost;
 import kitwright.shortage.Standing;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 
@@ -30,7 +30,7 @@ final class Outlays {
     ledger = day.ledger();
     this.account = account;
     this.standing = standing;
-    exchange = Exchange.of(ledger);
+    exchange = Exchange.on(day);
     zero = Money.zero(exchange.home());
     spent =
         account.spends().stream()

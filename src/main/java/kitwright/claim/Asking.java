@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -36,12 +36,12 @@ public record Asking(
   }
 
   /** What a claim asks by what is recorded, in the order of the claim. */
-  public static List<Asking> of(Claim claim, Ledger ledger) {
+  public static List<Asking> of(Claim claim, Facts day) {
     List<Asking> all = new ArrayList<>();
     for (Claim.Asked line : claim.asked()) {
-      ledger
+      day.ledger()
           .shortage(line.shortage())
-          .ifPresent(shortage -> all.addAll(of(line, shortage, claim, ledger)));
+          .ifPresent(shortage -> all.addAll(of(line, shortage, claim, day)));
     }
     return List.copyOf(all);
   }
@@ -63,19 +63,19 @@ public record Asking(
     return List.copyOf(unfound.values());
   }
 
-  private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Ledger ledger) {
+  private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Facts day) {
     Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
     List<Claim.Settlement> settled = line.settled().stream().toList();
     Claim.Remedy remedy = line.remedy().orElse(claim.remedy());
     List<Spend> bought =
         line.costs().isEmpty()
-            ? Cost.of(claim.costs(), claim, ledger).stream()
-                .filter(spend -> isOfTheThing(spend, shortage, ledger))
+            ? Cost.of(claim.costs(), claim, day).stream()
+                .filter(spend -> Replacements.isOfTheThing(spend, shortage, day.ledger()))
                 .toList()
-            : Cost.of(line.costs(), claim, ledger);
+            : Cost.of(line.costs(), claim, day);
     if (remedy == Claim.Remedy.COST) {
-      List<Spend> costs = bought.isEmpty() ? bought(shortage, ledger) : bought;
-      return List.of(new Asking(shortage, qty, remedy, Cost.of(costs, qty), settled));
+      List<Spend> costs = bought.isEmpty() ? Replacements.on(day).of(shortage) : bought;
+      return List.of(new Asking(shortage, qty, remedy, Cost.of(costs, qty, claim, day), settled));
     }
     if (bought.isEmpty() || line.remedy().isPresent()) {
       return List.of(new Asking(shortage, qty, remedy, List.of(), settled));
@@ -83,7 +83,8 @@ public record Asking(
     Quantity replaced = replaced(bought, qty);
     Quantity rest = qty.less(replaced);
     Asking cost =
-        new Asking(shortage, replaced, Claim.Remedy.COST, Cost.of(bought, replaced), settled);
+        new Asking(
+            shortage, replaced, Claim.Remedy.COST, Cost.of(bought, replaced, claim, day), settled);
     return rest.isNone()
         ? List.of(cost)
         : List.of(cost, new Asking(shortage, rest, remedy, List.of(), settled));
@@ -106,38 +107,13 @@ public record Asking(
     return qty.min(sum);
   }
 
-  /** Payments for the thing, and orders of it that are not paid. */
-  private static List<Spend> bought(Shortage shortage, Ledger ledger) {
-    Set<String> paid = new HashSet<>();
-    ledger.spending().stream().forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
-    return ledger.spending().stream()
-        .filter(spend -> isOfTheThing(spend, shortage, ledger))
-        .filter(spend -> spend.state() == Spend.State.PAID || !paid.contains(spend.id()))
-        .filter(spend -> spend.withdrawn().isEmpty())
-        .toList();
-  }
-
-  private static boolean isOfTheThing(Spend spend, Shortage shortage, Ledger ledger) {
-    Optional<Spend> order = spend.pays().flatMap(ledger::spend);
-    return spend.state() != Spend.State.REFUNDED
-        && Stream.concat(Stream.of(spend), order.stream())
-            .anyMatch(
-                each ->
-                    is(each.replaces(), shortage.id())
-                        || (is(each.because(), shortage.id())
-                            && is(each.item(), shortage.item().id())));
-  }
-
-  private static boolean is(Optional<Ref> ref, String id) {
-    return ref.filter(named -> named.id().equals(id)).isPresent();
-  }
-
   /** Spending of a claim up to a day that bought no replacement: asked besides. */
-  public static List<Spend> besides(Claim claim, Ledger ledger) {
+  public static List<Cost> besides(Claim claim, Facts day) {
     Set<String> used = new HashSet<>();
-    of(claim, ledger).forEach(part -> part.costs().forEach(cost -> used.add(cost.spend().id())));
-    return Cost.of(claim.costs(), claim, ledger).stream()
+    of(claim, day).forEach(part -> part.costs().forEach(cost -> used.add(cost.spend().id())));
+    return Cost.of(claim.costs(), claim, day).stream()
         .filter(spend -> !used.contains(spend.id()))
+        .map(spend -> Cost.of(spend, Optional.empty(), claim, day))
         .toList();
   }
 

@@ -48,7 +48,7 @@ public final class ClaimAsksTwice implements Rule {
   private void examine(Claim claim, Facts day, Map<String, Quantity> asked, Findings out) {
     Map<String, Claim.Asked> lines = new LinkedHashMap<>();
     claim.asked().forEach(line -> lines.put(line.shortage().id(), line));
-    for (Asking part : Asking.of(claim, day.ledger())) {
+    for (Asking part : Asking.of(claim, day)) {
       if (isGivenUp(part.settled().stream())) {
         continue;
       }

@@ -27,9 +27,9 @@ public final class ClaimCostVoid implements RecordRule<Claim> {
   @Override
   public void examine(Claim claim, Facts day, Findings out) {
     Set<String> asked = new HashSet<>();
-    Asking.of(claim, day.ledger())
+    Asking.of(claim, day)
         .forEach(part -> part.costs().forEach(cost -> asked.add(cost.spend().id())));
-    Asking.besides(claim, day.ledger()).forEach(spend -> asked.add(spend.id()));
+    Asking.besides(claim, day).forEach(cost -> asked.add(cost.spend().id()));
     for (Ref ref : claim.spends()) {
       day.ledger()
           .spend(ref)
@@ -37,7 +37,7 @@ public final class ClaimCostVoid implements RecordRule<Claim> {
           .ifPresent(
               spend ->
                   out.add(
-                      Cost.isNone(spend, claim, day.ledger())
+                      Cost.isNone(spend, claim, day)
                           .map(why -> noCost(claim, ref, why))
                           .orElseGet(() -> otherwise(claim, ref))));
     }

@@ -1,13 +1,14 @@
 package kitwright.claim;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Claim;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.spending.Books;
+import kitwright.spending.Share;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -17,88 +18,75 @@ import kitwright.value.Ref;
  *
  * @param replaced how much of it stands for what was missing, where more was bought: no more than
  *     its share of the price is asked
+ * @param borne what the seller had not given back when the claim went out: no more is asked
  */
-public record Cost(Spend spend, Optional<Quantity> replaced) {
+public record Cost(Spend spend, Optional<Quantity> replaced, Money borne) {
 
-  /** All of it. */
-  public static Cost whole(Spend spend) {
-    return new Cost(spend, Optional.empty());
+  /** Of a purchase all that was not given back when a claim went out. */
+  static Cost of(Spend spend, Optional<Quantity> replaced, Claim claim, Facts day) {
+    return new Cost(spend, replaced, borne(spend, claim, day));
   }
 
   /**
    * What purchases in place of so much of a thing are asked for; the first make up for it first.
    */
-  static List<Cost> of(List<Spend> spends, Quantity missing) {
+  static List<Cost> of(List<Spend> spends, Quantity missing, Claim claim, Facts day) {
     List<Cost> all = new ArrayList<>();
     Quantity left = missing;
     for (Spend spend : spends) {
       Optional<Quantity> bought = spend.qty().filter(missing::convertsTo);
       Quantity part = bought.map(left::min).orElse(left);
       boolean more = bought.filter(qty -> qty.compareAmount(part) > 0).isPresent();
-      all.add(new Cost(spend, more ? Optional.of(part) : Optional.empty()));
+      all.add(of(spend, more ? Optional.of(part) : Optional.empty(), claim, day));
       left = bought.isPresent() ? left.less(part) : left;
     }
     return List.copyOf(all);
   }
 
   /** Of the spending that a claim names what costs the builder something, each once. */
-  static List<Spend> of(List<Ref> refs, Claim claim, Ledger ledger) {
+  static List<Spend> of(List<Ref> refs, Claim claim, Facts day) {
     return refs.stream()
-        .flatMap(ref -> ledger.spend(ref).stream())
-        .filter(spend -> isNone(spend, claim, ledger).isEmpty())
+        .flatMap(ref -> day.ledger().spend(ref).stream())
+        .filter(spend -> isNone(spend, claim, day).isEmpty())
         .distinct()
         .toList();
   }
 
   /** Why spending that a claim names is no cost of its own, as a clause; empty where it is one. */
-  static Optional<String> isNone(Spend spend, Claim claim, Ledger ledger) {
+  static Optional<String> isNone(Spend spend, Claim claim, Facts day) {
     if (spend.state() == Spend.State.REFUNDED) {
       return Optional.of("which is money that came back");
     }
     if (spend.withdrawn().isPresent()) {
       return Optional.of("which was given up");
     }
-    if (hasComeBack(spend, claim, ledger)) {
+    if (borne(spend, claim, day).signum() <= 0) {
       return Optional.of("which was given back in full before the claim went out");
     }
     return spend
         .pays()
         .map(Ref::id)
         .filter(order -> claim.spends().stream().anyMatch(ref -> ref.id().equals(order)))
-        .filter(order -> ledger.find(Kind.SPENDING, order).isPresent())
+        .filter(order -> day.ledger().find(Kind.SPENDING, order).isPresent())
         .map(order -> "which pays the order " + order + " that it asks for too");
   }
 
-  /** Whether the seller gave all of it back; what comes after the claim went out, it brought. */
-  private static boolean hasComeBack(Spend spend, Claim claim, Ledger ledger) {
-    Money back =
-        ledger.spending().stream()
-            .filter(each -> each.state() == Spend.State.REFUNDED)
-            .filter(each -> each.refunds().filter(ref -> ref.id().equals(spend.id())).isPresent())
-            .filter(each -> claim.sent().filter(sent -> !each.on().isBefore(sent)).isEmpty())
-            .map(Spend::amount)
-            .filter(sum -> sum.currency().equals(spend.amount().currency()))
-            .reduce(Money.zero(spend.amount().currency()), Money::plus);
-    return back.compareAmount(spend.amount()) >= 0;
+  /** What the seller had not given back by then; what comes after a claim went out, it brought. */
+  private static Money borne(Spend spend, Claim claim, Facts day) {
+    return spend.amount().minus(Books.on(day).givenBack(spend, claim.sent()));
   }
 
   /** What is asked of an amount that was spent on it. */
   public Money of(Money amount) {
-    return replaced
-        .map(
-            part ->
-                Money.rounded(
-                    amount
-                        .amount()
-                        .multiply(part.in(bought().unit()).amount())
-                        .divide(bought().amount(), 12, RoundingMode.HALF_UP),
-                    amount.currency()))
-        .orElse(amount);
+    return Share.of(amount, asked(), spend.amount());
   }
 
   /** What is asked, in the currency of the purchase. */
   public Money asked() {
-    return of(spend.amount());
+    return replaced
+        .map(part -> Share.of(spend.amount(), part.in(bought().unit()).amount(), bought().amount()))
+        .orElse(spend.amount())
+        .min(borne);
   }
 
   private Quantity bought() {

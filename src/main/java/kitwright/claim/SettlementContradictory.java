@@ -40,7 +40,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
         .filter(any -> claim.sent().isEmpty() && !isWithdrawn(ends))
         .findFirst()
         .ifPresent(end -> unsent(claim, end, out));
-    Asking.of(claim, day.ledger()).forEach(asking -> beyond(claim, asking, out));
+    Asking.of(claim, day).forEach(asking -> beyond(claim, asking, out));
   }
 
   private static boolean isWithdrawn(List<Settlement> ends) {

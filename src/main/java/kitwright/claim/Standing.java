@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Party;
-import kitwright.ledger.Spend;
+import kitwright.spending.Returned;
 import kitwright.value.Money;
 
 /**
@@ -17,7 +17,7 @@ import kitwright.value.Money;
  * @param costs the spending that it asks back besides
  * @param events up to that day, by day
  * @param settled how all of it ended that has no end of its own, if it has by that day
- * @param cameBack refunds up to that day for its shortages or costs
+ * @param cameBack what refunds up to that day brought for its shortages and costs
  * @param promisedFor the day promised last, while it has not passed
  * @param lapsed the day promised last, where it has passed
  * @param age days since it was sent; empty while it is a draft
@@ -29,10 +29,10 @@ public record Standing(
     Optional<Party> against,
     State state,
     List<Line> lines,
-    List<Spend> costs,
+    List<Cost> costs,
     List<Claim.Event> events,
     Optional<Claim.Settlement> settled,
-    List<Spend> cameBack,
+    CameBack cameBack,
     Optional<LocalDate> promisedFor,
     Optional<LocalDate> lapsed,
     Optional<Long> age,
@@ -56,7 +56,6 @@ public record Standing(
     lines = List.copyOf(lines);
     costs = List.copyOf(costs);
     events = List.copyOf(events);
-    cameBack = List.copyOf(cameBack);
   }
 
   public boolean isDraft() {
@@ -78,7 +77,7 @@ public record Standing(
 
   /** What the shortages cost besides, one sum a currency, by its code. */
   public List<Money> extraCosts() {
-    return Sums.of(costs.stream().map(Spend::amount));
+    return Sums.of(costs.stream().map(Cost::asked));
   }
 
   /** The money that it asks, one sum a currency, by its code. */
@@ -86,7 +85,7 @@ public record Standing(
     return Sums.of(
         Stream.concat(
             lines.stream().flatMap(line -> line.asked().stream()),
-            costs.stream().map(Spend::amount)));
+            costs.stream().map(Cost::asked)));
   }
 
   /** The money that was granted, one sum a currency, by its code. */
@@ -107,7 +106,7 @@ public record Standing(
 
   /** The money that has come back, one sum a currency, by its code. */
   public List<Money> paid() {
-    return Sums.of(cameBack.stream().map(Spend::amount));
+    return Sums.of(cameBack.refunds().stream().map(Returned::came));
   }
 
   /**
@@ -115,7 +114,7 @@ public record Standing(
    */
   public List<Money> open() {
     if (state == State.SETTLED) {
-      return Sums.less(granted(), paid());
+      return Sums.less(granted(), cameBack.takenOff());
     }
     List<Money> due =
         Sums.of(
@@ -124,7 +123,7 @@ public record Standing(
                     .flatMap(
                         line ->
                             (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
-                costs.stream().map(Spend::amount)));
-    return Sums.less(due, paid());
+                costs.stream().map(Cost::asked)));
+    return Sums.less(due, cameBack.takenOff());
   }
 }

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
-import kitwright.ledger.Spend;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -31,14 +31,9 @@ public final class Standings {
   private final Facts day;
   private final Map<String, Claim> there = new LinkedHashMap<>();
   private final Map<String, Standing> judged = new HashMap<>();
-  private final List<Spend> refunds;
 
   private Standings(Facts day) {
     this.day = day;
-    refunds =
-        day.ledger().spending().stream()
-            .filter(spend -> spend.state() == Spend.State.REFUNDED)
-            .toList();
     for (Claim claim : day.ledger().claims()) {
       if (!isOfLater(claim, day)) {
         there.putIfAbsent(claim.id(), claim);
@@ -75,6 +70,7 @@ public final class Standings {
         claim.events().stream().sorted(Comparator.comparing(Claim.Event::on)).toList();
     Optional<Claim.Settlement> settled = claim.settled();
     List<Line> lines = lines(claim, ledger, shortages, events);
+    List<Cost> costs = Asking.besides(claim, day);
     boolean over = settled.isPresent() || isOver(lines);
     boolean inPart = lines.stream().anyMatch(line -> !line.asking().settled().isEmpty());
     Standing.State state = state(sent, events, over, inPart);
@@ -84,14 +80,14 @@ public final class Standings {
         ledger.party(claim.against()),
         state,
         lines,
-        Asking.besides(claim, ledger),
+        costs,
         events,
         settled,
-        cameBack(claim, lines),
-        promised(events, settled).filter(day -> !day.isBefore(today)),
+        CameBack.of(claim, spends(claim, lines), due(lines, costs, settled, events), day),
+        promised(events, settled).filter(on -> !on.isBefore(today)),
         promised(events, settled).filter(today::isAfter),
-        sent.map(day -> ChronoUnit.DAYS.between(day, today)),
-        claim.replyBy().filter(day -> waits).map(day -> ChronoUnit.DAYS.between(today, day)));
+        sent.map(on -> ChronoUnit.DAYS.between(on, today)),
+        claim.replyBy().filter(on -> waits).map(on -> ChronoUnit.DAYS.between(today, on)));
   }
 
   private static Standing.State state(
@@ -120,12 +116,12 @@ public final class Standings {
     return !lines.isEmpty() && lines.stream().allMatch(line -> line.asking().isSettled());
   }
 
-  private static List<Line> lines(
+  private List<Line> lines(
       Claim claim,
       Ledger ledger,
       kitwright.shortage.Standings shortages,
       List<Claim.Event> events) {
-    List<Asking> all = Asking.of(claim, ledger);
+    List<Asking> all = Asking.of(claim, day);
     Map<String, Quantity> sent = new HashMap<>();
     List<Line> lines = new ArrayList<>();
     for (Asking asking : all) {
@@ -188,22 +184,28 @@ public final class Standings {
         .reduce((earlier, later) -> later);
   }
 
-  private List<Spend> cameBack(Claim claim, List<Line> lines) {
-    Set<String> shortages = ids(claim.shortages());
-    Set<String> costs = ids(claim.costs());
-    lines.forEach(line -> line.asking().costs().forEach(cost -> costs.add(cost.spend().id())));
-    return refunds.stream()
-        .filter(
-            spend ->
-                spend.because().filter(ref -> shortages.contains(ref.id())).isPresent()
-                    || spend.refunds().filter(ref -> costs.contains(ref.id())).isPresent())
-        .toList();
+  /** The spending that it names or asks. */
+  private static Set<String> spends(Claim claim, List<Line> lines) {
+    Set<String> ids = new HashSet<>();
+    claim.spends().forEach(ref -> ids.add(ref.id()));
+    lines.forEach(line -> line.asking().costs().forEach(cost -> ids.add(cost.spend().id())));
+    return ids;
   }
 
-  private static Set<String> ids(List<Ref> refs) {
-    Set<String> ids = new HashSet<>();
-    refs.forEach(ref -> ids.add(ref.id()));
-    return ids;
+  /** What is asked and granted, whatever came of it. */
+  private static List<Money> due(
+      List<Line> lines,
+      List<Cost> costs,
+      Optional<Claim.Settlement> settled,
+      List<Claim.Event> events) {
+    return Stream.of(
+            lines.stream().flatMap(line -> line.asked().stream()),
+            costs.stream().map(Cost::asked),
+            lines.stream().flatMap(line -> line.granted().stream()),
+            settled.flatMap(Claim.Settlement::amount).stream(),
+            events.stream().flatMap(event -> event.amount().stream()))
+        .flatMap(all -> all)
+        .toList();
   }
 
   private static Optional<LocalDate> promised(

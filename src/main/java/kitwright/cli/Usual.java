@@ -16,8 +16,8 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.money.Account;
-import kitwright.money.Valued;
 import kitwright.shortage.Standings;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 
 /**

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Stock;
-import kitwright.money.Exchange;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Quantity;

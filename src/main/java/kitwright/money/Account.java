@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
+import kitwright.spending.Refused;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 
 /**

@@ -18,6 +18,8 @@ import kitwright.claim.Standing;
 import kitwright.claim.Standings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 
 /**
@@ -120,10 +122,10 @@ public record Back(
     List<Cost> costs =
         Stream.concat(
                 open.stream().flatMap(line -> line.asking().costs().stream()),
-                standing.costs().stream().map(Cost::whole))
+                standing.costs().stream())
             .toList();
     Set<String> refunds = new HashSet<>();
-    standing.cameBack().forEach(spend -> refunds.add(spend.id()));
+    standing.cameBack().refunds().forEach(each -> refunds.add(each.refund().id()));
     List<Valued> came = back.stream().filter(each -> refunds.contains(each.spend().id())).toList();
     return new Back(
         standing.claim(),
@@ -131,15 +133,15 @@ public record Back(
         goods(open, exchange, asOf),
         costsOf(costs, out),
         sum(came, zero),
-        granted(standing.claim(), all, came, exchange, asOf));
+        granted(standing, all, sum(came, zero), exchange, asOf));
   }
 
   /** What the ends of the claim and of its lines say; empty where none names an amount. */
   private static Optional<Money> granted(
-      Claim claim, List<Asking> parts, List<Valued> came, Exchange exchange, LocalDate asOf) {
+      Standing standing, List<Asking> parts, Money received, Exchange exchange, LocalDate asOf) {
     List<Money> amounts =
         Stream.concat(
-                claim.settled().stream(),
+                standing.claim().settled().stream(),
                 parts.stream().flatMap(part -> part.settled().stream()).distinct())
             .flatMap(end -> end.amount().stream())
             .toList();
@@ -148,24 +150,20 @@ public record Back(
     }
     Map<Currency, Money> sums = new LinkedHashMap<>();
     amounts.forEach(amount -> sums.merge(amount.currency(), amount, Money::plus));
-    Money received = sum(came, Money.zero(exchange.home()));
     return sums.values().stream()
         .flatMap(
             amount ->
-                isAllOf(amount, came) && sums.size() == 1
+                sums.size() == 1 && isAllOf(amount, standing)
                     ? Stream.of(received)
                     : exchange.home(amount, asOf).money().stream())
         .reduce(Money::plus);
   }
 
-  /** Whether all of it came, in its own currency: what the rate did since then is not owed. */
-  private static boolean isAllOf(Money amount, List<Valued> came) {
-    Money same =
-        came.stream()
-            .map(each -> each.spend().amount())
-            .filter(money -> money.currency().equals(amount.currency()))
-            .reduce(Money.zero(amount.currency()), Money::plus);
-    return same.compareAmount(amount) >= 0;
+  /** Whether all of it came, by the rates of those days: what they did since then is not owed. */
+  private static boolean isAllOf(Money amount, Standing standing) {
+    return standing.cameBack().takenOff().stream()
+        .anyMatch(
+            sum -> sum.currency().equals(amount.currency()) && sum.compareAmount(amount) >= 0);
   }
 
   private static Map<String, Money> costsOf(List<Cost> costs, Map<String, List<Valued>> out) {

@@ -2,6 +2,7 @@ package kitwright.money;
 
 import java.math.BigDecimal;
 import java.util.List;
+import kitwright.spending.Share;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 

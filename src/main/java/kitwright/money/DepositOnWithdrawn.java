@@ -8,9 +8,9 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.spending.Books;
 import kitwright.value.Days;
 import kitwright.value.Money;
-import kitwright.value.Ref;
 
 /** Fires where an order was given up, and what was paid for it has not come back. */
 public final class DepositOnWithdrawn implements Rule {
@@ -21,39 +21,17 @@ public final class DepositOnWithdrawn implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Exchange exchange = Exchange.of(day.ledger());
     day.ledger().spending().stream()
         .filter(order -> order.state() == Spend.State.ORDERED && order.withdrawn().isPresent())
-        .forEach(order -> examine(order, exchange, day, out));
+        .forEach(order -> examine(order, Books.on(day), out));
   }
 
-  private void examine(Spend order, Exchange exchange, Facts day, Findings out) {
-    List<Spend> paid =
-        day.ledger().spending().stream()
-            .filter(spend -> spend.state() == Spend.State.PAID && names(spend.pays(), order))
-            .toList();
-    List<Spend> back =
-        day.ledger().spending().stream()
-            .filter(spend -> spend.state() == Spend.State.REFUNDED)
-            .filter(
-                spend ->
-                    names(spend.refunds(), order)
-                        || paid.stream().anyMatch(payment -> names(spend.refunds(), payment)))
-            .toList();
-    Money kept = sum(paid, order, exchange, day).minus(sum(back, order, exchange, day));
+  private void examine(Spend order, Books books, Findings out) {
+    List<Spend> paid = books.paymentsOf(order);
+    Money kept = books.paid(order).minus(books.givenBack(order, Optional.empty()));
     if (kept.signum() > 0 && paid.stream().noneMatch(Spend::inFull)) {
       out.add(finding(order, paid.get(0), kept));
     }
-  }
-
-  private static boolean names(Optional<Ref> ref, Spend spend) {
-    return ref.filter(named -> named.id().equals(spend.id())).isPresent();
-  }
-
-  private static Money sum(List<Spend> parts, Spend order, Exchange exchange, Facts day) {
-    return parts.stream()
-        .flatMap(part -> exchange.inOrder(part, order, day.day()).stream())
-        .reduce(Money.zero(order.amount().currency()), Money::plus);
   }
 
   private Finding finding(Spend order, Spend payment, Money kept) {

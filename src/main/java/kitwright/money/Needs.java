@@ -19,6 +19,8 @@ import kitwright.network.Headways;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Things;
 import kitwright.shortage.Want;
+import kitwright.spending.Exchange;
+import kitwright.spending.Share;
 import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Quantity;

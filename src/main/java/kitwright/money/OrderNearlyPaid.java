@@ -8,6 +8,9 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.spending.Books;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 
 /** Fires where a little of an order stays open though its payment looks like the whole. */
@@ -26,7 +29,7 @@ public final class OrderNearlyPaid implements Rule {
       Spend order = each.spend();
       if (order.state() == Spend.State.ORDERED) {
         Money open = each.counted();
-        Exchange.of(day.ledger())
+        Exchange.on(day)
             .home(order.amount(), day.day(), order.rate())
             .money()
             .filter(all -> open.compareAmount(all.times(LITTLE)) <= 0)
@@ -36,8 +39,7 @@ public final class OrderNearlyPaid implements Rule {
   }
 
   private static Spend payment(Spend order, Facts day) {
-    return day.ledger().spending().stream()
-        .filter(each -> each.pays().filter(ref -> ref.id().equals(order.id())).isPresent())
+    return Books.on(day).paymentsOf(order).stream()
         .reduce((earlier, later) -> later.on().isBefore(earlier.on()) ? earlier : later)
         .orElse(order);
   }

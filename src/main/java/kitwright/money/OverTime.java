@@ -7,6 +7,9 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.spending.Books;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 
 /**

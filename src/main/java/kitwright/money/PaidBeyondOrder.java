@@ -10,6 +10,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 
 /** Fires where more is paid than was ordered. */
@@ -21,7 +22,7 @@ public final class PaidBeyondOrder implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Exchange exchange = Exchange.of(day.ledger());
+    Exchange exchange = Exchange.on(day);
     Map<String, Money> paid = new HashMap<>();
     List<Spend> byDay =
         day.ledger().spending().stream()

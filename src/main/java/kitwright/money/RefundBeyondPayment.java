@@ -7,6 +7,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.spending.Refused;
 
 /** Fires where more is refunded than was paid. */
 public final class RefundBeyondPayment implements Rule {
@@ -18,7 +19,7 @@ public final class RefundBeyondPayment implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Account.on(day).refused().stream()
-        .filter(each -> each.purchase().isPresent() && each.left().signum() > 0)
+        .filter(each -> each.purchase().isPresent() && !each.isOfUnpaid())
         .forEach(each -> out.add(beyond(each, each.purchase().get())));
     Account.on(day).refused().stream()
         .filter(each -> each.purchase().isEmpty())
@@ -34,14 +35,23 @@ public final class RefundBeyondPayment implements Rule {
             + each.refund().id()
             + " gives back "
             + each.asked().told()
-            + ", but of "
-            + purchase.named()
-            + " only "
-            + each.left().told()
-            + " were paid and not yet refunded.",
-        "Only " + each.left().told() + " count as come back; a refund never makes money.",
+            + (each.left().signum() > 0
+                ? ", but of "
+                    + purchase.named()
+                    + " only "
+                    + each.left().told()
+                    + " were paid and not yet refunded."
+                : ", but all that was paid for " + purchase.named() + " had come back already."),
+        follows(each),
         "Correct the amount, or name in “refunds” the payment that it really gives back.",
         List.of(each.refund().named(), purchase.named()));
+  }
+
+  private static String follows(Refused each) {
+    return (each.left().signum() > 0
+            ? "Only " + each.left().told() + " count as come back"
+            : "It does not count as come back")
+        + "; a refund never makes money.";
   }
 
   private Finding beyondLine(Refused each) {
@@ -53,12 +63,12 @@ public final class RefundBeyondPayment implements Rule {
             + each.refund().id()
             + " gives back "
             + each.asked().told()
-            + ", but only "
-            + each.left().told()
-            + " were paid on the line "
+            + ", but "
+            + (each.left().signum() > 0 ? "only " + each.left().told() + " were" : "nothing was")
+            + " paid on the line "
             + each.refund().line()
             + " and not yet refunded.",
-        "Only " + each.left().told() + " count as come back; a refund never makes money.",
+        follows(each),
         "Name in “refunds” the payment that it gives back, or correct the amount.",
         List.of(each.refund().named()));
   }

@@ -23,6 +23,11 @@ import kitwright.network.Headways;
 import kitwright.shortage.Coming;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Standings;
+import kitwright.spending.Books;
+import kitwright.spending.Exchange;
+import kitwright.spending.Share;
+import kitwright.spending.Tally;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.ThreePoint;
@@ -125,8 +130,8 @@ public final class Spent {
   private static Account account(Facts day, Set<String> covered) {
     Ledger ledger = day.ledger();
     LocalDate asOf = day.day();
-    Exchange exchange = Exchange.of(ledger);
-    Books books = Books.of(ledger, exchange, asOf);
+    Exchange exchange = Exchange.on(day);
+    Books books = Books.on(day);
     Spent spent = new Spent(day, exchange, books, covered);
     Set<String> seen = new HashSet<>();
     List<LineState> lines =
@@ -187,8 +192,7 @@ public final class Spent {
   /** A second line of the same name: what names it counts on the first. */
   private LineState again(BudgetLine line) {
     Money budget = planned(line.amount());
-    return new Tally(zero())
-        .line(line.line(), line.title(), budget, zero(), zero())
+    return line(new Tally(zero()), line.line(), line.title(), budget, zero(), zero())
         .leaving(stated(line).orElseGet(() -> Remaining.fixed(budget, Remaining.Basis.BUDGET)));
   }
 
@@ -250,7 +254,25 @@ public final class Spent {
             .filter(each -> each.line().equals(id))
             .flatMap(each -> each.likely().stream())
             .reduce(zero(), Money::plus);
-    return books.tally(id).line(id, title, budget, waysOut, owed);
+    return line(books.tally(id), id, title, budget, waysOut, owed);
+  }
+
+  private static LineState line(
+      Tally sums, String id, String title, Money budget, Money waysOut, Money repairs) {
+    Remaining nothing = Remaining.fixed(Money.zero(budget.currency()), Remaining.Basis.BUDGET);
+    return new LineState(
+        id,
+        title,
+        budget,
+        sums.paid(),
+        sums.ordered(),
+        sums.refunded(),
+        nothing,
+        waysOut,
+        repairs,
+        sums.tax(),
+        sums.duty(),
+        sums.byRate());
   }
 
   private LineState whole(List<LineState> lines) {

@@ -14,6 +14,8 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Spend;
 import kitwright.shortage.Things;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Quantity;

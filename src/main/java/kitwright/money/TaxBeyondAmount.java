@@ -8,6 +8,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 
 /** Fires where tax and duty are more than the amount that they are part of. */

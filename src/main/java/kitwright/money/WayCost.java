@@ -4,6 +4,7 @@ import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.shortage.Arrival;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 

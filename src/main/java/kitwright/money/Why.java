@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
+import kitwright.spending.Exchange;
+import kitwright.spending.Valued;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 

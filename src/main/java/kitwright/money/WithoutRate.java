@@ -15,6 +15,7 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Shortage;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 import kitwright.value.Place;
 import kitwright.value.Ref;
@@ -56,7 +57,7 @@ public record WithoutRate(
     Gathering(Facts day) {
       this.day = day;
       ledger = day.ledger();
-      exchange = Exchange.of(ledger);
+      exchange = Exchange.on(day);
     }
 
     private boolean isKnown(Money amount) {

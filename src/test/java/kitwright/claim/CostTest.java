@@ -99,7 +99,7 @@ class CostTest {
     assertThat(asked("[b]", "[gone]")).isEqualTo("[120.00 EUR]");
     assertThat(asked("[b]", "[back]")).isEqualTo("[120.00 EUR]");
     assertThat(asked("[b]", "[s]")).isEqualTo("[120.00 EUR]");
-    assertThat(asked("[b]", "[t]")).as("10 of 25 came back").isEqualTo("[145.00 EUR]");
+    assertThat(asked("[b]", "[t]")).as("10 of 25 had come back").isEqualTo("[135.00 EUR]");
     assertThat(asked("[b]", "[s]".replace("s", "loose"))).isEqualTo("[140.00 EUR]");
   }
 

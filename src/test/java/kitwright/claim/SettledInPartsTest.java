@@ -3,6 +3,7 @@ package kitwright.claim;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -30,6 +31,7 @@ class SettledInPartsTest {
             claims: [{id: c, against: kit-maker, sent: 2026-01-25, remedy: refund, shortages: [{shortage: b, settled: [%s]}]}]
             """
                 .formatted(ends));
-    assertThat(Asking.of(ledger.claims().get(0), ledger).get(0).isSettled()).isEqualTo(settled);
+    assertThat(Asking.of(ledger.claims().get(0), Facts.of(ledger, Sample.TODAY)).get(0).isSettled())
+        .isEqualTo(settled);
   }
 }

@@ -31,6 +31,7 @@ class ArrowsTest {
           entry("finding", Set.of("value")),
           entry("yaml", Set.of("finding", "value")),
           entry("ledger", Set.of("yaml", "finding", "value")),
+          feature("spending"),
           feature("kit"),
           feature("weather"),
           feature("network", "weather", "numbers"),
@@ -38,10 +39,10 @@ class ArrowsTest {
           feature("substitution", "assessment", "network"),
           feature("takeoff"),
           feature("shortage", "kit", "substitution", "network", "weather", "takeoff"),
-          feature("claim", "kit", "shortage"),
-          feature("money", "shortage", "network", "substitution", "claim", "numbers"),
+          feature("claim", "kit", "shortage", "spending"),
+          feature("money", "shortage", "network", "substitution", "claim", "spending", "numbers"),
           feature("loan", "network"),
-          feature("cutting", "kit", "money", "numbers"),
+          feature("cutting", "kit", "spending", "numbers"),
           feature(
               "openmatter",
               "shortage",
@@ -155,6 +156,7 @@ class ArrowsTest {
 
   private static String[] features() {
     return new String[] {
+      "spending",
       "kit",
       "weather",
       "network",

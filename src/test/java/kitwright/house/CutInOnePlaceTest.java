@@ -26,11 +26,10 @@ class CutInOnePlaceTest {
           Map.entry("claim/Standings", 1), // the day a letter was sent, of what is written
           Map.entry("daybook/Ahead", 3), // the last evening of a week
           Map.entry("kit/Position", 3), // as it stood when a shortage was found
-          Map.entry("money/Books", 3), // the sums of every day of the build
-          Map.entry("money/RefundOfUnpaid", 2), // paid by the day of the refund
           Map.entry("network/Baseline", 1), // the evening of the plan at the start
           Map.entry("network/Headways", 2), // the evening before a week
           Map.entry("shortage/Arrivals", 1), // as recorded on the day of a count
+          Map.entry("spending/Books", 2), // the sums of every day of the build
           // Days that are planned, which may lie ahead.
           Map.entry("openmatter/OpenMatters", 1),
           Map.entry("openmatter/WorkDay", 1));

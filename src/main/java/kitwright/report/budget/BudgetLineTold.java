@@ -10,12 +10,12 @@ import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.LineState;
-import kitwright.money.Valued;
 import kitwright.money.WithoutRate;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.spending.Valued;
 
 /** One line of the budget with its spends, and why it ends where it does. */
 public final class BudgetLineTold {

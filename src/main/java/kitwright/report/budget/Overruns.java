@@ -168,7 +168,9 @@ public final class Overruns {
         .filter(each -> each.settled().isEmpty())
         .filter(
             each ->
-                each.costs().stream().map(Spend::because).anyMatch(ref -> is(ref, part))
+                each.costs().stream()
+                        .map(cost -> cost.spend().because())
+                        .anyMatch(ref -> is(ref, part))
                     || each.claim().shortages().stream()
                         .anyMatch(ref -> is(Optional.of(ref), part)))
         .map(each -> each.claim().id())

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.document.Inline;
 import kitwright.ledger.Facts;
-import kitwright.money.Exchange;
 import kitwright.money.Saving;
 import kitwright.report.words.Say;
+import kitwright.spending.Exchange;
 import kitwright.value.Money;
 
 /** What was saved: by what was at hand, and by borrowing instead of hiring; a sentence each. */
@@ -35,7 +35,7 @@ public final class Savings {
   }
 
   private static Optional<Money> borrowed(Facts now) {
-    Exchange exchange = Exchange.of(now.ledger());
+    Exchange exchange = Exchange.on(now);
     return kitwright.loan.Standing.on(now).stream()
         .flatMap(loan -> loan.saved().stream())
         .flatMap(saved -> exchange.home(saved, now.day()).money().stream())

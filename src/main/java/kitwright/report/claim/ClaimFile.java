@@ -90,7 +90,7 @@ public record ClaimFile(
   static Stream<Cost> costs(Standing claim) {
     return Stream.concat(
         claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
-        claim.costs().stream().map(Cost::whole));
+        claim.costs().stream());
   }
 
   /** What shortages and counts of other items name as theirs: it proves nothing for these. */

@@ -76,7 +76,17 @@ public final class ClaimSums {
         + monies(claim.paid())
         + "; still open: "
         + monies(claim.open())
-        + ".";
+        + "."
+        + unreckoned(claim);
+  }
+
+  private static String unreckoned(Standing claim) {
+    List<Money> all = claim.cameBack().unreckoned();
+    return all.isEmpty()
+        ? ""
+        : " Of what came, "
+            + Say.monies(all)
+            + " are not taken off: there is no rate into what is asked.";
   }
 
   public static String monies(List<Money> all) {

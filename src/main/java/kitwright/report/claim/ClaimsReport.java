@@ -116,8 +116,8 @@ public final class ClaimsReport implements Report {
         Cell.text(missing(each)),
         Cell.day(each.claim().replyBy()),
         Cell.text(stands(each)),
-        Cell.text(asks(each)),
-        monies(each.open()),
+        Cell.text(asks(each, each.asked())),
+        Cell.several(asks(each, each.open()), texts(each.open())),
         each.age().map(Cell::number).orElseGet(Cell::none),
         Cell.text(Say.word(each.state())),
         monies(each.goods()),
@@ -127,16 +127,20 @@ public final class ClaimsReport implements Report {
   }
 
   /** Goods, and money beside them. */
-  private static String asks(Standing each) {
+  private static String asks(Standing each, List<Money> sums) {
     String goods = each.goods().isEmpty() ? "" : "goods of " + Say.monies(each.goods());
-    String money = each.asked().isEmpty() ? "" : Say.monies(each.asked());
+    String money = sums.isEmpty() ? "" : Say.monies(sums);
     return goods.isEmpty() || money.isEmpty()
         ? goods + money + (goods.isEmpty() && money.isEmpty() ? Cells.NONE : "")
         : goods + "; " + money;
   }
 
   private static Cell monies(List<Money> all) {
-    return Cell.several(ClaimSums.monies(all), all.stream().map(Money::toString).toList());
+    return Cell.several(ClaimSums.monies(all), texts(all));
+  }
+
+  private static List<String> texts(List<Money> all) {
+    return all.stream().map(Money::toString).toList();
   }
 
   public static String against(Standing each) {

@@ -2,6 +2,9 @@ package kitwright.report.week;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
@@ -13,6 +16,8 @@ import kitwright.money.LineState;
 import kitwright.money.WithoutRate;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Say;
+import kitwright.spending.Books;
+import kitwright.spending.Returned;
 import kitwright.value.Money;
 
 /** The money of a week and in all, for the crew. */
@@ -21,14 +26,33 @@ public record WeekMoney(List<Spend> spends, Facts now) {
   /** What was paid, ordered and got back this week; empty where nothing was. */
   String thisWeek() {
     List<String> parts = new ArrayList<>();
-    add(parts, "paid", Spend.State.PAID);
-    add(parts, "ordered", Spend.State.ORDERED);
-    add(parts, "got back", Spend.State.REFUNDED);
-    return parts.isEmpty() ? "" : Say.capital(Say.list(parts)) + ".";
+    add(parts, "paid", amounts(Spend.State.PAID));
+    add(parts, "ordered", amounts(Spend.State.ORDERED));
+    add(
+        parts,
+        "got back",
+        returned().map(Returned::came).filter(came -> came.signum() > 0).toList());
+    return (parts.isEmpty() ? "" : Say.capital(Say.list(parts)) + ".") + refused();
   }
 
-  private void add(List<String> parts, String word, Spend.State state) {
-    List<Money> sums = Amounts.of(amounts(state)).sums();
+  /** Of the refunds of the week what gives back money that nobody had paid. */
+  private String refused() {
+    List<String> refused =
+        returned().filter(each -> !each.isWhole()).map(each -> each.refund().id()).toList();
+    return refused.isEmpty()
+        ? ""
+        : " Refunds, or parts of them, of what nobody had paid are left out: "
+            + Say.list(refused)
+            + ".";
+  }
+
+  private Stream<Returned> returned() {
+    Set<String> ids = spends.stream().map(Spend::id).collect(Collectors.toSet());
+    return Books.on(now).returned().stream().filter(each -> ids.contains(each.refund().id()));
+  }
+
+  private static void add(List<String> parts, String word, List<Money> amounts) {
+    List<Money> sums = Amounts.of(amounts).sums();
     if (!sums.isEmpty()) {
       parts.add(word + " " + Say.monies(sums));
     }

@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

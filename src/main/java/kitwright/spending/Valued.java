@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.util.Optional;
 import java.util.function.Function;
@@ -50,7 +50,7 @@ public record Valued(
   }
 
   /** Whether no budget foresaw it: something missing, or damaged, brought it about. */
-  boolean isUnforeseen() {
+  public boolean isUnforeseen() {
     return answers.isPresent() || repairs().isPresent();
   }
 
@@ -64,12 +64,12 @@ public record Valued(
   }
 
   /** Whether it came back. */
-  boolean isBack() {
+  public boolean isBack() {
     return spend.state() == Spend.State.REFUNDED;
   }
 
   /** An amount as this changes sums: below zero for a refund. */
-  Money signed(Money amount) {
+  public Money signed(Money amount) {
     return isBack() ? amount.negated() : amount;
   }
 

@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.time.LocalDate;
 import java.util.Currency;

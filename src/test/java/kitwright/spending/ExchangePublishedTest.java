@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,20 +1,20 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import kitwright.value.Money;
 
 /** Parts of an amount, to the minor unit. */
-final class Share {
+public final class Share {
   private Share() {}
 
   /** Of an amount, as much as {@code part} is of {@code all}; rounded half up. */
-  static Money of(Money amount, Money part, Money all) {
+  public static Money of(Money amount, Money part, Money all) {
     return of(amount, part.amount(), all.amount());
   }
 
   /** Of an amount, as much as {@code part} is of {@code all}; the whole of it where all is none. */
-  static Money of(Money amount, BigDecimal part, BigDecimal all) {
+  public static Money of(Money amount, BigDecimal part, BigDecimal all) {
     if (part.compareTo(all) == 0 || all.signum() == 0) {
       return amount;
     }

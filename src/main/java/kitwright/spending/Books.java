@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,29 +9,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 
 /**
- * Values the spends up to a day. Payments that name an order reduce what is open of it; refunds are
- * taken out of what was paid for the same purchase, which is an order with all its payments, or a
- * payment that names no order.
+ * What counts of the spends up to a day. Payments that name an order reduce what is open of it; a
+ * refund gives back no more than was paid, by its day, for the same purchase, which is an order
+ * with all its payments, or a payment that names no order. Whoever asks whether money has come back
+ * asks here.
  */
-final class Books {
+public final class Books {
   /** Stands for the line of a spend whose line the budget does not have. */
-  static final String NO_LINE = "";
+  public static final String NO_LINE = "";
 
   private static final Comparator<Spend> BY_DAY =
       Comparator.comparing(Spend::on).thenComparing(Spend::id);
+
+  private static final Facts.Fact<Books> FACT = new Work();
 
   private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
   private final Money zero;
   private final Map<String, List<Spend>> payments = new HashMap<>();
-  private final Map<String, Money> unrefunded = new HashMap<>();
+  private final Map<String, List<Returned>> returned = new HashMap<>();
+  private final List<Returned> allReturned = new ArrayList<>();
   private final Map<String, Tally> tallies = new HashMap<>();
   private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
   private final List<Valued> valued = new ArrayList<>();
@@ -45,7 +50,20 @@ final class Books {
     zero = Money.zero(exchange.home());
   }
 
-  static Books of(Ledger ledger, Exchange exchange, LocalDate asOf) {
+  /** The books at the end of the day. */
+  public static Books on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Books> {
+    @Override
+    protected Books work(Facts day) {
+      return of(day.ledger(), Exchange.on(day), day.day());
+    }
+  }
+
+  /** The books at the end of another day than the ledger’s. */
+  public static Books of(Ledger ledger, Exchange exchange, LocalDate asOf) {
     Books books = new Books(ledger, exchange, asOf);
     List<Spend> orders = new ArrayList<>();
     List<Spend> refunds = new ArrayList<>();
@@ -65,32 +83,32 @@ final class Books {
     return books;
   }
 
-  static boolean is(Spend spend, Spend.State state) {
+  public static boolean is(Spend spend, Spend.State state) {
     return spend.state() == state;
   }
 
   /** What counts, in the order of the ledger within each state. */
-  List<Valued> valued() {
+  public List<Valued> valued() {
     return List.copyOf(valued);
   }
 
   /** Spends that could not be valued, since a rate is missing. */
-  List<Spend> unvalued() {
+  public List<Spend> unvalued() {
     return unvalued.stream().sorted(BY_DAY).toList();
   }
 
   /** Refunds, or parts of them, that give back what nobody paid. */
-  List<Refused> refused() {
+  public List<Refused> refused() {
     return List.copyOf(refused);
   }
 
   /** Whether anything counts on a line. */
-  boolean holds(String line) {
+  public boolean holds(String line) {
     return tallies.containsKey(line);
   }
 
   /** The sums of a line. */
-  Tally tally(String line) {
+  public Tally tally(String line) {
     return tallies.getOrDefault(line, new Tally(zero));
   }
 
@@ -140,61 +158,153 @@ final class Books {
         .refunds()
         .flatMap(ledger::spend)
         .filter(bought -> !is(bought, Spend.State.REFUNDED))
-        .map(bought -> bought.pays().flatMap(ledger::spend).orElse(bought));
+        .map(this::purchaseOf);
+  }
+
+  private Spend purchaseOf(Spend bought) {
+    return bought
+        .pays()
+        .flatMap(ledger::spend)
+        .filter(order -> is(order, Spend.State.ORDERED))
+        .orElse(bought);
   }
 
   private void refund(Spend spend) {
     Optional<Spend> purchase = purchase(spend);
+    Optional<Spend> other = spend.refunds().flatMap(ledger::spend);
     if (purchase.isPresent()) {
       refund(spend, purchase.get());
+    } else if (other.isPresent()) {
+      refuseAll(spend, other.get());
     } else {
-      String line = line(spend.line());
-      Money left = tally(line).spent().min(allSpent()).max(zero);
-      value(spend, spend.amount())
-          .ifPresent(
-              all -> {
-                refuse(spend, Optional.empty(), all.counted(), left);
-                take(all.counted().compareAmount(left) <= 0 ? all : cut(all, left));
-              });
+      refundOnLine(spend);
     }
+  }
+
+  private void refundOnLine(Spend spend) {
+    Money left = tally(line(spend.line())).spent().min(allSpent()).max(zero);
+    Optional<Valued> all = value(spend, spend.amount());
+    if (all.isEmpty()) {
+      returned(new Returned(spend, Optional.empty(), spend.amount(), Optional.empty()));
+      return;
+    }
+    Money asked = all.get().counted();
+    if (asked.compareAmount(left) > 0) {
+      refused.add(new Refused(spend, Optional.empty(), asked, left, false));
+    }
+    Money granted = asked.min(left);
+    Money came = Share.of(spend.amount(), granted, asked);
+    returned(new Returned(spend, Optional.empty(), came, Optional.empty()));
+    take(granted.equals(asked) ? all.get() : cut(all.get(), granted));
   }
 
   private Money allSpent() {
     return tallies.values().stream().map(Tally::spent).reduce(zero, Money::plus);
   }
 
-  private void refuse(Spend refund, Optional<Spend> purchase, Money asked, Money left) {
-    if (asked.compareAmount(left) > 0) {
-      refused.add(new Refused(refund, purchase, asked, left));
-    }
+  /** Of a refund of what nobody had paid by then. */
+  private void refuseAll(Spend refund, Spend purchase) {
+    Money nothing = Money.zero(refund.amount().currency());
+    refused.add(new Refused(refund, Optional.of(purchase), refund.amount(), nothing, true));
+    returned(new Returned(refund, Optional.of(purchase), nothing, Optional.empty()));
+  }
+
+  private void returned(Returned each) {
+    allReturned.add(each);
+    each.purchase()
+        .ifPresent(
+            purchase ->
+                returned.computeIfAbsent(purchase.id(), id -> new ArrayList<>(1)).add(each));
   }
 
   private void refund(Spend spend, Spend purchase) {
-    Money left =
-        unrefunded.computeIfAbsent(purchase.id(), id -> sum(paymentsOf(purchase), purchase));
+    List<Spend> paid =
+        paymentsOf(purchase).stream().filter(payment -> !payment.on().isAfter(spend.on())).toList();
+    if (paid.isEmpty()) {
+      refuseAll(spend, purchase);
+      return;
+    }
     Optional<Money> asked = exchange.inOrder(spend, purchase, asOf);
     if (asked.isEmpty()) {
       unvalued.add(spend);
+      returned(new Returned(spend, Optional.of(purchase), spend.amount(), Optional.empty()));
       return;
     }
-    refuse(spend, Optional.of(purchase), asked.get(), left);
-    Money granted = asked.get().min(left);
-    unrefunded.put(purchase.id(), left.minus(granted));
+    grant(spend, purchase, asked.get(), sum(paid, purchase).minus(back(purchase)));
+  }
+
+  /** What has come back of a purchase so far, in its currency. */
+  private Money back(Spend purchase) {
+    return sum(returned.getOrDefault(purchase.id(), List.of()), purchase.amount());
+  }
+
+  private static Money sum(List<Returned> all, Money like) {
+    return all.stream()
+        .flatMap(each -> each.ofPurchase().stream())
+        .reduce(Money.zero(like.currency()), Money::plus);
+  }
+
+  private void grant(Spend spend, Spend purchase, Money asked, Money paid) {
+    Money left = paid.max(Money.zero(paid.currency()));
+    if (asked.compareAmount(left) > 0) {
+      refused.add(new Refused(spend, Optional.of(purchase), asked, left, false));
+    }
+    Money granted = asked.min(left);
+    Money came = Share.of(spend.amount(), granted, asked);
+    returned(new Returned(spend, Optional.of(purchase), came, Optional.of(granted)));
     String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();
     value(spend, spend.amount())
-        .map(
-            all ->
-                granted.equals(asked.get())
-                    ? all
-                    : cut(all, Share.of(all.counted(), granted, asked.get())))
+        .map(all -> granted.equals(asked) ? all : cut(all, Share.of(all.counted(), granted, asked)))
         .map(all -> onLine(all, line))
         .ifPresent(this::take);
   }
 
-  private List<Spend> paymentsOf(Spend purchase) {
+  /** What was paid of it up to the day, in its currency; without what a rate is missing for. */
+  public Money paid(Spend purchase) {
+    return sum(paymentsOf(purchase), purchase);
+  }
+
+  /** The payments of an order up to the day, in the order of the ledger; of a payment itself. */
+  public List<Spend> paymentsOf(Spend purchase) {
     return is(purchase, Spend.State.PAID)
-        ? List.of(purchase).stream().filter(paid -> !paid.on().isAfter(asOf)).toList()
+        ? List.of(purchase)
         : payments.getOrDefault(purchase.id(), List.of());
+  }
+
+  /** What of each refund has come back. */
+  public List<Returned> returned() {
+    return List.copyOf(allReturned);
+  }
+
+  /**
+   * What of an order or a payment has come back, in its currency. A refund that names an order, not
+   * the payment, gives back its other payments first.
+   *
+   * @param before refunds of that day and later are left out; empty for none
+   */
+  public Money givenBack(Spend bought, Optional<LocalDate> before) {
+    Spend purchase = purchaseOf(bought);
+    List<Returned> all =
+        returned.getOrDefault(purchase.id(), List.of()).stream()
+            .filter(each -> before.filter(day -> !each.refund().on().isBefore(day)).isEmpty())
+            .toList();
+    Money back = sum(all, purchase.amount());
+    if (purchase.id().equals(bought.id())) {
+      return back;
+    }
+    Optional<Money> own = exchange.inOrder(bought, purchase, asOf);
+    Money named = sum(all.stream().filter(each -> each.names(bought)).toList(), back);
+    Money ofOrder = sum(all.stream().filter(each -> each.names(purchase)).toList(), back);
+    Money nothing = Money.zero(back.currency());
+    return own.map(
+            mine -> {
+              Money others = sum(paymentsOf(purchase), purchase).minus(mine);
+              Money ofOthers = back.minus(named).minus(ofOrder);
+              Money rest = ofOrder.minus(others.minus(ofOthers).max(nothing)).max(nothing);
+              Money mineBack = named.plus(rest).min(mine);
+              return Share.of(bought.amount(), mineBack, mine);
+            })
+        .orElse(Money.zero(bought.amount().currency()));
   }
 
   private void take(Valued refund) {

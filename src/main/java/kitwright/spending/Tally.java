@@ -1,9 +1,9 @@
-package kitwright.money;
+package kitwright.spending;
 
 import kitwright.value.Money;
 
-/** Running sums of what counts on one line, so that each spend is looked at once. Starts empty. */
-final class Tally {
+/** Sums of what counts on one line of the budget, so that each spend is looked at once. */
+public final class Tally {
   private Money paid;
   private Money ordered;
   private Money refunded;
@@ -12,7 +12,7 @@ final class Tally {
   private Money byRate;
   private Money unforeseen;
 
-  Tally(Money zero) {
+  public Tally(Money zero) {
     paid = zero;
     ordered = zero;
     refunded = zero;
@@ -36,6 +36,36 @@ final class Tally {
     }
   }
 
+  /** Before anything came back. */
+  public Money paid() {
+    return paid;
+  }
+
+  /** Promised and not yet paid. */
+  public Money ordered() {
+    return ordered;
+  }
+
+  /** What came back. */
+  public Money refunded() {
+    return refunded;
+  }
+
+  /** Within paid and ordered, less what came back. */
+  public Money tax() {
+    return tax;
+  }
+
+  /** Likewise. */
+  public Money duty() {
+    return duty;
+  }
+
+  /** What rates have added to paid and ordered since the budget was made. */
+  public Money byRate() {
+    return byRate;
+  }
+
   /** Paid, less what came back. */
   Money spent() {
     return paid.minus(refunded);
@@ -45,19 +75,7 @@ final class Tally {
    * Of what is paid and ordered, what shortages and damage brought about; the budget did not
    * foresee it.
    */
-  Money unforeseen() {
+  public Money unforeseen() {
     return unforeseen;
-  }
-
-  /**
-   * A line before anything is known of what remains.
-   *
-   * @param waysOut what open shortages of the line are still going to cost
-   * @param repairs what making borrowed tools good is
-   */
-  LineState line(String id, String title, Money budget, Money waysOut, Money repairs) {
-    Remaining nothing = Remaining.fixed(Money.zero(budget.currency()), Remaining.Basis.BUDGET);
-    return new LineState(
-        id, title, budget, paid, ordered, refunded, nothing, waysOut, repairs, tax, duty, byRate);
   }
 }

@@ -1,4 +1,4 @@
-package kitwright.money;
+package kitwright.spending;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rate;
 import kitwright.ledger.Spend;
@@ -30,6 +31,8 @@ public final class Exchange {
 
   private record Pair(Currency from, Currency to) {}
 
+  private static final Facts.Fact<Exchange> FACT = new Work();
+
   private final Currency home;
   private final LocalDate started;
   private final Map<Pair, NavigableMap<LocalDate, Quote>> quotes = new HashMap<>();
@@ -46,6 +49,18 @@ public final class Exchange {
     sound.forEach(rate -> put(Quote.direct(rate), rate.on()));
     sound.forEach(rate -> put(Quote.inverse(rate), rate.on()));
     between = between(sound);
+  }
+
+  /** The rates of the day’s ledger, into its build's currency. */
+  public static Exchange on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static final class Work extends Facts.Fact<Exchange> {
+    @Override
+    protected Exchange work(Facts day) {
+      return of(day.ledger());
+    }
   }
 
   /** The rates of a ledger, into its build's currency. */
@@ -150,7 +165,7 @@ public final class Exchange {
    *
    * @return empty where a rate is missing
    */
-  Optional<Money> inOrder(Spend part, Spend order, LocalDate asked) {
+  public Optional<Money> inOrder(Spend part, Spend order, LocalDate asked) {
     Currency into = order.amount().currency();
     if (part.amount().currency().equals(into)) {
       return Optional.of(part.amount());

@@ -1,0 +1,141 @@
+package kitwright.claim;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import kitwright.Sample;
+import kitwright.ledger.Facts;
+import org.junit.jupiter.api.Test;
+
+/** What of the money that a claim asks has come back: as the books count it. By hand beside it. */
+class CameBackTest {
+  private static final String BASE =
+      """
+      budget: [{line: a, title: A, amount: 900}]
+      kit: [{id: bolt, what: bolt, qty: 10}]
+      rates: [{on: 2026-01-01, from: USD, to: EUR, rate: 0.90, source: bank}]
+      deliveries: [{id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 6}]}]
+      shortages: [{id: s, item: bolt, qty: 4, found: 2026-01-06, cause: not-packed}]
+      claims: [{id: c, against: kit-maker, shortages: [s], remedy: replacement, costs: [%s], sent: 2026-02-01}]
+      spending:
+      %s\
+      """;
+
+  private static final String ORDER = "id: o, on: 2026-01-10, state: ordered, amount: 100";
+  private static final String PAYMENT = "id: p, on: 2026-01-11, state: paid, amount: 100";
+
+  private static Standing claim(String cost, String... spends) {
+    String lines =
+        Arrays.stream(spends)
+            .map(line -> "  - {" + line + ", line: a, what: courier}\n")
+            .collect(Collectors.joining());
+    return Standings.on(Facts.of(Sample.ledger(BASE.formatted(cost, lines)), Sample.TODAY))
+        .of("c")
+        .orElseThrow();
+  }
+
+  private static String refund(String of, String on, String amount) {
+    return "id: r-%s, on: %s, state: refunded, amount: %s, refunds: %s"
+        .formatted(on, on, amount, of);
+  }
+
+  private static void isTold(Standing claim, String asked, String came, String open) {
+    assertThat(claim.asked()).hasToString(asked);
+    assertThat(claim.paid()).hasToString(came);
+    assertThat(claim.open()).hasToString(open);
+  }
+
+  @Test
+  void whatCameSinceItWentOutIsTakenOff() {
+    isTold(
+        claim("p", PAYMENT, refund("p", "2026-02-01", "40")),
+        "[100.00 EUR]",
+        "[40.00 EUR]",
+        "[60.00 EUR]");
+  }
+
+  @Test
+  void whatCameBeforeItWentOutIsNotAsked() {
+    isTold(
+        claim("p", PAYMENT, refund("p", "2026-01-31", "40")), "[60.00 EUR]", "[]", "[60.00 EUR]");
+    isTold(claim("p", PAYMENT, refund("p", "2026-01-31", "100")), "[]", "[]", "[]");
+  }
+
+  @Test
+  void theRefundOfAnUnpaidOrderIsNoMoney() {
+    isTold(
+        claim("o", ORDER, refund("o", "2026-01-31", "100")), "[100.00 EUR]", "[]", "[100.00 EUR]");
+    isTold(
+        claim("o", ORDER, refund("o", "2026-02-10", "100")), "[100.00 EUR]", "[]", "[100.00 EUR]");
+  }
+
+  @Test
+  void whatIsRefundedBeforeItIsPaidIsNoMoney() {
+    isTold(
+        claim("p", PAYMENT, refund("p", "2026-01-10", "100")),
+        "[100.00 EUR]",
+        "[]",
+        "[100.00 EUR]");
+  }
+
+  @Test
+  void noMoreComesBackThanWasPaid() {
+    isTold(
+        claim("p", PAYMENT, refund("p", "2026-02-10", "70"), refund("p", "2026-02-11", "70")),
+        "[100.00 EUR]",
+        "[100.00 EUR]",
+        "[]");
+  }
+
+  @Test
+  void anOrderAndItsPaymentComeBackTogether() {
+    String paid = PAYMENT + ", pays: o";
+    isTold(claim("o", ORDER, paid, refund("p", "2026-01-31", "100")), "[]", "[]", "[]");
+    isTold(claim("p", ORDER, paid, refund("o", "2026-01-31", "100")), "[]", "[]", "[]");
+    isTold(
+        claim("o", ORDER, paid, refund("p", "2026-02-10", "30")),
+        "[100.00 EUR]",
+        "[30.00 EUR]",
+        "[70.00 EUR]");
+  }
+
+  /** 80 of 100 were paid first, then 20: what names the order alone gives back the others first. */
+  @Test
+  void aRefundOfTheOrderGivesBackItsOtherPaymentsFirst() {
+    String first = "id: q, on: 2026-01-10, state: paid, amount: 80, pays: o";
+    String mine = "id: p, on: 2026-01-11, state: paid, amount: 20, pays: o";
+    isTold(
+        claim("p", ORDER, first, mine, refund("o", "2026-01-31", "80")),
+        "[20.00 EUR]",
+        "[]",
+        "[20.00 EUR]");
+    isTold(
+        claim("p", ORDER, first, mine, refund("o", "2026-01-31", "85")),
+        "[15.00 EUR]",
+        "[]",
+        "[15.00 EUR]");
+  }
+
+  /** 45 EUR / 0.90 = 50 USD. */
+  @Test
+  void aRefundInOtherMoneyIsTakenOffByTheRateOfItsDay() {
+    isTold(
+        claim("p", PAYMENT + " USD", refund("p", "2026-02-10", "45 EUR")),
+        "[100.00 USD]",
+        "[45.00 EUR]",
+        "[50.00 USD]");
+    isTold(
+        claim("p", PAYMENT + " USD", refund("p", "2026-01-31", "45 EUR")),
+        "[50.00 USD]",
+        "[]",
+        "[50.00 USD]");
+  }
+
+  @Test
+  void whatHasNoRateIntoWhatIsAskedIsToldAndNotTakenOff() {
+    Standing claim = claim("p", PAYMENT, refund("p", "2026-02-10", "45 GBP"));
+    isTold(claim, "[100.00 EUR]", "[45.00 GBP]", "[100.00 EUR]");
+    assertThat(claim.cameBack().unreckoned()).hasToString("[45.00 GBP]");
+  }
+}
