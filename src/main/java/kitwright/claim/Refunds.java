@@ -16,7 +16,7 @@ import kitwright.value.Ref;
 
 /** What came back, by the shortages and the purchases that it is for; of refused money nothing. */
 final class Refunds {
-  private static final Facts.Fact<Refunds> FACT = new Work();
+  private static final Facts.Fact<Refunds> FACT = day -> new Refunds(Books.on(day));
 
   private final Map<String, List<Returned>> byShortage = new HashMap<>();
   private final Map<String, List<Returned>> byPurchase = new HashMap<>();
@@ -37,13 +37,6 @@ final class Refunds {
 
   static Refunds on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Refunds> {
-    @Override
-    protected Refunds work(Facts day) {
-      return new Refunds(Books.on(day));
-    }
   }
 
   private static void add(Map<String, List<Returned>> index, String id, Returned each) {

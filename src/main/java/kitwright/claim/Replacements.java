@@ -16,7 +16,7 @@ import kitwright.value.Ref;
 
 /** What was bought in place of missing things, by shortage. */
 final class Replacements {
-  private static final Facts.Fact<Replacements> FACT = new Work();
+  private static final Facts.Fact<Replacements> FACT = day -> new Replacements(day.ledger());
 
   private final Map<String, List<Spend>> byShortage = new HashMap<>();
 
@@ -38,13 +38,6 @@ final class Replacements {
 
   static Replacements on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Replacements> {
-    @Override
-    protected Replacements work(Facts day) {
-      return new Replacements(day.ledger());
-    }
   }
 
   /** Payments for the thing, and orders of it that are not paid. */

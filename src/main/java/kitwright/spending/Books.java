@@ -28,7 +28,8 @@ public final class Books {
   private static final Comparator<Spend> BY_DAY =
       Comparator.comparing(Spend::on).thenComparing(Spend::id);
 
-  private static final Facts.Fact<Books> FACT = new Work();
+  private static final Facts.Fact<Books> FACT =
+      day -> of(day.ledger(), Exchange.on(day), day.day());
 
   private final Ledger ledger;
   private final Exchange exchange;
@@ -53,13 +54,6 @@ public final class Books {
   /** The books at the end of the day. */
   public static Books on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Books> {
-    @Override
-    protected Books work(Facts day) {
-      return of(day.ledger(), Exchange.on(day), day.day());
-    }
   }
 
   /** The books at the end of another day than the ledger’s. */

@@ -31,7 +31,7 @@ public final class Exchange {
 
   private record Pair(Currency from, Currency to) {}
 
-  private static final Facts.Fact<Exchange> FACT = new Work();
+  private static final Facts.Fact<Exchange> FACT = day -> of(day.ledger());
 
   private final Currency home;
   private final LocalDate started;
@@ -54,13 +54,6 @@ public final class Exchange {
   /** The rates of the day’s ledger, into its build's currency. */
   public static Exchange on(Facts day) {
     return FACT.on(day);
-  }
-
-  private static final class Work extends Facts.Fact<Exchange> {
-    @Override
-    protected Exchange work(Facts day) {
-      return of(day.ledger());
-    }
   }
 
   /** The rates of a ledger, into its build's currency. */
