@@ -26,8 +26,10 @@ import kitwright.assessment.material.Factors.Side;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.material.Moist;
 import kitwright.assessment.material.Spreads;
+import kitwright.assessment.method.AtItsSize;
 import kitwright.assessment.method.BeamLoad;
 import kitwright.assessment.method.BeamLoad.Own;
+import kitwright.assessment.method.Crushed;
 import kitwright.assessment.method.LaminateMethod;
 import kitwright.assessment.method.LoadStated;
 import kitwright.assessment.method.PanelMethod;
@@ -266,6 +268,9 @@ final class Examiner {
     List<Working> working = new ArrayList<>(inputs().cured());
     working.addAll(compared.designed().working().get());
     working.addAll(compared.built().working().get());
+    if (isBeam()) {
+      made().flatMap(one -> atItsSize(one).working(one, with(one))).ifPresent(working::add);
+    }
     depth().ifPresent(working::add);
     return new Result(
         assessment,
@@ -343,7 +348,14 @@ final class Examiner {
               + " simple");
     }
     if (section.tapersTo().isEmpty()) {
-      return SectionMethod.of(part, bending(part), sideways, load(List.of(Own.of(part))), factor());
+      Optional<BeamLoad> load = load(List.of(Own.of(part)));
+      Outcome outcome = SectionMethod.of(part, bending(part), sideways, load, factor());
+      return load.flatMap(some -> crushed(part, some, side, outcome))
+          .map(outcome::with)
+          .orElse(outcome);
+    }
+    if (assessment.load().flatMap(Assessment.Load::bearing).isPresent()) {
+      lacking.add("where a part that tapers is crushed is not worked out: leave bearing out");
     }
     Optional<BeamLoad> load = load(List.of(Own.of(part)));
     Optional<Section> tip = sections.apply(section.tapersTo().get());
@@ -372,6 +384,11 @@ final class Examiner {
     }
     Taper.sideways(part, bending(part), load.get()).ifPresent(lacking::add);
     return Taper.of(parts, load.get(), factor());
+  }
+
+  private Optional<Working> crushed(Part part, BeamLoad load, Side side, Outcome outcome) {
+    return Crushed.put(
+        part, load, factor(), materials, new OnSide(factors, side), outcome.figures());
   }
 
   private Optional<Working> depth() {
@@ -496,7 +513,36 @@ final class Examiner {
   private void tipped(List<Row> rows) {
     if (isBeam()) {
       drawn().ifPresent(one -> made().ifPresent(other -> tipping().judge(one, other, rows)));
+      made().ifPresent(other -> bare.ifPresent(load -> crushedSooner(other, load, rows)));
+      drawn().ifPresent(one -> made().ifPresent(other -> atItsSize(one, other, rows)));
     }
+  }
+
+  private void crushedSooner(Part made, BeamLoad load, List<Row> rows) {
+    Crushed.sooner(
+        drawn().flatMap(one -> Crushed.of(one, materials, new OnSide(factors, Side.DESIGNED))),
+        Crushed.of(made, materials, new OnSide(factors, Side.BUILT)),
+        load.with(List.of(Own.of(made))),
+        rows);
+  }
+
+  private void atItsSize(Part drawn, Part made, List<Row> rows) {
+    AtItsSize.judge(atItsSize(drawn), atItsSize(made), with(made), factor(), rows);
+  }
+
+  private Optional<BeamLoad> with(Part part) {
+    return bare.map(some -> some.with(List.of(Own.of(part))));
+  }
+
+  /** Means of woods are taken to be, as tables have them, of small clear pieces. */
+  private AtItsSize atItsSize(Part part) {
+    boolean small =
+        Stream.concat(
+                part.source().material().stream(),
+                part.source().layers().stream().flatMap(layer -> layer.material().stream()))
+            .flatMap(one -> materials.material(one).stream())
+            .anyMatch(one -> one.basis().filter(some -> some != Material.Basis.MEAN).isEmpty());
+    return AtItsSize.of(part, small, with(part));
   }
 
   private Tipping tipping() {

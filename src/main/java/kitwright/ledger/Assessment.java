@@ -199,6 +199,7 @@ public record Assessment(
    * @param ends how the part is held against buckling
    * @param torque about the length of the part
    * @param heldSideways how far apart a beam is kept from tipping over sideways
+   * @param bearing how much of its length lies on each support, and under a force at one place
    * @param factor safety factor on the load, which a reserve needs
    */
   public record Load(
@@ -218,6 +219,7 @@ public record Assessment(
       Optional<Ends> ends,
       Optional<Quantity> torque,
       Optional<Quantity> heldSideways,
+      Optional<Quantity> bearing,
       boolean selfWeight,
       Optional<BigDecimal> factor,
       Optional<String> source,
@@ -288,6 +290,13 @@ public record Assessment(
                       + " tipping over sideways; nothing holds it where not said",
                   "400 mm")
               .between("1 mm", "50 m")
+              .maybeMeasure(Unit.ONE, Dimension.LENGTH),
+          k.key(
+                  "bearing",
+                  "how much of a beam’s length lies on each support, and under a force at one"
+                      + " place, the least of them: where wood or core may be crushed",
+                  "40 mm")
+              .between("1 mm", "5 m")
               .maybeMeasure(Unit.ONE, Dimension.LENGTH),
           k.key(
                   "self-weight",

@@ -205,6 +205,7 @@ final class Grounds {
                 .word("ends", load.ends())
                 .quantity("torque", load.torque())
                 .quantity("held sideways", load.heldSideways())
+                .quantity("bearing", load.bearing())
                 .line("own weight", load.selfWeight() ? "added" : "not added")
                 .line("safety factor", Plain.number(load.safety()))
                 .words("source", load.source()));

@@ -353,7 +353,7 @@ class NothingLeftOutTest {
         .isTrue();
     String reserve =
         "method: section, designed: plain, built: plain, require: {reserve: 1}, load: {tip-force:"
-            + " 3.8 kN, span: 1 m, factor: 1, source: test}, knock-downs: [{for: duration, lasts:"
+            + " 3.5 kN, span: 1 m, factor: 1, source: test}, knock-downs: [{for: duration, lasts:"
             + " %s, service-class: 3}]";
     assertThat(verdict(reserve.formatted("short")).passes()).isTrue();
     assertThat(verdict(reserve.formatted("long")).fails()).isTrue();

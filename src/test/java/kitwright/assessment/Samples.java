@@ -42,6 +42,7 @@ final class Samples {
                 - {id: h, width: 60 mm, layers: [{material: wood-b, thickness: 15 mm, grain: along}, {thickness: 40 mm, strips: [{material: wood-b, width: 15 mm, grain: along}, {void: 30 mm}, {material: wood-b, width: 15 mm, grain: along}]}, {material: wood-b, thickness: 15 mm, grain: along}], glue: sticky}
               assessments:
                 - {id: point, method: section, on: 2026-02-14, designed: d, built: b, require: {reserve: 1}, knock-downs: [{for: scarf, slope: 12, on: built, layer: 1, source: t}, {for: moisture, value: 0.9, on: built, source: t}, {for: stiffness, value: 0.9, on: built, layer: 1, source: t}], load: {shape: point, support: simple, force: 500 N, span: 1.5 m, self-weight: yes, factor: 2, source: t}}
+                - {id: borne, method: timber, designed: d, built: d, require: {reserve: 1}, load: {shape: uniform, support: simple, force: 500 N, span: 1.5 m, bearing: 2 mm, factor: 2, source: t}}
                 - {id: pressed, method: timber, designed: d, built: h, require: {reserve: 1}, factors: {duration: 0.8}, sources: ["duration: t"], load: {support: clamped, pressure: 2 kPa, breadth: 400 mm, span: 1.5 m, factor: 2, source: t}}
                 - {id: hung, method: section, designed: d, built: h, require: {reserve: 1}, load: {support: cantilever, shape: triangular, force: 200 N, tip-force: 100 N, span: 1 m, factor: 2, source: t}}
                 - {id: turned, method: section, designed: d, built: b, require: {stiffness: 1}, knock-downs: [{for: duration, lasts: long, service-class: 3, on: built}]}

@@ -183,6 +183,7 @@ class StatementFieldsTest {
       Load.ends | ends: pinned | ends: ENDS
       Load.torque | torque: 40 Nm | torque: 30 Nm
       Load.heldSideways | held-sideways: 400 mm | held-sideways: 300 mm
+      Load.bearing | held-sideways: 400 mm | held-sideways: 400 mm, bearing: 40 mm
       Load.selfWeight | self-weight: yes | self-weight: no
       Load.factor | factor: 3, source | factor: 2, source
       Load.source | source: drawing D-31} | source: a guess}

@@ -313,6 +313,17 @@ public record BeamLoad(
     return arm.map(Arm::beam);
   }
 
+  /** The greatest that a support it lies on bears, N; none where it is built in at one end. */
+  double reaction() {
+    return arm.isPresent() ? 0 : beyond.map(Overhang::greatestReaction).orElse(shear);
+  }
+
+  /** What stands on it at one place, N. */
+  double atOnePlace() {
+    boolean point = stated.shape().filter(Shape.POINT::equals).isPresent();
+    return tip + (point ? shaped(stated) : 0);
+  }
+
   /** How it came about, in words and formulas, a line each. */
   public List<String> how() {
     List<String> how = new ArrayList<>(howForced());

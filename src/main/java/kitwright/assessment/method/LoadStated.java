@@ -69,6 +69,7 @@ public final class LoadStated {
           "the load states a thrust and not how the ends are held: add ends: pinned, fixed,"
               + " fixed-pinned or fixed-free");
     }
+    bearing(load, hangs).ifPresent(faults::add);
     contradicted(load).ifPresent(faults::add);
     lacking.addAll(faults);
     return faults.isEmpty();
@@ -104,6 +105,21 @@ public final class LoadStated {
                 + " ends: "
                 + word(least)
                 + ", or its support is another");
+  }
+
+  private static Optional<String> bearing(Load load, boolean hangs) {
+    boolean point = load.shape().filter(Shape.POINT::equals).isPresent();
+    if (load.bearing().isEmpty()) {
+      return Optional.empty();
+    }
+    if (hangs && !point && load.tipForce().isEmpty()) {
+      return Optional.of(
+          "the load states a bearing, and nothing here lies on one: it is of beams on two supports,"
+              + " or of a force at one place (tip-force, or shape: point)");
+    }
+    return load.span()
+        .filter(span -> load.bearing().get().base() > span.base() / 2)
+        .map(span -> "the load’s bearing is more than half its span");
   }
 
   private static String word(Enum<?> one) {

@@ -104,6 +104,7 @@ public final class PanelMethod {
       load.torque().ifPresent(any -> others.add("a torque"));
       load.heldSideways().ifPresent(any -> others.add("how it is held sideways"));
       load.overhang().ifPresent(any -> others.add("an overhang"));
+      load.bearing().ifPresent(any -> others.add("a bearing"));
       load.shape()
           .filter(shape -> shape != Shape.UNIFORM)
           .ifPresent(shape -> others.add("a shape that is not uniform"));

@@ -40,6 +40,11 @@ public record Overhang(double span, double beyond, double tip, double spread) {
     return (-tip * beyond - all) / span;
   }
 
+  /** What the support that bears more bears, N, whichever way. */
+  public double greatestReaction() {
+    return Math.max(Math.abs(reaction()), tip + spread - reaction());
+  }
+
   /** N·m at a distance from the far support. */
   public double moment(double x) {
     if (x <= span) {

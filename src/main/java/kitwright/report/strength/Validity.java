@@ -16,17 +16,29 @@ public final class Validity {
         "not looked at: grounding, slamming, fatigue, creep, heat, impact, and holes, notches,"
             + " fittings and joints other than those named");
     switch (result.assessment().method()) {
-      case SECTION, TIMBER, PANEL ->
+      case SECTION, TIMBER -> all.addAll(atItsSupports(result));
+      case PANEL ->
           all.add(
-              "not looked at either: crushing at supports and under a load at one place, so see"
-                  + " that they are wide enough for the wood or core; and that a deep timber is"
-                  + " weaker for its size than a small one");
+              "not looked at either: crushing of its edges on what they lie on, so see that it is"
+                  + " wide enough for the wood or core");
       case LAMINATE, BOLT, EXTERNAL -> {}
     }
     if (!Bases.of(result.inputs()).mixed()) {
       all.add(Bases.of(result.inputs()).words());
     }
     return all;
+  }
+
+  private static List<String> atItsSupports(Result result) {
+    boolean borne = result.assessment().load().filter(one -> one.bearing().isPresent()).isPresent();
+    return List.of(
+        borne
+            ? "wood or core is crushed where it bears at its strength across, on all of the"
+                + " bearing stated (NDS 3.10.2, 3.10.4); how it is built in is not looked at"
+            : "not looked at either: crushing at supports and under a load at one place, as the"
+                + " load states no bearing: see that they are wide enough for the wood or core",
+        "solid timber judged by means is held to what its size leaves of them (Wood Handbook,"
+            + " equations 9-18 to 9-20), other wood is not");
   }
 
   private static List<String> own(Method method) {
