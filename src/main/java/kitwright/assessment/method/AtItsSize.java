@@ -103,11 +103,10 @@ public record AtItsSize(double bending, double shear) {
     return switch (row.measure()) {
       case MOMENT_SAGGING, MOMENT_HOGGING -> ratio(row, built.bending / drawn.bending);
       case SHEAR -> ratio(row, built.shear / drawn.shear);
-      case RESERVE -> built.reserve(row, row.built(), Row::built, load, factor, rows);
+      case RESERVE -> built.reserve(row.built(), Row::built, load, factor, rows);
       case FIRST_FAILURE -> {
-        Optional<Double> is = built.reserve(row, row.built(), Row::built, load, factor, rows);
-        Optional<Double> was =
-            drawn.reserve(row, row.designed(), Row::designed, load, factor, rows);
+        Optional<Double> is = built.reserve(row.built(), Row::built, load, factor, rows);
+        Optional<Double> was = drawn.reserve(row.designed(), Row::designed, load, factor, rows);
         yield is.flatMap(one -> was.map(other -> one / other));
       }
       default -> Optional.empty();
@@ -122,7 +121,6 @@ public record AtItsSize(double bending, double shear) {
 
   /** A reserve set by neither bending nor shear alone is taken to fall as the worse of both. */
   private Optional<Double> reserve(
-      Row row,
       Optional<Figure> whole,
       Function<Row, Optional<Figure>> side,
       Optional<BeamLoad> load,
