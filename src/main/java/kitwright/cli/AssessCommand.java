@@ -115,10 +115,7 @@ final class AssessCommand implements Command {
               .orElseThrow(
                   () ->
                       Refusal.unknown(
-                          "There is no assessment “" + id + "”.",
-                          id,
-                          ledger.ids(Kind.ASSESSMENTS),
-                          "“kitwright assess” alone lists them.")));
+                          ledger, Kind.ASSESSMENTS, id, "“kitwright assess” alone lists them.")));
     }
     return chosen;
   }

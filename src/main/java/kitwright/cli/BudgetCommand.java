@@ -49,9 +49,9 @@ final class BudgetCommand implements Command {
     var day = asOf.isEmpty() ? opened.today() : LedgerOptions.day(asOf);
     if (!line.isEmpty() && ledger.find(Kind.BUDGET, line).isEmpty()) {
       throw Refusal.unknown(
-          "There is no budget line “" + line + "”.",
+          ledger,
+          Kind.BUDGET,
           line,
-          ledger.ids(Kind.BUDGET),
           "The lines are: " + String.join(", ", ledger.ids(Kind.BUDGET)) + ".");
     }
     Facts now = Facts.of(ledger, day);

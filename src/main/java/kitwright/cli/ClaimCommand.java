@@ -60,10 +60,7 @@ final class ClaimCommand implements Command {
             .orElseThrow(
                 () ->
                     Refusal.unknown(
-                        "There is no claim “" + id.get() + "”.",
-                        id.get(),
-                        ledger.ids(Kind.CLAIMS),
-                        "“kitwright claim” alone lists them."));
+                        ledger, Kind.CLAIMS, id.get(), "“kitwright claim” alone lists them."));
     if (reminder) {
       ClaimSince.whyNot(claim)
           .ifPresent(

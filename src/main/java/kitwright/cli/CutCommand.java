@@ -131,11 +131,6 @@ final class CutCommand implements Command {
   private static Cut cut(Ledger ledger, String id) {
     Optional<Cut> cut = ledger.find(Kind.CUTS, id);
     return cut.orElseThrow(
-        () ->
-            Refusal.unknown(
-                "There is no cut “" + id + "”.",
-                id,
-                ledger.ids(Kind.CUTS),
-                "“kitwright cut” alone lists them."));
+        () -> Refusal.unknown(ledger, Kind.CUTS, id, "“kitwright cut” alone lists them."));
   }
 }

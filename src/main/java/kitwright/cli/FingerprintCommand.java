@@ -149,19 +149,16 @@ final class FingerprintCommand implements Command {
     for (String id : ids) {
       if (ledger.find(Kind.SUBSTITUTIONS, id).isEmpty()) {
         throw Refusal.unknown(
-            "There is no substitution “" + id + "”.",
-            id,
-            ledger.ids(Kind.SUBSTITUTIONS),
-            "“kitwright fingerprint” alone lists them.");
+            ledger, Kind.SUBSTITUTIONS, id, "“kitwright fingerprint” alone lists them.");
       }
     }
     by.filter(id -> ledger.find(Kind.PARTIES, id).isEmpty())
         .ifPresent(
             id -> {
               throw Refusal.unknown(
-                  "There is no party “" + id + "”.",
+                  ledger,
+                  Kind.PARTIES,
                   id,
-                  ledger.ids(Kind.PARTIES),
                   "The ledger’s parties are: " + String.join(", ", ledger.ids(Kind.PARTIES)) + ".");
             });
   }

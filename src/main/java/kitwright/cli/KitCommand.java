@@ -36,11 +36,7 @@ final class KitCommand implements Command {
     Ledger ledger = opened.ledger(session);
     for (String id : ids) {
       if (ledger.find(Kind.KIT, id).isEmpty()) {
-        throw Refusal.unknown(
-            "There is no kit item “" + id + "”.",
-            id,
-            ledger.ids(Kind.KIT),
-            "“kitwright kit” alone lists them.");
+        throw Refusal.unknown(ledger, Kind.KIT, id, "“kitwright kit” alone lists them.");
       }
     }
     Facts now = Facts.of(ledger, opened.today());

@@ -51,9 +51,6 @@ final class OptionsCommand implements Command {
 
   private static Refusal unknown(Ledger ledger, String id) {
     return Refusal.unknown(
-        "There is no shortage “" + id + "” on that day.",
-        id,
-        ledger.ids(Kind.SHORTAGES),
-        "“kitwright options” alone lists them.");
+        ledger, Kind.SHORTAGES, id, "“kitwright options” alone lists those of the day.");
   }
 }

@@ -27,7 +27,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 
 /**
  * Writes down what happened: the smallest changes of files that are there, and new files. Nothing
@@ -76,12 +75,11 @@ final class Recording {
         .<Entry>find(kind, id)
         .orElseThrow(
             () ->
-                new Refusal(
-                    "There is no " + kind.word() + " “" + id + "”.",
-                    Nearest.to(id, ledger.ids(kind))
-                        .map(near -> "Did you mean “" + near + "”?")
-                        .orElse(
-                            "“kitwright new " + kind.word().replace(' ', '-') + "” begins one.")));
+                Refusal.unknown(
+                    ledger,
+                    kind,
+                    id,
+                    "“kitwright new " + kind.word().replace(' ', '-') + "” begins one."));
   }
 
   /** What is on record is not written over by a word that was meant for something new. */

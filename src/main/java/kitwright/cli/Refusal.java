@@ -2,6 +2,8 @@ package kitwright.cli;
 
 import java.util.Collection;
 import java.util.Locale;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
 
@@ -51,6 +53,34 @@ final class Refusal extends RuntimeException {
     return new Refusal(
         what,
         Nearest.to(name, known).map(near -> "Did you mean “" + near + "”?").orElse(otherwise));
+  }
+
+  /**
+   * An id that no record of a kind has. Where it stands in what cannot be read, nothing near is
+   * offered: that is another record.
+   *
+   * @param otherwise how to mend it where none is near
+   */
+  static Refusal unknown(Ledger ledger, Kind kind, String id, String otherwise) {
+    return ledger.unread().stream()
+        .filter(each -> each.mayBe(kind) && each.names(id))
+        .findFirst()
+        .map(each -> unread(kind, id, each.named()))
+        .orElseGet(
+            () ->
+                unknown(
+                    "There is no " + kind.word() + " “" + id + "”.",
+                    id,
+                    ledger.ids(kind),
+                    otherwise));
+  }
+
+  private static Refusal unread(Kind kind, String id, String where) {
+    return new Refusal(
+        where.equals(kind.word() + " " + id)
+            ? "The " + kind.word() + " “" + id + "” cannot be read."
+            : "No " + kind.word() + " “" + id + "” could be read; it may stand in " + where + ".",
+        "“kitwright check” tells what is wrong there; mend it, then give the command again.");
   }
 
   private static String sentence(String text) {

@@ -188,9 +188,10 @@ public sealed class At permits Written {
     return index < 0 ? record() : place(index + 1);
   }
 
-  /** Whether the key was written. */
+  /** Whether the key was written with a value, read or not; behind a bare key stands none. */
   public final boolean has(String key) {
-    return indexOf(key) >= 0;
+    int index = indexOf(key);
+    return index >= 0 && !place(index + 1).isEmpty();
   }
 
   /** Whether the key was written and its value could be read. */

@@ -30,6 +30,11 @@ public record Place(String file, int line, int column, int endLine, int endColum
     return line == 0;
   }
 
+  /** Whether nothing stands there. */
+  public boolean isEmpty() {
+    return line == endLine && column == endColumn;
+  }
+
   @Override
   public int compareTo(Place other) {
     return ORDER.compare(this, other);

@@ -96,6 +96,34 @@ class RecordingTest {
   }
 
   @Test
+  void behindABareKeyNothingIsSaidYet() throws IOException {
+    String bare = LEDGER.replace("started: 2026-02-20", "started:   # not yet\n    finished:");
+    Files.writeString(root.resolve("all.yaml"), bare);
+    ok("finish", "sand");
+    assertThat(Files.readString(root.resolve("all.yaml")))
+        .isEqualTo(
+            bare.replace("started:   #", "started: 2026-03-02   #")
+                .replace("finished:", "finished: 2026-03-02"));
+  }
+
+  /** Who is offered another task begins that one. */
+  @Test
+  void forARecordThatCannotBeReadNoOtherIsOffered() throws IOException {
+    Files.writeString(
+        root.resolve("all.yaml"), LEDGER.replace("{id: glue,", "{id: glue, place: nowhere,"));
+    Run twin = Run.in(root, "begin", "glue", "--today", "2026-03-02");
+    assertThat(twin.err())
+        .contains("The task “glue” cannot be read. “kitwright check” tells what is wrong there")
+        .doesNotContain("Did you mean", "begins one");
+    Files.writeString(root.resolve("more.yaml"), "tasks:\n  - {id: glu2, what: [B\n");
+    Run lost = Run.in(root, "begin", "glu2", "--today", "2026-03-02");
+    assertThat(lost.err())
+        .contains("No task “glu2” could be read; it may stand in more.yaml")
+        .doesNotContain("Did you mean");
+    assertThat(Run.in(root, "begin", "sanf").err()).contains("Did you mean “sand”?");
+  }
+
+  @Test
   void aTaskThatWasBegunIsOnlyFinished() throws IOException {
     ok("finish", "sand", "--on", "2026-03-01");
     holds("started: 2026-02-20\n", "started: 2026-02-20\n    finished: 2026-03-01\n");

@@ -13,6 +13,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the ledger's rack to the bench. Every plan here has passed the second look. */
@@ -38,6 +39,20 @@ class CutPlanTest {
         - {id: c, %s, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm}]}
         - {id: e, from: [o], kerf: 3 mm, parts: [{mark: b, length: 1900 mm}]}
       """;
+
+  /** Behind a bare key nobody has said what it took; an empty list says that it is booked. */
+  @ParameterizedTest
+  @CsvSource({"'', true", "', used:', true", "', used: []', false"})
+  void whatADoneCutTookIsSaidOnlyByAValue(String used, boolean unsaid) {
+    String yaml =
+        """
+        stock: [{id: o, what: o, size: 2000 x 100 x 20 mm}]
+        cuts:
+          - {id: c, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm}], done: 2026-02-20%s}
+        """;
+    Ledger ledger = Sample.ledger(yaml.formatted(used));
+    assertThat(new OpenCuts(ledger).isUnsaid(ledger.cuts().get(0))).isEqualTo(unsaid);
+  }
 
   @Test
   void nothingIsProvedBestBesideStockThatCannotBeRead() {
