@@ -16,6 +16,7 @@ import kitwright.claim.ReplacementUncounted;
 import kitwright.claim.SettlementContradictory;
 import kitwright.cutting.CutDoneUnsaid;
 import kitwright.cutting.CutImpossible;
+import kitwright.cutting.CutLeftOpen;
 import kitwright.cutting.CutUnfit;
 import kitwright.finding.Findings;
 import kitwright.kit.CountContradictory;
@@ -150,6 +151,7 @@ public final class Check {
           new CutImpossible(),
           new CutUnfit(),
           new CutDoneUnsaid(),
+          new CutLeftOpen(),
           new MaterialImpossible(),
           new SectionImpossible(),
           new WeakLinkToItself(),

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.network.Headways;
 import kitwright.value.Ref;
 
 /**
@@ -14,7 +15,8 @@ import kitwright.value.Ref;
  * units-apart} tells of them.
  */
 public final class Positions {
-  private static final Facts.Fact<Positions> FACT = day -> of(day.ledger(), day.day());
+  private static final Facts.Fact<Positions> FACT =
+      day -> of(day.ledger(), Headways.on(day), day.day());
 
   private final LocalDate day;
   private final Map<String, Position> items;
@@ -37,7 +39,11 @@ public final class Positions {
 
   /** Counts, uses and promises up to the end of a day. */
   public static Positions of(Ledger ledger, LocalDate day) {
-    Tallies tallies = new Tallies(ledger);
+    return of(ledger, Headways.of(ledger, day), day);
+  }
+
+  private static Positions of(Ledger ledger, Headways headways, LocalDate day) {
+    Tallies tallies = new Tallies(ledger, headways);
     return new Positions(day, tallies.items(), tallies.stock());
   }
 

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -36,7 +37,8 @@ public final class SameWork {
    * What is still asked for: less what is only told a second time, and less what its own work has
    * used. What the log tells of no work in particular may have been for work that is finished.
    */
-  static List<Promise> ahead(List<Promise> promises, List<Use> uses, Ledger ledger) {
+  static List<Promise> ahead(
+      List<Promise> promises, List<Use> uses, Ledger ledger, Headways headways) {
     List<Promise> left = merged(promises, ledger);
     List<Quantity> spent = new ArrayList<>(uses.stream().map(Use::qty).toList());
     for (int i = 0; i < left.size(); i++) {
@@ -44,7 +46,7 @@ public final class SameWork {
       left.set(i, less(left.get(i), uses, spent, use -> isIn(work, use.task())));
     }
     for (int i = 0; i < left.size(); i++) {
-      if (left.get(i).task().flatMap(ledger::task).flatMap(Task::finished).isPresent()) {
+      if (left.get(i).task().filter(headways::hasEnded).isPresent()) {
         left.set(i, less(left.get(i), uses, spent, use -> use.task().isEmpty()));
       }
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.ledger.Stock;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /**
  * How stock or an off-cut stands: how much there was, to whom it is promised, what was used. Every
@@ -11,15 +12,22 @@ import kitwright.value.Quantity;
  *
  * @param promises with and without an amount, in the ledger's order
  * @param ahead the same, without what is told twice and what its work has used already
+ * @param keptFor the work that it is kept for, and that has not ended
  * @param uses by day, from the log and from cuts that are done
  * @param doubts why nobody can say how much is left, each a clause after “since”; none where the
  *     records tell
  */
 public record StockPosition(
-    Stock stock, List<Promise> promises, List<Promise> ahead, List<Use> uses, List<String> doubts) {
+    Stock stock,
+    List<Promise> promises,
+    List<Promise> ahead,
+    List<Ref> keptFor,
+    List<Use> uses,
+    List<String> doubts) {
   public StockPosition {
     promises = List.copyOf(promises);
     ahead = List.copyOf(ahead);
+    keptFor = List.copyOf(keptFor);
     uses = List.copyOf(uses);
     doubts = List.copyOf(doubts);
   }

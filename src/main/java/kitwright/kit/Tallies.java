@@ -19,6 +19,7 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -27,6 +28,7 @@ import kitwright.value.Unit;
 /** Gathers, record by record, what belongs to each item and each piece of stock. */
 final class Tallies {
   private final Ledger ledger;
+  private final Headways headways;
   private final SameWood sameWood;
   private final Doubts doubts;
   private final Map<String, List<Count>> counts = new HashMap<>();
@@ -37,8 +39,12 @@ final class Tallies {
   private final Map<String, List<Use>> stockUses = new HashMap<>();
   private final Map<String, List<Promise>> stockPromises = new HashMap<>();
 
-  Tallies(Ledger ledger) {
+  /**
+   * @param headways how far the work is on the evening of the day
+   */
+  Tallies(Ledger ledger, Headways headways) {
     this.ledger = ledger;
+    this.headways = headways;
     sameWood = new SameWood(ledger);
     doubts = new Doubts(ledger);
     ledger.deliveries().forEach(this::take);
@@ -65,7 +71,8 @@ final class Tallies {
                         SameWork.ahead(
                             itemPromises.getOrDefault(item.id(), List.of()),
                             uses(itemUses, item.id()),
-                            ledger),
+                            ledger,
+                            headways),
                         byDay(back.getOrDefault(item.id(), List.of()), SentBack::on),
                         awaited.getOrDefault(item.id(), List.of()),
                         doubts.of(Kind.KIT, item.id()))));
@@ -86,7 +93,9 @@ final class Tallies {
                         SameWork.ahead(
                             stockPromises.getOrDefault(stock.id(), List.of()),
                             uses(stockUses, stock.id()),
-                            ledger),
+                            ledger,
+                            headways),
+                        keepers(stock),
                         uses(stockUses, stock.id()),
                         doubts.of(Kind.STOCK, stock.id()))));
     return all;
@@ -239,16 +248,23 @@ final class Tallies {
   }
 
   private void take(Stock stock) {
-    for (Ref kept : stock.keepFor()) {
+    for (Ref kept : keepers(stock)) {
       ledger
           .task(kept)
-          .filter(task -> task.withdrawn().isEmpty() && task.finished().isEmpty())
           .ifPresent(
               task ->
                   stockPromises
                       .computeIfAbsent(stock.id(), id -> new ArrayList<>())
                       .add(new Promise(task, Optional.empty(), Optional.of(kept), kept.at())));
     }
+  }
+
+  /** Work that has ended, or was given up, keeps nothing; a name that is no task's may. */
+  private List<Ref> keepers(Stock stock) {
+    return stock.keepFor().stream()
+        .filter(kept -> ledger.task(kept).flatMap(Task::withdrawn).isEmpty())
+        .filter(kept -> !headways.hasEnded(kept))
+        .toList();
   }
 
   private Optional<Unit> itemUnit(Ref item) {

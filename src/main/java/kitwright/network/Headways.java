@@ -148,10 +148,15 @@ public final class Headways {
   }
 
   /** Whether a task has ended, by its record or the log. */
+  public boolean hasEnded(Task task) {
+    return finished(task).isPresent();
+  }
+
+  /** The same, by its name; of one that has no record, by the log. */
   public boolean hasEnded(Ref ref) {
     return ledger
         .task(ref)
-        .map(task -> finished(task).isPresent())
+        .map(this::hasEnded)
         .orElse(Optional.ofNullable(logged.get(ref.id())).flatMap(Logged::whole).isPresent());
   }
 

@@ -8,7 +8,10 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
 import kitwright.value.Quantity;
 
-/** What a count lacks, cause by cause: some damaged, some wrong, the rest not packed. */
+/**
+ * What a count lacks, cause by cause: some damaged, some wrong, the rest not packed. Of what was
+ * counted good and sent back no cause is known.
+ */
 public final class Causes {
   /** So much that is short for one cause. */
   public record Part(Shortage.Cause cause, Quantity qty) {
@@ -56,8 +59,14 @@ public final class Causes {
       left = left.less(part);
       add(parts, cause, part);
     }
-    add(parts, Shortage.Cause.NOT_PACKED, left);
+    add(parts, Shortage.Cause.NOT_PACKED, left.less(sentBackGood(balance)));
     return parts;
+  }
+
+  /** Of that, what was counted good and sent back all the same: its cause nobody has written. */
+  static Quantity sentBackGood(Balance balance) {
+    Position position = balance.position();
+    return position.sentBack().less(position.noGood()).min(balance.unrecorded());
   }
 
   private static void add(List<Part> parts, Shortage.Cause cause, Quantity qty) {

@@ -51,12 +51,28 @@ public final class CountedShortUnrecorded implements Rule {
             + recorded
             + ".",
         "Nobody claims the missing " + missing + " or plans for it.",
-        "Record under “shortages:” "
-            + Causes.of(balance).stream()
-                .map(part -> part.record(position.item(), last.on()))
-                .collect(Collectors.joining(" and "))
-            + "; or correct the count, or name what a later delivery will bring under its"
-            + " “packed”.",
+        mend(balance, last),
         List.of(last.delivery().named(), position.item().named()));
+  }
+
+  private static String mend(Balance balance, Count last) {
+    Quantity back = Causes.sentBackGood(balance);
+    String records =
+        Causes.of(balance).stream()
+            .map(part -> part.record(balance.position().item(), last.on()))
+            .collect(Collectors.joining(" and "));
+    return (back.isNone()
+            ? ""
+            : "Counted good, and sent back all the same: "
+                + back.told()
+                + ". Say at the count what was wrong with it (“damaged”, “wrong” or “undersize”),"
+                + " or correct “sent-back”"
+                + (records.isEmpty() ? "." : "; then look again. "))
+        + (records.isEmpty()
+            ? ""
+            : "Record under “shortages:” "
+                + records
+                + "; or correct the count, or name what a later delivery will bring under its"
+                + " “packed”.");
   }
 }

@@ -17,6 +17,7 @@ import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.network.Headways;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -35,8 +36,9 @@ public final class FinishedWithoutMaterial implements Rule {
     Map<String, List<Quantity>> instead = insteadOf(day);
     Standings shortages = Standings.on(day);
     Map<String, BigDecimal> used = new HashMap<>();
+    Headways headways = Headways.on(day);
     for (Task task : day.ledger().tasks()) {
-      if (task.finished().isPresent()) {
+      if (headways.hasEnded(task)) {
         task.uses().forEach(use -> examine(task, use, shortages, instead, used, out));
       }
     }

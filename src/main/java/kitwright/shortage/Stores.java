@@ -330,7 +330,7 @@ final class Stores {
   }
 
   private static Set<String> keptFor(StockPosition position) {
-    return position.stock().keepFor().stream().map(Ref::id).collect(Collectors.toSet());
+    return position.keptFor().stream().map(Ref::id).collect(Collectors.toSet());
   }
 
   /**

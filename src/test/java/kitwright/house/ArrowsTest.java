@@ -32,7 +32,7 @@ class ArrowsTest {
           entry("yaml", Set.of("finding", "value")),
           entry("ledger", Set.of("yaml", "finding", "value")),
           feature("spending"),
-          feature("kit"),
+          feature("kit", "network"), // what work keeps until it has ended
           feature("weather"),
           feature("network", "weather", "numbers"),
           feature("assessment", "mechanics"),
@@ -42,7 +42,7 @@ class ArrowsTest {
           feature("claim", "kit", "shortage", "spending"),
           feature("money", "shortage", "network", "substitution", "claim", "spending", "numbers"),
           feature("loan", "network"),
-          feature("cutting", "kit", "spending", "numbers"),
+          feature("cutting", "kit", "network", "spending", "numbers"), // whether the work has ended
           feature(
               "openmatter",
               "shortage",

@@ -47,6 +47,18 @@ class FinishedWithoutMaterialTest {
             """);
   }
 
+  /** What the log says is done is done, though the task names no day. */
+  @Test
+  void workThatHasEndedByTheLogUsedItToo() {
+    String log = "---\nday: 2026-02-03\ntasks: {boom: %s}\n---\n";
+    String open =
+        yaml(stave("4 m"), stave("3 m"), "")
+            .replace(
+                "boom, takes: 1 d, started: 2026-02-02, finished: 2026-02-03", "boom, takes: 1 d");
+    assertThat(Sample.words(RULE, open + log.formatted("100 %"))).hasSize(1);
+    assertThat(Sample.words(RULE, open + log.formatted("90 %"))).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',

@@ -400,4 +400,30 @@ class ShortageRulesTest {
     assertThat(notice("kit: [{id: bolt, what: bolt, qty: 10}]\n" + FOUR, "2026-01-19"))
         .isEqualTo("Second wants to be told by 27\u00a0January\u00a02026, in 8 days");
   }
+
+  /** What went back was packed: a letter that says otherwise is shown to be wrong. */
+  @Test
+  void whatWasCountedGoodAndSentBackIsNotCalledNotPacked() {
+    String yaml =
+        """
+        kit: [{id: bolt, what: bolt, qty: 10, price: 30 EUR}]
+        deliveries:
+          - {id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: %s}], sent-back: [{on: 2026-01-09, item: bolt, qty: 4}]}
+        """;
+    CountedShortUnrecorded rule = new CountedShortUnrecorded();
+    String none = Sample.words(rule, yaml.formatted("10, wrong: 4")).get(0);
+    assertThat(none)
+        .contains("qty: 4 each, found: 2026-01-05, cause: wrong")
+        .doesNotContain("sent");
+    String some = Sample.words(rule, yaml.formatted("9, wrong: 1")).get(0);
+    assertThat(some)
+        .contains(
+            "Counted good, and sent back all the same: 3. Say at the count what was wrong",
+            "qty: 1 each, found: 2026-01-05, cause: wrong",
+            "qty: 1 each, found: 2026-01-05, cause: not-packed")
+        .doesNotContain("qty: 4 each");
+    assertThat(Sample.words(rule, yaml.formatted("10")).get(0))
+        .contains("Counted good, and sent back all the same: 4.")
+        .doesNotContain("Record under", "not-packed");
+  }
 }

@@ -228,6 +228,37 @@ class StoresTest {
     assertThat(missing).isEqualTo(lacks);
   }
 
+  /** The same answer as the cuts and the rack give. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "''; ''; 3 kg",
+        ", started: 2026-02-02, finished: 2026-02-09; ''; 0 kg",
+        ", withdrawn: 2026-02-09; ''; 0 kg",
+        "''; 100 %; 0 kg",
+        "''; 90 %; 3 kg"
+      })
+  void whatEndedOrWasGivenUpKeepsNothing(String task, String logged, String lacks) {
+    String more =
+        """
+          - {id: hull, what: Hull, takes: 1 d%s}
+        stock: [{id: can, what: can, qty: 3 kg, material: epoxy, keep-for: [hull]}]
+        """
+            .formatted(task);
+    String log = logged.isEmpty() ? "" : "---\nday: 2026-02-20\ntasks: {hull: %s}\n---\n";
+    LookAhead ahead =
+        LookAhead.on(
+            Facts.of(
+                Sample.ledger(FRAME.formatted("", 0) + more + log.formatted(logged)),
+                Sample.TODAY));
+    assertThat(
+            ahead.ofTask("frame").stream()
+                .filter(each -> each.thing().key().contains("epoxy"))
+                .map(each -> each.missing().toString()))
+        .containsExactly(lacks);
+  }
+
   @Test
   void whatASubstitutionWithoutAShortageReplacesServesItsHeldTaskAlone() {
     String sub =

@@ -9,13 +9,12 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Ledger;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
-import kitwright.ledger.Task;
 import kitwright.loan.Standing;
 import kitwright.money.Account;
 import kitwright.money.OpenRepair;
+import kitwright.network.Headways;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Report;
@@ -50,7 +49,7 @@ public final class ToolsReport implements Report {
             .sentence("build", now.ledger().build().name())
             .sentence("today", Say.day(now.day()))
             .sentence("summary", summary(kitwright.loan.Standing.on(now), here) + owes(now))
-            .block("here", tables(here.isEmpty(), here(here, now.ledger())))
+            .block("here", tables(here.isEmpty(), here(here, now)))
             .block("back", tables(back.isEmpty(), back(back)))
             .block("owed", tables(owed(now).isEmpty(), repairs(owed(now), now)))
             .block("saved", tables(saved(now).isEmpty(), savings(saved(now))));
@@ -95,7 +94,7 @@ public final class ToolsReport implements Report {
         + (saved.isEmpty() ? "" : " Hiring would have cost " + Say.monies(saved) + " so far.");
   }
 
-  private static Block here(List<Standing> here, Ledger ledger) {
+  private static Block here(List<Standing> here, Facts now) {
     return Block.table(
         Column.columns(
             Column.left("Tool"),
@@ -113,15 +112,15 @@ public final class ToolsReport implements Report {
                         Cells.maybe(each.loan().due()),
                         left(each),
                         each.loan().condition(),
-                        neededFor(each.loan(), ledger)))
+                        neededFor(each.loan(), now)))
             .toList());
   }
 
   /** Tasks that need it and are not finished. */
-  private static String neededFor(Loan loan, Ledger ledger) {
+  private static String neededFor(Loan loan, Facts now) {
     List<String> open =
         loan.neededFor().stream()
-            .filter(ref -> ledger.task(ref).flatMap(Task::finished).isEmpty())
+            .filter(ref -> !Headways.on(now).hasEnded(ref))
             .map(Ref::id)
             .toList();
     return open.isEmpty() ? "nothing planned" : String.join(", ", open);
