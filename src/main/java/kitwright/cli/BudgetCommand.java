@@ -60,7 +60,7 @@ final class BudgetCommand implements Command {
     }
     CostRange range = CostRange.of(ledger, Account.on(now));
     int told = telling.tell(BudgetReport.sheet(now, range, earned), opened, session);
-    picture.draw(() -> BudgetPicture.of(ledger, Account.on(now), range), session);
+    picture.draw(() -> BudgetPicture.of(now, range), session);
     return told;
   }
 }

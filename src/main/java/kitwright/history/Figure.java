@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
+import kitwright.money.Lacks;
 import kitwright.network.Plan;
 import kitwright.shortage.Standings;
 
@@ -11,35 +12,39 @@ import kitwright.shortage.Standings;
 public enum Figure {
   SPENT("what was spent, less what came back") {
     @Override
-    Held on(Facts day) {
-      return new Held.Sum(Account.on(day).whole().spent());
+    Optional<Held> on(Facts day) {
+      boolean whole = Lacks.ofSpending(day).isEmpty() && Account.on(day).unvalued().isEmpty();
+      return whole ? Optional.of(new Held.Sum(Account.on(day).whole().spent())) : Optional.empty();
     }
   },
   FORECAST("where the budget will end") {
     @Override
-    Held on(Facts day) {
-      return new Held.Sum(Account.on(day).whole().forecast());
+    Optional<Held> on(Facts day) {
+      return Lacks.on(day).isEmpty()
+          ? Optional.of(new Held.Sum(Account.on(day).whole().forecast()))
+          : Optional.empty();
     }
   },
   END("the day on which the plan ends, by work alone") {
     @Override
-    Held on(Facts day) {
-      return new Held.On(Plan.on(day).schedule().end().toLocalDate());
+    Optional<Held> on(Facts day) {
+      return Optional.of(new Held.On(Plan.on(day).schedule().end().toLocalDate()));
     }
   },
   MISSING("shortages that nothing covers yet") {
     @Override
-    Held on(Facts day) {
-      return new Held.Count(Standings.on(day).open().size());
+    Optional<Held> on(Facts day) {
+      return Optional.of(new Held.Count(Standings.on(day).open().size()));
     }
   },
   UNSIGNED("substitutions that may not be built") {
     @Override
-    Held on(Facts day) {
-      return new Held.Count(
-          kitwright.substitution.Standings.on(day).all().stream()
-              .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
-              .count());
+    Optional<Held> on(Facts day) {
+      return Optional.of(
+          new Held.Count(
+              kitwright.substitution.Standings.on(day).all().stream()
+                  .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
+                  .count()));
     }
   };
 
@@ -69,5 +74,6 @@ public enum Figure {
     return Optional.empty();
   }
 
-  abstract Held on(Facts day);
+  /** What it was on a day; empty where what could not be read is, or may hold, a part of it. */
+  abstract Optional<Held> on(Facts day);
 }

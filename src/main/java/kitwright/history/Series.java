@@ -54,7 +54,7 @@ public record Series(Figure figure, List<Reading> readings, int leftOut, boolean
 
   private static Optional<Held> held(Figure figure, Facts day) {
     try {
-      return Optional.of(figure.on(day));
+      return figure.on(day);
     } catch (Facts.Broken cannotTell) {
       return Optional.empty();
     }

@@ -316,7 +316,8 @@ public final class Books {
         all.counted(),
         all.planned(),
         all.tax(),
-        all.duty());
+        all.duty(),
+        all.quote());
   }
 
   /** The same with less of it counted. */
@@ -330,7 +331,8 @@ public final class Books {
         most,
         Share.of(all.planned(), most, all.counted()),
         Share.of(all.tax(), most, all.counted()),
-        Share.of(all.duty(), most, all.counted()));
+        Share.of(all.duty(), most, all.counted()),
+        all.quote());
   }
 
   private String line(Ref line) {
@@ -340,8 +342,8 @@ public final class Books {
   /** The whole or the open part of a spend in the build's currency. */
   private Optional<Valued> value(Spend spend, Money part) {
     LocalDate day = is(spend, Spend.State.ORDERED) ? asOf : spend.on();
-    Optional<Money> counted = exchange.home(part, day, spend.rate()).money();
-    if (counted.isEmpty()) {
+    Optional<Conversion.Known> known = exchange.home(part, day, spend.rate()).known();
+    if (known.isEmpty()) {
       unvalued.add(spend);
       return Optional.empty();
     }
@@ -349,7 +351,7 @@ public final class Books {
         planned
             .computeIfAbsent(part.currency(), exchange::planned)
             .map(quote -> quote.of(part))
-            .orElse(counted.get());
+            .orElse(known.get().result());
     Optional<Spend> origin = spend.pays().or(spend::refunds).flatMap(ledger::spend);
     return Optional.of(
         new Valued(
@@ -357,10 +359,11 @@ public final class Books {
             origin,
             answers(spend).or(() -> origin.flatMap(this::answers)),
             line(spend.line()),
-            counted.get(),
+            known.get().result(),
             atPlan,
             of(spend, spend.tax(), part, day),
-            of(spend, spend.duty(), part, day)));
+            of(spend, spend.duty(), part, day),
+            known.get().quote()));
   }
 
   /** The shortage that a spend answers: its own, or that of the substitution it was made for. */

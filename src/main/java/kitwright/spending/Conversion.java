@@ -12,7 +12,12 @@ public sealed interface Conversion {
 
   /** The amount, if there is a rate. */
   default Optional<Money> money() {
-    return match(known -> Optional.of(known.result()), none -> Optional.empty());
+    return known().map(Known::result);
+  }
+
+  /** With its rate, if there is one. */
+  default Optional<Known> known() {
+    return match(Optional::of, none -> Optional.empty());
   }
 
   /**

@@ -18,6 +18,7 @@ import kitwright.value.Ref;
  * @param planned the same at the rate that the budget was made with
  * @param tax of {@code counted}
  * @param duty of {@code counted}
+ * @param quote the rate that it was converted by
  */
 public record Valued(
     Spend spend,
@@ -27,7 +28,8 @@ public record Valued(
     Money counted,
     Money planned,
     Money tax,
-    Money duty) {
+    Money duty,
+    Quote quote) {
 
   /** What the rate has added since the budget was made; below zero where it has saved. */
   public Money byRate() {

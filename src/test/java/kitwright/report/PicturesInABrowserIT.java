@@ -42,9 +42,7 @@ class PicturesInABrowserIT {
     Map<String, String> all = new LinkedHashMap<>();
     all.put("ahead", WorkPicture.of(now).text());
     Account account = Account.on(now);
-    all.put(
-        "budget",
-        BudgetPicture.of(now.ledger(), account, CostRange.of(now.ledger(), account)).text());
+    all.put("budget", BudgetPicture.of(now, CostRange.of(now.ledger(), account)).text());
     Assessments.on(now).all().stream()
         .filter(each -> !each.sketches().isEmpty())
         .forEach(

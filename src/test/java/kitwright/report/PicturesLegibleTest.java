@@ -94,10 +94,8 @@ class PicturesLegibleTest {
 
   @Test
   void theMoney() {
-    Account account = Account.on(now());
-    isLegible(
-        BudgetPicture.of(Told.demonstration(), account, CostRange.of(Told.demonstration(), account))
-            .text());
+    CostRange range = CostRange.of(Told.demonstration(), Account.on(now()));
+    isLegible(BudgetPicture.of(now(), range).text());
   }
 
   @Test

@@ -24,6 +24,7 @@ import kitwright.money.CostRange;
 import kitwright.money.EarnedBook;
 import kitwright.money.Figure;
 import kitwright.money.Figures;
+import kitwright.money.Lacks;
 import kitwright.money.LineState;
 import kitwright.money.OverTime;
 import kitwright.network.Baseline;
@@ -89,7 +90,8 @@ public final class BudgetAhead {
 
   private List<Block> ends() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Block.paragraph(chances()));
+    List<String> lacks = Lacks.on(now);
+    blocks.add(Block.paragraph(lacks.isEmpty() ? chances() : unknown(lacks)));
     if (!notEstimated.isEmpty()) {
       blocks.add(
           Block.paragraph(
@@ -114,6 +116,12 @@ public final class BudgetAhead {
                     Say.signed(leaning())))),
         Block.paragraph("What makes it uncertain:"),
         spread());
+  }
+
+  private static String unknown(List<String> lacks) {
+    return "What the chances are nobody can tell, since "
+        + String.join("; ", lacks)
+        + ". The figures below hold for the rest alone.";
   }
 
   private String chances() {

@@ -9,12 +9,14 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
+import kitwright.money.Lacks;
 import kitwright.money.LineState;
-import kitwright.money.WithoutRate;
+import kitwright.money.RateUsed;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.spending.Quote;
 import kitwright.spending.Valued;
 
 /** One line of the budget with its spends, and why it ends where it does. */
@@ -40,18 +42,17 @@ public final class BudgetLineTold {
             .value("tax", Cells.money(line.tax()))
             .value("duty", Cells.money(line.duty()))
             .table("spends", spends(Account.on(now).spendsOn(id), new Names(now.ledger())))
-            .sentence("lacking", lacking(id, now))
+            .value("lacking", BudgetReport.lacking(Lacks.ofLine(id, now)))
+            .table("rates", RatesTold.table(RateUsed.of(Account.on(now).spendsOn(id))))
             .block("causes", Overruns.of(line, now).toArray(Block[]::new));
     return new Sheet("budget-" + id + ".md", "budget-line", slots);
   }
 
-  /** What of this line, or of no line that is named, has no rate. */
-  private static String lacking(String id, Facts now) {
-    return Say.list(
-        WithoutRate.of(now).stream()
-            .filter(each -> each.line().filter(line -> !line.equals(id)).isEmpty())
-            .map(WithoutRate::words)
-            .toList());
+  /** What one unit of its currency was worth; nothing where that is the build's own. */
+  private static Cell rate(Quote quote) {
+    return quote.how() == Quote.How.SAME
+        ? Cell.none()
+        : Cell.number(RatesTold.one(quote).toPlainString(), RatesTold.one(quote));
   }
 
   private static Table spends(List<Valued> spends, Names names) {
@@ -63,6 +64,7 @@ public final class BudgetLineTold {
             Column.left("To"),
             Column.left("State"),
             Column.right("Amount"),
+            Column.data("one-is"),
             Column.right("Counts")),
         spends.stream()
             .map(
@@ -73,6 +75,7 @@ public final class BudgetLineTold {
                         Cell.text(each.spend().to().map(names::of)),
                         Cell.text(Say.word(each.spend().state())),
                         Cells.money(each.spend().amount()),
+                        rate(each.quote()),
                         Cells.amount(each.counted())))
             .toList());
   }

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import kitwright.drawing.BurnDown;
 import kitwright.drawing.Svg;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
+import kitwright.money.Lacks;
 import kitwright.money.OverTime;
 import kitwright.value.Days;
 import kitwright.value.Money;
@@ -20,13 +22,17 @@ public final class BudgetPicture {
   private BudgetPicture() {}
 
   /** Draws the whole build as of the account's day. */
-  public static Svg of(Ledger ledger, Account account, CostRange range) {
+  public static Svg of(Facts now, CostRange range) {
+    Ledger ledger = now.ledger();
+    Account account = Account.on(now);
     LocalDate first = ledger.build().started();
     LocalDate today = account.asOf();
     LocalDate launch =
         ledger.build().launch().filter(day -> day.isAfter(today)).orElse(today.plusDays(30));
     return BurnDown.of(
-        ledger.build().name() + ": money over time",
+        ledger.build().name()
+            + ": money over time"
+            + (Lacks.on(now).isEmpty() ? "" : ", as far as it can be told"),
         ledger.build().currency().getCurrencyCode(),
         readings(ledger, account, first),
         new BurnDown.End(

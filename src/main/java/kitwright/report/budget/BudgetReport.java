@@ -19,10 +19,11 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
+import kitwright.money.Lacks;
 import kitwright.money.LineState;
 import kitwright.money.OpenRepair;
+import kitwright.money.RateUsed;
 import kitwright.money.Remaining;
-import kitwright.money.WithoutRate;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Report;
 import kitwright.report.words.Say;
@@ -47,8 +48,7 @@ public final class BudgetReport implements Report {
   public List<Sheet> sheets(Facts now) {
     CostRange range = CostRange.of(now.ledger(), Account.on(now));
     Sheet sheet = sheet(now, range, true);
-    Map<String, String> drawings =
-        Map.of(DRAWING, BudgetPicture.of(now.ledger(), Account.on(now), range).text());
+    Map<String, String> drawings = Map.of(DRAWING, BudgetPicture.of(now, range).text());
     return List.of(
         new Sheet(
             sheet.file(), sheet.template(), sheet.slots().block("drawing", drawing()), drawings));
@@ -62,12 +62,14 @@ public final class BudgetReport implements Report {
   public static Sheet sheet(Facts now, CostRange range, boolean earned) {
     Account account = Account.on(now);
     BudgetAhead ahead = new BudgetAhead(now, range);
+    List<String> lacks = Lacks.on(now);
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
             .value("today", Cells.spoken(now.day()))
             .sentence("currency", now.ledger().build().currency().getCurrencyCode())
-            .sentence("summary", summary(account))
+            .sentence("summary", summary(account, lacks))
+            .value("lacking", lacking(lacks))
             .table("lines", lines(account, List.of()), List.of(lines(account, total(account))))
             .value("whole", whole(account.whole()))
             .table("to-come", toCome(account))
@@ -80,6 +82,7 @@ public final class BudgetReport implements Report {
         "budget.md",
         "budget",
         slots
+            .table("rates", RatesTold.table(RateUsed.on(now)))
             .block("claims", back(account).toArray(Block[]::new))
             .block("cautions", cautions(account, now).toArray(Block[]::new)));
   }
@@ -90,7 +93,14 @@ public final class BudgetReport implements Report {
             Destination.file(DRAWING), "paid, ordered, forecast and budget over the months"));
   }
 
-  private static String summary(Account account) {
+  /** Why the sums cannot be told whole: a sentence; for other programs its clauses. */
+  static Cell lacking(List<String> lacks) {
+    return lacks.isEmpty()
+        ? Cell.text("")
+        : Cell.several("These sums cannot be told whole: " + String.join("; ", lacks) + ".", lacks);
+  }
+
+  private static String summary(Account account, List<String> lacks) {
     LineState all = account.whole();
     List<String> over =
         account.all().stream()
@@ -99,7 +109,8 @@ public final class BudgetReport implements Report {
             .toList();
     String lines =
         over.isEmpty() ? " No line is forecast over." : " Forecast over: " + Say.list(over) + ".";
-    return "The build is forecast to end at "
+    return (lacks.isEmpty() ? "The build" : "As far as it can be told: the build")
+        + " is forecast to end at "
         + Say.money(all.forecast())
         + ", "
         + against(all.over())
@@ -263,17 +274,6 @@ public final class BudgetReport implements Report {
 
   private static List<Block> cautions(Account account, Facts now) {
     List<Block> cautions = new ArrayList<>();
-    List<String> lacking = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
-    if (!lacking.isEmpty()) {
-      cautions.add(
-          Block.paragraph(
-              "Every sum is “at least”: there is no rate for " + Say.list(lacking) + "."));
-    }
-    List<String> sources =
-        now.ledger().rates().stream().flatMap(rate -> rate.source().stream()).distinct().toList();
-    if (!sources.isEmpty()) {
-      cautions.add(Block.paragraph("Source of the rates of exchange: " + Say.list(sources) + "."));
-    }
     List<String> unpriced =
         account.unpricedRepairs().stream()
             .map(OpenRepair::loan)

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.Remaining;
-import kitwright.money.WithoutRate;
 import kitwright.report.words.Say;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Standings;
@@ -39,11 +38,6 @@ final class NotEstimated {
         "to get round ",
         unpriced(account, Standings.on(now)),
         " counts as nothing, since no way out of it states its cost");
-    add(
-        all,
-        "there is no rate for ",
-        WithoutRate.of(now).stream().map(WithoutRate::words).toList(),
-        "");
     return all;
   }
 

@@ -31,7 +31,7 @@ import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
-import kitwright.money.WithoutRate;
+import kitwright.money.Lacks;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
@@ -84,8 +84,7 @@ public final class OptionsTold {
                 "ways",
                 ways(choice),
                 choice.ways().isEmpty() ? List.<Block>of() : List.of(sideBySide(choice, told)))
-            .sentence(
-                "lacking", Say.list(WithoutRate.of(now).stream().map(WithoutRate::words).toList()))
+            .value("lacking", Cell.several(String.join("; ", Lacks.on(now)), Lacks.on(now)))
             .list("notes", inlines(told.notes()))
             .table("turning", turning(choice), bullets(told.turning()))
             .value(

@@ -12,8 +12,8 @@ import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
 import kitwright.money.Account;
+import kitwright.money.Lacks;
 import kitwright.money.LineState;
-import kitwright.money.WithoutRate;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Say;
 import kitwright.spending.Books;
@@ -32,7 +32,9 @@ public record WeekMoney(List<Spend> spends, Facts now) {
         parts,
         "got back",
         returned().map(Returned::came).filter(came -> came.signum() > 0).toList());
-    return (parts.isEmpty() ? "" : Say.capital(Say.list(parts)) + ".") + refused();
+    String unread = unread();
+    String none = unread.isEmpty() ? "" : "Nothing that can be read.";
+    return (parts.isEmpty() ? none : Say.capital(Say.list(parts)) + ".") + refused() + unread;
   }
 
   /** Of the refunds of the week what gives back money that nobody had paid. */
@@ -43,6 +45,15 @@ public record WeekMoney(List<Spend> spends, Facts now) {
         ? ""
         : " Refunds, or parts of them, of what nobody had paid are left out: "
             + Say.list(refused)
+            + ".";
+  }
+
+  private String unread() {
+    List<String> unread = Lacks.ofSpending(now);
+    return unread.isEmpty()
+        ? ""
+        : " Whether that is all of the week’s money nobody can tell: "
+            + String.join("; ", unread)
             + ".";
   }
 
@@ -81,10 +92,8 @@ public record WeekMoney(List<Spend> spends, Facts now) {
   }
 
   private String lacking() {
-    List<String> all = WithoutRate.of(now).stream().map(WithoutRate::words).toList();
-    return all.isEmpty()
-        ? ""
-        : " These sums are “at least”: there is no rate for " + Say.list(all) + ".";
+    List<String> all = Lacks.on(now);
+    return all.isEmpty() ? "" : " These sums cannot be told whole: " + String.join("; ", all) + ".";
   }
 
   /** Each spend of the week; none where there is none. */

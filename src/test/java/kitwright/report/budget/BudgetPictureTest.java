@@ -25,8 +25,8 @@ class BudgetPictureTest {
               - {id: p, on: 2026-02-28, line: a, what: wood, amount: 300, state: paid}
               - {id: o, on: 2026-03-01, line: a, what: glue, amount: 55, state: ordered}
             """);
-    Account account = Account.on(Facts.of(ledger, LocalDate.of(2026, 3, 2)));
-    String svg = BudgetPicture.of(ledger, account, CostRange.of(ledger, account)).text();
+    Facts now = Facts.of(ledger, LocalDate.of(2026, 3, 2));
+    String svg = BudgetPicture.of(now, CostRange.of(ledger, Account.on(now))).text();
     assertThat(svg.lines().filter(line -> line.contains("with ordered")))
         .singleElement()
         .asString()
@@ -44,8 +44,8 @@ class BudgetPictureTest {
               - {id: r, on: 2026-02-10, line: a, what: wood back, amount: 40, state: refunded, refunds: p}
               - {id: o, on: 2026-02-20, line: a, what: glue, amount: 55, state: ordered}
             """);
-    Account account = Account.on(Facts.of(ledger, LocalDate.of(2026, 3, 2)));
-    String svg = BudgetPicture.of(ledger, account, CostRange.of(ledger, account)).text();
+    Facts now = Facts.of(ledger, LocalDate.of(2026, 3, 2));
+    String svg = BudgetPicture.of(now, CostRange.of(ledger, Account.on(now))).text();
     assertThat(svg)
         .contains(
             String.format(

@@ -1,0 +1,84 @@
+package kitwright.money;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import kitwright.ledger.BudgetLine;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
+import kitwright.ledger.Unread;
+
+/**
+ * Why sums of money cannot be told whole: what could not be read and is, or may hold, a part of
+ * them, and what has no rate. Whoever tells a sum asks here, and says so.
+ */
+public final class Lacks {
+  private static final Facts.Fact<List<String>> FACT = Lacks::all;
+
+  /** What sums and forecasts are made of. */
+  private static final Set<Kind> OF_MONEY =
+      EnumSet.of(
+          Kind.BUILD,
+          Kind.RATES,
+          Kind.BUDGET,
+          Kind.KIT,
+          Kind.TASKS,
+          Kind.SHORTAGES,
+          Kind.CLAIMS,
+          Kind.SPENDING,
+          Kind.BORROWED);
+
+  private Lacks() {}
+
+  /** Clauses; none where all sums are whole. */
+  public static List<String> on(Facts day) {
+    return FACT.on(day);
+  }
+
+  private static List<String> all(Facts day) {
+    return Stream.concat(
+            unread(day, each -> OF_MONEY.stream().anyMatch(each::mayBe)),
+            WithoutRate.of(day).stream().map(Lacks::noRate))
+        .toList();
+  }
+
+  /** What of one line, or of no line that is named, is lacking. */
+  public static List<String> ofLine(String line, Facts day) {
+    Predicate<Unread> isOfIt =
+        each ->
+            OF_MONEY.stream().anyMatch(each::mayBe)
+                && (each.names(line)
+                    || !each.kind().equals(Optional.of(Kind.BUDGET))
+                        && day.ledger().budget().stream()
+                            .map(BudgetLine::line)
+                            .noneMatch(each::names));
+    return Stream.concat(
+            unread(day, isOfIt),
+            WithoutRate.of(day).stream()
+                .filter(each -> each.line().filter(other -> !other.equals(line)).isEmpty())
+                .map(Lacks::noRate))
+        .toList();
+  }
+
+  /** Spending that cannot be read, or may stand in what cannot. */
+  public static List<String> ofSpending(Facts day) {
+    return unread(day, each -> each.mayBe(Kind.SPENDING)).toList();
+  }
+
+  private static Stream<String> unread(Facts day, Predicate<Unread> which) {
+    return day.ledger().unread().stream()
+        .filter(which)
+        .map(
+            each ->
+                each.named()
+                    + " cannot be read"
+                    + (each.kind().isPresent() ? "" : ", and may hold some of it"));
+  }
+
+  private static String noRate(WithoutRate each) {
+    return "there is no rate for " + each.words();
+  }
+}
