@@ -74,8 +74,11 @@ class BudgetAheadTest {
     assertThat(unestimated("{kind: wait}, {kind: buy, cost: 30}", "{kind: buy}"))
         .as("what is bought for nobody knows how much does not cost nothing")
         .contains("to get round s counts as nothing");
-    assertThat(unestimated("amount: 15, state: ordered", "amount: 15 GBP, state: ordered"))
-        .contains("there is no rate for 15.00 GBP of the spend b");
+    String noRate = SPARS.replace("amount: 15, state: ordered", "amount: 15 GBP, state: ordered");
+    assertThat(Told.words(Told.markdown(new BudgetReport(), noRate)))
+        .contains(
+            "What the chances are nobody can tell, since there is no rate for 15.00 GBP of the"
+                + " spend b.");
   }
 
   private static String unestimated(String stated, String left) {
