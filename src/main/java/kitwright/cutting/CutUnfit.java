@@ -17,9 +17,6 @@ public final class CutUnfit implements Rule {
   /** Enough to be sure in plain cases; “kitwright cut” searches longer. */
   private static final Effort QUICK = Effort.steps(1_000_000);
 
-  /** Only what is laid without a search. */
-  private static final Effort FIRST_FIT = Effort.steps(0);
-
   @Override
   public String name() {
     return "cut-unfit";
@@ -29,9 +26,7 @@ public final class CutUnfit implements Rule {
   public void examine(Facts day, Findings out) {
     CutPlan.Planning planning = new CutPlan.Planning(day, QUICK);
     for (Cut cut : day.ledger().cutsToMake()) {
-      if (cut.done().isEmpty()
-          && CutFaults.spoiling(cut, day.ledger()).isEmpty()
-          && !fitsAtOnce(cut, day)) {
+      if (cut.done().isEmpty() && CutFaults.spoiling(cut, day.ledger()).isEmpty()) {
         CutPlan plan = planning.partsOf(cut);
         Map<String, Integer> missing = missing(plan);
         if (!missing.isEmpty()) {
@@ -39,17 +34,6 @@ public final class CutUnfit implements Rule {
         }
       }
     }
-  }
-
-  /**
-   * A plan that makes everything proves enough, unless what others leave hangs on how well they are
-   * planned.
-   */
-  private static boolean fitsAtOnce(Cut cut, Facts day) {
-    OpenCuts cuts = new OpenCuts(day.ledger());
-    return cuts.before(cut).isEmpty()
-        && cuts.unsaid(cut).isEmpty()
-        && missing(CutPlan.of(cut, day, FIRST_FIT)).isEmpty();
   }
 
   /** Parts that no piece suits are told by {@code cut-impossible}. */

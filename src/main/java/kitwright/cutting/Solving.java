@@ -132,7 +132,13 @@ final class Solving {
       tries.add(even);
     }
     Effort each = effort.of(effort.steps() / tries.size() * PANELS_TIMES);
-    Found best = best(tries.stream().map(pieces -> panels(pieces, each)).toList());
+    List<Found> all = new ArrayList<>();
+    for (Pieces pieces : tries) {
+      if (!effort.partsAlone() || all.stream().noneMatch(found -> found.missing().isEmpty())) {
+        all.add(panels(pieces, each));
+      }
+    }
+    Found best = best(all);
     boolean mayJoin =
         wanted.parts().stream()
             .anyMatch(

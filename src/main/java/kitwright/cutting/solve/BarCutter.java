@@ -43,8 +43,12 @@ public final class BarCutter {
   private BarPlan plan() {
     Set<List<BarOrder>> lists = new BarOrders(task, kinds).worthTrying();
     Effort each = effort.of(effort.steps() / lists.size());
-    List<BarPlan> plans =
-        new ArrayList<>(lists.stream().map(orders -> plan(orders, new Work(each))).toList());
+    List<BarPlan> plans = new ArrayList<>();
+    for (List<BarOrder> orders : lists) {
+      if (!effort.partsAlone() || plans.stream().noneMatch(p -> p.missing().isEmpty())) {
+        plans.add(plan(orders, new Work(each)));
+      }
+    }
     if (kinds.size() < all.size() && plans.stream().noneMatch(p -> p.missing().isEmpty())) {
       Work none = new Work(Effort.steps(0));
       plans.addAll(
