@@ -189,4 +189,33 @@ class WorkingTest {
             "7561, 2344 MPa",
             "17932, 17932, 2344 MPa");
   }
+
+  /**
+   * A box of 100 x 50 outside with walls of 2 mm, along their middle (public verification file,
+   * case of Bredt’s formula, read 2026-11-29): A 98 · 48, Σ s/t 146, J 0.6062e-6 m⁴; by G of 4000
+   * MPa 146/4000.
+   */
+  @Test
+  void aClosedWallTellsWhatItClosesRound() {
+    String sections =
+        """
+        sections:
+          - {id: box, width: 100 mm, layers: [{material: face, thickness: 2 mm}, {thickness: 46 mm, strips: [{material: face, width: 2 mm}, {void: 96 mm}, {material: face, width: 2 mm}]}, {material: face, thickness: 2 mm}]}
+          - {id: drum, shape: polygon, material: face, outline: [{y: 0 mm, z: 0 mm, wall: 2 mm}, {y: 100 mm, z: 0 mm, wall: 2 mm}, {y: 100 mm, z: 50 mm, wall: 2 mm}, {y: 0 mm, z: 50 mm, wall: 2 mm}]}
+          - {id: bar, shape: i, material: face, dimensions: {width: 50 mm, height: 80 mm, web: 3 mm, flange: 4 mm}}
+        assessments:
+          - {id: a, method: section, designed: box, built: %s, require: {torsion: 0.1}}
+        """;
+    for (String built : List.of("box", "drum")) {
+      Step twisted = step(result(sections.formatted(built)), 1, "torsional stiffness");
+      assertThat(twisted.formula())
+          .isEqualTo("GJ = 4·A²/∮ ds/(G·t) along the middle of the closed wall");
+      assertThat(twisted.numbers())
+          .isEqualTo("G of face 4000 MPa, A 4704 mm², ∮ ds/(G·t) 0.0365 mm²/N");
+      assertThat(twisted.result()).isEqualTo("2425 N·m²");
+    }
+    Step open = step(result(sections.formatted("bar")), 1, "torsional stiffness");
+    assertThat(open.formula()).isEqualTo("GJ = Σ G·b·t³/3 of open walls");
+    assertThat(open.numbers()).isEqualTo("G of face 4000 MPa");
+  }
 }

@@ -59,7 +59,10 @@ public final class CoreUnderFittings {
     }
     if (washer.isEmpty() || washer.get() <= diameter) {
       figures.lacks(
-          Measure.CRUSHING, section.named() + " does not state a washer wider than its bolt");
+          Measure.CRUSHING,
+          "state the washer of "
+              + section.named()
+              + ", wider than its bolt (washer, among the dimensions)");
     }
     washer.ifPresent(
         wide ->

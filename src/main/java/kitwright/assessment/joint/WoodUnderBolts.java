@@ -182,7 +182,11 @@ public final class WoodUnderBolts {
   private void washer(Materials materials, double count, Figures figures, List<Step> steps) {
     Optional<Double> washer = dimension("washer");
     if (washer.isEmpty()) {
-      figures.lacks(Measure.BOLT_WASHER, section.named() + " does not state its washer");
+      figures.lacks(
+          Measure.BOLT_WASHER,
+          "state the washer of "
+              + section.named()
+              + " (washer, its diameter, among the dimensions)");
       return;
     }
     OptionalDouble across = underWashers(materials, washer.get(), figures);

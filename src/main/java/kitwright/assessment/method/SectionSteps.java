@@ -1,5 +1,7 @@
 package kitwright.assessment.method;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.assessment.part.Part;
@@ -129,34 +131,46 @@ public final class SectionSteps {
     part.beam()
         .torsion()
         .ifPresent(
-            gj -> {
-              List<Region> regions = part.beam().regions();
-              boolean one = regions.size() == 1;
-              String formula =
-                  one && regions.get(0) instanceof Ring
-                      ? "GJ = G·π/32·(d⁴ − d_i⁴)"
-                      : part.beam().solidTimber() || (one && !regions.get(0).hollow())
-                          ? "GJ = G·h·b³/3·(1 − 192/π⁵·b/h·Σ tanh(nπh/2b)/n⁵), n odd"
-                          : "GJ = 4·A²/∮ ds/(G·t) along the middle of the closed wall, or Σ"
-                              + " G·b·t³/3 of open ones";
-              steps.add(
-                  new Step(
-                      "torsional stiffness",
-                      formula,
-                      "G of "
-                          + String.join(
-                              ", ",
-                              regions.stream()
-                                  .map(Region::material)
-                                  .map(
-                                      m ->
-                                          m.name()
-                                              + " "
-                                              + Print.with(m.shearModulus() / 1e6, "MPa"))
-                                  .distinct()
-                                  .toList()),
-                      Print.with(gj, "N·m²")));
-            });
+            gj ->
+                steps.add(
+                    new Step(
+                        "torsional stiffness",
+                        twisting(part),
+                        moduli(part)
+                            + part.beam().cell().stream()
+                                .mapToObj(a -> closed(a, gj))
+                                .collect(joining()),
+                        Print.with(gj, "N·m²"))));
+  }
+
+  private static String twisting(Part part) {
+    List<Region> regions = part.beam().regions();
+    boolean one = regions.size() == 1;
+    if (one && regions.get(0) instanceof Ring) {
+      return "GJ = G·π/32·(d⁴ − d_i⁴)";
+    }
+    if (part.beam().cell().isPresent()) {
+      return "GJ = 4·A²/∮ ds/(G·t) along the middle of the closed wall";
+    }
+    return part.beam().solidTimber() || (one && !regions.get(0).hollow())
+        ? "GJ = G·h·b³/3·(1 − 192/π⁵·b/h·Σ tanh(nπh/2b)/n⁵), n odd"
+        : "GJ = Σ G·b·t³/3 of open walls";
+  }
+
+  private static String moduli(Part part) {
+    return "G of "
+        + part.beam().regions().stream()
+            .map(Region::material)
+            .map(m -> m.name() + " " + Print.with(m.shearModulus() / 1e6, "MPa"))
+            .distinct()
+            .collect(joining(", "));
+  }
+
+  private static String closed(double cell, double gj) {
+    return ", A "
+        + Print.with(cell * 1e6, "mm²")
+        + ", ∮ ds/(G·t) "
+        + Print.with(4 * cell * cell / gj * 1e6, "mm²/N");
   }
 
   private static void mass(Part part, List<Step> steps) {

@@ -88,15 +88,21 @@ public final class Comparison {
       return;
     }
     lacking.add(
-        aside.words()
-            + (told
-                ? " is " + Print.ratio(row.ratio().getAsDouble()) + " of the design value"
-                : " is not known (" + String.join("; ", row.lacking()) + ")")
-            + ", and only “"
-            + asked.key()
-            + "” was asked: ask for "
-            + aside.key()
-            + " too, with the reason (less-because) where less is enough");
+        told
+            ? aside.words()
+                + " is "
+                + Print.ratio(row.ratio().getAsDouble())
+                + " of the design value, and only “"
+                + asked.key()
+                + "” was asked: ask for "
+                + aside.key()
+                + " too, with the reason (less-because) where less is enough"
+            : String.join("; ", row.lacking())
+                + ": so the "
+                + aside.words()
+                + " is not known, and it bears what “"
+                + asked.key()
+                + "” asks");
   }
 
   /**

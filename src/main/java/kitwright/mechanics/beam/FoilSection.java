@@ -129,7 +129,8 @@ public record FoilSection(
                                 new Twisted(
                                     "skin",
                                     ply.material(),
-                                    ply.material().shearModulus() / (2 * middle.area() * stiff))))
+                                    ply.material().shearModulus() / (2 * middle.area() * stiff),
+                                    middle.area())))
             .toList();
   }
 

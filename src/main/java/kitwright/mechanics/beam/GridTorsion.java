@@ -106,13 +106,13 @@ final class GridTorsion {
     for (var layer : wall) {
       var material = layer.strips().get(0).material().orElseThrow();
       double stress = material.shearModulus() / (2 * cell * stiff);
-      twisted.add(new Twisted(layer.where(), material, stress));
+      twisted.add(new Twisted(layer.where(), material, stress, cell));
     }
   }
 
   private static void upright(Layer layer, Strip wall, double cell, List<Twisted> twisted) {
     var material = wall.material().orElseThrow();
-    twisted.add(new Twisted(layer.where(), material, 1 / (2 * cell * wall.width())));
+    twisted.add(new Twisted(layer.where(), material, 1 / (2 * cell * wall.width()), cell));
   }
 
   private static double flexible(Strip strip) {

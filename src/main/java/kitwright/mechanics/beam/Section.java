@@ -64,6 +64,11 @@ public record Section(
         Optional.empty());
   }
 
+  /** The area that its walls close round, m²; empty where they close round none. */
+  public OptionalDouble cell() {
+    return twisted.stream().mapToDouble(Twisted::cell).filter(area -> area > 0).findFirst();
+  }
+
   /** The torque at which it first fails, N·m; empty limits where its torsion is not known. */
   public Capacity torque() {
     var limits = new ArrayList<Limit>();

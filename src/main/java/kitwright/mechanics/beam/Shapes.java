@@ -122,7 +122,7 @@ public final class Shapes {
         List.of(),
         flats(material, hole, wall),
         OptionalDouble.of(stiff),
-        List.of(new Twisted("wall", material, 1 / (2 * middle.area() * wall))),
+        List.of(new Twisted("wall", material, 1 / (2 * middle.area() * wall), middle.area())),
         Optional.empty());
   }
 

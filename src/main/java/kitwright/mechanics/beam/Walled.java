@@ -67,7 +67,7 @@ final class Walled {
         List.of(),
         flats,
         OptionalDouble.of(material.shearModulus() * 4 * cell * cell / round),
-        List.of(new Twisted("wall", material, 1 / (2 * cell * thinnest))),
+        List.of(new Twisted("wall", material, 1 / (2 * cell * thinnest), cell)),
         Optional.empty());
   }
 
