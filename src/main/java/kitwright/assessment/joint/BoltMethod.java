@@ -83,7 +83,11 @@ public final class BoltMethod {
       inputs.lacks(BoltThread.unknown(section, diameter.get()));
     }
     if (material.isEmpty()) {
-      inputs.lacks(section.named() + " does not name the material of its bolts");
+      inputs.lacks(
+          section
+              .material()
+              .map(ref -> "there is no material “" + ref + "”, of which " + section.named() + " is")
+              .orElse(section.named() + " does not name the material of its bolts"));
     }
     if (material.isEmpty()) {
       return Outcome.nothing();

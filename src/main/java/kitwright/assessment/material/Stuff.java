@@ -210,17 +210,15 @@ public record Stuff(
         new Strength(across.tension(), across.compression(), across.tension(), rolling.strength()));
   }
 
-  /** Transverse shear turns with the angle as a tensor; its strength is the less of both planes. */
+  /**
+   * Transverse shear turns with the angle as a tensor; its strength is the less of both planes.
+   * What solid wood bears bent is no more than it bears pulled or pushed.
+   */
   private BeamMaterial bias(double angle) {
     Laminate turned = new Laminate(List.of(new Ply(lamina(), 1e-3, angle)));
     BeamMaterial off = turned.asBeamMaterial(id, Criterion.MAXIMUM_STRAIN);
     double cos = Math.cos(Math.toRadians(angle));
     double shear = cos * cos * elastic.shear() + (1 - cos * cos) * rolling.modulus().orElseThrow();
-    OptionalDouble least =
-        limits.shear().isEmpty() || rolling.strength().isEmpty()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(
-                Math.min(limits.shear().getAsDouble(), rolling.strength().getAsDouble()));
     Strength strength = off.strength();
     return new BeamMaterial(
         id,
@@ -228,6 +226,17 @@ public record Stuff(
         Lay.BIAS,
         density,
         new BeamMaterial.Elastic(off.axial(), shear, elastic.through()),
-        new Strength(strength.tension(), strength.compression(), strength.bending(), least));
+        new Strength(
+            strength.tension(),
+            strength.compression(),
+            least(strength.tension(), strength.compression()),
+            least(limits.shear(), rolling.strength())));
+  }
+
+  /** The lesser; empty where one of them is not known. */
+  private static OptionalDouble least(OptionalDouble one, OptionalDouble other) {
+    return one.isEmpty() || other.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()));
   }
 }

@@ -12,6 +12,7 @@ import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Working;
 import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
+import kitwright.mechanics.load.Overhang;
 import kitwright.mechanics.timber.SizeEffect;
 
 /**
@@ -35,11 +36,15 @@ public record AtItsSize(double bending, double shear) {
     if (!small || !part.beam().solidTimber()) {
       return WHOLE;
     }
-    double span = load.map(BeamLoad::span).orElse(SizeEffect.SPAN);
+    double span = load.map(AtItsSize::length).orElse(SizeEffect.SPAN);
     double strained = load.filter(AtItsSize::isSpread).isPresent() ? SizeEffect.SPREAD : 1;
     return new AtItsSize(
         SizeEffect.bending(part.thickness(), span, strained),
         load.isEmpty() ? 1 : SizeEffect.shear(part.beam().bounds().width() * span));
+  }
+
+  private static double length(BeamLoad load) {
+    return load.span() + load.beyond().map(Overhang::beyond).orElse(0.0);
   }
 
   /** On a cantilever, or clamped, no load strains more of the span than one at its middle does. */
@@ -55,7 +60,7 @@ public record AtItsSize(double bending, double shear) {
     if (equals(WHOLE) || load.isEmpty()) {
       return Optional.empty();
     }
-    double span = load.get().span();
+    double span = length(load.get());
     Step bent =
         new Step(
             "what its size leaves of the modulus of rupture",
@@ -86,7 +91,8 @@ public record AtItsSize(double bending, double shear) {
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       Optional<Double> sized = sized(row, drawn, built, load, factor, rows);
-      if (row.limit().filter(one -> one.side() == Row.Limit.Side.AT_LEAST).isPresent()
+      if (!row.fails()
+          && row.limit().filter(one -> one.side() == Row.Limit.Side.AT_LEAST).isPresent()
           && sized.filter(one -> one < row.limit().get().value() * (1 - 1e-9)).isPresent()) {
         rows.set(i, row.lacking(why(drawn, built, sized.get())));
       }

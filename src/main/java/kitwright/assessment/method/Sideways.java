@@ -56,9 +56,7 @@ public record Sideways(double share, Optional<String> lacking, Optional<Step> st
         new SideStability(low * across, low * torsion.getAsDouble(), length(load, box.height()));
     double slender = beam.slenderness(moment);
     if (!wood) {
-      return slender <= STEADY
-          ? NONE
-          : untold(part, "say how often its side is held (held-sideways), or make it wider");
+      return slender <= STEADY ? NONE : untold(part, oftener(load) + ", or make it wider");
     }
     double share = SideStability.share(slender);
     return new Sideways(share, Optional.empty(), Optional.of(step(beam, moment, slender, share)));
@@ -161,6 +159,13 @@ public record Sideways(double share, Optional<String> lacking, Optional<Step> st
                 + " worked out for it: "
                 + mend),
         Optional.empty());
+  }
+
+  private static String oftener(BeamLoad load) {
+    return load.stated()
+        .heldSideways()
+        .map(held -> "hold its side oftener than each " + held + " (held-sideways)")
+        .orElse("say how often its side is held (held-sideways)");
   }
 
   /** Table 6.1, the load on the edge that is pushed: 2·h is added. */

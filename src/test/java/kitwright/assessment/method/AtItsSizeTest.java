@@ -98,6 +98,24 @@ class AtItsSizeTest {
         "0.723 in shear, as drawn");
   }
 
+  /** What fails for another cause is not told of its size too. */
+  @Test
+  void whatFailsAnywayIsNotToldOfItsSize() {
+    String heavy = load(point("100 kN", "3 m"));
+    assertThat(result("mean", "beam", "beam", "reserve: 1", heavy).verdict().because())
+        .contains("reserve factor against the load is 0.533")
+        .doesNotContain("at its size");
+  }
+
+  /** 0.5 m and 2.5 m beyond strain 3 m of it: 0.7934, by 3.876, of 40 kN·m against 2.5·13. */
+  @Test
+  void anOverhangIsAsLongAsItReaches() {
+    String over =
+        ", load: {support: overhang, span: 0.5 m, overhang: 2.5 m, tip-force: 13 kN, held-sideways:"
+            + " 200 mm, factor: 1, source: test}";
+    isOpen(result("mean", "beam", "beam", "reserve: 1", over), "as built 0.793 in bending");
+  }
+
   private static void isOpen(Result result, String why) {
     assertThat(result.verdict().outcome())
         .as(result.verdict().because())
