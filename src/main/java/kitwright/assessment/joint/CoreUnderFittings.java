@@ -57,12 +57,12 @@ public final class CoreUnderFittings {
     if (strength.isEmpty()) {
       figures.lacks(Measure.CRUSHING, core.id() + " does not state its compressive-strength");
     }
-    if (washer.isEmpty() || washer.get() <= diameter) {
+    if (washer.isEmpty() || washer.get() <= BoltInWood.hole(diameter)) {
       figures.lacks(
           Measure.CRUSHING,
           "state the washer of "
               + section.named()
-              + ", wider than its bolt (washer, among the dimensions)");
+              + ", wider than the hole of its bolt (washer, among the dimensions)");
     }
     washer.ifPresent(
         wide ->
@@ -71,7 +71,7 @@ public final class CoreUnderFittings {
     if (section.layers().size() < 2) {
       figures.lacks(Measure.CRUSHING, section.named() + " lists no face on its core");
     }
-    if (strength.isEmpty() || washer.isEmpty() || washer.get() <= diameter) {
+    if (strength.isEmpty() || washer.isEmpty() || washer.get() <= BoltInWood.hole(diameter)) {
       return List.of();
     }
     double less = strength.getAsDouble() * factors.strength(core.id(), core.sort(), index(section));

@@ -189,6 +189,15 @@ public final class WoodUnderBolts {
               + " (washer, its diameter, among the dimensions)");
       return;
     }
+    if (washer.get() <= BoltInWood.hole(diameter)) {
+      figures.lacks(
+          Measure.BOLT_WASHER,
+          "the washer of "
+              + section.named()
+              + " is no wider than the hole of its bolt, "
+              + Print.mm(BoltInWood.hole(diameter)));
+      return;
+    }
     OptionalDouble across = underWashers(materials, washer.get(), figures);
     if (across.isEmpty()) {
       return;

@@ -10,6 +10,7 @@ import kitwright.assessment.material.Materials;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Figures;
+import kitwright.assessment.sheet.Inputs;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Row;
@@ -37,6 +38,12 @@ public record Crushed(OptionalDouble perLength, String weakest) {
 
   /** What crushes a part; empty where it is of no wood and no core, or not of layers laid flat. */
   public static Optional<Crushed> of(Part part, Materials materials, Factors.OnSide factors) {
+    return of(part, materials, factors, true);
+  }
+
+  /** The same, by values that nobody vouches for too where those are told elsewhere. */
+  private static Optional<Crushed> of(
+      Part part, Materials materials, Factors.OnSide factors, boolean vouched) {
     List<Material> layers = layers(part, materials);
     Optional<Crushed> least = Optional.empty();
     for (int i = 0; i < layers.size(); i++) {
@@ -45,13 +52,11 @@ public record Crushed(OptionalDouble perLength, String weakest) {
       if (property.isEmpty()) {
         continue;
       }
-      Quantity stated = stuff.properties().get(property.get());
-      if (stated == null) {
-        return Optional.of(
-            new Crushed(
-                OptionalDouble.empty(),
-                stuff.id() + " does not state its " + property.get().key()));
+      Optional<String> open = open(stuff, property.get(), materials, vouched);
+      if (open.isPresent()) {
+        return Optional.of(new Crushed(OptionalDouble.empty(), open.get()));
       }
+      Quantity stated = stuff.properties().get(property.get());
       double bears =
           stated.base()
               * factors.strength(stuff.id(), stuff.sort(), i + 1)
@@ -61,6 +66,24 @@ public record Crushed(OptionalDouble perLength, String weakest) {
       }
     }
     return least;
+  }
+
+  /** Why a value cannot be leaned on; nothing is noted of it here. */
+  private static Optional<String> open(
+      Material stuff, MaterialProperty property, Materials materials, boolean vouched) {
+    Inputs aside = materials.inputs().afresh();
+    OptionalDouble value = aside.value(stuff, property);
+    String named = "the " + property.key() + " of " + stuff.id() + " ";
+    if (value.isEmpty()) {
+      return Optional.of(stuff.id() + " does not state its " + property.key());
+    }
+    if (!(value.getAsDouble() > 0) || (vouched && !aside.lacking().isEmpty())) {
+      return Optional.of(named + "cannot be");
+    }
+    return aside.all().stream()
+        .filter(input -> vouched && !input.trust().holds())
+        .findFirst()
+        .map(input -> named + input.trust().words());
   }
 
   /**
@@ -118,7 +141,7 @@ public record Crushed(OptionalDouble perLength, String weakest) {
       return Optional.empty();
     }
     layers.forEach(one -> property(one).ifPresent(key -> materials.value(one, key)));
-    Optional<Crushed> crushed = of(part, materials, on);
+    Optional<Crushed> crushed = of(part, materials, on, false);
     crushed
         .filter(one -> one.perLength.isEmpty())
         .ifPresent(one -> lacks(to, one.weakest + ", which crushes it where it bears"));

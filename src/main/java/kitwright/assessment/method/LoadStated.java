@@ -235,6 +235,8 @@ public final class LoadStated {
     all.put("density", load.density());
     all.put("thrust", load.thrust());
     all.put("torque", load.torque());
+    all.put("held-sideways", load.heldSideways());
+    all.put("bearing", load.bearing());
     all.forEach(
         (name, value) ->
             value

@@ -69,7 +69,7 @@ class CoreUnderFittingsTest {
 
   @Test
   void aWasherIsWiderThanItsBolt() {
-    isOpen(result("8 mm", "3 mm", ""), "state the washer of section built, wider than its bolt");
+    isOpen(result("9 mm", "3 mm", ""), "state the washer of section built, wider than the hole");
     isOpen(result("73 mm", "3 mm", ""), "a washer of 73 mm and 6 mm thick bends: at most 72 mm");
   }
 

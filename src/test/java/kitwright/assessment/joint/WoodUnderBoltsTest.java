@@ -265,6 +265,14 @@ class WoodUnderBoltsTest {
     }
   }
 
+  /** In a hole of 13 mm one of 13 mm holds nothing, and told less than nothing. */
+  @Test
+  void aWasherIsWiderThanItsHole() {
+    Verdict small = told(BOLTS.formatted(ROOM + ", washer: 13 mm")).verdict();
+    assertThat(small.outcome()).isEqualTo(Outcome.CANNOT_TELL);
+    assertThat(small.because()).contains("is no wider than the hole of its bolt, 13 mm");
+  }
+
   /** Washers of 36 and 30 mm on M12: (30² − 13²)/(36² − 13²) is 0.648. */
   @Test
   void aSmallerWasherIsNotPassedByItsBolt() {

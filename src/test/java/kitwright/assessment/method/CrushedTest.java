@@ -27,11 +27,15 @@ class CrushedTest {
         - {id: header, kind: timber, basis: minimum, density: 500 kg/m3, E: 1.6e6 psi, bending-strength: 900 psi, shear-strength: 180 psi, compressive-strength: 1500 psi, tensile-strength: 600 psi, compressive-strength-across: 625 psi, source: test}
         - {id: soft, kind: timber, basis: minimum, density: 500 kg/m3, E: 1.6e6 psi, bending-strength: 2900 psi, shear-strength: 580 psi, compressive-strength: 1500 psi, tensile-strength: 600 psi, compressive-strength-across: 400 psi, source: test}
         - {id: untold, kind: timber, basis: minimum, density: 500 kg/m3, E: 1.6e6 psi, bending-strength: 2900 psi, shear-strength: 580 psi, compressive-strength: 1500 psi, tensile-strength: 600 psi, source: test}
+        - {id: doubtful, kind: timber, basis: minimum, density: 500 kg/m3, E: 1.6e6 psi, bending-strength: 900 psi, shear-strength: 180 psi, compressive-strength: 1500 psi, tensile-strength: 600 psi, compressive-strength-across: 625 psi, unconfirmed: [compressive-strength-across], source: test}
+        - {id: hard, kind: timber, basis: minimum, density: 500 kg/m3, E: 1.6e6 psi, bending-strength: 900 psi, shear-strength: 180 psi, compressive-strength: 1500 psi, tensile-strength: 600 psi, compressive-strength-across: 4 GPa, source: test}
         - {id: skin, kind: laminate, basis: minimum, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, G: 5 GPa, tensile-strength: 200 MPa, compressive-strength: 200 MPa, shear-strength: 48 MPa, source: test}
         - {id: foam, kind: core, basis: minimum, isotropic: yes, density: 80 kg/m3, E: 85 MPa, G: 27 MPa, tensile-strength: 2 MPa, compressive-strength: 1.2 MPa, shear-strength: 1 MPa, source: test}
         - {id: board, kind: plywood, basis: minimum, density: 480 kg/m3, E: 8 GPa, E-across: 5 GPa, G: 0.5 GPa, bending-strength: 40 MPa, tensile-strength: 30 MPa, tensile-strength-across: 20 MPa, compressive-strength: 25 MPa, compressive-strength-across: 20 MPa, shear-strength: 5 MPa, source: test}
       sections:
         - {id: header, shape: rectangle, material: header, dimensions: {width: 3.5 in, height: 9.25 in}}
+        - {id: doubtful, width: 3.5 in, layers: [{material: doubtful, thickness: 9.25 in}]}
+        - {id: hard, width: 3.5 in, layers: [{material: hard, thickness: 9.25 in}]}
         - {id: soft, width: 3.5 in, layers: [{material: soft, thickness: 9.25 in}]}
         - {id: wide, width: 6 in, layers: [{material: soft, thickness: 9.25 in}]}
         - {id: untold, width: 3.5 in, layers: [{material: untold, thickness: 9.25 in}]}
@@ -149,6 +153,23 @@ class CrushedTest {
     String load = "support: overhang, tip-force: 1 kN, span: 1 m, overhang: 500 mm, bearing: 20 mm";
     assertThat(result("header", "header", "reserve: 1", load).working().toString())
         .contains("· 1500 N", "· 1000 N");
+  }
+
+  /** What cannot be, or nobody confirmed, is not known: neither lets the other pass. */
+  @Test
+  void aValueThatNobodyVouchesForIsNotLeanedOn() {
+    String doubted = SPREAD + ", bearing: 3.5 in";
+    isOpen(
+        result("header", "doubtful", "reserve: 1", SPREAD),
+        "the compressive-strength-across of doubtful not confirmed in its source: it may be");
+    isOpen(
+        result("doubtful", "header", "reserve: 1", SPREAD),
+        "and as drawn the compressive-strength-across of doubtful not confirmed");
+    isOpen(result("header", "hard", "reserve: 1", SPREAD), "of hard cannot be");
+    Result stated = result("header", "doubtful", "reserve: 1", doubted);
+    assertThat(stated.working().toString()).contains("383.1 N/mm");
+    isOpen(stated, "not confirmed");
+    isOpen(result("header", "header", "reserve: 1", SPREAD + ", bearing: 0 mm"), "bearing is zero");
   }
 
   @Test
