@@ -51,10 +51,10 @@ public final class Lacks {
         each ->
             OF_MONEY.stream().anyMatch(each::mayBe)
                 && (each.names(line)
-                    || !each.kind().equals(Optional.of(Kind.BUDGET))
+                    || (!each.kind().equals(Optional.of(Kind.BUDGET))
                         && day.ledger().budget().stream()
                             .map(BudgetLine::line)
-                            .noneMatch(each::names));
+                            .noneMatch(each::names)));
     return Stream.concat(
             unread(day, isOfIt),
             WithoutRate.of(day).stream()
