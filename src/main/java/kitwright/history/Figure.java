@@ -28,7 +28,7 @@ public enum Figure {
   END("the day on which the plan ends, by work alone") {
     @Override
     Optional<Held> on(Facts day) {
-      return Optional.of(new Held.On(Plan.on(day).schedule().end().toLocalDate()));
+      return Optional.of(new Held.On(Plan.on(day).schedule().lastDay()));
     }
   },
   MISSING("shortages that nothing covers yet") {

@@ -158,7 +158,7 @@ final class Views {
     @Override
     void look(Facts day, Seen seen) {
       Plan plan = Plan.on(day);
-      seen.add("", "The plan ends", new Held.On(plan.schedule().end().toLocalDate()));
+      seen.add("", "The plan ends", new Held.On(plan.schedule().lastDay()));
       for (Planned planned : plan.ahead()) {
         plan.task(planned.id())
             .ifPresent(task -> seen.add(task, task.what(), new Held.On(planned.lastDay())));

@@ -2,6 +2,7 @@ package kitwright.network;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param cure elapsed time after the work, day and night, before followers may begin
  * @param headway how far it has come
  * @param notBefore a day before which it cannot go on: material, signature, weather
+ * @param away days on which somebody whom it needs cannot come, so that its work stands still
  */
 public record Activity(
     String id,
@@ -20,8 +22,10 @@ public record Activity(
     Estimate takes,
     Duration cure,
     Headway headway,
-    Optional<LocalDate> notBefore) {
+    Optional<LocalDate> notBefore,
+    List<DaysOff> away) {
   public Activity {
+    away = List.copyOf(away);
     if (cure.isNegative() || cure.toMinutes() > Estimate.MOST) {
       throw new IllegalArgumentException("a cure wait is never negative: " + cure);
     }
@@ -29,21 +33,21 @@ public record Activity(
 
   /** A task not begun, without cure wait, free to begin at once. */
   public static Activity of(String id, Estimate takes) {
-    return new Activity(id, id, takes, Duration.ZERO, Headway.WAITING, Optional.empty());
+    return new Activity(id, id, takes, Duration.ZERO, Headway.WAITING, Optional.empty(), List.of());
   }
 
   public Activity curing(Duration wait) {
-    return new Activity(id, what, takes, wait, headway, notBefore);
+    return new Activity(id, what, takes, wait, headway, notBefore, away);
   }
 
   public Activity at(Headway now) {
-    return new Activity(id, what, takes, cure, now, notBefore);
+    return new Activity(id, what, takes, cure, now, notBefore, away);
   }
 
   /** The same, held at least until {@code day}. */
   public Activity heldUntil(LocalDate day) {
     Optional<LocalDate> later = notBefore.filter(day::isBefore).or(() -> Optional.of(day));
-    return new Activity(id, what, takes, cure, headway, later);
+    return new Activity(id, what, takes, cure, headway, later, away);
   }
 
   /** The same, with so many working minutes more ahead; of a finished task nothing is ahead. */
@@ -51,7 +55,17 @@ public record Activity(
     Estimate longer = left().longerBy(minutes);
     Headway now =
         headway.match(waiting -> waiting, begun -> new Headway.Begun(begun.on(), 0), done -> done);
-    return new Activity(id, what, longer, cure, now, notBefore);
+    return new Activity(id, what, longer, cure, now, notBefore, away);
+  }
+
+  /** The same, where somebody cannot come on some days. */
+  public Activity without(List<DaysOff> days) {
+    return new Activity(id, what, takes, cure, headway, notBefore, days);
+  }
+
+  /** When its work goes on: of a build's working time what everybody has whom it needs. */
+  public WorkCalendar calendar(WorkCalendar build) {
+    return isDone() ? build : build.without(away);
   }
 
   public boolean isDone() {

@@ -45,8 +45,9 @@ public final class Baseline {
     if (!planned.earliestStart().isBefore(evening)) {
       return BigDecimal.ZERO;
     }
-    long all = calendar.workBetween(planned.earliestStart(), planned.earliestFinish()).toMinutes();
-    long done = calendar.workBetween(planned.earliestStart(), evening).toMinutes();
+    WorkCalendar own = planned.activity().calendar(calendar);
+    long all = own.workBetween(planned.earliestStart(), planned.earliestFinish()).toMinutes();
+    long done = own.workBetween(planned.earliestStart(), evening).toMinutes();
     return all == 0
         ? BigDecimal.ONE
         : BigDecimal.valueOf(done).divide(BigDecimal.valueOf(all), MathContext.DECIMAL64);

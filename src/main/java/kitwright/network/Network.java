@@ -198,7 +198,8 @@ public final class Network {
                 each.takes(),
                 each.cure(),
                 Headway.WAITING,
-                each.notBefore()));
+                each.notBefore(),
+                each.away()));
   }
 
   private Network with(UnaryOperator<Activity> change) {

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * <p>A finished task keeps its days and does not move. A begun one goes on today; what is left of
  * it waits for its predecessors all the same. A cure runs on the clock, so that a night or a Sunday
- * can swallow it. Both passes take time in proportion to tasks and links.
+ * can swallow it. Where somebody whom a task needs is away its work stands still. Both passes take
+ * time in proportion to tasks and links.
  *
  * @see "Kelley and Walker, Critical-path planning and scheduling, Proceedings of the Eastern Joint
  *     Computer Conference 1959, 160-173 (from memory)"
@@ -18,6 +19,10 @@ final class Passes {
   final WorkCalendar calendar;
   final long today;
   final boolean[] done;
+
+  /** When each task's work goes on: when work goes on, and all whom it needs can come. */
+  private final WorkCalendar[] own;
+
   private final long[] cure;
   private final long[] release;
   private final long[] doneFinish;
@@ -30,12 +35,14 @@ final class Passes {
     List<Activity> activities = network.activities();
     int tasks = activities.size();
     done = new boolean[tasks];
+    own = new WorkCalendar[tasks];
     cure = new long[tasks];
     release = new long[tasks];
     doneFinish = new long[tasks];
     doneReadyClock = new long[tasks];
     for (int i = 0; i < tasks; i++) {
       Activity each = activities.get(i);
+      own[i] = each.calendar(calendar);
       cure[i] = each.cure().toMinutes();
       release[i] = each.notBefore().map(this::opening).orElse(this.today);
       if (each.headway() instanceof Headway.Done finished) {
@@ -91,14 +98,58 @@ final class Passes {
 
   /** Earliest times of one task, those of all before it being known. */
   void step(int task, long[] work, Early early) {
-    Arrows before = network.before;
-    long go = release[task];
-    for (int k = before.from[task]; k < before.from[task + 1]; k++) {
-      go = Math.max(go, early.ready[before.to[k]] + before.lag[k]);
-    }
-    early.go[task] = done[task] ? doneFinish[task] : go;
-    early.finish[task] = done[task] ? doneFinish[task] : go + work[task];
+    early.go[task] = done[task] ? doneFinish[task] : begins(task, work[task], early);
+    early.finish[task] = done[task] ? doneFinish[task] : ends(task, early.go[task], work[task]);
     early.ready[task] = ready(task, early.finish[task], work[task]);
+  }
+
+  /** When all is over that a task waits for, whoever is away then. */
+  long freed(int task, Early early) {
+    Arrows before = network.before;
+    long freed = release[task];
+    for (int k = before.from[task]; k < before.from[task + 1]; k++) {
+      freed = Math.max(freed, early.ready[before.to[k]] + before.lag[k]);
+    }
+    return freed;
+  }
+
+  /** The first moment from then on at which everybody can come. */
+  private long begins(int task, long work, Early early) {
+    long freed = freed(task, early);
+    if (own[task] == calendar) {
+      return freed;
+    }
+    long before = calendar.endAt(freed);
+    boolean happensAsTheyLeave =
+        work == 0
+            && freed > release[task]
+            && own[task].worked(before) > own[task].worked(before - 1);
+    return happensAsTheyLeave
+        ? freed
+        : calendar.worked(own[task].startAt(own[task].worked(calendar.startAt(freed))));
+  }
+
+  private long ends(int task, long go, long work) {
+    return work == 0 || own[task] == calendar
+        ? go + work
+        : calendar.worked(own[task].endAt(own[task].worked(calendar.startAt(go)) + work));
+  }
+
+  /** When a task must begin so that so much work is done by then. */
+  long latestStart(int task, long finish, long work) {
+    return work == 0 || own[task] == calendar
+        ? finish - work
+        : calendar.worked(own[task].startAt(worked(task, finish) - work));
+  }
+
+  /** Time in which all whom a task needs can come. */
+  private long worked(int task, long until) {
+    return own[task].worked(calendar.endAt(until));
+  }
+
+  /** How much time for its work lies between two finishes of a task. */
+  long between(int task, long early, long late) {
+    return own[task] == calendar ? late - early : worked(task, late) - worked(task, early);
   }
 
   /** Holds a task until a day, in this pass and those that follow. */
@@ -148,7 +199,8 @@ final class Passes {
       for (int k = after.from[i]; k < after.from[i + 1]; k++) {
         int follower = after.to[k];
         if (!done[follower]) {
-          limit = Math.min(limit, late[follower] - work[follower] - after.lag[k]);
+          limit =
+              Math.min(limit, latestStart(follower, late[follower], work[follower]) - after.lag[k]);
         }
       }
       late[i] = done[i] ? early.finish[i] : latestFinish(i, limit, work[i]);
@@ -169,17 +221,24 @@ final class Passes {
         limit = Math.min(limit, early.go[after.to[k]] - after.lag[k]);
       }
     }
-    return latestFinish(task, limit, work[task]) - early.finish[task];
+    return between(task, early.finish[task], latestFinish(task, limit, work[task]));
   }
 
   /** The latest finish after which the task is still ready by {@code limit}. */
   private long latestFinish(int task, long limit, long work) {
     if (cure[task] == 0) {
-      return limit;
+      return atWork(task, limit, work);
     }
     long clock = calendar.startAt(limit) - cure[task];
     long finish = calendar.worked(clock);
-    return work == 0 && calendar.startAt(finish) > clock ? finish - 1 : finish;
+    return atWork(task, work == 0 && calendar.startAt(finish) > clock ? finish - 1 : finish, work);
+  }
+
+  /** The last moment up to {@code limit} at which a task's work can end. */
+  private long atWork(int task, long limit, long work) {
+    return work == 0 || own[task] == calendar
+        ? limit
+        : calendar.worked(own[task].endAt(worked(task, limit)));
   }
 
   /** Whether the arrow from {@code earlier} decides when {@code later} can go on. */

@@ -79,7 +79,9 @@ public final class Plan {
         .forEach(task -> tasks.putIfAbsent(task.id(), task));
     List<Activity> activities =
         tasks.values().stream()
-            .map(task -> held(activity(task, time, headways), task, ledger))
+            .map(
+                task ->
+                    held(activity(task, time, headways), task, ledger).without(away(task, ledger)))
             .toList();
     Network network = Network.of(activities, links(tasks.values(), ledger, time));
     LocalDate morning = headways.isDayWrittenUp() ? today.plusDays(1) : today;
@@ -94,7 +96,17 @@ public final class Plan {
         time.estimate(task.takes()),
         task.cure().map(WorkTime::elapsed).orElse(Duration.ZERO),
         headways.of(task),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
+  }
+
+  /** The days on which somebody whom a task needs cannot come. */
+  private static List<DaysOff> away(Task task, Ledger ledger) {
+    return task.who().stream()
+        .flatMap(who -> ledger.party(who).stream())
+        .flatMap(party -> party.off().stream())
+        .map(days -> new DaysOff(days.first(), days.last()))
+        .toList();
   }
 
   private static Activity held(Activity each, Task task, Ledger ledger) {
@@ -176,10 +188,24 @@ public final class Plan {
     return tasks.containsKey(id) ? Optional.of(schedule.of(id)) : Optional.empty();
   }
 
-  /** The first day on which an open task can be worked at: a working day, today or later. */
+  /**
+   * The first day on which an open task can be worked at: a working day, today or later, on which
+   * everybody can come whom it needs.
+   */
   public LocalDate workableOn(String id) {
     LocalDate day = schedule.of(id).goesOn().toLocalDate();
+    return calendarOf(id).plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
+  }
+
+  /** The first working day on which an open task waits for nothing but people. */
+  public LocalDate freedOn(String id) {
+    LocalDate day = schedule.freedOn(id);
     return calendar().plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
+  }
+
+  /** When a task's work goes on: when work goes on, and everybody can come whom it needs. */
+  public WorkCalendar calendarOf(String id) {
+    return schedule.of(id).activity().calendar(calendar());
   }
 
   /**
@@ -189,7 +215,7 @@ public final class Plan {
   public LocalDate latestOn(String id) {
     Planned planned = schedule.of(id);
     return isBegun(id)
-        ? calendar().plusWorkingDays(workableOn(id), planned.total().wholeDays())
+        ? calendarOf(id).plusWorkingDays(workableOn(id), planned.total().wholeDays())
         : planned.latestStart().toLocalDate();
   }
 

@@ -92,6 +92,12 @@ public final class Schedule {
     return planned(passes.network.number(id));
   }
 
+  /** The day on which all is over that a task waits for, whoever is away then. */
+  LocalDate freedOn(String id) {
+    long freed = passes.freed(passes.network.number(id), early);
+    return WorkCalendar.moment(passes.calendar.startAt(freed)).toLocalDate();
+  }
+
   /** When the last task is finished and cured; the opening of today if nothing is left to do. */
   public LocalDateTime end() {
     return WorkCalendar.moment(passes.endClock(work, early));
@@ -131,7 +137,7 @@ public final class Schedule {
 
   private Planned planned(int task) {
     Activity activity = passes.network.activities().get(task);
-    long begun = late[task] - work[task];
+    long begun = passes.latestStart(task, late[task], work[task]);
     return new Planned(
         activity,
         started(activity, start(task, early.go[task])),
@@ -140,7 +146,7 @@ public final class Schedule {
         ready(task),
         started(activity, start(task, begun)),
         finished(activity, finish(task, late[task])),
-        slack(late[task] - early.finish[task]),
+        slack(passes.between(task, early.finish[task], late[task])),
         slack(passes.free(task, work, early)),
         critical[task]);
   }

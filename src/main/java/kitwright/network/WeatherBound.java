@@ -62,7 +62,7 @@ public record WeatherBound(
                     need,
                     from.isBefore(morning) ? morning : from,
                     planned.activity(),
-                    plan.calendar(),
+                    plan.calendarOf(task.id()),
                     Outlook.on(now)));
   }
 

@@ -84,12 +84,13 @@ public record Weathered(
     }
 
     private void hold(int task, Activity activity, WeatherNeed need) {
+      WorkCalendar own = activity.calendar(plan.calendar());
       LocalDateTime from = WorkCalendar.moment(plan.calendar().startAt(early.go[task]));
       Optional<LocalDate> last =
           forecast.lastDay().filter(day -> !day.isBefore(from.toLocalDate()));
       if (last.isPresent()) {
         byForecast.add(activity.id());
-        List<Spell> spells = WeatherBound.spells(from, activity, plan.calendar(), forecast);
+        List<Spell> spells = WeatherBound.spells(from, activity, own, forecast);
         Window window = forecast.firstWindow(need, spells);
         LocalDate day = window.fits() ? window.first() : last.get().plusDays(1);
         hold(task, activity.id(), day);
@@ -97,7 +98,7 @@ public record Weathered(
           return;
         }
       }
-      climate(task, activity.id());
+      climate(task, activity.id(), own);
     }
 
     private void hold(int task, String id, LocalDate day) {
@@ -107,8 +108,9 @@ public record Weathered(
     }
 
     /** Stretches a task over the days of its months that are not fit. */
-    private void climate(int task, String id) {
-      OptionalLong stretched = stretched(early.go[task], work[task]);
+    private void climate(int task, String id, WorkCalendar own) {
+      long go = own.worked(plan.calendar().startAt(early.go[task]));
+      OptionalLong stretched = stretched(go, work[task], own);
       if (stretched.isEmpty()) {
         leftOut.add(id);
         return;
@@ -120,8 +122,7 @@ public record Weathered(
     }
 
     /** Working minutes from a moment on in which so many fit ones lie; empty if nobody knows. */
-    private OptionalLong stretched(long go, long needed) {
-      WorkCalendar calendar = plan.calendar();
+    private OptionalLong stretched(long go, long needed, WorkCalendar calendar) {
       long aDay = calendar.minutesADay();
       double left = needed;
       long passed = 0;

@@ -58,6 +58,11 @@ public final class WorkCalendar {
     return new WorkCalendar(new WorkingDays(new Week(week), off), opening, (int) minutes);
   }
 
+  /** The same calendar less some days more. */
+  public WorkCalendar without(List<DaysOff> more) {
+    return more.isEmpty() ? this : new WorkCalendar(days.without(more), opens, length);
+  }
+
   /** Working time of one working day. */
   public Duration aDay() {
     return Duration.ofMinutes(length);

@@ -3,10 +3,12 @@ package kitwright.network;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The working days of a week less the days off, numbered on end. */
 final class WorkingDays {
   private final Week week;
+  private final List<DaysOff> off;
   private final long[] from;
   private final long[] until;
 
@@ -18,6 +20,7 @@ final class WorkingDays {
 
   WorkingDays(Week week, List<DaysOff> off) {
     this.week = week;
+    this.off = off;
     List<long[]> merged = merged(off);
     int count = merged.size();
     from = new long[count];
@@ -45,6 +48,11 @@ final class WorkingDays {
       }
     }
     return merged;
+  }
+
+  /** The same less some days more. */
+  WorkingDays without(List<DaysOff> more) {
+    return new WorkingDays(week, Stream.concat(off.stream(), more.stream()).toList());
   }
 
   /** The number of the first working day on or after this epoch day. */

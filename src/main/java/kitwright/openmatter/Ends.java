@@ -19,7 +19,8 @@ import kitwright.weather.Outlook;
  * When the build ends, and what each of the dates leaves out. The text of the look-ahead and its
  * report ask here.
  *
- * @param alone by the order of work, with the crates that it unpacks
+ * @param alone by the order of work, with the crates that it unpacks and the days on which its
+ *     people can come
  * @param paced with material as promised, or ordered today where nobody sends it
  * @param weather the same with the weather; empty where no open task asks anything of it, or
  *     nothing is known of the weather of any
@@ -59,15 +60,6 @@ public record Ends(
       out.add(
           tasks(stopped, "lacks", "lack")
               + " something that nobody sends and whose time to get it nobody has written down");
-    }
-    long away =
-        Plan.on(day).ahead().stream()
-            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
-            .filter(task -> !Away.of(task, day).isEmpty())
-            .count();
-    if (away > 0) {
-      out.add(
-          tasks((int) away, "needs", "need") + " somebody who is away when the work could go on");
     }
     Clash.on(day).forEach(clash -> out.add(clash.words(day)));
     int unreckoned = weather.map(each -> each.leftOut().size()).orElse(0);

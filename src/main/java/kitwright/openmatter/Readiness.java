@@ -87,7 +87,7 @@ public record Readiness(
 
   /** The first day of a window in the weather on which everybody is here, as far as one is seen. */
   private static LocalDate from(Optional<WeatherBound> seen, Task task, Facts now) {
-    LocalDate here = Away.backBy(task, now);
+    LocalDate here = Plan.on(now).workableOn(task.id());
     return seen.stream()
         .flatMap(bound -> Stream.concat(Stream.of(bound.window().first()), bound.later().stream()))
         .filter(day -> !day.isBefore(here))
@@ -105,7 +105,8 @@ public record Readiness(
     Duration left = Duration.ofMinutes(planned.activity().left().expected());
     return left.isZero()
         ? from
-        : WorkCalendar.lastDay(plan.calendar().add(plan.calendar().openingOf(from), left));
+        : WorkCalendar.lastDay(
+            plan.calendarOf(task.id()).add(plan.calendar().openingOf(from), left));
   }
 
   private static Stream<Lack> clauses(Kind kind, Stream<String> words) {

@@ -154,4 +154,52 @@ class ScheduleProperties {
   private static Schedule barn(Network network) {
     return Schedule.of(network, Calendars.barn(), Calendars.MONDAY);
   }
+
+  private static final List<DaysOff> TRIP =
+      List.of(
+          new DaysOff(Calendars.MONDAY, Calendars.MONDAY),
+          new DaysOff(Calendars.MONDAY.plusDays(3), Calendars.MONDAY.plusDays(8)));
+
+  /** Where every task needs somebody who is away, nobody works: the days are days off. */
+  @Property(tries = 300)
+  void whoEverythingNeedsIsAwayLikeAllTheBuild(@ForAll long seed) {
+    RandomPlan plan = RandomPlan.lively(seed);
+    List<Link> links = plan.links().stream().map(l -> new Link(l.before(), l.after(), 0)).toList();
+    // what takes no time may happen as people leave, where a build's days off would put it later
+    List<Activity> tasks =
+        plan.tasks().stream().map(task -> task.isDone() ? task : task.longerBy(1)).toList();
+    List<Activity> away = tasks.stream().map(task -> task.without(TRIP)).toList();
+    Schedule with = barn(Network.of(away, links));
+    Schedule off =
+        Schedule.of(Network.of(tasks, links), Calendars.barn().without(TRIP), Calendars.MONDAY);
+    assertThat(with.end()).isEqualTo(off.end());
+    for (Activity task : tasks) {
+      Planned one = with.of(task.id());
+      Planned other = off.of(task.id());
+      if (!task.isDone()) {
+        assertThat(one.earliestStart()).isEqualTo(other.earliestStart());
+        assertThat(one.earliestFinish()).isEqualTo(other.earliestFinish());
+        assertThat(one.total()).isEqualTo(other.total());
+        assertThat(one.latestStart()).isEqualTo(other.latestStart());
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void withPeopleAwayTheFloatIsExactlyWhatATaskCanLose(@ForAll long seed) {
+    Random random = new Random(seed);
+    RandomPlan plan = RandomPlan.lively(seed);
+    List<Activity> tasks =
+        plan.tasks().stream()
+            .map(task -> random.nextInt(3) == 0 ? task.without(TRIP) : task)
+            .toList();
+    Network network = Network.of(tasks, plan.links());
+    Schedule schedule = barn(network);
+    for (Planned each : schedule.all()) {
+      if (!each.activity().isDone() && each.activity().left().expected() > 0) {
+        assertThat(lengthIfLate(network, each, 0)).isEqualTo(schedule.length().toMinutes());
+        assertThat(lengthIfLate(network, each, 1)).isGreaterThan(schedule.length().toMinutes());
+      }
+    }
+  }
 }

@@ -17,19 +17,19 @@ class EndsTest {
   }
 
   @Test
-  void whoIsAwayAndWhatClashesIsInNoDate() {
+  void whoIsAwayIsInTheDateAndWhatClashesIsNot() {
     String yaml =
         """
         parties: [{id: ivo, name: Ivo, role: helper, off: [2026-03-01..2026-03-03]}]
         borrowed: [{id: saw, tool: saw, from: ivo, on: 2026-02-01, condition: ok}]
         tasks:
           - {id: a, what: A, takes: 1 d, who: [ivo], tools: [saw]}
-          - {id: b, what: B, takes: 1 d, tools: [saw]}
+          - {id: b, what: B, takes: 3 d, tools: [saw]}
         """;
-    assertThat(ends(Sample.ledger(yaml)).leftOut())
-        .containsExactly(
-            "1 task needs somebody who is away when the work could go on",
-            "“A” and “B” both need the saw at the same time, and one is here");
+    Ends ends = ends(Sample.ledger(yaml));
+    assertThat(ends.alone().of("a").goesOn()).isEqualTo("2026-03-04T08:00");
+    assertThat(ends.leftOut())
+        .containsExactly("“B” and “A” both need the saw at the same time, and one is here");
   }
 
   @Test

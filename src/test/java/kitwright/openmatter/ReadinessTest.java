@@ -281,7 +281,7 @@ class ReadinessTest {
     Readiness lift = of("lift", AWAY, Sample.TODAY);
     assertThat(lift.lacks())
         .extracting(Readiness.Lack::words)
-        .containsExactly("Ivo is away until 3\u00a0March\u00a02026");
+        .containsExactly("Ivo is away until 4\u00a0March\u00a02026");
     assertThat(lift.lacksOnly(Readiness.Kind.PERSON)).isTrue();
     assertThat(lift.from()).isEqualTo("2026-03-05");
     assertThat(lift.to()).isEqualTo("2026-03-05");
