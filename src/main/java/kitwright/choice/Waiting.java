@@ -18,6 +18,7 @@ import kitwright.ledger.Substitution;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Schedule;
+import kitwright.openmatter.Ends;
 import kitwright.openmatter.Needed;
 import kitwright.openmatter.OpenMatter;
 import kitwright.shortage.Arrival;
@@ -41,8 +42,10 @@ final class Waiting {
   private final Map<String, Long> otherWork;
   private final List<String> lacking;
   private final Schedule free;
+  private final Facts now;
 
   Waiting(Facts now, Standing standing) {
+    this.now = now;
     plan = Plan.on(now);
     needed = Needed.on(now);
     ledger = now.ledger();
@@ -156,8 +159,8 @@ final class Waiting {
   }
 
   private Timing.LaunchDay launch(Schedule with) {
-    LocalDate on = with.lastDay();
-    return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(free.lastDay(), on));
+    LocalDate on = Ends.weathered(with, now).lastDay();
+    return new Timing.LaunchDay(on, ChronoUnit.DAYS.between(launchIfHere(), on));
   }
 
   /**
@@ -170,7 +173,7 @@ final class Waiting {
 
   /** The end of the build if the thing were here today. */
   LocalDate launchIfHere() {
-    return free.lastDay();
+    return Ends.weathered(free, now).lastDay();
   }
 
   /** The last day on which a held task can start without moving the end of the plan. */

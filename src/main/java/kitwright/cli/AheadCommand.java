@@ -7,10 +7,10 @@ import kitwright.ledger.Facts;
 import kitwright.network.Plan;
 import kitwright.network.Range;
 import kitwright.network.Simulation;
+import kitwright.openmatter.Ends;
 import kitwright.report.ahead.AheadReport;
 import kitwright.report.ahead.Outlook;
 import kitwright.report.ahead.WorkPicture;
-import kitwright.shortage.LookAhead;
 
 /** Looks ahead: work, material, weather, and what follows if something is late. */
 final class AheadCommand implements Command {
@@ -82,10 +82,7 @@ final class AheadCommand implements Command {
     RunsShown shown = new RunsShown(session);
     Range range =
         Simulation.run(
-            LookAhead.on(now).paced().network(),
-            Plan.on(now).calendar(),
-            Plan.on(now).morning(),
-            shown);
+            Ends.on(now).last().network(), Plan.on(now).calendar(), Plan.on(now).morning(), shown);
     shown.clear();
     return range;
   }

@@ -41,16 +41,31 @@ public record Ends(
 
   private static Ends work(Facts day) {
     Schedule paced = LookAhead.on(day).paced();
-    boolean asked =
-        Plan.on(day).ahead().stream()
-            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
-            .anyMatch(task -> WeatherBound.need(task).isPresent());
-    Optional<Weathered> weather = asked ? Optional.of(Weathered.of(paced, day)) : Optional.empty();
+    Optional<Weathered> weather = weather(paced, day);
     return new Ends(
         Plan.on(day).schedule(),
         paced,
         weather.filter(each -> !each.byForecast().isEmpty() || !each.byClimate().isEmpty()),
         leftOut(day, weather));
+  }
+
+  /** The dates with all in them that is known. */
+  public Schedule last() {
+    return weather.map(Weathered::schedule).orElse(paced);
+  }
+
+  /** Other dates, such as those of a way out, with the weather in them as it is in these. */
+  public static Schedule weathered(Schedule dry, Facts day) {
+    return weather(dry, day).map(Weathered::schedule).orElse(dry);
+  }
+
+  /** The weather laid over some dates; empty where no open task asks anything of it. */
+  private static Optional<Weathered> weather(Schedule dry, Facts day) {
+    boolean asked =
+        Plan.on(day).ahead().stream()
+            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
+            .anyMatch(task -> WeatherBound.need(task).isPresent());
+    return asked ? Optional.of(Weathered.of(dry, day)) : Optional.empty();
   }
 
   private static List<String> leftOut(Facts day, Optional<Weathered> weather) {

@@ -27,7 +27,6 @@ import kitwright.network.Weathered;
 import kitwright.openmatter.Ends;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
-import kitwright.shortage.LookAhead;
 
 /** When the plan ends: by work alone, with material, if something is late, and in what range. */
 public final class AheadEnds {
@@ -86,7 +85,11 @@ public final class AheadEnds {
     Slots more =
         slots
             .sentence("late", suppose.map(each -> String.join(", ", each.said())).orElse(""))
-            .value("supposed", suppose.map(each -> end(each.with())).orElseGet(AheadEnds::nothing))
+            .value(
+                "supposed",
+                suppose
+                    .map(each -> end(Ends.weathered(each.with(), now)))
+                    .orElseGet(AheadEnds::nothing))
             .table(
                 "shifts",
                 shifts(suppose.map(Suppose::shifts).orElse(List.of())),
@@ -204,7 +207,7 @@ public final class AheadEnds {
   }
 
   private String byLaunch(Range range, LocalDate day) {
-    double classical = LookAhead.on(now).paced().pert().chanceBy(day);
+    double classical = Ends.on(now).last().pert().chanceBy(day);
     return "Ready by the launch on "
         + Say.day(day)
         + ": "
@@ -218,7 +221,7 @@ public final class AheadEnds {
   private Block critical(Range range) {
     return Block.table(
         Column.columns(Column.head("May decide the end"), Column.right("Chance")),
-        LookAhead.on(now).paced().all().stream()
+        Ends.on(now).last().all().stream()
             .filter(planned -> range.criticality(planned.id()).share() >= 0.005)
             .sorted(
                 Comparator.comparing((Planned planned) -> -range.criticality(planned.id()).share())
@@ -254,7 +257,7 @@ public final class AheadEnds {
         day -> {
           parts.put("chance-by-launch", share(range.chanceBy(day).share()));
           parts.put("standard-error", share(range.chanceBy(day).error()));
-          parts.put("classical-chance", share(LookAhead.on(now).paced().pert().chanceBy(day)));
+          parts.put("classical-chance", share(Ends.on(now).last().pert().chanceBy(day)));
         });
     Map<String, Value> criticality = new LinkedHashMap<>();
     Plan.on(now)

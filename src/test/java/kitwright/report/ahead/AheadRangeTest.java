@@ -7,8 +7,8 @@ import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.network.Plan;
 import kitwright.network.Simulation;
+import kitwright.openmatter.Ends;
 import kitwright.report.Told;
-import kitwright.shortage.LookAhead;
 import org.junit.jupiter.api.Test;
 
 /** A chance never says more than its runs and its durations do. */
@@ -32,7 +32,7 @@ class AheadRangeTest {
                     Optional.empty(),
                     Optional.of(
                         Simulation.run(
-                            LookAhead.on(now).paced().network(),
+                            Ends.on(now).last().network(),
                             Plan.on(now).calendar(),
                             Plan.on(now).morning()))))));
   }
