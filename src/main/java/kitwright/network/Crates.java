@@ -49,6 +49,29 @@ public final class Crates {
         .max(Comparator.naturalOrder());
   }
 
+  /** The open tasks that unpack a delivery. */
+  public static List<String> unpackedBy(Delivery delivery, Facts now) {
+    return Plan.on(now).tasks().stream()
+        .filter(task -> task.unpacks().stream().anyMatch(ref -> ref.id().equals(delivery.id())))
+        .map(Task::id)
+        .filter(Plan.on(now)::isOpen)
+        .toList();
+  }
+
+  /** Whether a task waits for a delivery of which nobody knows a day that can still hold. */
+  public static boolean isForNoDay(Task task, Facts now) {
+    return task.unpacks().stream()
+        .map(now.ledger()::delivery)
+        .anyMatch(
+            each ->
+                each.isEmpty()
+                    || (!hasCome(each.get())
+                        && each.get()
+                            .expected()
+                            .filter(day -> !day.isBefore(now.day()))
+                            .isEmpty()));
+  }
+
   /**
    * Until when tasks are held if some deliveries come later than expected.
    *

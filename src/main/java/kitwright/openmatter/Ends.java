@@ -7,6 +7,7 @@ import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.loan.Clash;
+import kitwright.network.Crates;
 import kitwright.network.Plan;
 import kitwright.network.Schedule;
 import kitwright.network.WeatherBound;
@@ -75,6 +76,16 @@ public record Ends(
       out.add(
           tasks(stopped, "lacks", "lack")
               + " something that nobody sends and whose time to get it nobody has written down");
+    }
+    long crates =
+        Plan.on(day).ahead().stream()
+            .flatMap(planned -> Plan.on(day).task(planned.id()).stream())
+            .filter(task -> Crates.isForNoDay(task, day))
+            .count();
+    if (crates > 0) {
+      out.add(
+          tasks((int) crates, "unpacks", "unpack")
+              + " a delivery of which nobody says when it comes");
     }
     Clash.on(day).forEach(clash -> out.add(clash.words(day)));
     int unreckoned = weather.map(each -> each.leftOut().size()).orElse(0);

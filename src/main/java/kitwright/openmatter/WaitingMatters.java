@@ -16,6 +16,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Spend;
+import kitwright.network.Crates;
 import kitwright.network.Plan;
 import kitwright.network.WorkTime;
 import kitwright.shortage.LookAhead;
@@ -137,7 +138,7 @@ final class WaitingMatters {
         "on its way"
             + delivery.note().map(note -> " with note " + note).orElse("")
             + (expected.isEmpty() ? ", nobody says for when" : ""),
-        needed.of(waitingFor(delivery.named())),
+        needed.of(waitingFor(delivery)),
         party(delivery.from()),
         late || expected.isEmpty()
             ? "ask where it is, and write its new day under “expected:”"
@@ -198,6 +199,13 @@ final class WaitingMatters {
                 || (!wanted.missing().isNone()
                     && ahead.dayless(wanted.thing()).stream()
                         .anyMatch(each -> each.by().equals(record))));
+  }
+
+  /** The same of a delivery, with the tasks that unpack it. */
+  private List<String> waitingFor(Delivery delivery) {
+    return Stream.concat(
+            waitingFor(delivery.named()).stream(), Crates.unpackedBy(delivery, now).stream())
+        .toList();
   }
 
   private List<String> leaning(String record) {

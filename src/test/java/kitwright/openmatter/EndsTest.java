@@ -79,4 +79,22 @@ class EndsTest {
             "weather not reckoned for 1 task beyond the forecast, since the build states no"
                 + " “climate” for its months");
   }
+
+  /** One is overdue, one has no day, of one nobody has a record, one comes on its day. */
+  @Test
+  void aCrateOfWhichNobodyKnowsTheDayIsInNoDate() {
+    String yaml =
+        """
+        deliveries:
+          - {id: late, from: kit, expected: 2026-03-01}
+          - {id: some-day, from: kit}
+          - {id: coming, from: kit, expected: 2026-03-02}
+        tasks:
+          - {id: a, what: A, takes: 1 d, unpacks: [late]}
+          - {id: b, what: B, takes: 1 d, unpacks: [some-day]}
+          - {id: d, what: D, takes: 1 d, unpacks: [coming]}
+        """;
+    assertThat(ends(Sample.ledger(yaml)).leftOut())
+        .containsExactly("2 tasks unpack a delivery of which nobody says when it comes");
+  }
 }

@@ -174,6 +174,21 @@ class OpenMattersTest {
   }
 
   @Test
+  void aDeliveryIsNeededByTheTaskThatUnpacksItToo() {
+    OpenMatter matter =
+        only(
+            """
+            deliveries: [{id: d, from: kit-maker}, {id: other, from: kit-maker, received: 2026-02-20}]
+            tasks:
+              - {id: unpack, what: Unpack, takes: 1 d, unpacks: [d]}
+              - {id: done, what: Done, takes: 1 d, unpacks: [d, other], finished: 2026-02-24}
+            """,
+            OpenMatter.Sort.DELIVERY);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("unpack");
+    assertThat(matter.next()).isEqualTo("ask where it is, and write its new day under “expected:”");
+  }
+
+  @Test
   void aToolIsOpenWhereTheWorkNeedsItLongerThanAgreed() {
     String tool =
         "borrowed: [{id: saw, tool: band saw, from: pell, on: 2026-02-01, due: %s, condition: fine,"
