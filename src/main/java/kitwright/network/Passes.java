@@ -116,17 +116,19 @@ final class Passes {
   /** The first moment from then on at which everybody can come. */
   private long begins(int task, long work, Early early) {
     long freed = freed(task, early);
-    if (own[task] == calendar) {
-      return freed;
-    }
-    long before = calendar.endAt(freed);
-    boolean happensAsTheyLeave =
-        work == 0
-            && freed > release[task]
-            && own[task].worked(before) > own[task].worked(before - 1);
-    return happensAsTheyLeave
-        ? freed
-        : calendar.worked(own[task].startAt(own[task].worked(calendar.startAt(freed))));
+    return work == 0 && freed > release[task] && isLeaving(task, freed) ? freed : here(task, freed);
+  }
+
+  private long here(int task, long from) {
+    return own[task] == calendar
+        ? from
+        : calendar.worked(own[task].startAt(own[task].worked(calendar.startAt(from))));
+  }
+
+  /** Whether all whom a task needs are still here up to a moment: what takes no time can happen. */
+  private boolean isLeaving(int task, long moment) {
+    long clock = calendar.endAt(moment);
+    return own[task].worked(clock) > own[task].worked(clock - 1);
   }
 
   private long ends(int task, long go, long work) {
@@ -236,9 +238,10 @@ final class Passes {
 
   /** The last moment up to {@code limit} at which a task's work can end. */
   private long atWork(int task, long limit, long work) {
-    return work == 0 || own[task] == calendar
-        ? limit
-        : calendar.worked(own[task].endAt(worked(task, limit)));
+    boolean reaches =
+        own[task] == calendar
+            || (work == 0 && (here(task, limit) == limit || isLeaving(task, limit)));
+    return reaches ? limit : calendar.worked(own[task].endAt(worked(task, limit)));
   }
 
   /** Whether the arrow from {@code earlier} decides when {@code later} can go on. */

@@ -172,7 +172,9 @@ class ScheduleProperties {
     Schedule with = barn(Network.of(away, links));
     Schedule off =
         Schedule.of(Network.of(tasks, links), Calendars.barn().without(TRIP), Calendars.MONDAY);
-    assertThat(with.end()).isEqualTo(off.end());
+    if (tasks.stream().anyMatch(task -> !task.isDone())) {
+      assertThat(with.end()).isEqualTo(off.end());
+    }
     for (Activity task : tasks) {
       Planned one = with.of(task.id());
       Planned other = off.of(task.id());
@@ -185,7 +187,7 @@ class ScheduleProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 300)
   void withPeopleAwayTheFloatIsExactlyWhatATaskCanLose(@ForAll long seed) {
     Random random = new Random(seed);
     RandomPlan plan = RandomPlan.lively(seed);
