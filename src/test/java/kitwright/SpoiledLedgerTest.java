@@ -34,7 +34,7 @@ import kitwright.network.Plan;
 import kitwright.openmatter.Readiness;
 import kitwright.openmatter.WorkDay;
 import kitwright.shortage.LookAhead;
-import kitwright.shortage.Receipts;
+import kitwright.shortage.Undelivered;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -126,7 +126,7 @@ class SpoiledLedgerTest {
           .filter(each -> isAllReckoned && ahead.ordersOf(each).isEmpty())
           .filter(each -> lacksNothing(each, ahead))
           .forEach(each -> all.add("nothing to order of " + each.id()));
-      Set<Spend> awaited = Receipts.on(now).awaited().collect(Collectors.toSet());
+      Set<Spend> awaited = Undelivered.on(now).map(Undelivered::spend).collect(Collectors.toSet());
       ledger.spending().stream()
           .filter(each -> !awaited.contains(each))
           .forEach(each -> all.add("nothing under way by " + each.id()));

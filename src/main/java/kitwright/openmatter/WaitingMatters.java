@@ -21,8 +21,8 @@ import kitwright.network.Plan;
 import kitwright.network.WorkTime;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
-import kitwright.shortage.Receipts;
 import kitwright.shortage.Thing;
+import kitwright.shortage.Undelivered;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
 import kitwright.value.Quantity;
@@ -222,17 +222,18 @@ final class WaitingMatters {
 
   /** Orders and advance payments of which nothing shows that the goods came. */
   Stream<OpenMatter> orders() {
-    return Receipts.on(now).awaited().map(this::order);
+    return Undelivered.on(now).map(this::order);
   }
 
-  private OpenMatter order(Spend spend) {
-    Optional<LocalDate> expected = Receipts.on(now).expected(spend);
+  private OpenMatter order(Undelivered undelivered) {
+    Spend spend = undelivered.spend();
+    Optional<LocalDate> expected = undelivered.expected();
     List<String> tasks = new ArrayList<>(waitingFor(spend.named()));
     spend.because().ifPresent(shortage -> tasks.addAll(leaning("shortage " + shortage.id())));
     return new OpenMatter(
         OpenMatter.Sort.ORDER,
         spend.named(),
-        spend.what()
+        undelivered.rest().map(rest -> rest.told(spend.what())).orElse(spend.what())
             + ": "
             + (spend.state() == Spend.State.PAID ? "paid" : "ordered")
             + ", not here",

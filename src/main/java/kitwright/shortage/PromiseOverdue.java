@@ -39,15 +39,12 @@ public final class PromiseOverdue implements Rule {
     day.ledger().deliveries().stream()
         .filter(each -> each.received().isEmpty())
         .forEach(each -> sent(each, day.day()).ifPresent(out::add));
-    Receipts receipts = Receipts.on(day);
-    receipts
-        .awaited()
+    Undelivered.on(day)
         .forEach(
             each ->
-                receipts
-                    .expected(each)
+                each.expected()
                     .filter(day.day()::isAfter)
-                    .ifPresent(said -> out.add(ordered(each, said, day.day()))));
+                    .ifPresent(said -> out.add(ordered(each.spend(), said, day.day()))));
   }
 
   private Finding promised(Standing standing, Coming part, LocalDate today) {

@@ -38,10 +38,13 @@ final class Purchases {
             .ifPresent(ref -> payments.computeIfAbsent(ref.id(), Purchases::list).add(spend));
       }
     }
-    spends.stream()
-        .filter(spend -> spend.state() == Spend.State.ORDERED || order(spend).isEmpty())
-        .filter(spend -> spend.state() != Spend.State.REFUNDED)
-        .forEach(this::take);
+    spends.stream().filter(this::isRoot).forEach(this::take);
+  }
+
+  /** Whether it is an order, or a payment without one. */
+  private boolean isRoot(Spend spend) {
+    return spend.state() == Spend.State.ORDERED
+        || (spend.state() == Spend.State.PAID && order(spend).isEmpty());
   }
 
   private static List<Spend> list(String any) {
@@ -96,6 +99,29 @@ final class Purchases {
       parts.add(part(root, Optional.empty(), left));
     }
     return parts.stream().filter(part -> !part.qty().isNone());
+  }
+
+  /** What nothing shows to have come: by parts where it is known how much was bought. */
+  Stream<Undelivered> undelivered() {
+    return ledger.spending().stream().filter(this::isRoot).flatMap(this::undelivered);
+  }
+
+  private Stream<Undelivered> undelivered(Spend root) {
+    Optional<Quantity> whole = qty(root, because(root));
+    if (whole.isEmpty()) {
+      List<Spend> paid = payments.getOrDefault(root.id(), List.of());
+      return (paid.isEmpty() ? Stream.of(root) : paid.stream())
+          .filter(each -> each.withdrawn().isEmpty() && receipts.since(each).isEmpty())
+          .map(each -> new Undelivered(each, Optional.empty(), receipts.expected(each)));
+    }
+    return parts(root, whole.get())
+        .filter(part -> part.spend().withdrawn().isEmpty() && part.here().isEmpty())
+        .map(
+            part ->
+                new Undelivered(
+                    part.spend(),
+                    Optional.of(part.qty()).filter(qty -> qty.compareAmount(whole.get()) < 0),
+                    part.expected()));
   }
 
   private Part part(Spend spend, Optional<Spend> order, Quantity qty) {

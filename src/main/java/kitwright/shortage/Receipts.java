@@ -4,12 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
@@ -69,21 +66,6 @@ public final class Receipts {
   /** The receipts up to the end of the day. */
   public static Receipts on(Facts day) {
     return new Receipts(day.ledger(), day.day());
-  }
-
-  /**
-   * Orders, and payments before the goods, of which nothing shows that they came. Of an order that
-   * was paid the payment stands for both.
-   */
-  public Stream<Spend> awaited() {
-    Set<String> paid = new HashSet<>();
-    ledger.spending().stream()
-        .filter(spend -> spend.state() == Spend.State.PAID)
-        .forEach(spend -> spend.pays().map(Ref::id).ifPresent(paid::add));
-    return ledger.spending().stream()
-        .filter(spend -> spend.state() != Spend.State.REFUNDED)
-        .filter(spend -> spend.withdrawn().isEmpty())
-        .filter(spend -> !paid.contains(spend.id()) && since(spend).isEmpty());
   }
 
   /** Since when it is here; empty where nothing shows that. */
