@@ -1,9 +1,10 @@
 package kitwright.shortage;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
-import kitwright.kit.Position;
 import kitwright.kit.Positions;
+import kitwright.kit.Promise;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
@@ -62,22 +63,25 @@ public final class Arrival {
         take.stock()
             .flatMap(positions::ofStock)
             .filter(at -> at.doubts().isEmpty())
-            .filter(
-                at ->
-                    at.ahead().stream()
-                            .filter(promise -> promise.to().equals(substitution))
-                            .flatMap(promise -> promise.qty().stream())
-                            .reduce(Quantity.none(at.left().unit()), Quantity::plus)
-                            .compareAmount(at.left())
-                        <= 0)
+            .filter(at -> isLeft(take, substitution, at.ahead(), at.left()))
             .isPresent();
     return stock
         || take.item()
             .flatMap(positions::of)
             .filter(at -> at.doubts().isEmpty())
-            .map(Position::left)
-            .filter(take.qty()::convertsTo)
-            .filter(left -> left.compareAmount(take.qty()) >= 0)
+            .filter(at -> isLeft(take, substitution, at.promises(), at.left()))
             .isPresent();
+  }
+
+  /** Whether what is left suffices for what a substitution has not used of it already. */
+  private static boolean isLeft(
+      Substitution.Take take, Substitution substitution, List<Promise> ahead, Quantity left) {
+    return take.qty().convertsTo(left)
+        && ahead.stream()
+                .filter(promise -> promise.to().equals(substitution))
+                .flatMap(promise -> promise.qty().stream())
+                .reduce(Quantity.none(left.unit()), Quantity::plus)
+                .compareAmount(left)
+            <= 0;
   }
 }

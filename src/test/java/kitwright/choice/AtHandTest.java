@@ -60,6 +60,20 @@ class AtHandTest {
         .isEqualTo("0.00 EUR, 2026-03-02");
   }
 
+  /** The same of an item of the kit: of five beams it takes four. */
+  @Test
+  void whatItsOwnWorkHasUsedOfAnItemIsNotAskedForAgain() {
+    String beams =
+        use("use: [{item: beam, qty: 4 each}]")
+            .replace("kit: [", "kit: [{id: beam, what: beam, qty: 5}, ")
+            .replace("counted: [", "counted: [{item: beam, qty: 5}, ");
+    String used = "---\nday: 2026-02-20\nused: [{item: beam, qty: %d, task: %s}]\n---\n";
+    assertThat(told(beams)).isEqualTo("0.00 EUR, 2026-03-02");
+    assertThat(told(beams + used.formatted(4, "close"))).isEqualTo("0.00 EUR, 2026-03-02");
+    assertThat(told(beams + used.formatted(3, "close"))).isEqualTo("0.00 EUR, 2026-03-02");
+    assertThat(told(beams + used.formatted(2, "lockers"))).isEqualTo("not said, not known");
+  }
+
   @Test
   void twoLinesOfOneStackAreTakenTogether() {
     String twice = use("use: [{stock: larch-a, qty: 3 each}, {stock: larch-a, qty: 3 each}]");
