@@ -56,7 +56,7 @@ public record Crushed(OptionalDouble perLength, String weakest) {
       if (open.isPresent()) {
         return Optional.of(new Crushed(OptionalDouble.empty(), open.get()));
       }
-      Quantity stated = stuff.properties().get(property.get());
+      Quantity stated = Optional.ofNullable(stuff.properties().get(property.get())).orElseThrow();
       double bears =
           stated.base()
               * factors.strength(stuff.id(), stuff.sort(), i + 1)

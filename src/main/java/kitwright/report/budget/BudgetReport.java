@@ -84,7 +84,7 @@ public final class BudgetReport implements Report {
         slots
             .table("rates", RatesTold.table(RateUsed.on(now)))
             .block("claims", back(account).toArray(Block[]::new))
-            .block("cautions", cautions(account, now).toArray(Block[]::new)));
+            .block("cautions", cautions(account).toArray(Block[]::new)));
   }
 
   private static Block drawing() {
@@ -272,7 +272,7 @@ public final class BudgetReport implements Report {
                     + " would still come back. It is in no figure above."));
   }
 
-  private static List<Block> cautions(Account account, Facts now) {
+  private static List<Block> cautions(Account account) {
     List<Block> cautions = new ArrayList<>();
     List<String> unpriced =
         account.unpricedRepairs().stream()
