@@ -17,6 +17,7 @@ import kitwright.mechanics.beam.Sense;
 import kitwright.mechanics.beam.Strip;
 import kitwright.mechanics.laminate.Lamina;
 import kitwright.mechanics.laminate.Laminate;
+import kitwright.mechanics.laminate.Plies;
 import kitwright.mechanics.laminate.Ply;
 import kitwright.mechanics.laminate.Stiffness;
 import kitwright.mechanics.remedy.Addition;
@@ -57,7 +58,7 @@ public class MechanicsBenchmark {
               List.of(new FoilSection.Member("spine", spruce, 0.08, 0.16)))
           .section();
   private final Stiffness stiffness = laminate().stiffness();
-  private final SimpleMatrix matrix = new SimpleMatrix(stiffness.rows());
+  private final SimpleMatrix matrix = new SimpleMatrix(Plies.rows(stiffness));
 
   private static Laminate laminate() {
     var stuff = new Lamina("graphite", 181e9, 10.3e9, 7.17e9, 0.28, 1600, Optional.empty());

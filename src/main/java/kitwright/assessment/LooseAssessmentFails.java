@@ -12,11 +12,6 @@ import kitwright.ledger.Rule;
 /** Fires where an assessment that no substitution names misses what it requires or allows. */
 public final class LooseAssessmentFails implements Rule {
   @Override
-  public String name() {
-    return "loose-assessment-fails";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Result result : Assessments.on(day).all()) {
       if (result.verdict().fails() && isLoose(result.assessment(), day.ledger())) {

@@ -19,11 +19,6 @@ public final class DateImpossible extends KeyRule {
   private static final int YEARS_BACK = 10;
 
   @Override
-  public String name() {
-    return "date-impossible";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.key().isDay()) {
       days(seen.value()).forEach(each -> examine(seen, each, day, out));

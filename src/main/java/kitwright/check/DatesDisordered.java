@@ -19,11 +19,6 @@ import kitwright.value.Ref;
 /** Fires where a day lies before another that its declaration says it cannot lie before. */
 public final class DatesDisordered extends KeyRule {
   @Override
-  public String name() {
-    return "dates-disordered";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.value() instanceof LocalDate when) {
       for (String path : seen.key().notBefore()) {

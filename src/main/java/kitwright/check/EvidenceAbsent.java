@@ -15,11 +15,6 @@ import kitwright.ledger.Rule;
 /** Fires where evidence is named but is not there, or lies outside the ledger. */
 public final class EvidenceAbsent implements Rule {
   @Override
-  public String name() {
-    return "evidence-absent";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : day.written().entries(kind)) {

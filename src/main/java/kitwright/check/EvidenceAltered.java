@@ -14,11 +14,6 @@ import kitwright.ledger.Rule;
 /** Fires where a file of evidence is no longer what it was when its SHA-256 was recorded. */
 public final class EvidenceAltered implements Rule {
   @Override
-  public String name() {
-    return "evidence-altered";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       for (Entry entry : day.written().entries(kind)) {

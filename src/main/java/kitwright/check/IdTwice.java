@@ -19,11 +19,6 @@ public final class IdTwice implements Rule {
   private static final Set<Kind> TOLD_ELSEWHERE = EnumSet.of(Kind.BUILD, Kind.RATES, Kind.FORECAST);
 
   @Override
-  public String name() {
-    return "id-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Kind kind : Kind.values()) {
       if (!TOLD_ELSEWHERE.contains(kind) && day.written().hasSameIds(kind)) {

@@ -13,11 +13,6 @@ import kitwright.value.Quantity;
  */
 public final class MeasureImplausible extends KeyRule {
   @Override
-  public String name() {
-    return "measure-implausible";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.value() instanceof Quantity measure) {
       seen.key()

@@ -11,11 +11,6 @@ import kitwright.value.ThreePoint;
 /** Fires where an amount of money is below zero: the words beside it say which way it goes. */
 public final class MoneyNegative extends KeyRule {
   @Override
-  public String name() {
-    return "money-negative";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.value() instanceof Money money) {
       examine(seen, money, out);

@@ -18,11 +18,6 @@ import kitwright.value.Ref;
 /** Fires where a record names another that is not there. */
 public final class ReferenceDangling extends KeyRule {
   @Override
-  public String name() {
-    return "reference-dangling";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (!seen.key().kinds().isEmpty() && seen.key().toldBy().isEmpty()) {
       refs(seen.value()).forEach(ref -> examine(seen.entry(), seen.key(), ref, day.written(), out));

@@ -12,11 +12,6 @@ import kitwright.value.ThreePoint;
 /** Fires where low, likely and high do not rise. */
 public final class ThreePointDisordered extends KeyRule {
   @Override
-  public String name() {
-    return "three-point-disordered";
-  }
-
-  @Override
   void examine(Seen seen, Facts day, Findings out) {
     if (seen.value() instanceof ThreePoint<?> range
         && !(rises(range.low(), range.likely()) && rises(range.likely(), range.high()))) {

@@ -13,11 +13,6 @@ import kitwright.value.Nearest;
 /** Fires where a shortage is decided in a way that it does not list. */
 public final class DecisionUnknown implements Rule {
   @Override
-  public String name() {
-    return "decision-unknown";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Shortage shortage : day.written().shortages()) {
       shortage

@@ -12,11 +12,6 @@ import kitwright.ledger.Substitution;
 /** Fires where a way out names a substitution that answers another shortage. */
 public final class OptionOfOtherShortage implements Rule {
   @Override
-  public String name() {
-    return "option-of-other-shortage";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Shortage shortage : day.written().shortages()) {
       for (Shortage.Option option : shortage.options()) {

@@ -13,11 +13,6 @@ import kitwright.ledger.Shortage;
 /** Fires where two ways out of a shortage have one name. */
 public final class OptionTwice implements Rule {
   @Override
-  public String name() {
-    return "option-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Shortage shortage : day.written().shortages()) {
       Set<String> names = new HashSet<>();

@@ -18,11 +18,6 @@ import kitwright.value.Quantity;
 /** Fires where more of a shortage is asked than it lacks: the same pieces in two ways, or twice. */
 public final class ClaimAsksTwice implements Rule {
   @Override
-  public String name() {
-    return "claim-asks-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Map<String, Quantity> asked = new HashMap<>();
     for (Claim claim : day.ledger().claims()) {

@@ -15,11 +15,6 @@ import kitwright.value.Ref;
 /** Fires where a claim names spending whose cost it does not ask. */
 public final class ClaimCostVoid implements RecordRule<Claim> {
   @Override
-  public String name() {
-    return "claim-cost-void";
-  }
-
-  @Override
   public List<Claim> records(Facts day) {
     return day.ledger().claims();
   }

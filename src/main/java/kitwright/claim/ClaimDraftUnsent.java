@@ -19,11 +19,6 @@ public final class ClaimDraftUnsent implements Rule {
   private static final long WEEK = 7;
 
   @Override
-  public String name() {
-    return "claim-draft-unsent";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(Standing::isDraft)

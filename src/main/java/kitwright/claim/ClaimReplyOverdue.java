@@ -11,11 +11,6 @@ import kitwright.value.Days;
 /** Fires where the day by which a claim asked for an answer has passed without one. */
 public final class ClaimReplyOverdue implements Rule {
   @Override
-  public String name() {
-    return "claim-reply-overdue";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(Standing::isOverdue)

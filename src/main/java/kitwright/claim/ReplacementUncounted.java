@@ -13,11 +13,6 @@ import kitwright.value.Quantity;
 /** Fires where a claim was settled by replacement, but no count shows that it came. */
 public final class ReplacementUncounted implements Rule {
   @Override
-  public String name() {
-    return "replacement-uncounted";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
       for (Line line : standing.lines()) {

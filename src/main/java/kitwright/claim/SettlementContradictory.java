@@ -19,11 +19,6 @@ import kitwright.value.Quantity;
  */
 public final class SettlementContradictory implements RecordRule<Claim> {
   @Override
-  public String name() {
-    return "settlement-contradictory";
-  }
-
-  @Override
   public List<Claim> records(Facts day) {
     return day.ledger().claims();
   }

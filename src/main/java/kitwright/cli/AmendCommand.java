@@ -19,8 +19,8 @@ final class AmendCommand implements Command {
         "For example: kitwright amend task lay-sole started=2026-03-02 tools+=jigsaw");
     options.declare(to);
     to.flag("--print", () -> print = true, "Print the changed file instead of writing it.");
-    to.place(0, "KIND", String.class, given -> kind = given, "task, claim, loan …");
-    to.place(1, "ID", String.class, given -> id = given, "The record.");
+    to.place(0, "KIND", given -> kind = given, "task, claim, loan …");
+    to.place(1, "ID", given -> id = given, "The record.");
     to.places(
         2,
         "1..*",

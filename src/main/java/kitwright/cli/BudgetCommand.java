@@ -28,12 +28,10 @@ final class BudgetCommand implements Command {
     options.declare(to);
     telling.declare(to);
     picture.declare(to);
-    to.option(
-        "--line", "ID", String.class, given -> line = given, "Only this line, with its spends.");
+    to.option("--line", "ID", given -> line = given, "Only this line, with its spends.");
     to.option(
         "--as-of",
         "DATE",
-        String.class,
         given -> asOf = given,
         "As matters stood on the evening of that day; the same as --today.");
     to.flag(

@@ -1,10 +1,7 @@
 package kitwright.cli;
 
-import java.nio.file.Path;
 import kitwright.ledger.Facts;
 import kitwright.report.writing.CalendarFile;
-import kitwright.report.writing.Existing;
-import kitwright.report.writing.Writing;
 
 /** Writes the days to act for a phone. */
 final class CalendarCommand implements Command {
@@ -22,42 +19,16 @@ final class CalendarCommand implements Command {
             + " is no longer in it.",
         "For example: kitwright calendar dates.ics");
     options.declare(to);
-    to.mayPlace(
-        0,
-        "FILE",
-        String.class,
-        given -> file = given,
-        "The file to write; kitwright.ics where not said.");
+    to.mayPlace("FILE", given -> file = given, "The file to write; kitwright.ics where not said.");
     to.flag("--force", () -> force = true, "Replace a file that Kitwright did not write.");
   }
 
   @Override
   public int run(Session session) {
-    if (!file.endsWith(".ics")) {
-      throw new Refusal(
-          "“" + file + "” is no name for a calendar.", "Name a file that ends in .ics.");
-    }
+    OneFile calendar = OneFile.named(file, ".ics", "calendar", session);
     Opened opened = Opened.of(options, session);
     Facts now = Facts.of(opened.ledger(session), opened.today());
-    Path path = LedgerOptions.path(session, file).toAbsolutePath().normalize();
-    Path folder = path.getParent();
-    if (folder == null) {
-      throw new Refusal(
-          "“" + file + "” is no name for a calendar.", "Name a file that ends in .ics.");
-    }
-    Writing.into(folder)
-        .write(
-            path.getFileName().toString(),
-            CalendarFile.of(now),
-            force ? Existing.REPLACE : Existing.KEEP_FOREIGN)
-        .<Runnable>match(
-            done -> () -> session.say("written  " + done.file()),
-            same -> () -> session.say("as it was " + same.file()),
-            refused ->
-                () -> {
-                  throw new Refusal(refused.why().what(), refused.why().mend());
-                })
-        .run();
+    calendar.write(CalendarFile.of(now), force, session::say);
     return CLEAN;
   }
 }

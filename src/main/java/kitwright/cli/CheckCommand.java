@@ -72,9 +72,7 @@ final class CheckCommand implements Command {
         () -> staged = true,
         "Judge what Git has staged for the next commit, as a hook before it does.");
     to.mayPlace(
-        0,
         "NAME",
-        String.class,
         given -> name = Optional.of(given),
         "Tell, in full, only what concerns this record, file or rule. As text only; how it ends"
             + " is judged by the whole ledger.");

@@ -35,7 +35,7 @@ final class ClaimCommand implements Command {
     options.declare(to);
     telling.declare(to);
     out.declare(to);
-    to.mayPlace(0, "ID", String.class, given -> id = Optional.of(given), "The claim.");
+    to.mayPlace("ID", given -> id = Optional.of(given), "The claim.");
     to.flag(
         "--reminder",
         () -> reminder = true,

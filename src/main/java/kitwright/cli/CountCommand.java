@@ -39,7 +39,7 @@ final class CountCommand implements Command {
         "For example: kitwright count d-fourth stave-s=38,damaged=1 cleat=4 --shortages --claim");
     options.declare(to);
     to.flag("--print", () -> print = true, "Print what would be written, and write nothing.");
-    to.mayPlace(0, "DELIVERY", String.class, given -> id = Optional.of(given), "The delivery.");
+    to.mayPlace("DELIVERY", given -> id = Optional.of(given), "The delivery.");
     to.places(
         1,
         "0..*",
@@ -47,15 +47,10 @@ final class CountCommand implements Command {
         given -> items = given,
         "Each item with all that was found, and how much of it is no good.");
     to.option(
-        "--on",
-        "DATE",
-        String.class,
-        given -> on = Optional.of(given),
-        "The day; today where none is said.");
+        "--on", "DATE", given -> on = Optional.of(given), "The day; today where none is said.");
     to.option(
         "--from",
         "PARTY",
-        String.class,
         given -> from = Optional.of(given),
         "Begin the delivery, which nobody has recorded yet: who sent it.");
     to.flag(

@@ -39,7 +39,7 @@ final class CutCommand implements Command {
         "For example: kitwright cut berth-bearers");
     options.declare(to);
     picture.declare(to);
-    to.mayPlace(0, "ID", String.class, given -> id = Optional.of(given), "The cut.");
+    to.mayPlace("ID", given -> id = Optional.of(given), "The cut.");
     telling.declare(to);
     to.flag("--labels", () -> labels = true, "Print only what to write on each part, a line each.");
     to.flag(

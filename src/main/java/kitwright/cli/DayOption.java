@@ -10,7 +10,6 @@ final class DayOption {
     to.option(
         "--today",
         "DATE",
-        String.class,
         given -> today = given,
         "The day to judge by, such as 2026-03-29; else the clock’s.");
   }

@@ -31,6 +31,11 @@ record Declaring(CommandSpec spec) {
     add(option(names, says).type(boolean.class).paramLabel(names), new Bound<>(to));
   }
 
+  /** An option with one text. */
+  void option(String names, String label, Consumer<String> given, String says) {
+    option(names, label, String.class, given, says);
+  }
+
   /** An option with one value. */
   <T> void option(String names, String label, Class<T> type, Consumer<T> given, String says) {
     add(option(names, says).paramLabel(label).type(type), new Bound<>(given));
@@ -63,13 +68,18 @@ record Declaring(CommandSpec spec) {
   }
 
   /** A word without an option that must be there, by its place from 0 on. */
+  void place(int index, String label, Consumer<String> given, String says) {
+    place(index, "1", label, String.class, given, says);
+  }
+
+  /** The same where it is one of a few. */
   <T> void place(int index, String label, Class<T> type, Consumer<T> given, String says) {
     place(index, "1", label, type, given, says);
   }
 
-  /** The same where it may be left out. */
-  <T> void mayPlace(int index, String label, Class<T> type, Consumer<T> given, String says) {
-    place(index, "0..1", label, type, given, says);
+  /** A first word that may be left out. */
+  void mayPlace(String label, Consumer<String> given, String says) {
+    place(0, "0..1", label, String.class, given, says);
   }
 
   private <T> void place(

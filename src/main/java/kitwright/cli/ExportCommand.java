@@ -25,9 +25,7 @@ final class ExportCommand implements Command {
         "For example: kitwright export spending > spending.csv");
     options.declare(to);
     to.mayPlace(
-        0,
         "TABLE",
-        String.class,
         given -> table = Optional.of(given),
         "A kind, or a kind and a key of groups: claims.events.");
     to.option(

@@ -38,7 +38,6 @@ final class FingerprintCommand implements Command {
     to.option(
         "--by",
         "PARTY",
-        String.class,
         given -> by = Optional.of(given),
         "Who signs; whoever signed or may sign where nobody is named.");
     to.flag(
@@ -48,7 +47,6 @@ final class FingerprintCommand implements Command {
     to.option(
         "--since",
         "FINGERPRINT",
-        String.class,
         given -> since = Optional.of(given),
         "What has changed since a statement that the ledger keeps, in words.");
     to.option(

@@ -31,7 +31,6 @@ final class HistoryCommand implements Command {
     to.place(
         0,
         "FIGURE",
-        String.class,
         given -> figure = given,
         "spent, forecast, end (of the plan), missing or unsigned.");
     to.option(

@@ -34,8 +34,8 @@ final class ImportCommand implements Command {
         "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
             + " --print");
     options.declare(to);
-    to.place(0, "KIND", String.class, given -> kind = given, "kit, spend, stock …");
-    to.place(1, "FILE", String.class, given -> file = given, "The list, as CSV or xlsx.");
+    to.place(0, "KIND", given -> kind = given, "kit, spend, stock …");
+    to.place(1, "FILE", given -> file = given, "The list, as CSV or xlsx.");
     to.pairs(
         "--columns",
         "TITLE=KEY,…",

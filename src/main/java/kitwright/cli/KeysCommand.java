@@ -18,9 +18,7 @@ final class KeysCommand implements Command {
         "Prints the keys of a kind of record with what they mean, or of every kind.",
         "For example: kitwright keys shortages");
     to.mayPlace(
-        0,
         "KIND",
-        String.class,
         given -> kind = Optional.of(given),
         "shortage, claim, delivery, spend, loan …; every kind where none is named.");
     to.flag(

@@ -17,7 +17,6 @@ final class LedgerOptions {
     to.option(
         "--ledger",
         "DIR",
-        String.class,
         given -> ledger = given,
         "The ledger’s folder; else “ledger” here, else the nearest folder upward with a build"
             + " record.");

@@ -18,11 +18,10 @@ final class ManualCommand implements Command {
         "Prints the manual page of a command, or of the program, as “man” reads it; with --out,"
             + " writes those that are not there yet into a folder.",
         "For example: kitwright manual count");
-    to.mayPlace(0, "WORD", String.class, given -> word = Optional.of(given), "The command.");
+    to.mayPlace("WORD", given -> word = Optional.of(given), "The command.");
     to.option(
         "--out",
         "DIR",
-        String.class,
         given -> out = Optional.of(given),
         "Where to write all of them, such as ~/.local/share/man/man1.");
   }

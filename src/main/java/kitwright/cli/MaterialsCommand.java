@@ -23,11 +23,7 @@ final class MaterialsCommand implements Command {
     options.declare(to);
     telling.declare(to);
     to.mayPlace(
-        0,
-        "FILTER",
-        String.class,
-        given -> filter = given,
-        "Only those whose id, kind or description holds this.");
+        "FILTER", given -> filter = given, "Only those whose id, kind or description holds this.");
   }
 
   @Override

@@ -25,8 +25,7 @@ final class NewCommand implements Command {
             + " key.",
         "For example: kitwright new shortage \"keel bolts\" item=keel-bolt-m12 qty=4");
     options.declare(to);
-    to.place(
-        0, "KIND", String.class, given -> kind = given, "shortage, claim, delivery, spend, loan …");
+    to.place(0, "KIND", given -> kind = given, "shortage, claim, delivery, spend, loan …");
     to.places(
         1,
         "0..*",

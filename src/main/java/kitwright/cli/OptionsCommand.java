@@ -24,9 +24,7 @@ final class OptionsCommand implements Command {
         "For example: kitwright options short-2026-03-20-board-winch");
     options.declare(to);
     to.mayPlace(
-        0,
         "SHORTAGE",
-        String.class,
         given -> id = Optional.of(given),
         "Which; without one, lists those that are open.");
     telling.declare(to);

@@ -23,11 +23,7 @@ final class OutOptions {
 
   void declare(Declaring to) {
     to.option(
-        "--out",
-        "DIR",
-        String.class,
-        given -> out = given,
-        "The folder to write into; “-” prints instead.");
+        "--out", "DIR", given -> out = given, "The folder to write into; “-” prints instead.");
     to.flag("--force", () -> force = true, "Replace files that Kitwright did not write.");
   }
 

@@ -1,10 +1,7 @@
 package kitwright.cli;
 
-import java.nio.file.Path;
 import java.util.function.Supplier;
 import kitwright.drawing.Svg;
-import kitwright.report.writing.Existing;
-import kitwright.report.writing.Writing;
 
 /** Where a drawing goes. */
 final class PictureOptions {
@@ -12,12 +9,7 @@ final class PictureOptions {
   private boolean replace;
 
   void declare(Declaring to) {
-    to.option(
-        "--picture",
-        "FILE",
-        String.class,
-        given -> picture = given,
-        "Also draw it, into an SVG file.");
+    to.option("--picture", "FILE", given -> picture = given, "Also draw it, into an SVG file.");
     to.flag(
         "--force --replace-picture",
         () -> replace = true,
@@ -26,27 +18,9 @@ final class PictureOptions {
 
   /** Draws where a file was named, and tells so beside the text. */
   void draw(Supplier<Svg> drawing, Session session) {
-    if (picture.isEmpty()) {
-      return;
+    if (!picture.isEmpty()) {
+      OneFile.named(picture, ".svg", "picture", session)
+          .write(drawing.get().text(), replace, session::note);
     }
-    Path file = LedgerOptions.path(session, picture).toAbsolutePath().normalize();
-    Path folder = file.getParent();
-    if (!picture.endsWith(".svg") || folder == null) {
-      throw new Refusal(
-          "“" + picture + "” is no name for a picture.", "Name a file that ends in .svg.");
-    }
-    Writing.into(folder)
-        .write(
-            file.getFileName().toString(),
-            drawing.get().text(),
-            replace ? Existing.REPLACE : Existing.KEEP_FOREIGN)
-        .<Runnable>match(
-            done -> () -> session.note("written  " + done.file()),
-            same -> () -> session.note("as it was " + same.file()),
-            refused ->
-                () -> {
-                  throw new Refusal(refused.why().what(), refused.why().mend());
-                })
-        .run();
   }
 }

@@ -24,7 +24,7 @@ final class RulesCommand implements Command {
         "Tells what a rule protects against, with an example; without a name, lists all.",
         "For example: kitwright rules hold-point-passed");
     telling.declare(to);
-    to.mayPlace(0, "RULE", String.class, given -> rule = Optional.of(given), "Which.");
+    to.mayPlace("RULE", given -> rule = Optional.of(given), "Which.");
   }
 
   @Override

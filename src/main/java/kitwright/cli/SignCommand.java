@@ -50,14 +50,10 @@ final class SignCommand implements Command {
         "For example: kitwright sign sub-oak --by designer --evidence evidence/letter.txt");
     options.declare(to);
     to.flag("--print", () -> print = true, "Print what would be written, and write nothing.");
-    to.place(0, "SUBSTITUTION", String.class, given -> id = given, "The substitution.");
-    to.option("--by", "PARTY", String.class, given -> by = Optional.of(given), "Who signs.");
+    to.place(0, "SUBSTITUTION", given -> id = given, "The substitution.");
+    to.option("--by", "PARTY", given -> by = Optional.of(given), "Who signs.");
     to.option(
-        "--on",
-        "DATE",
-        String.class,
-        given -> on = Optional.of(given),
-        "The day; today where none is said.");
+        "--on", "DATE", given -> on = Optional.of(given), "The day; today where none is said.");
     to.options(
         "--condition",
         "TEXT",
@@ -77,7 +73,6 @@ final class SignCommand implements Command {
     to.option(
         "--covers",
         "DIGITS",
-        String.class,
         given -> covers = Optional.of(given),
         "The digits of the statement that the signer has read: stands for the answer where nobody"
             + " can be asked.");

@@ -32,7 +32,6 @@ final class SinceCommand implements Command {
     to.place(
         0,
         "DAY|COMMIT",
-        String.class,
         given -> from = given,
         "A day, for the last commit up to its end; a tag, a branch or a commit.");
   }

@@ -22,18 +22,8 @@ final class StartCommand implements Command {
         "What is there already is never touched; beside records of your own no examples are laid.",
         "For example: kitwright start my-boat --name \"My boat\"");
     day.declare(to);
-    to.place(
-        0,
-        "DIR",
-        String.class,
-        given -> folder = given,
-        "The folder; it is made where there is none.");
-    to.option(
-        "--name",
-        "NAME",
-        String.class,
-        given -> name = given,
-        "What the boat or the build is called.");
+    to.place(0, "DIR", given -> folder = given, "The folder; it is made where there is none.");
+    to.option("--name", "NAME", given -> name = given, "What the boat or the build is called.");
   }
 
   @Override

@@ -22,7 +22,6 @@ final class TomorrowCommand implements Command {
     to.option(
         "--on",
         "DATE",
-        String.class,
         given -> on = given,
         "The page of this day; else of the first working day after today.");
   }

@@ -33,7 +33,6 @@ final class WeekCommand implements Command {
     to.option(
         "--ending",
         "DATE",
-        String.class,
         given -> ending = given,
         "The week as far as this day; else as far as today.");
     to.option(

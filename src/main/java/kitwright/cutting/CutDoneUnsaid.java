@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where a cut is done, but neither it nor the log says which pieces it took. */
 public final class CutDoneUnsaid implements Rule {
   @Override
-  public String name() {
-    return "cut-done-unsaid";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     OpenCuts cuts = new OpenCuts(day.ledger());
     for (Cut cut : day.ledger().cuts()) {

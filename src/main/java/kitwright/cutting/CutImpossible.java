@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where a cut asks what no saw and no stock can give. */
 public final class CutImpossible implements Rule {
   @Override
-  public String name() {
-    return "cut-impossible";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Cut cut : day.ledger().cuts()) {
       if (cut.done().isEmpty()) {

@@ -18,11 +18,6 @@ public final class CutUnfit implements Rule {
   private static final Effort QUICK = Effort.steps(1_000_000);
 
   @Override
-  public String name() {
-    return "cut-unfit";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     CutPlan.Planning planning = new CutPlan.Planning(day, QUICK);
     for (Cut cut : day.ledger().cutsToMake()) {

@@ -1,6 +1,5 @@
 package kitwright.document;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -62,16 +61,6 @@ public sealed interface Block
     return new Table("", columns, rows);
   }
 
-  /** A table with a title. */
-  static Block table(String title, List<Column> columns, List<Row> rows) {
-    return new Table(title, columns, rows);
-  }
-
-  /** A list with a dot before each item. */
-  static Block bullets(Inline... items) {
-    return bullets(Arrays.stream(items).toList());
-  }
-
   /** A list with a dot before each item. */
   static Block bullets(List<? extends Inline> items) {
     return new Items(Items.Kind.DOTS, Items.each(items));
@@ -90,11 +79,6 @@ public sealed interface Block
   /** Blocks set apart as somebody else's words or as a caution. */
   static Block quote(Block... blocks) {
     return new Quote(List.of(blocks));
-  }
-
-  /** A line across the page. */
-  static Block rule() {
-    return new Rule();
   }
 
   /** Markdown that a person wrote, made safe: see {@link Prose}. */

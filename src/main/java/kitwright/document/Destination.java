@@ -26,11 +26,6 @@ public final class Destination {
     return new Destination(encoded(path.replaceFirst("^/+", ""), LETTERS + "/"));
   }
 
-  /** A place within the document, by its name. */
-  public static Destination within(String anchor) {
-    return new Destination("#" + encoded(anchor, LETTERS));
-  }
-
   /**
    * An address as somebody wrote it: {@code https}, {@code http} or {@code mailto}, or relative.
    * Empty where it has another scheme or names another host without a scheme.

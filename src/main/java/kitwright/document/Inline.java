@@ -48,19 +48,9 @@ public sealed interface Inline {
     return new Emphasis(List.of(text(text)));
   }
 
-  /** Words that are stressed. */
-  static Inline emphasis(Inline... inside) {
-    return new Emphasis(List.of(inside));
-  }
-
   /** A name or value in letters of one width. */
   static Inline code(String text) {
     return new Code(text);
-  }
-
-  /** A link. */
-  static Inline link(Destination to, String text) {
-    return new Link(to, List.of(text(text)));
   }
 
   /** A picture, with the words that stand for it where it cannot be seen. */

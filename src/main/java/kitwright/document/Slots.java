@@ -141,7 +141,7 @@ public final class Slots {
     Slot slot = slot(name);
     return slot.sentence().isPresent()
         ? escaped(slot.sentence().get().shown())
-        : new Document(slot.blocks()).markdown().stripTrailing();
+        : MarkdownText.of(MarkdownBlocks.tree(slot.blocks())).stripTrailing();
   }
 
   private Slots with(String name, Slot slot) {

@@ -26,11 +26,6 @@ public record BriefFindings(int width, int height, Ink ink) {
     width = Math.max(LEAST_WIDTH, width);
   }
 
-  /** On a usual page. */
-  public BriefFindings(int width, Ink ink) {
-    this(width, SCREEN, ink);
-  }
-
   /** The whole text, each line ended by a line feed; no more lines than fit. */
   public String render(List<Matter> matters) {
     List<Finding> all = Matter.findings(matters);

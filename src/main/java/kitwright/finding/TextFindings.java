@@ -26,11 +26,6 @@ public record TextFindings(int width, Marks marks, Ink ink) {
     width = Math.max(LEAST_WIDTH, width);
   }
 
-  /** 88 columns, white brackets, no colour. */
-  public static TextFindings plain() {
-    return new TextFindings(USUAL_WIDTH, Marks.WHITE_BRACKETS, Ink.PLAIN);
-  }
-
   /**
    * The whole text, each line ended by a line feed.
    *

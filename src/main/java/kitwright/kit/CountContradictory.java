@@ -10,11 +10,6 @@ import kitwright.ledger.Rule;
 /** Fires where more pieces of a count are damaged or wrong than were found at all. */
 public final class CountContradictory implements Rule {
   @Override
-  public String name() {
-    return "count-contradictory";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Position position : Positions.on(day).all()) {
       if (position.sentBack().compareAmount(position.counted()) > 0) {

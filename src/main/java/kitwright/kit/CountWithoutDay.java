@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** A delivery that does not say when it came has no counts. */
 public final class CountWithoutDay implements Rule {
   @Override
-  public String name() {
-    return "count-without-day";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Delivery delivery : day.written().deliveries()) {
       if (delivery.received().isEmpty() && !delivery.counted().isEmpty()) {

@@ -13,11 +13,6 @@ import kitwright.ledger.Rule;
 /** Fires where a delivery counts an item on more than one line. */
 public final class CountedTwice implements Rule {
   @Override
-  public String name() {
-    return "counted-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Delivery delivery : day.written().deliveries()) {
       Map<String, Delivery.Counted> first = new HashMap<>();

@@ -19,11 +19,6 @@ public final class DeliveryUncounted implements Rule {
   private static final long PATIENCE = 3;
 
   @Override
-  public String name() {
-    return "delivery-uncounted";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Delivery delivery : day.ledger().deliveries()) {
       Optional<LocalDate> received = delivery.received();

@@ -22,11 +22,6 @@ public final class KitUncounted implements Rule {
   private static final int NAMED = 5;
 
   @Override
-  public String name() {
-    return "kit-uncounted";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     boolean allCounted =
         !day.ledger().deliveries().isEmpty()

@@ -19,11 +19,6 @@ import kitwright.value.Ref;
 /** Fires where the same stock or off-cut is promised to more work than it is enough for. */
 public final class OffcutPromisedTwice implements Rule {
   @Override
-  public String name() {
-    return "offcut-promised-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (StockPosition position : Positions.on(day).allStock()) {
       if (position.promises().size() > 1 && isFullyPromised(position)) {

@@ -13,11 +13,6 @@ import kitwright.value.Quantity;
 /** Fires where the log, or cuts that are done, use up more than there was. */
 public final class StockOverused implements Rule {
   @Override
-  public String name() {
-    return "stock-overused";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (StockPosition position : Positions.on(day).allStock()) {
       String had = "there were only " + position.amount().told();

@@ -27,11 +27,6 @@ import kitwright.value.Unit;
 /** Fires where one thing is told in units that do not convert into each other. */
 public final class UnitsApart implements Rule {
   @Override
-  public String name() {
-    return "units-apart";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Comparison comparison = new Comparison(day.written(), out);
     day.written().kit().forEach(comparison::price);

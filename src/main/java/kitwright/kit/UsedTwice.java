@@ -11,11 +11,6 @@ import kitwright.value.Days;
 /** Fires where a done cut and the log of that day both say that they used the same stock. */
 public final class UsedTwice implements Rule {
   @Override
-  public String name() {
-    return "used-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (SameWood.Again each : SameWood.all(day.ledger())) {
       String stock = each.used().stock().orElseThrow().id();

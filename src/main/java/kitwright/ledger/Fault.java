@@ -18,18 +18,15 @@ public record Fault(Optional<Entry> record, Optional<String> fact, String words)
 
   /** Reads it off what was thrown, and off what caused that. */
   public static Fault of(Throwable thrown) {
-    Optional<Entry> record = Optional.empty();
     Optional<String> fact = Optional.empty();
     Throwable root = thrown;
     for (Throwable each = thrown; each != null; each = each.getCause()) {
-      if (each instanceof AtRecord known) {
-        record = Optional.of(known.entry());
-      } else if (each instanceof Facts.Broken broken) {
+      if (each instanceof Facts.Broken broken) {
         fact = Optional.of(broken.fact());
       }
       root = each;
     }
-    return new Fault(record, fact, words(root));
+    return new Fault(Optional.empty(), fact, words(root));
   }
 
   private static String words(Throwable root) {

@@ -52,12 +52,6 @@ public final class Layout {
     return keys.stream().anyMatch(key -> key.traits().contains(Key.Trait.OPENS));
   }
 
-  /** Whether a record may hold a day that has happened, itself or in a group. */
-  boolean mayHappen() {
-    return keys.stream()
-        .anyMatch(key -> key.isHappened() || key.inner().filter(Layout::mayHappen).isPresent());
-  }
-
   List<String> names() {
     return keys.stream().map(Key::name).toList();
   }

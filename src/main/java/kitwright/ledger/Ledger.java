@@ -102,10 +102,6 @@ public final class Ledger {
       return records.values().stream().flatMap(List::stream);
     }
 
-    Map<Kind, Set<String>> unsound() {
-      return unsound;
-    }
-
     Ledger close(Build build, SeenFiles evidence) {
       records
           .getOrDefault(Kind.LOG, new ArrayList<>())

@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.util.Locale;
 import kitwright.finding.Findings;
 
 /**
@@ -8,8 +9,12 @@ import kitwright.finding.Findings;
  * Rules hold nothing: what they need they ask of the {@link Facts}.
  */
 public interface Rule {
-  /** The fault, in kebab-case words. */
-  String name();
+  /** The fault, in kebab-case words: the name of its class, which says it already. */
+  default String name() {
+    String type = getClass().getName();
+    String words = type.substring(type.lastIndexOf('.') + 1).replaceAll("(?<=.)(?=[A-Z])", "-");
+    return words.toLowerCase(Locale.ROOT);
+  }
 
   /** Adds a finding for each place where it does not hold on that day. */
   void examine(Facts day, Findings out);

@@ -15,11 +15,6 @@ import kitwright.value.Days;
 /** Fires where a borrowed tool shall be back before the work that needs it can be finished. */
 public final class ToolDueTooSoon implements Rule {
   @Override
-  public String name() {
-    return "tool-due-too-soon";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     for (Standing standing : Standing.on(day)) {

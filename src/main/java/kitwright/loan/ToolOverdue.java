@@ -12,11 +12,6 @@ import kitwright.value.Days;
 /** Fires where a borrowed tool is still here after the day it was due. */
 public final class ToolOverdue implements Rule {
   @Override
-  public String name() {
-    return "tool-overdue";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standing.on(day).stream()
         .filter(standing -> standing.state() == Standing.State.OVERDUE)

@@ -16,11 +16,6 @@ import kitwright.value.Ref;
 /** Fires where a tool went back while a task that needs it is under way. */
 public final class ToolReturnedWhileNeeded implements Rule {
   @Override
-  public String name() {
-    return "tool-returned-while-needed";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     List<Standing> back = Standing.on(day).stream().filter(Standing::isBack).toList();
     if (back.isEmpty()) {

@@ -16,11 +16,6 @@ import kitwright.value.Place;
 /** Fires where the plan uses a borrowed tool in more places at once than there are of it. */
 public final class ToolWantedTwice implements Rule {
   @Override
-  public String name() {
-    return "tool-wanted-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Clash.on(day).forEach(clash -> out.add(finding(clash, day)));
   }

@@ -14,11 +14,6 @@ import kitwright.value.Nearest;
 /** Fires where money is spent on a line that the budget does not have. */
 public final class BudgetLineUnknown implements Rule {
   @Override
-  public String name() {
-    return "budget-line-unknown";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written().spending().stream()
         .filter(spend -> !day.written().knows(Kind.BUDGET, spend.line().id()))

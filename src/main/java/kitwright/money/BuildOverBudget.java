@@ -14,11 +14,6 @@ import kitwright.value.Money;
 /** Fires where more is spent and ordered in all than the whole budget allows. */
 public final class BuildOverBudget implements Rule {
   @Override
-  public String name() {
-    return "build-over-budget";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     if (day.ledger().budget().isEmpty() || !Account.on(day).whole().isOver()) {
       return;

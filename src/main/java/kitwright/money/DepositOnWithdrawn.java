@@ -15,11 +15,6 @@ import kitwright.value.Money;
 /** Fires where an order was given up, and what was paid for it has not come back. */
 public final class DepositOnWithdrawn implements Rule {
   @Override
-  public String name() {
-    return "deposit-on-withdrawn";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.ledger().spending().stream()
         .filter(order -> order.state() == Spend.State.ORDERED && order.withdrawn().isPresent())

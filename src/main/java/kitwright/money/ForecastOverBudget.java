@@ -13,11 +13,6 @@ import kitwright.value.Money;
 /** Fires where a line, or the whole build, is forecast to end over its budget. */
 public final class ForecastOverBudget implements Rule {
   @Override
-  public String name() {
-    return "forecast-over-budget";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (BudgetLine line : day.ledger().budget()) {
       Account.on(day)

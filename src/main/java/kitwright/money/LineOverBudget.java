@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where more is spent and ordered on a line than the budget allows. */
 public final class LineOverBudget implements Rule {
   @Override
-  public String name() {
-    return "line-over-budget";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (BudgetLine line : day.ledger().budget()) {
       Account.on(day)

@@ -19,11 +19,6 @@ public final class OrderNearlyPaid implements Rule {
   private static final BigDecimal LITTLE = new BigDecimal("0.05");
 
   @Override
-  public String name() {
-    return "order-nearly-paid";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Valued each : Account.on(day).spends()) {
       Spend order = each.spend();

@@ -16,11 +16,6 @@ import kitwright.value.Money;
 /** Fires where more is paid than was ordered. */
 public final class PaidBeyondOrder implements Rule {
   @Override
-  public String name() {
-    return "paid-beyond-order";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Exchange exchange = Exchange.on(day);
     Map<String, Money> paid = new HashMap<>();

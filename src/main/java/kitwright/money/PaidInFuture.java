@@ -16,11 +16,6 @@ import kitwright.value.Days;
  */
 public final class PaidInFuture implements Rule {
   @Override
-  public String name() {
-    return "paid-in-future";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written().spending().stream()
         .filter(spend -> spend.on().isAfter(day.day()))

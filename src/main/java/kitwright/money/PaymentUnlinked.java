@@ -19,11 +19,6 @@ import kitwright.value.Money;
 /** Fires where a payment equals an open order that nobody has paid, and does not name it. */
 public final class PaymentUnlinked implements Rule {
   @Override
-  public String name() {
-    return "payment-unlinked";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Ledger ledger = day.ledger();
     Map<Money, List<Spend>> unpaid = unpaid(ledger);

@@ -32,11 +32,6 @@ public final class RateDoubtful implements Rule {
   /** Nearer to each other than this, a rate and its inverse cannot be told apart. */
   private static final double NEAR = 0.08;
 
-  @Override
-  public String name() {
-    return "rate-doubtful";
-  }
-
   /** A rate as somebody wrote it: one {@code from} is so many {@code to}. */
   private record Said(LocalDate on, Currency from, Currency to, BigDecimal rate, Entry by) {
     /** The same whichever way round it stands. */

@@ -15,11 +15,6 @@ import kitwright.ledger.Spend;
 /** Fires where a rate is zero or less, or turns a currency into itself. */
 public final class RateImpossible implements Rule {
   @Override
-  public String name() {
-    return "rate-impossible";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written().rates().forEach(rate -> examine(rate, out));
     Currency home = day.written().build().currency();

@@ -16,11 +16,6 @@ import kitwright.value.Place;
 /** Fires where an amount cannot be turned into the build's currency. */
 public final class RateMissing implements Rule {
   @Override
-  public String name() {
-    return "rate-missing";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Currency home = day.ledger().build().currency();
     WithoutRate.of(day)

@@ -19,11 +19,6 @@ public final class RateTwice implements Rule {
   private record Key(LocalDate on, Set<String> pair) {}
 
   @Override
-  public String name() {
-    return "rate-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Map<Key, Rate> first = new HashMap<>();
     day.written().rates().stream()

@@ -12,11 +12,6 @@ import kitwright.spending.Refused;
 /** Fires where more is refunded than was paid. */
 public final class RefundBeyondPayment implements Rule {
   @Override
-  public String name() {
-    return "refund-beyond-payment";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Account.on(day).refused().stream()
         .filter(each -> each.purchase().isPresent() && !each.isOfUnpaid())

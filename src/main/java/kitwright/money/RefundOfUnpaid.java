@@ -14,11 +14,6 @@ import kitwright.value.Days;
 /** Fires where a refund names something that nobody had paid by then. */
 public final class RefundOfUnpaid implements Rule {
   @Override
-  public String name() {
-    return "refund-of-unpaid";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Books.on(day).refused().stream()
         .filter(Refused::isOfUnpaid)

@@ -11,11 +11,6 @@ import kitwright.ledger.Spend;
 /** Fires where a refund does not say what it gives back. */
 public final class RefundUnlinked implements Rule {
   @Override
-  public String name() {
-    return "refund-unlinked";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written().spending().stream()
         .filter(spend -> spend.state() == Spend.State.REFUNDED && spend.refunds().isEmpty())

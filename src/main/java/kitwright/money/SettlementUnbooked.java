@@ -14,11 +14,6 @@ import kitwright.value.Days;
 /** Fires where a claim was settled with money that is not in the spending. */
 public final class SettlementUnbooked implements Rule {
   @Override
-  public String name() {
-    return "settlement-unbooked";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Account.on(day).claims().stream()
         .filter(back -> back.outstanding().signum() > 0)

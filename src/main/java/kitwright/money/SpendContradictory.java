@@ -13,11 +13,6 @@ import kitwright.ledger.Spend;
 /** Fires where a spend's keys do not go with its state. */
 public final class SpendContradictory implements Rule {
   @Override
-  public String name() {
-    return "spend-contradictory";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written().spending().forEach(spend -> examine(spend, day.written(), out));
   }

@@ -14,11 +14,6 @@ import kitwright.value.Money;
 /** Fires where tax and duty are more than the amount that they are part of. */
 public final class TaxBeyondAmount implements Rule {
   @Override
-  public String name() {
-    return "tax-beyond-amount";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Exchange exchange = Exchange.of(day.written());
     day.written().spending().stream()

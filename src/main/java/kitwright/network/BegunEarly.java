@@ -12,11 +12,6 @@ import kitwright.value.Days;
 /** Fires where a task has begun though something that it waits for is not over. */
 public final class BegunEarly implements Rule {
   @Override
-  public String name() {
-    return "begun-early";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     plan.tasks().stream()

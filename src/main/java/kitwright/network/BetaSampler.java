@@ -1,5 +1,7 @@
 package kitwright.network;
 
+import kitwright.numbers.Draws;
+
 /**
  * Draws a duration from the beta distribution that has the mean of the classical estimate: over
  * [low, high] with shapes p = 1 + 4 (likely - low)/(high - low) and q = 6 - p. Strict arithmetic,
@@ -34,23 +36,23 @@ final class BetaSampler {
   }
 
   /** A duration to the minute. */
-  long draw(Dice dice) {
+  long draw(Draws draws) {
     if (width == 0) {
       return low;
     }
-    double share = a == 1 ? closed(dice) : rejected(dice);
+    double share = a == 1 ? closed(draws) : rejected(draws);
     return low + Math.round(width * (turned ? 1 - share : share));
   }
 
   /** Shape 1 has the distribution function 1 - (1 - x)^b, which can be turned round. */
-  private double closed(Dice dice) {
-    return 1 - StrictMath.pow(dice.nextOpen(), 1 / b);
+  private double closed(Draws draws) {
+    return 1 - StrictMath.pow(draws.even(), 1 / b);
   }
 
-  private double rejected(Dice dice) {
+  private double rejected(Draws draws) {
     while (true) {
-      double first = dice.nextOpen();
-      double second = dice.nextOpen();
+      double first = draws.even();
+      double second = draws.even();
       double v = beta * StrictMath.log(first / (1 - first));
       double w = a * StrictMath.exp(v);
       double z = first * first * second;

@@ -14,11 +14,6 @@ import kitwright.value.Days;
 /** Fires where two stretches of days off share a day. */
 public final class DaysOffOverlap implements Rule {
   @Override
-  public String name() {
-    return "days-off-overlap";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Build build = day.ledger().build();
     List<Days> off =

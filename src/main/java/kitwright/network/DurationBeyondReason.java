@@ -21,11 +21,6 @@ public final class DurationBeyondReason implements Rule {
   private static final long CLOCK_MINUTES = YEARS * 365L * WorkCalendar.CLOCK_DAY;
 
   @Override
-  public String name() {
-    return "duration-beyond-reason";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     WorkTime time = WorkTime.of(day.written().build());
     long most = time.minutes(new Quantity(BigDecimal.valueOf(YEARS * 52L), Unit.WEEK));

@@ -12,11 +12,6 @@ import kitwright.value.Days;
 /** Fires where an open task waits for one that was given up. */
 public final class LinkToWithdrawn implements Rule {
   @Override
-  public String name() {
-    return "link-to-withdrawn";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     plan.tasks().stream()

@@ -1,6 +1,5 @@
 package kitwright.network;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
@@ -95,16 +94,4 @@ public final class Netting {
   private static LocalDate later(LocalDate one, LocalDate other) {
     return one.isAfter(other) ? one : other;
   }
-
-  /**
-   * What happens to an item on one day.
-   *
-   * @param day the day
-   * @param used needed on that day
-   * @param comes expected to arrive on it
-   * @param ordered arriving on it if ordered as proposed
-   * @param left what is left in the evening; negative while a need waits for late goods
-   */
-  public record Level(
-      LocalDate day, BigDecimal used, BigDecimal comes, BigDecimal ordered, BigDecimal left) {}
 }

@@ -16,11 +16,6 @@ import kitwright.value.Decimal;
 /** Fires where a task and the log do not say the same of how far it has come. */
 public final class ProgressDiffers implements Rule {
   @Override
-  public String name() {
-    return "progress-differs";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()

@@ -16,10 +16,6 @@ import kitwright.value.Ref;
 
 /** Fires where a day of the log says that less of a task is done than a day before it said. */
 public final class ProgressFalls implements Rule {
-  @Override
-  public String name() {
-    return "progress-falls";
-  }
 
   private record Said(LogDay log, BigDecimal share) {}
 

@@ -16,11 +16,6 @@ import kitwright.value.Place;
 /** Fires where a record says that more than all of a task is done. */
 public final class ProgressImpossible implements Rule {
   @Override
-  public String name() {
-    return "progress-impossible";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Task task : day.written().tasks()) {
       task.progress()

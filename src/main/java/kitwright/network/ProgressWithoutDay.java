@@ -14,11 +14,6 @@ import kitwright.value.Days;
 /** Fires where a task is begun or all done by its own word, and nobody wrote on which day. */
 public final class ProgressWithoutDay implements Rule {
   @Override
-  public String name() {
-    return "progress-without-day";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Headways headways = Headways.on(day);
     day.ledger().tasks().stream()

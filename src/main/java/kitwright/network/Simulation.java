@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
+import kitwright.numbers.Draws;
 
 /**
  * Many schedules with durations drawn at random, each task from its own beta distribution,
@@ -108,9 +109,9 @@ public final class Simulation {
     Passes.Early early = new Passes.Early(tasks);
     int last = Math.min(ends.length, (block + 1) * BLOCK);
     for (int run = block * BLOCK; run < last; run++) {
-      Dice dice = new Dice(seed, run);
+      Draws draws = new Draws(seed, run);
       for (int i : spread) {
-        work[i] = samplers[i].draw(dice);
+        work[i] = samplers[i].draw(draws);
       }
       passes.forward(work, early);
       ends[run] = early.end - passes.today;

@@ -11,11 +11,6 @@ import kitwright.ledger.Task;
 /** Fires where a task is finished though something that it waits for is not. */
 public final class TaskBeforePredecessor implements Rule {
   @Override
-  public String name() {
-    return "task-before-predecessor";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     plan.tasks().stream()

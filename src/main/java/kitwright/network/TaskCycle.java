@@ -16,11 +16,6 @@ public final class TaskCycle implements Rule {
   private static final int MOST = 8;
 
   @Override
-  public String name() {
-    return "task-cycle";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     plan.network().faults().stream()

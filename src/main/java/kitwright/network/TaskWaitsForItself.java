@@ -11,11 +11,6 @@ import kitwright.ledger.Task;
 /** Fires where a task names itself among what must be finished before it. */
 public final class TaskWaitsForItself implements Rule {
   @Override
-  public String name() {
-    return "task-waits-for-itself";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.written()
         .tasks()

@@ -19,11 +19,6 @@ import kitwright.value.Ref;
 /** Fires where a held task can start within the horizon, and its substitution is not signed. */
 public final class HoldPointNear implements Rule {
   @Override
-  public String name() {
-    return "hold-point-near";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
     Standings.on(day).all().stream()

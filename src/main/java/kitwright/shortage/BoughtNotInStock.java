@@ -19,11 +19,6 @@ import kitwright.value.Ref;
  */
 public final class BoughtNotInStock implements RecordRule<Spend> {
   @Override
-  public String name() {
-    return "bought-not-in-stock";
-  }
-
-  @Override
   public List<Spend> records(Facts day) {
     Set<String> settled = new HashSet<>();
     day.ledger().stock().forEach(stock -> stock.bought().map(Ref::id).ifPresent(settled::add));

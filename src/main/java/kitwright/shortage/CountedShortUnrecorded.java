@@ -14,11 +14,6 @@ import kitwright.value.Quantity;
 /** Fires where less was counted than promised and nobody has recorded the shortage. */
 public final class CountedShortUnrecorded implements Rule {
   @Override
-  public String name() {
-    return "counted-short-unrecorded";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     all(day).forEach(balance -> out.add(finding(balance, balance.unrecorded())));
   }

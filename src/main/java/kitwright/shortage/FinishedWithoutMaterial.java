@@ -27,11 +27,6 @@ import kitwright.value.Ref;
  */
 public final class FinishedWithoutMaterial implements Rule {
   @Override
-  public String name() {
-    return "finished-without-material";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Map<String, List<Quantity>> instead = insteadOf(day);
     Standings shortages = Standings.on(day);

@@ -24,11 +24,6 @@ import kitwright.value.Ref;
  */
 public final class PackedNotCounted implements Rule {
   @Override
-  public String name() {
-    return "packed-not-counted";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Set<String> unrecorded = new HashSet<>();
     CountedShortUnrecorded.all(day).forEach(b -> unrecorded.add(b.position().item().id()));

@@ -25,11 +25,6 @@ public final class PromiseOverdue implements Rule {
           + " today.";
 
   @Override
-  public String name() {
-    return "promise-overdue";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).open()) {
       standing.lapsed().stream()

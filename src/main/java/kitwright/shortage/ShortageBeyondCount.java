@@ -15,11 +15,6 @@ import kitwright.value.Quantity;
  */
 public final class ShortageBeyondCount implements Rule {
   @Override
-  public String name() {
-    return "shortage-beyond-count";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Balance balance : Standings.on(day).balances()) {
       if (!balance.shortages().isEmpty()) {

@@ -13,11 +13,6 @@ import kitwright.value.Quantity;
 /** Fires where a count shows less of a cause than shortages of that cause say. */
 public final class ShortageCauseContradicted implements Rule {
   @Override
-  public String name() {
-    return "shortage-cause-contradicted";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Balance balance : Standings.on(day).balances()) {
       if (balance.position().isCounted()) {

@@ -16,11 +16,6 @@ import kitwright.value.Quantity;
  */
 public final class ShortageUnclaimed implements Rule {
   @Override
-  public String name() {
-    return "shortage-unclaimed";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.unclaimed().isNone())

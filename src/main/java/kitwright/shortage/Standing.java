@@ -66,11 +66,6 @@ public record Standing(
     return sum(cover -> true);
   }
 
-  /** What is covered in one way. */
-  public Quantity covered(Cover.How how) {
-    return sum(cover -> cover.how() == how);
-  }
-
   /** What neither is here nor comes on a day that anybody has named. */
   public Quantity unsupplied() {
     return coming.stream()

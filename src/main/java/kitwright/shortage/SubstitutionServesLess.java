@@ -12,11 +12,6 @@ import kitwright.ledger.Substitution;
 /** Fires where a substitution stands for less than it says it replaces. */
 public final class SubstitutionServesLess implements Rule {
   @Override
-  public String name() {
-    return "substitution-serves-less";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     day.ledger().substitutions().stream()
         .filter(each -> each.withdrawn().isEmpty())

@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where the assessment of a structural substitution does not ask what must be asked. */
 public final class AssessmentAsksTooLittle implements Rule {
   @Override
-  public String name() {
-    return "assessment-asks-too-little";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Assessed.each(
         Standings.on(day),

@@ -12,11 +12,6 @@ import kitwright.ledger.Rule;
 /** Fires where the assessment of a substitution misses what it itself requires. */
 public final class AssessmentFails implements Rule {
   @Override
-  public String name() {
-    return "assessment-fails";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Assessed.each(
         Standings.on(day),

@@ -15,11 +15,6 @@ import kitwright.ledger.Rule;
  */
 public final class AssessmentInconclusive implements Rule {
   @Override
-  public String name() {
-    return "assessment-inconclusive";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Assessed.each(
         Standings.on(day),

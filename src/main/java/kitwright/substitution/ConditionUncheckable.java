@@ -13,11 +13,6 @@ import kitwright.ledger.Substitution.Condition;
 /** Fires where a condition asks for a measure that the section it names does not state. */
 public final class ConditionUncheckable implements Rule {
   @Override
-  public String name() {
-    return "condition-uncheckable";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
       if (!standing.isWithdrawn()) {

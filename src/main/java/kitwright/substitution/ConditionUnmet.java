@@ -13,11 +13,6 @@ import kitwright.ledger.Substitution.Condition;
 /** Fires where the built section does not meet a condition under which somebody signed. */
 public final class ConditionUnmet implements Rule {
   @Override
-  public String name() {
-    return "condition-unmet";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
       if (!standing.isWithdrawn()) {

@@ -10,11 +10,6 @@ import kitwright.ledger.Rule;
 /** Fires where a substitution says a lower grade than what it replaces, holds or loads. */
 public final class GradeTooLow implements Rule {
   @Override
-  public String name() {
-    return "grade-too-low";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())

@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where a structural substitution names no task that must wait for the signature. */
 public final class HoldPointMissing implements Rule {
   @Override
-  public String name() {
-    return "hold-point-missing";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())

@@ -14,11 +14,6 @@ import kitwright.value.Days;
 /** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
   @Override
-  public String name() {
-    return "hold-point-passed";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())

@@ -14,11 +14,6 @@ import kitwright.value.Ref;
 /** Fires where a structural assessment accepts less than was drawn and does not say why. */
 public final class LimitUnexplained implements Rule {
   @Override
-  public String name() {
-    return "limit-unexplained";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Assessed.each(
         Standings.on(day),

@@ -12,11 +12,6 @@ import kitwright.ledger.Rule;
 /** Fires where two parties look like one person, of whom one may sign. */
 public final class PersonTwice implements Rule {
   @Override
-  public String name() {
-    return "person-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     List<Party> parties = day.ledger().parties();
     for (int later = 1; later < parties.size(); later++) {

@@ -10,11 +10,6 @@ import kitwright.ledger.Rule;
 /** Fires where a structural substitution does not say who proposed it. */
 public final class ProposerMissing implements Rule {
   @Override
-  public String name() {
-    return "proposer-missing";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.lacks(Lack.PROPOSER_UNKNOWN))

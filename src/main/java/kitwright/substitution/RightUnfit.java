@@ -12,11 +12,6 @@ import kitwright.ledger.RecordRule;
 /** Fires where somebody has the right to sign structural work who builds, helps, lends or sells. */
 public final class RightUnfit implements RecordRule<Party> {
   @Override
-  public String name() {
-    return "right-unfit";
-  }
-
-  @Override
   public List<Party> records(Facts day) {
     return day.written().parties();
   }

@@ -14,11 +14,6 @@ import kitwright.ledger.Rule;
 /** Fires where somebody has signed structural work and nothing shows that they may. */
 public final class RightUnproved implements Rule {
   @Override
-  public String name() {
-    return "right-unproved";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Set<String> signed =
         Standings.on(day).all().stream()

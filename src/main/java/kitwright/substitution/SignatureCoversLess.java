@@ -12,11 +12,6 @@ import kitwright.ledger.Rule;
 /** Fires where a signature that counts quotes digits of the first form, which covers less. */
 public final class SignatureCoversLess implements Rule {
   @Override
-  public String name() {
-    return "signature-covers-less";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
       boolean made =

@@ -14,11 +14,6 @@ import kitwright.ledger.Rule;
  */
 public final class SignedResultsDiffer implements Rule {
   @Override
-  public String name() {
-    return "signed-results-differ";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Standing standing : Standings.on(day).all()) {
       Optional<Seen> now =

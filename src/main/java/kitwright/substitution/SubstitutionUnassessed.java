@@ -14,11 +14,6 @@ import kitwright.value.Ref;
 /** Fires where a structural or systems substitution has no engineering assessment. */
 public final class SubstitutionUnassessed implements Rule {
   @Override
-  public String name() {
-    return "substitution-unassessed";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.verdict().isEmpty())

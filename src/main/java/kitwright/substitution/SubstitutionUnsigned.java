@@ -13,11 +13,6 @@ import kitwright.ledger.Substitution;
 /** Fires where nobody has signed a substitution. */
 public final class SubstitutionUnsigned implements Rule {
   @Override
-  public String name() {
-    return "substitution-unsigned";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())

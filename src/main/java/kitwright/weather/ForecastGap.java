@@ -15,11 +15,6 @@ import kitwright.value.Days;
 /** Fires where a day is missing between two rows of the forecast. */
 public final class ForecastGap implements Rule {
   @Override
-  public String name() {
-    return "forecast-gap";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     TreeMap<LocalDate, ForecastDay> rows = new TreeMap<>();
     day.ledger().forecast().forEach(row -> rows.putIfAbsent(row.day(), row));

@@ -17,11 +17,6 @@ import kitwright.value.Days;
 /** Fires where the forecast holds two rows for one day, or the climate two for one month. */
 public final class ForecastTwice implements Rule {
   @Override
-  public String name() {
-    return "forecast-twice";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     Map<LocalDate, ForecastDay> seen = new HashMap<>();
     for (ForecastDay row : day.ledger().forecast()) {

@@ -19,11 +19,6 @@ public record Spell(List<LocalDate> work, LocalDate cured) {
     }
   }
 
-  /** Work on some days, after which nothing cures. */
-  public static Spell of(List<LocalDate> work) {
-    return new Spell(work, work.get(work.size() - 1));
-  }
-
   public LocalDate first() {
     return work.get(0);
   }

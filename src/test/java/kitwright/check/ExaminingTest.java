@@ -7,7 +7,6 @@ import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
-import kitwright.ledger.AtRecord;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
@@ -74,7 +73,7 @@ class ExaminingTest {
   private static final class NeverWorks implements Facts.Fact<String> {
     @Override
     public String work(Facts day) {
-      throw new AtRecord(day.ledger().kit().get(2), new IllegalStateException());
+      throw new IllegalStateException();
     }
   }
 
@@ -137,7 +136,7 @@ class ExaminingTest {
   }
 
   @Test
-  void aFactThatBreaksIsToldOnceByItsNameAndItsRecord() {
+  void aFactThatBreaksIsToldOnceByItsName() {
     NeverWorks never = new NeverWorks();
     LeansOnIt leaning = new LeansOnIt(never);
     List<Finding> all =
@@ -149,7 +148,7 @@ class ExaminingTest {
                 assertThat(each.what())
                     .isEqualTo(
                         "What follows from the records cannot be worked out (check.ExaminingTest)"
-                            + " at the kit item bolt: IllegalStateException."));
+                            + ": IllegalStateException."));
   }
 
   @Test

@@ -12,7 +12,6 @@ import static kitwright.document.Column.middle;
 import static kitwright.document.Column.right;
 import static kitwright.document.Inline.code;
 import static kitwright.document.Inline.emphasis;
-import static kitwright.document.Inline.link;
 import static kitwright.document.Inline.newLine;
 import static kitwright.document.Inline.picture;
 import static kitwright.document.Inline.strong;
@@ -36,11 +35,11 @@ class DocumentTest {
                     table(
                         columns(left("Item"), right("Qty"), middle("Here")),
                         List.of(row("Larch strip", "26 m", "yes"), row("Screw", "400", ""))),
-                    bullets(text("glue"), together(text("see "), code("larch-plank"))),
+                    bullets(List.of(text("glue"), together(text("see "), code("larch-plank")))),
                     numbered(List.of(text("saw"), text("plane"))),
                     quote(paragraph("Mind the dust.")),
                     Block.code("a  b\nc"),
-                    Block.rule())
+                    new Block.Rule())
                 .markdown())
         .isEqualTo(
             """
@@ -145,7 +144,11 @@ class DocumentTest {
   @Test
   void listsThatFollowEachOtherStayApart() {
     String markdown =
-        Document.of(bullets(text("a")), bullets(text("b")), bullets(text("c"))).markdown();
+        Document.of(
+                bullets(List.of(text("a"))),
+                bullets(List.of(text("b"))),
+                bullets(List.of(text("c"))))
+            .markdown();
     assertThat(markdown).isEqualTo("- a\n\n* b\n\n- c\n");
     assertThat(ReadBack.children(ReadBack.tree(markdown))).hasSize(3);
     assertThat(Document.of(numbered(List.of(text("a"))), numbered(List.of(text("b")))).markdown())
@@ -154,7 +157,7 @@ class DocumentTest {
 
   @Test
   void aListMayStandInsideAnItem() {
-    Block inner = bullets(text("b"), text("c"));
+    Block inner = bullets(List.of(text("b"), text("c")));
     assertThat(
             Document.of(new Items(Items.Kind.NUMBERS, List.of(List.of(paragraph("a"), inner))))
                 .markdown())
@@ -166,7 +169,8 @@ class DocumentTest {
     assertThat(
             Document.of(
                     paragraph(
-                        link(Destination.file("log/a b(1).md"), "Monday [1]"),
+                        new Inline.Link(
+                            Destination.file("log/a b(1).md"), List.of(text("Monday [1]"))),
                         text(" "),
                         picture(Destination.file("photos/ä#1.jpg"), "hull ](x)")))
                 .markdown())

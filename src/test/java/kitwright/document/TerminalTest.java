@@ -11,7 +11,6 @@ import static kitwright.document.Column.left;
 import static kitwright.document.Column.middle;
 import static kitwright.document.Column.right;
 import static kitwright.document.Inline.code;
-import static kitwright.document.Inline.link;
 import static kitwright.document.Inline.newLine;
 import static kitwright.document.Inline.picture;
 import static kitwright.document.Inline.strong;
@@ -46,10 +45,10 @@ class TerminalTest {
                 heading(3, "Monday"),
                 numbered(List.of(text("saw"), text("plane"))),
                 heading(2, "Photos"),
-                bullets(picture(Destination.file("a.png"), "the hull")),
+                bullets(List.of(picture(Destination.file("a.png"), "the hull"))),
                 quote(paragraph("Mind the dust."), paragraph("And the saw.")),
                 Block.code("a  b"),
-                Block.rule(),
+                new Block.Rule(),
                 paragraph("The end.")))
         .isEqualTo(
             """
@@ -153,7 +152,7 @@ class TerminalTest {
                 paragraph(hostile),
                 Block.code(hostile),
                 Block.prose(hostile, 1),
-                bullets(code(hostile)),
+                bullets(List.of(code(hostile))),
                 Block.table(columns(left(hostile)), List.of(row(hostile)))))
         .doesNotContain("\u001b", "\u0007", "\u202e", "\u0001")
         .contains("\\u001b[31mred\\u0007\\u202e\\u0001");
@@ -203,7 +202,12 @@ class TerminalTest {
 
   @Test
   void aLinkThatSaysWhereItLeadsSaysItOnce() {
-    assertThat(at(60, paragraph(link(Destination.file("ahead.svg"), "ahead.svg"), text("."))))
+    assertThat(
+            at(
+                60,
+                paragraph(
+                    new Inline.Link(Destination.file("ahead.svg"), List.of(text("ahead.svg"))),
+                    text("."))))
         .isEqualTo("ahead.svg.\n");
   }
 }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** A usual day fits a screen: a line or two for each, and all of it is counted. */
 class BriefFindingsTest {
   private static String brief(List<Matter> matters) {
-    return new BriefFindings(88, Ink.PLAIN).render(matters);
+    return new BriefFindings(88, BriefFindings.SCREEN, Ink.PLAIN).render(matters);
   }
 
   private static Finding like(String rule, Severity severity, int line) {
@@ -74,14 +74,17 @@ class BriefFindingsTest {
 
   @Test
   void noLineIsWiderThanTheTerminal() {
-    assertThat(new BriefFindings(50, Ink.PLAIN).render(Matter.each(List.of(Samples.SHORT))).lines())
+    assertThat(
+            new BriefFindings(50, BriefFindings.SCREEN, Ink.PLAIN)
+                .render(Matter.each(List.of(Samples.SHORT)))
+                .lines())
         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(50));
   }
 
   @Test
   void colourAddsNothingButColour() {
     List<Matter> matters = Matter.each(List.of(Samples.SHORT, Samples.WHOLE));
-    String text = new BriefFindings(88, Ink.COLOUR).render(matters);
+    String text = new BriefFindings(88, BriefFindings.SCREEN, Ink.COLOUR).render(matters);
     assertThat(text).contains("\u001b[1;31mStop\u001b[0m  20 m");
     assertThat(text.replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(brief(matters));
   }

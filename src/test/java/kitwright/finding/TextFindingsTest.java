@@ -6,6 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TextFindingsTest {
+  private static final TextFindings PLAIN =
+      new TextFindings(TextFindings.USUAL_WIDTH, Marks.WHITE_BRACKETS, Ink.PLAIN);
+
   private static List<Matter> each(Finding... findings) {
     return Matter.each(List.of(findings));
   }
@@ -16,7 +19,7 @@ class TextFindingsTest {
 
   @Test
   void aFindingSaysWhereWhatWhatFollowsAndHowToMendIt() {
-    assertThat(TextFindings.plain().render(each(Samples.SHORT), TextFindingsTest::source))
+    assertThat(PLAIN.render(each(Samples.SHORT), TextFindingsTest::source))
         .isEqualTo(
             """
             Stop: counted-short-unrecorded, at crates/three.yaml:8:34
@@ -33,8 +36,7 @@ class TextFindingsTest {
 
   @Test
   void theyStandInTheOrderGivenAndTheTallyClosesTheText() {
-    String text =
-        TextFindings.plain().render(each(Samples.WHOLE, Samples.SHORT), TextFindingsTest::source);
+    String text = PLAIN.render(each(Samples.WHOLE, Samples.SHORT), TextFindingsTest::source);
     assertThat(text).startsWith("Note: log-without-day, at log/friday.md\n");
     assertThat(text).endsWith("\n\n2 findings in 2 files: 1 stop, 1 note.\n");
   }
@@ -42,7 +44,7 @@ class TextFindingsTest {
   @Test
   void whatFollowsFromAnotherStandsBelowItAndSaysSo() {
     var matter = new Matter(Samples.SHORT, List.of(Samples.WHOLE));
-    assertThat(TextFindings.plain().render(List.of(matter), TextFindingsTest::source))
+    assertThat(PLAIN.render(List.of(matter), TextFindingsTest::source))
         .startsWith("Stop: counted-short-unrecorded, at crates/three.yaml:8:34\n")
         .contains("Note: log-without-day, at log/friday.md, follows from the one above\n")
         .endsWith("\n2 findings in 2 files: 1 stop, 1 note.\n");
@@ -50,14 +52,13 @@ class TextFindingsTest {
 
   @Test
   void aWholeFileIsNamedWithoutALine() {
-    assertThat(TextFindings.plain().render(each(Samples.WHOLE), TextFindingsTest::source))
+    assertThat(PLAIN.render(each(Samples.WHOLE), TextFindingsTest::source))
         .contains("Note: log-without-day, at log/friday.md\n  Wrong:    The log says no day.\n");
   }
 
   @Test
   void nothingFoundIsSaid() {
-    assertThat(TextFindings.plain().render(List.of(), TextFindingsTest::source))
-        .isEqualTo("Nothing found.\n");
+    assertThat(PLAIN.render(List.of(), TextFindingsTest::source)).isEqualTo("Nothing found.\n");
   }
 
   @Test
@@ -73,9 +74,7 @@ class TextFindingsTest {
     String text = coloured.render(each(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source);
     assertThat(text).contains("\u001b[1;31mStop\u001b[0m", "⟦\u001b[4m20 m\u001b[0m⟧");
     assertThat(text.replaceAll("\u001b\\[[0-9;]*m", ""))
-        .isEqualTo(
-            TextFindings.plain()
-                .render(each(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source));
+        .isEqualTo(PLAIN.render(each(Samples.SHORT, Samples.WHOLE), TextFindingsTest::source));
   }
 
   @Test
@@ -97,8 +96,7 @@ class TextFindingsTest {
             "line\nbreak",
             "mend \u2066it",
             List.of("kit \u200fx"));
-    String text =
-        TextFindings.plain().render(each(finding), f -> List.of("id: \u001b[1m\u202eabc"));
+    String text = PLAIN.render(each(finding), f -> List.of("id: \u001b[1m\u202eabc"));
     assertThat(text.codePoints().filter(c -> c != '\n'))
         .noneMatch(c -> Character.getType(c) == Character.CONTROL)
         .noneMatch(c -> Character.getType(c) == Character.FORMAT);

@@ -77,7 +77,7 @@ class ForecastTest {
     ForecastDay frost = new ForecastDay(FIRST.plusDays(1), 9, -4, 2, NONE);
     Forecast forecast = forecast(dryAir(0), frost, dryAir(3));
     List<LocalDate> work = List.of(FIRST, FIRST.plusDays(3));
-    assertThat(forecast.window(warm, Spell.of(work)).obstacles()).isEmpty();
+    assertThat(forecast.window(warm, spell(work)).obstacles()).isEmpty();
     Window curing = forecast.window(warm, new Spell(work, FIRST.plusDays(4)));
     assertThat(curing.obstacles())
         .extracting(each -> each.day().getDayOfMonth() + " " + each.kind())
@@ -105,7 +105,7 @@ class ForecastTest {
 
   @Test
   void aSpellEndsWhereItIsCuredAndHasDaysOfWork() {
-    assertThatThrownBy(() -> Spell.of(List.of())).isInstanceOf(RuntimeException.class);
+    assertThatThrownBy(() -> new Spell(List.of(), FIRST)).isInstanceOf(RuntimeException.class);
     assertThatThrownBy(() -> new Spell(List.of(FIRST, FIRST.plusDays(1)), FIRST))
         .isInstanceOf(IllegalArgumentException.class);
   }
@@ -131,7 +131,7 @@ class ForecastTest {
 
   /** A day of work, on each of so many days. */
   private static List<Spell> daily(int days) {
-    return FIRST.datesUntil(FIRST.plusDays(days)).map(day -> Spell.of(List.of(day))).toList();
+    return FIRST.datesUntil(FIRST.plusDays(days)).map(day -> spell(List.of(day))).toList();
   }
 
   /** The same, and a night and a day of cure. */
@@ -159,5 +159,10 @@ class ForecastTest {
 
   private static ForecastDay wet(int day) {
     return new ForecastDay(FIRST.plusDays(day), 4, 12, 18, NONE);
+  }
+
+  /** Work on some days, after which nothing cures. */
+  private static Spell spell(List<LocalDate> work) {
+    return new Spell(work, work.get(work.size() - 1));
   }
 }

@@ -11,11 +11,6 @@ import kitwright.ledger.Rule;
 /** Fires where a weak link protects a section from itself. */
 public final class WeakLinkToItself implements Rule {
   @Override
-  public String name() {
-    return "weak-link-to-itself";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Assessment assessment : day.ledger().assessments()) {
       assessment

@@ -19,11 +19,6 @@ import kitwright.value.Ref;
 /** Fires where a material states a value that no stuff has. */
 public final class MaterialImpossible implements Rule {
   @Override
-  public String name() {
-    return "material-impossible";
-  }
-
-  @Override
   public void examine(Facts day, Findings out) {
     for (Material material : day.ledger().materials()) {
       material.properties().forEach((property, value) -> check(material, property, value, out));

@@ -9,17 +9,6 @@ package kitwright.cutting.solve;
  * @param width its extent across
  */
 public record Area(long along, long across, long length, long width) {
-
-  /** Where it ends along the panel. */
-  public long alongEnd() {
-    return along + length;
-  }
-
-  /** Where it ends across the panel. */
-  public long acrossEnd() {
-    return across + width;
-  }
-
   /** Its extent in the direction of strips that run so. */
   long down(Run run) {
     return run == Run.ALONG ? length : width;

@@ -30,13 +30,6 @@ public final class LayeredSection {
     return strips(thickness, List.of(Strip.of(width, material)));
   }
 
-  /** Adds a layer narrower than the section, in its middle; m. */
-  public LayeredSection narrow(BeamMaterial material, double thickness, double narrow) {
-    Refuse.unless(narrow < width, "a narrow layer is narrower than the section");
-    var side = Strip.gap((width - narrow) / 2);
-    return strips(thickness, List.of(side, Strip.of(narrow, material), side));
-  }
-
   /** Adds a layer of strips from left to right; thickness in m. */
   public LayeredSection strips(double thickness, List<Strip> strips) {
     return add(new Layer("layer " + (layers.size() + 1), thickness, strips));

@@ -47,19 +47,4 @@ public record ThinFaces(
   public double shearStiffness() {
     return shear * width * spacing() * spacing() / core;
   }
-
-  /** Stress in the lower face, M/(b·d·t), Pa for a moment in N·m. */
-  public double lowerFaceStress(double moment) {
-    return moment / (width * spacing() * lowerThickness);
-  }
-
-  /** Stress in the upper face, −M/(b·d·t), Pa for a moment in N·m. */
-  public double upperFaceStress(double moment) {
-    return -moment / (width * spacing() * upperThickness);
-  }
-
-  /** Core shear V/(b·d), Pa for a shear force in N. */
-  public double coreShear(double force) {
-    return force / (width * spacing());
-  }
 }

@@ -31,23 +31,6 @@ public record Laminate(List<Ply> plies) {
     return plies.stream().mapToDouble(p -> p.thickness() * p.stuff().density()).sum();
   }
 
-  /** The laminate with this one below and another above. */
-  public Laminate plus(Laminate above) {
-    var all = new ArrayList<>(plies);
-    all.addAll(above.plies);
-    return new Laminate(all);
-  }
-
-  /** So many of this laminate one on the other. */
-  public Laminate times(int count) {
-    Refuse.unless(count >= 1, "a stack has a ply");
-    var all = new ArrayList<Ply>(count * plies.size());
-    for (int i = 0; i < count; i++) {
-      all.addAll(plies);
-    }
-    return new Laminate(all);
-  }
-
   /** The same laminate turned by an angle in degrees. */
   public Laminate rotated(double angle) {
     return new Laminate(

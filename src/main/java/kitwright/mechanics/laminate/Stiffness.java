@@ -41,15 +41,6 @@ public final class Stiffness {
     return block;
   }
 
-  /** All six rows of six, copied. */
-  public double[][] rows() {
-    double[][] copy = new double[6][];
-    for (int i = 0; i < 6; i++) {
-      copy[i] = abd[i].clone();
-    }
-    return copy;
-  }
-
   double[] times(double[] vector) {
     double[] result = new double[6];
     for (int i = 0; i < 6; i++) {

@@ -103,13 +103,13 @@ public final class PanelVerify {
     for (Area area : all) {
       if (area.along() < saw.trim()
           || area.across() < saw.trim()
-          || area.alongEnd() > from.length() - saw.trim()
-          || area.acrossEnd() > from.width() - saw.trim()) {
+          || alongEnd(area) > from.length() - saw.trim()
+          || acrossEnd(area) > from.width() - saw.trim()) {
         faults.add(cut.stock() + ": " + area + " lies beyond the trimmed edges");
       }
       for (Spoilt spoilt : from.spoilt()) {
         long start = spoilt.run() == Run.ALONG ? area.across() : area.along();
-        long end = spoilt.run() == Run.ALONG ? area.acrossEnd() : area.alongEnd();
+        long end = spoilt.run() == Run.ALONG ? acrossEnd(area) : alongEnd(area);
         if (start < spoilt.span().to() && spoilt.span().from() < end) {
           faults.add(cut.stock() + ": " + area + " holds " + spoilt);
         }
@@ -123,8 +123,8 @@ public final class PanelVerify {
   /** Whether straight cuts from edge to edge, each a kerf wide, can part all of them. */
   private boolean canBeParted(List<Area> areas) {
     return areas.size() < 2
-        || parted(areas, Area::along, Area::alongEnd, saw.crossKerf())
-        || parted(areas, Area::across, Area::acrossEnd, saw.ripKerf());
+        || parted(areas, Area::along, PanelVerify::alongEnd, saw.crossKerf())
+        || parted(areas, Area::across, PanelVerify::acrossEnd, saw.ripKerf());
   }
 
   /** Cuts wherever a kerf fits between all before and all after, then looks at each share. */
@@ -157,8 +157,8 @@ public final class PanelVerify {
       boolean inside =
           area.along() >= whole.along()
               && area.across() >= whole.across()
-              && area.alongEnd() <= whole.alongEnd()
-              && area.acrossEnd() <= whole.acrossEnd();
+              && alongEnd(area) <= alongEnd(whole)
+              && acrossEnd(area) <= acrossEnd(whole);
       long over = along ? area.width() : area.length();
       long wide = along ? whole.width() : whole.length();
       boolean asWide = saw.stages() != Stages.TWO || over == wide;
@@ -171,5 +171,13 @@ public final class PanelVerify {
   private static <T> T named(Map<String, T> all, String name) {
     return Optional.ofNullable(all.get(name))
         .orElseThrow(() -> new IllegalArgumentException("the task knows no " + name));
+  }
+
+  private static long alongEnd(Area area) {
+    return area.along() + area.length();
+  }
+
+  private static long acrossEnd(Area area) {
+    return area.across() + area.width();
   }
 }

@@ -71,7 +71,7 @@ class MixedSectionsPublishedTest {
         new Strength(OptionalDouble.of(18000 * PSI), OptionalDouble.of(18000 * PSI), no(), no());
     var section =
         LayeredSection.ofWidth(6 * INCH)
-            .narrow(with(steel(20 * 1500 * KSI), plate), 0.5 * INCH, 4 * INCH)
+            .strips(0.5 * INCH, inMiddle(6 * INCH, 4 * INCH, with(steel(20 * 1500 * KSI), plate)))
             .layer(with(wood(1500 * KSI), fibre), 10 * INCH)
             .section();
     var bending = Bending.of(section);
@@ -114,9 +114,9 @@ class MixedSectionsPublishedTest {
     var capacity =
         Bending.of(
                 LayeredSection.ofWidth(150 * MM)
-                    .narrow(metal, plate * MM, wide * MM)
+                    .strips(plate * MM, inMiddle(150 * MM, wide * MM, metal))
                     .layer(timber, deep * MM)
-                    .narrow(metal, plate * MM, wide * MM)
+                    .strips(plate * MM, inMiddle(150 * MM, wide * MM, metal))
                     .section())
             .moment(Sense.SAGGING);
     var governing = capacity.governing().orElseThrow();
@@ -145,7 +145,7 @@ class MixedSectionsPublishedTest {
                         Strip.of(6 * MM, metal),
                         Strip.of(150 * MM, timber),
                         Strip.of(6 * MM, metal)))
-                .narrow(timber, 216 * MM, 150 * MM)
+                .strips(216 * MM, inMiddle(162 * MM, 150 * MM, timber))
                 .section());
     double area = bending.axialStiffness() / (10 * GPA) * 1e6;
     assertThat(area).isCloseTo(45780, within(0.5));
@@ -211,7 +211,7 @@ class MixedSectionsPublishedTest {
     var governing =
         Bending.of(
                 LayeredSection.ofWidth(150 * MM)
-                    .narrow(metal, 10 * MM, 75 * MM)
+                    .strips(10 * MM, inMiddle(150 * MM, 75 * MM, metal))
                     .layer(timber, 300 * MM)
                     .section())
             .moment(Sense.SAGGING)
@@ -276,7 +276,7 @@ class MixedSectionsPublishedTest {
                         Strip.of(12 * MM, metal),
                         Strip.of(200 * MM, timber),
                         Strip.of(12 * MM, metal)))
-                .narrow(timber, 50 * MM, 200 * MM)
+                .strips(50 * MM, inMiddle(224 * MM, 200 * MM, timber))
                 .section());
     assertThat(bending.neutralAxis() / MM).isCloseTo(133.3, within(0.05));
     var stresses = bending.stresses(37125);
@@ -332,7 +332,7 @@ class MixedSectionsPublishedTest {
     var bending =
         Bending.of(
             LayeredSection.ofWidth(200 * MM)
-                .narrow(wood(12.5 * GPA), 400 * MM, 140 * MM)
+                .strips(400 * MM, inMiddle(200 * MM, 140 * MM, wood(12.5 * GPA)))
                 .layer(steel(200 * GPA), 8 * MM)
                 .section());
     var stresses = bending.stresses(30000);
@@ -406,5 +406,11 @@ class MixedSectionsPublishedTest {
 
   private static OptionalDouble no() {
     return OptionalDouble.empty();
+  }
+
+  /** A layer narrower than the section, in its middle. */
+  private static List<Strip> inMiddle(double width, double narrow, BeamMaterial material) {
+    Strip side = Strip.gap((width - narrow) / 2);
+    return List.of(side, Strip.of(narrow, material), side);
   }
 }

@@ -1,5 +1,7 @@
 package kitwright.mechanics.laminate;
 
+import static kitwright.mechanics.laminate.Plies.stacked;
+import static kitwright.mechanics.laminate.Plies.times;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -80,10 +82,10 @@ class LaminatePublishedTest {
     var ud = ply(148 * GPA, 9.65 * GPA, 4.55 * GPA, 0.3);
     return switch (name) {
       case "0" -> of(ud, 20, 0);
-      case "0-45" -> of(ud, 10, 0).plus(of(ud, 10, 45));
-      case "45-0" -> symmetric(of(ud, 2, 45).plus(of(ud, 2, -45)), of(ud, 12, 0));
+      case "0-45" -> stacked(of(ud, 10, 0), of(ud, 10, 45));
+      case "45-0" -> symmetric(stacked(of(ud, 2, 45), of(ud, 2, -45)), of(ud, 12, 0));
       case "fabric-0" -> symmetric(fabric(ud, 2), of(ud, 12, 0));
-      case "fabric-below" -> fabric(ud, 5).plus(of(ud, 10, 0));
+      case "fabric-below" -> stacked(fabric(ud, 5), of(ud, 10, 0));
       case "30-15-0" -> stackOf(ud, -30, 4, 15, 4, 0, 4, 15, 4, -30, 4);
       case "quasi" -> stackOf(ud, 0, 2, 45, 2, 90, 2, -45, 4, 90, 2, 45, 2, 0, 2);
       case "45-0-s" -> stackOf(ud, 45, 6, 0, 8, 45, 6);
@@ -93,13 +95,13 @@ class LaminatePublishedTest {
   }
 
   private static Laminate of(Lamina ud, int count, double angle) {
-    return stack(ud, 0.1e-3, angle).times(count);
+    return times(stack(ud, 0.1e-3, angle), count);
   }
 
   private static Laminate stackOf(Lamina ud, int... angleAndCount) {
     var laminate = of(ud, angleAndCount[1], angleAndCount[0]);
     for (int i = 2; i < angleAndCount.length; i += 2) {
-      laminate = laminate.plus(of(ud, angleAndCount[i + 1], angleAndCount[i]));
+      laminate = stacked(laminate, of(ud, angleAndCount[i + 1], angleAndCount[i]));
     }
     return laminate;
   }
@@ -107,7 +109,7 @@ class LaminatePublishedTest {
   private static Laminate symmetric(Laminate face, Laminate middle) {
     var plies = new ArrayList<>(face.plies());
     Collections.reverse(plies);
-    return face.plus(middle).plus(new Laminate(plies));
+    return stacked(face, middle, new Laminate(plies));
   }
 
   /**
@@ -122,7 +124,7 @@ class LaminatePublishedTest {
     assertThat(e / GPA).isCloseTo(16.39, within(0.005));
     assertThat(q[2][2] / GPA).isCloseTo(38.19, within(0.005));
     assertThat(nu).isCloseTo(0.801, within(0.0005));
-    return stack(ply(e, e, q[2][2], nu), 0.2e-3, 0).times(sheets);
+    return times(stack(ply(e, e, q[2][2], nu), 0.2e-3, 0), sheets);
   }
 
   @ParameterizedTest
@@ -228,7 +230,7 @@ class LaminatePublishedTest {
   @Test
   void stressesOfACrossPlyPlate() {
     var ud = ply(25, 1, 0.5, 0.25);
-    var plate = stack(ud, 0.25, 0).plus(stack(ud, 0.5, 90)).plus(stack(ud, 0.25, 0));
+    var plate = stacked(stack(ud, 0.25, 0), stack(ud, 0.5, 90), stack(ud, 0.25, 0));
     var alongX = plate.states(new Resultants(0, 0, 0, 1, 0, 0));
     assertThat(alongX.get(0).stress1()).isCloseTo(-6.82, within(0.005));
     assertThat(alongX.get(2).stress2()).isCloseTo(-9.0 / 67, within(1e-9));

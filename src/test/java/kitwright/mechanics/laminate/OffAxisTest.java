@@ -55,8 +55,8 @@ class OffAxisTest {
         .isCloseTo(100 / 0.75, within(1e-9));
     assertThat(thin.asBeamMaterial("x", Criterion.MAXIMUM_STRAIN).density())
         .isCloseTo(1, within(1e-12));
-    assertThat(thin.times(4).arealMass()).isCloseTo(1, within(1e-12));
-    assertThat(thin.times(4).plies()).hasSize(4);
+    assertThat(Plies.times(thin, 4).arealMass()).isCloseTo(1, within(1e-12));
+    assertThat(Plies.times(thin, 4).plies()).hasSize(4);
   }
 
   /** Turned by 15 degrees a ply at 15 is one at 30; its strengths turn with it. */
