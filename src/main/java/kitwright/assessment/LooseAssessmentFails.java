@@ -3,7 +3,6 @@ package kitwright.assessment;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -29,9 +28,7 @@ public final class LooseAssessmentFails implements Rule {
   private Finding finding(Result result) {
     Assessment assessment = result.assessment();
     String key = assessment.require().isEmpty() ? "allow" : "require";
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         assessment.at().of(key),
         "The assessment " + assessment.id() + " fails: " + result.verdict().because() + ".",
         "Nothing is held up by it, since no substitution names it; but the part is not what it was"

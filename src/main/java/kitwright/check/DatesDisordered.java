@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.At;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
@@ -79,9 +78,7 @@ public final class DatesDisordered extends KeyRule {
   }
 
   private Finding disordered(Seen seen, LocalDate when, Earlier earlier) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         seen.at().of(seen.key().name()),
         "The "
             + seen.entry().named()

@@ -1,9 +1,7 @@
 package kitwright.check;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
@@ -52,9 +50,7 @@ public final class EvidenceAbsent implements Rule {
 
   private void add(Entry entry, Evidence piece, Findings out, String what, String mend) {
     out.add(
-        new Finding(
-            name(),
-            Severity.STOP,
+        stop(
             piece.at().of("file"),
             "The evidence “" + piece.file() + "” " + what + ".",
             "What the " + entry.named() + " says cannot be shown to anybody.",

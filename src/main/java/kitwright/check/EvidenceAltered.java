@@ -3,7 +3,6 @@ package kitwright.check;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
@@ -37,9 +36,7 @@ public final class EvidenceAltered implements Rule {
 
   private Finding altered(Entry entry, Evidence piece, Ledger ledger) {
     String found = ledger.evidence(piece).sha256().orElse("");
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         piece.at().of("sha256"),
         "The file “"
             + piece.file()

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
@@ -38,9 +37,7 @@ public final class IdTwice implements Rule {
   }
 
   private Finding twice(Entry entry, Entry first) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         entry.at().record(),
         "The "
             + entry.named()

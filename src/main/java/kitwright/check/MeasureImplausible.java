@@ -3,7 +3,6 @@ package kitwright.check;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.value.Quantity;
@@ -28,9 +27,7 @@ public final class MeasureImplausible extends KeyRule {
   }
 
   private Finding implausible(Seen seen, Quantity measure, Key.Band band) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         seen.at().of(seen.key().name()),
         seen.told(measure)
             + " is outside what it plausibly is, "

@@ -1,9 +1,7 @@
 package kitwright.check;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
@@ -22,9 +20,7 @@ public final class MoneyNegative extends KeyRule {
   private void examine(Seen seen, Money money, Findings out) {
     if (money.signum() < 0) {
       out.add(
-          new Finding(
-              name(),
-              Severity.STOP,
+          stop(
               seen.at().of(seen.key().name()),
               "“"
                   + seen.key().name()

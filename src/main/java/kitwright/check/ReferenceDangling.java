@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
@@ -44,9 +43,7 @@ public final class ReferenceDangling extends KeyRule {
     String id = ref.id();
     String word = kind.word();
     Optional<String> near = Nearest.to(id, ledger.ids(kind));
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         ref.at(),
         "There is no " + word + " “" + id + "”.",
         key.unknown()

@@ -3,7 +3,6 @@ package kitwright.check;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
@@ -28,9 +27,7 @@ public final class ThreePointDisordered extends KeyRule {
   }
 
   private Finding disordered(Seen seen, ThreePoint<?> range) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         seen.at().of(seen.key().name()),
         "“"
             + seen.key().name()

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
@@ -27,9 +26,7 @@ public final class DecisionUnknown implements Rule {
 
   private Finding unknown(Shortage shortage, Shortage.Decision decided) {
     List<String> names = shortage.options().stream().map(Shortage.Option::name).toList();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         decided.at().of("option"),
         "The "
             + shortage.named()

@@ -3,7 +3,6 @@ package kitwright.choice;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
@@ -25,9 +24,7 @@ public final class OptionOfOtherShortage implements Rule {
   }
 
   private Finding other(Shortage shortage, Shortage.Option option, Substitution substitution) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         option.at().of("substitution"),
         "The way out “"
             + option.name()

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
@@ -23,9 +22,7 @@ public final class OptionTwice implements Rule {
   }
 
   private Finding twice(Shortage shortage, Shortage.Option option) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         option.at().of(option.id().isPresent() ? "id" : "kind"),
         "Two ways out of the " + shortage.named() + " are called “" + option.name() + "”.",
         "A decision cannot tell them apart.",

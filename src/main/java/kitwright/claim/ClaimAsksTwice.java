@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -60,9 +59,7 @@ public final class ClaimAsksTwice implements Rule {
   }
 
   private Finding finding(Claim claim, Claim.Asked line, Shortage shortage, Quantity sum) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         line.shortage().at(),
         "With this, "
             + sum.told(shortage.item().id())

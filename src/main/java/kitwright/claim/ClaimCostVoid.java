@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
@@ -60,9 +59,7 @@ public final class ClaimCostVoid implements RecordRule<Claim> {
   }
 
   private Finding finding(Claim claim, Place at, String what, String mend) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         at,
         what,
         "The letter asks nothing for it: you may believe that it does.",

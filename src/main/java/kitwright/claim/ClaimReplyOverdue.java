@@ -3,7 +3,6 @@ package kitwright.claim;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
@@ -24,9 +23,7 @@ public final class ClaimReplyOverdue implements Rule {
         standing.state() == Standing.State.ACKNOWLEDGED
             ? "acknowledged it, but gave no answer"
             : "gave no answer";
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         standing.claim().at().of("reply-by"),
         whom
             + " "

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -38,9 +37,7 @@ public final class ReplacementUncounted implements Rule {
 
   private Finding finding(Standing standing, Claim.Settlement end, Line line) {
     kitwright.shortage.Standing shortage = line.shortage();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         end.at().of("how"),
         "The claim "
             + standing.claim().id()

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Claim.Settlement;
 import kitwright.ledger.Facts;
@@ -106,13 +105,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
   }
 
   private Finding finding(Claim claim, Place at, String what, String follows, String mend) {
-    return new Finding(
-        name(),
-        Severity.WARN,
-        at,
-        "The " + claim.named() + " " + what + ".",
-        follows,
-        mend,
-        List.of(claim.named()));
+    return warn(
+        at, "The " + claim.named() + " " + what + ".", follows, mend, List.of(claim.named()));
   }
 }

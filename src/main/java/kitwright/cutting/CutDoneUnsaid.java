@@ -1,9 +1,7 @@
 package kitwright.cutting;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -16,9 +14,7 @@ public final class CutDoneUnsaid implements Rule {
     for (Cut cut : day.ledger().cuts()) {
       if (cuts.isUnsaid(cut) && !cut.from().isEmpty()) {
         out.add(
-            new Finding(
-                name(),
-                Severity.WARN,
+            warn(
                 cut.at().of("done"),
                 "The cut " + cut.id() + " is done, but nobody wrote which pieces it took.",
                 "Nobody knows whether they still lie on the rack; other cuts are planned as if it"

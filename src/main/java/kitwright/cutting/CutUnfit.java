@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import kitwright.cutting.solve.Effort;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -48,9 +47,7 @@ public final class CutUnfit implements Rule {
             .collect(Collectors.joining(", "));
     String held =
         plan.rack().withheld().isEmpty() ? "" : " " + String.join(" ", plan.rack().withheld());
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         cut.at().record(),
         (proved ? "The stock of the cut " : "No plan was found by which the stock of the cut ")
             + cut.id()

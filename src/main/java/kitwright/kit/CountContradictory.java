@@ -3,7 +3,6 @@ package kitwright.kit;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
@@ -23,9 +22,7 @@ public final class CountContradictory implements Rule {
 
   private Finding sentBack(Position position) {
     SentBack last = position.back().get(position.back().size() - 1);
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         last.at(),
         "With this, "
             + position.sentBack().told(position.item().id())
@@ -38,9 +35,7 @@ public final class CountContradictory implements Rule {
   }
 
   private Finding finding(Position position, Count count) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         count.at(),
         "Found: "
             + count.found().told(position.item().id())

@@ -3,7 +3,6 @@ package kitwright.kit;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -20,9 +19,7 @@ public final class CountWithoutDay implements Rule {
   }
 
   private Finding finding(Delivery delivery) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         delivery.at().of("counted"),
         "The delivery " + delivery.id() + " is counted, but does not say when it came.",
         "None of its counts is in any sum: its items stand as never counted.",

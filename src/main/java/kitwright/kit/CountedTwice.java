@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -27,9 +26,7 @@ public final class CountedTwice implements Rule {
 
   private Finding finding(Delivery delivery, Delivery.Counted before, Delivery.Counted again) {
     String item = again.item().id();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         again.at().record(),
         "The "
             + delivery.named()

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
@@ -37,9 +36,7 @@ public final class DeliveryUncounted implements Rule {
             .flatMap(Party::notice)
             .map(time -> "; the supplier wants to be told within " + time + " of receipt")
             .orElse("");
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         delivery.at().of("received"),
         "The delivery " + delivery.id() + " came " + Days.ago(days) + " and nobody has counted it.",
         "What is missing or damaged is not known, and every day makes it harder to claim"

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Rule;
@@ -54,9 +53,7 @@ public final class KitUncounted implements Rule {
     String where = crate.isEmpty() ? "without a crate" : "of crate " + crate;
     String named = items.stream().limit(NAMED).map(KitItem::id).collect(Collectors.joining(", "));
     String more = items.size() > NAMED ? " and " + (items.size() - NAMED) + " more" : "";
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         items.get(0).at().record(),
         "Every delivery is counted, yet "
             + (items.size() == 1 ? "an item " : items.size() + " items ")

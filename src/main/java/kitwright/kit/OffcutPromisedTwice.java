@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
@@ -68,9 +67,7 @@ public final class OffcutPromisedTwice implements Rule {
   private Finding finding(StockPosition position, Promise broken) {
     List<String> records = new ArrayList<>(List.of(position.stock().named()));
     position.promises().forEach(promise -> records.add(promise.to().named()));
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         broken.at(),
         "Of "
             + position.stock().id()

@@ -3,7 +3,6 @@ package kitwright.kit;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -40,9 +39,7 @@ public final class StockOverused implements Rule {
   }
 
   private Finding finding(Entry thing, String how, Quantity used, Use use) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         use.at(),
         "By "
             + Days.named(use.on())

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Delivery;
@@ -165,9 +164,7 @@ public final class UnitsApart implements Rule {
   }
 
   private Finding apart(Entry by, Place at, String written, Quantity own, Entry thing) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         at,
         written + ", but " + thing.named() + " is reckoned in " + word(own.unit()) + ".",
         "Neither converts into the other, so this amount is left out of every sum.",

@@ -1,9 +1,7 @@
 package kitwright.kit;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
@@ -15,9 +13,7 @@ public final class UsedTwice implements Rule {
     for (SameWood.Again each : SameWood.all(day.ledger())) {
       String stock = each.used().stock().orElseThrow().id();
       out.add(
-          new Finding(
-              name(),
-              Severity.NOTE,
+          note(
               each.used().at().record(),
               "The cut "
                   + each.cut().id()

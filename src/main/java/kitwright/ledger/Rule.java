@@ -1,7 +1,11 @@
 package kitwright.ledger;
 
+import java.util.List;
 import java.util.Locale;
+import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.value.Place;
 
 /**
  * Something that must hold of a ledger. The rule's page {@code kitwright/rules/NAME.md} among the
@@ -18,4 +22,19 @@ public interface Rule {
 
   /** Adds a finding for each place where it does not hold on that day. */
   void examine(Facts day, Findings out);
+
+  /** What it found, where work on the matter must stop. */
+  default Finding stop(Place at, String what, String follows, String mend, List<String> records) {
+    return new Finding(name(), Severity.STOP, at, what, follows, mend, records);
+  }
+
+  /** What it found, where it will cost something unless somebody acts. */
+  default Finding warn(Place at, String what, String follows, String mend, List<String> records) {
+    return new Finding(name(), Severity.WARN, at, what, follows, mend, records);
+  }
+
+  /** What it found, where it is worth knowing. */
+  default Finding note(Place at, String what, String follows, String mend, List<String> records) {
+    return new Finding(name(), Severity.NOTE, at, what, follows, mend, records);
+  }
 }

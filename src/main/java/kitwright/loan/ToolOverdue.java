@@ -3,7 +3,6 @@ package kitwright.loan;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
@@ -21,9 +20,7 @@ public final class ToolOverdue implements Rule {
   private Finding finding(Standing standing) {
     String lender = standing.lender().map(Party::name).orElse(standing.loan().from().id());
     long late = -standing.daysLeft().orElseThrow();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         standing.loan().at().of("due"),
         "The "
             + standing.loan().tool()

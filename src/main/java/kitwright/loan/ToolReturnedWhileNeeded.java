@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Rule;
@@ -40,9 +39,7 @@ public final class ToolReturnedWhileNeeded implements Rule {
   }
 
   private Finding finding(Loan loan, Task task) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         loan.at().of("returned"),
         "The "
             + loan.tool()

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -23,9 +22,7 @@ public final class ToolWantedTwice implements Rule {
   private Finding finding(Clash clash, Facts day) {
     List<Task> tasks =
         clash.tasks().stream().flatMap(id -> Plan.on(day).task(id).stream()).toList();
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         place(tasks.get(tasks.size() - 1)),
         clash.words(day) + ", by the order of work from " + Days.named(clash.from()) + " on.",
         "They cannot go on side by side as the plan has it: what comes last ends later than it"

@@ -3,7 +3,6 @@ package kitwright.money;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -22,9 +21,7 @@ public final class BudgetLineUnknown implements Rule {
 
   private Finding unknown(Spend spend, Ledger ledger) {
     String line = spend.line().id();
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         spend.line().at(),
         "The budget has no line “" + line + "”.",
         spend.amount() + " for “" + spend.what() + "” count in the whole, but on no line.",

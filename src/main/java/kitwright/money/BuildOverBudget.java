@@ -34,9 +34,7 @@ public final class BuildOverBudget implements Rule {
   }
 
   private Finding unknown(Ledger ledger, LineState whole, List<String> unread) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         ledger.build().at().of("currency"),
         "Whether the build is over its budget nobody can tell: spent and ordered are "
             + whole.committed().told()

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -30,9 +29,7 @@ public final class DepositOnWithdrawn implements Rule {
   }
 
   private Finding finding(Spend order, Spend payment, Money kept) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         payment.at().of("pays"),
         "The order "
             + order.id()

@@ -3,7 +3,6 @@ package kitwright.money;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -21,9 +20,7 @@ public final class LineOverBudget implements Rule {
   }
 
   private Finding over(BudgetLine line, LineState state) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         line.at().of("amount"),
         "“"
             + line.title()

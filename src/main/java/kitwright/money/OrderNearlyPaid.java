@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -40,9 +39,7 @@ public final class OrderNearlyPaid implements Rule {
   }
 
   private Finding finding(Spend order, Money open, Spend payment) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         payment.at().of("amount"),
         "Of the order "
             + order.id()

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -39,9 +38,7 @@ public final class PaidBeyondOrder implements Rule {
   }
 
   private Finding beyond(Spend payment, Spend order, Money sum) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         payment.at().of("amount"),
         "With the "
             + payment.named()

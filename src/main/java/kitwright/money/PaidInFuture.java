@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -29,9 +28,7 @@ public final class PaidInFuture implements Rule {
           case PAID -> "paid";
           case REFUNDED -> "refunded";
         };
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         spend.at().of("on"),
         "The "
             + spend.named()

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -56,9 +55,7 @@ public final class PaymentUnlinked implements Rule {
   }
 
   private Finding finding(Spend payment, Spend order) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         payment.at().of("amount"),
         "The "
             + payment.named()

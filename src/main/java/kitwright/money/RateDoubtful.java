@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -123,9 +122,7 @@ public final class RateDoubtful implements Rule {
   }
 
   private Finding finding(Said said, String why) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         said.by().at().of("rate"),
         "The "
             + said.by().named()

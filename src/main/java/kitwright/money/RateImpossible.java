@@ -5,7 +5,6 @@ import java.util.Currency;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rate;
@@ -40,9 +39,7 @@ public final class RateImpossible implements Rule {
   }
 
   private Finding notAboveZero(Entry entry, BigDecimal rate) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         entry.at().of("rate"),
         "The rate " + rate.toPlainString() + " of the " + entry.named() + " is not above zero.",
         "It is left out, as if it were not there.",
@@ -51,9 +48,7 @@ public final class RateImpossible implements Rule {
   }
 
   private Finding ofOneCurrency(Entry entry, String key, Currency currency) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         entry.at().of(key),
         "The " + entry.named() + " gives a rate from " + currency + " into " + currency + ".",
         "It is left out: a currency is always worth itself.",

@@ -5,7 +5,6 @@ import java.util.Currency;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -23,9 +22,7 @@ public final class RateMissing implements Rule {
   }
 
   private Finding missing(Entry entry, Place at, Money amount, LocalDate on, Currency home) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         at,
         "There is no rate from "
             + amount.currency()

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rate;
 import kitwright.ledger.Rule;
@@ -38,9 +37,7 @@ public final class RateTwice implements Rule {
   }
 
   private Finding twice(Rate rate, Rate before) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         rate.at().of("rate"),
         "There is a rate between "
             + rate.from()

@@ -3,7 +3,6 @@ package kitwright.money;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -22,9 +21,7 @@ public final class RefundBeyondPayment implements Rule {
   }
 
   private Finding beyond(Refused each, Spend purchase) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         each.refund().at().of("amount"),
         "The refund "
             + each.refund().id()
@@ -50,9 +47,7 @@ public final class RefundBeyondPayment implements Rule {
   }
 
   private Finding beyondLine(Refused each) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         each.refund().at().of("amount"),
         "The refund "
             + each.refund().id()

@@ -3,7 +3,6 @@ package kitwright.money;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -26,9 +25,7 @@ public final class RefundOfUnpaid implements Rule {
   }
 
   private Finding unpaid(Spend refund, Spend bought) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         refund.at().of("refunds"),
         "The refund "
             + refund.id()

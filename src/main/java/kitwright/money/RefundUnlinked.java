@@ -3,7 +3,6 @@ package kitwright.money;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -18,9 +17,7 @@ public final class RefundUnlinked implements Rule {
   }
 
   private Finding unlinked(Spend refund) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         refund.at().of("state"),
         "The refund " + refund.id() + " does not say which payment it gives back.",
         "It is taken from the line "

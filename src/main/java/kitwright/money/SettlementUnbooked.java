@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -30,9 +29,7 @@ public final class SettlementUnbooked implements Rule {
   }
 
   private Finding unbooked(Back back, Claim.Settlement end) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         end.at().of("amount"),
         "The "
             + back.claim().named()

@@ -2,9 +2,7 @@ package kitwright.money;
 
 import java.util.List;
 import java.util.Optional;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -38,9 +36,7 @@ public final class SpendContradictory implements Rule {
 
   private void add(Spend spend, String key, String why, Findings out) {
     out.add(
-        new Finding(
-            name(),
-            Severity.WARN,
+        warn(
             spend.at().of(key),
             why + "; the " + spend.named() + " is in state “" + word(spend) + "”.",
             "The key “" + key + "” has no effect.",

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
@@ -36,9 +35,7 @@ public final class TaxBeyondAmount implements Rule {
 
   private Finding beyond(Spend spend) {
     String key = spend.tax().isPresent() ? "tax" : "duty";
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         spend.at().of(key),
         "Tax and duty of the "
             + spend.named()

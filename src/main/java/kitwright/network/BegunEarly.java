@@ -3,7 +3,6 @@ package kitwright.network;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -27,9 +26,7 @@ public final class BegunEarly implements Rule {
   private Finding finding(Task task, Wait wait, Plan plan) {
     String before = "“" + plan.name(wait.before()) + "”";
     boolean cures = wait.kind() == Wait.Kind.CURING;
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         task.after().stream()
             .filter(link -> link.task().id().equals(wait.before()))
             .map(link -> link.task().at())

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -31,9 +30,7 @@ public final class DaysOffOverlap implements Rule {
   }
 
   private Finding finding(Build build, Days one, Days other) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         build.at().of("off"),
         "The days off " + one.named() + " and " + other.named() + " overlap.",
         "Each day counts once, so that no date is false; but one of the two may be a slip.",

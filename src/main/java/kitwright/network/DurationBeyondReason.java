@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -43,9 +42,7 @@ public final class DurationBeyondReason implements Rule {
   }
 
   private Finding finding(Task task, Place at, String does, Quantity time) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         at,
         "“" + task.what() + "” " + does + " " + time + ", more than " + YEARS + " years.",
         "Every date behind it lies beyond any plan.",

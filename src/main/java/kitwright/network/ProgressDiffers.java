@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -33,9 +32,7 @@ public final class ProgressDiffers implements Rule {
         .filter(share -> task.finished().isPresent() && !Headways.isAll(share))
         .map(
             share ->
-                new Finding(
-                    name(),
-                    Severity.WARN,
+                warn(
                     task.at().of("progress"),
                     "“"
                         + task.what()
@@ -92,9 +89,7 @@ public final class ProgressDiffers implements Rule {
 
   private Finding told(
       Task task, String key, String says, Headways.Logged log, String follows, String mend) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         task.at().of(key),
         "“"
             + task.what()

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Rule;
@@ -35,9 +34,7 @@ public final class ProgressFalls implements Rule {
   }
 
   private Finding finding(Ref task, Said now, Said last, Facts day) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         task.at(),
         "“"
             + Plan.on(day).name(task.id())

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
@@ -41,9 +40,7 @@ public final class ProgressImpossible implements Rule {
   }
 
   private Finding finding(String who, String what, BigDecimal share, Place at, Entry record) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         at,
         who + " says that “" + what + "” is " + percent(share) + " done.",
         "More than all of it cannot be done; the task counts as finished.",

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -36,9 +35,7 @@ public final class ProgressWithoutDay implements Rule {
   }
 
   private Finding begun(Task task) {
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         task.at().of("progress"),
         "“" + task.what() + "” is begun by its own word, and nobody wrote on which day.",
         "It counts as begun on the day on which you ask: nobody can tell how long it took, or"
@@ -50,9 +47,7 @@ public final class ProgressWithoutDay implements Rule {
   private Finding finding(Task task, Headways headways) {
     String until =
         task.cure().map(cure -> ", and its wait of " + cure + " runs from there").orElse("");
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         task.at().of("progress"),
         "“" + task.what() + "” is all done, and nobody wrote on which day.",
         task.started().isPresent()

@@ -3,7 +3,6 @@ package kitwright.network;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -24,9 +23,7 @@ public final class TaskBeforePredecessor implements Rule {
   }
 
   private Finding finding(Task task, Task.Link link, Plan plan) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         link.task().at(),
         "“"
             + task.what()

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -35,9 +34,7 @@ public final class TaskCycle implements Rule {
                 + quoted(loop.get(loop.size() - 1), plan)
                 + " → "
                 + quoted(first, plan);
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         closing(first, loop.get(loop.size() - 1), plan),
         "Each of these tasks waits for the one before it, round and round: " + ring + ".",
         "None of them can ever begin; dates are worked out as if this link were not there.",

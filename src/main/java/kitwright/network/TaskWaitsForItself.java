@@ -3,7 +3,6 @@ package kitwright.network;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -22,9 +21,7 @@ public final class TaskWaitsForItself implements Rule {
   }
 
   private Finding finding(Task task, Task.Link link) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         link.task().at(),
         "The task “" + task.what() + "” waits for itself.",
         "It could never begin; dates are worked out as if this link were not there.",

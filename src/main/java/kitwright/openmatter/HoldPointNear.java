@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.network.Plan;
@@ -37,9 +36,7 @@ public final class HoldPointNear implements Rule {
   private Finding finding(Standing standing, Ref task, Plan plan) {
     LocalDate from = plan.workableOn(task.id());
     LocalDate latest = plan.schedule().of(task.id()).latestStart().toLocalDate();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         task.at(),
         "“"
             + plan.name(task.id())

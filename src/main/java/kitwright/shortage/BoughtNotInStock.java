@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
 import kitwright.ledger.Spend;
@@ -44,9 +43,7 @@ public final class BoughtNotInStock implements RecordRule<Spend> {
 
   private Finding finding(Spend spend, LocalDate since, Wanted wanted) {
     String material = spend.material().orElseThrow().id();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         spend.at().of("material"),
         spend.qty().orElseThrow().told(material)
             + " came with "

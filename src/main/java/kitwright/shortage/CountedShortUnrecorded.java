@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.kit.Count;
 import kitwright.kit.Position;
 import kitwright.ledger.Facts;
@@ -34,9 +33,7 @@ public final class CountedShortUnrecorded implements Rule {
         balance.recorded().isNone()
             ? "no shortage is recorded"
             : "the shortages recorded come to only " + balance.recorded().told();
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         last.at(),
         "The kit promised "
             + position.promised().told(position.item().id())

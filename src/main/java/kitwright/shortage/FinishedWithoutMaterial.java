@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
@@ -94,9 +93,7 @@ public final class FinishedWithoutMaterial implements Rule {
   }
 
   private Finding finding(Task task, Task.Use use, KitItem item, Quantity used, Quantity there) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         use.at().of("item"),
         "“"
             + task.what()

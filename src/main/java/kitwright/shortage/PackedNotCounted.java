@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
@@ -97,9 +96,7 @@ public final class PackedNotCounted implements Rule {
       Lack lack,
       Balance balance,
       Facts day) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         counted.get(0).at().of("qty"),
         "The note of delivery "
             + delivery.id()

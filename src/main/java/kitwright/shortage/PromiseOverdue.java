@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
@@ -93,6 +92,6 @@ public final class PromiseOverdue implements Rule {
   }
 
   private Finding finding(Place place, String wrong, String mend, Entry of) {
-    return new Finding(name(), Severity.WARN, place, wrong, FOLLOWS, mend, List.of(of.named()));
+    return warn(place, wrong, FOLLOWS, mend, List.of(of.named()));
   }
 }

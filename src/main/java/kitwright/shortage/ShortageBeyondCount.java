@@ -3,7 +3,6 @@ package kitwright.shortage;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
@@ -46,9 +45,7 @@ public final class ShortageBeyondCount implements Rule {
 
   private Finding finding(Balance balance, Shortage shortage, Quantity recorded, Quantity shown) {
     String item = shortage.item().id();
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         shortage.at().of("qty"),
         "With this, the shortages recorded come to "
             + recorded.told(item)

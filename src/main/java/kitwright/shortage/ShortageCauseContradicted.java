@@ -3,7 +3,6 @@ package kitwright.shortage;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.kit.Position;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -46,9 +45,7 @@ public final class ShortageCauseContradicted implements Rule {
 
   private Finding finding(Balance balance, Shortage shortage, Quantity recorded, Quantity shown) {
     Position then = balance.position().on(shortage.found());
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         shortage.at().of("cause"),
         "Recorded as "
             + Causes.word(shortage.cause())

@@ -3,7 +3,6 @@ package kitwright.shortage;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Shortage;
@@ -32,9 +31,7 @@ public final class ShortageUnclaimed implements Rule {
         Notice.of(shortage, Standings.on(day), day.ledger())
             .map(each -> " " + each.told(day.day()) + ".")
             .orElse(" How long that may wait depends on contract and country.");
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         shortage.at().record(),
         "Found short "
             + Days.ago(standing.age())

@@ -3,7 +3,6 @@ package kitwright.shortage;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -26,9 +25,7 @@ public final class SubstitutionServesLess implements Rule {
   private Finding finding(Substitution substitution, Serves serves, String why) {
     Substitution.InsteadOf instead = substitution.insteadOf();
     String what = instead.item().map(ref -> ref.id()).or(instead::what).orElse("what it replaces");
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         substitution.at().of(substitution.use().isEmpty() ? "instead-of" : "use"),
         "The substitution "
             + substitution.id()

@@ -1,32 +1,23 @@
 package kitwright.substitution;
 
 import java.util.List;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Facts;
-import kitwright.ledger.Rule;
 
 /** Fires where the assessment of a structural substitution does not ask what must be asked. */
-public final class AssessmentAsksTooLittle implements Rule {
+public final class AssessmentAsksTooLittle implements AssessedRule {
   @Override
-  public void examine(Facts day, Findings out) {
-    Assessed.each(
-        Standings.on(day),
-        day.ledger(),
-        (standing, assessment, verdict) -> {
-          if (standing.lacks(Lack.ASKS_TOO_LITTLE)) {
-            out.add(finding(standing, assessment));
-          }
-        });
+  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+    if (standing.lacks(Lack.ASKS_TOO_LITTLE)) {
+      out.add(finding(standing, assessment));
+    }
   }
 
   private Finding finding(Standing standing, Assessment assessment) {
     String missing = String.join(" and ", Asked.missing(assessment));
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         assessment.at().of("require"),
         "The assessment "
             + assessment.id()

@@ -4,29 +4,19 @@ import java.util.List;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Facts;
-import kitwright.ledger.Rule;
 
 /** Fires where the assessment of a substitution misses what it itself requires. */
-public final class AssessmentFails implements Rule {
+public final class AssessmentFails implements AssessedRule {
   @Override
-  public void examine(Facts day, Findings out) {
-    Assessed.each(
-        Standings.on(day),
-        day.ledger(),
-        (standing, assessment, verdict) -> {
-          if (verdict.fails()) {
-            out.add(finding(standing, assessment, verdict));
-          }
-        });
+  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+    if (verdict.fails()) {
+      out.add(finding(standing, assessment, verdict));
+    }
   }
 
   private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         assessment.at().of(assessment.require().isEmpty() ? "allow" : "require"),
         "The assessment "
             + assessment.id()

@@ -6,24 +6,17 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
-import kitwright.ledger.Rule;
 
 /**
  * Fires where the assessment of a substitution comes to no result, because something is lacking.
  */
-public final class AssessmentInconclusive implements Rule {
+public final class AssessmentInconclusive implements AssessedRule {
   @Override
-  public void examine(Facts day, Findings out) {
-    Assessed.each(
-        Standings.on(day),
-        day.ledger(),
-        (standing, assessment, verdict) -> {
-          if (!verdict.passes() && !verdict.fails()) {
-            out.add(finding(standing, assessment, verdict));
-          }
-        });
+  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+    if (!verdict.passes() && !verdict.fails()) {
+      out.add(finding(standing, assessment, verdict));
+    }
   }
 
   private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {

@@ -3,9 +3,7 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.assessment.Judging;
 import kitwright.assessment.sheet.Verdict;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.Condition;
@@ -28,9 +26,7 @@ public final class ConditionUncheckable implements Rule {
     Verdict verdict = judging.conditions().apply(condition);
     if (verdict.outcome() == Verdict.Outcome.CANNOT_TELL) {
       out.add(
-          new Finding(
-              name(),
-              Severity.WARN,
+          warn(
               condition.at().of(condition.atLeast().isEmpty() ? "section" : "at-least"),
               "A condition of the signature under "
                   + standing.substitution().id()

@@ -3,9 +3,7 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.assessment.Judging;
 import kitwright.assessment.sheet.Verdict;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.Condition;
@@ -27,9 +25,7 @@ public final class ConditionUnmet implements Rule {
     Verdict verdict = judging.conditions().apply(condition);
     if (verdict.fails()) {
       out.add(
-          new Finding(
-              name(),
-              Severity.STOP,
+          stop(
               condition.at().of("at-least"),
               "A condition of the signature under "
                   + standing.substitution().id()

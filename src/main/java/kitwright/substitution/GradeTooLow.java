@@ -3,7 +3,6 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
@@ -19,9 +18,7 @@ public final class GradeTooLow implements Rule {
 
   private Finding finding(Standing standing) {
     String grade = Plain.word(standing.grade());
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         standing.substitution().at().of("grade"),
         "The substitution "
             + standing.substitution().id()

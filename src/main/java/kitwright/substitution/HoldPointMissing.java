@@ -3,7 +3,6 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Rule;
@@ -20,9 +19,7 @@ public final class HoldPointMissing implements Rule {
   }
 
   private Finding finding(Standing standing) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         standing.substitution().at().record(),
         "The structural substitution "
             + standing.substitution().id()

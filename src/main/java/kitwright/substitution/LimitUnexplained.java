@@ -2,35 +2,25 @@ package kitwright.substitution;
 
 import java.math.BigDecimal;
 import java.util.List;
+import kitwright.assessment.sheet.Verdict;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Facts;
-import kitwright.ledger.Rule;
 import kitwright.value.Decimal;
 import kitwright.value.Ref;
 
 /** Fires where a structural assessment accepts less than was drawn and does not say why. */
-public final class LimitUnexplained implements Rule {
+public final class LimitUnexplained implements AssessedRule {
   @Override
-  public void examine(Facts day, Findings out) {
-    Assessed.each(
-        Standings.on(day),
-        day.ledger(),
-        (standing, assessment, verdict) -> {
-          if (standing.lacks(Lack.LIMIT_UNEXPLAINED)) {
-            Asked.unexplained(assessment)
-                .forEach(
-                    (measure, limit) -> out.add(finding(standing, assessment, measure, limit)));
-          }
-        });
+  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+    if (standing.lacks(Lack.LIMIT_UNEXPLAINED)) {
+      Asked.unexplained(assessment)
+          .forEach((measure, limit) -> out.add(finding(standing, assessment, measure, limit)));
+    }
   }
 
   private Finding finding(Standing standing, Assessment assessment, Ref measure, BigDecimal limit) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         measure.at(),
         "The assessment "
             + assessment.id()

@@ -2,9 +2,7 @@ package kitwright.substitution;
 
 import java.util.List;
 import java.util.Optional;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
@@ -30,9 +28,7 @@ public final class PersonTwice implements Rule {
     Optional<String> contact = Persons.contact(later);
     if (named || (contact.isPresent() && contact.equals(Persons.contact(earlier)))) {
       out.add(
-          new Finding(
-              name(),
-              Severity.WARN,
+          warn(
               later.at().of(named ? "name" : "contact"),
               later.id()
                   + " has the same "

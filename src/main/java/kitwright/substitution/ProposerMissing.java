@@ -3,7 +3,6 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
@@ -17,9 +16,7 @@ public final class ProposerMissing implements Rule {
   }
 
   private Finding finding(Standing standing) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         standing.substitution().at().record(),
         "Nobody says who proposed the structural substitution "
             + standing.substitution().id()

@@ -1,9 +1,7 @@
 package kitwright.substitution;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Party;
@@ -21,9 +19,7 @@ public final class RightUnfit implements RecordRule<Party> {
     if (!Rights.fits(party.role(), Grade.STRUCTURAL)
         && party.maySign().stream().anyMatch(right -> right.grade() == Grade.STRUCTURAL)) {
       out.add(
-          new Finding(
-              name(),
-              Severity.WARN,
+          warn(
               party.at().of("may-sign"),
               party.name()
                   + " is a "

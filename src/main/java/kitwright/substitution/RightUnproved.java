@@ -3,9 +3,7 @@ package kitwright.substitution;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Party;
@@ -33,9 +31,7 @@ public final class RightUnproved implements Rule {
         .forEach(
             right ->
                 out.add(
-                    new Finding(
-                        name(),
-                        Severity.NOTE,
+                    note(
                         right.at().record(),
                         party.name()
                             + " has signed structural work, and nothing shows that they may.",

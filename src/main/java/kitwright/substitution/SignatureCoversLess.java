@@ -3,7 +3,6 @@ package kitwright.substitution;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
@@ -28,9 +27,7 @@ public final class SignatureCoversLess implements Rule {
 
   private Finding finding(Standing standing, Signature signature, Ledger ledger) {
     String id = standing.substitution().id();
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         signature.signOff().at().of("covers"),
         "The signature of "
             + ledger

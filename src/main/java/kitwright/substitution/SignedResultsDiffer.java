@@ -3,9 +3,7 @@ package kitwright.substitution;
 import java.util.List;
 import java.util.Optional;
 import kitwright.assessment.Assessments;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 
@@ -34,9 +32,7 @@ public final class SignedResultsDiffer implements Rule {
     List<String> moved = Seen.of(signature.signOff()).map(saw -> saw.moved(now)).orElse(List.of());
     if (!moved.isEmpty()) {
       out.add(
-          new Finding(
-              name(),
-              Severity.NOTE,
+          note(
               signature.signOff().at().of("saw"),
               "Under "
                   + standing.substitution().id()

@@ -3,7 +3,6 @@ package kitwright.takeoff;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
@@ -27,9 +26,7 @@ public final class TakeOffIncomplete implements Rule {
   }
 
   private Finding finding(Task task, Task.Use use, TakeOff.Gap gap) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         use.at().of("section"),
         "It is not known " + gap.what() + ", which " + task.named() + " takes.",
         "It is in no look-ahead and no order, and the task is not told as ready.",

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.Rule;
@@ -29,9 +28,7 @@ public final class ForecastGap implements Rule {
 
   private Finding finding(ForecastDay after, LocalDate first, LocalDate last) {
     boolean one = first.equals(last);
-    return new Finding(
-        name(),
-        Severity.NOTE,
+    return note(
         after.at().of("day"),
         "The forecast has nothing for " + new Days(first, last).named() + ".",
         "No window for glue, paint or outdoor work can be found across a day without forecast.",

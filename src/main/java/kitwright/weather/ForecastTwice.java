@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
@@ -35,9 +34,7 @@ public final class ForecastTwice implements Rule {
   }
 
   private Finding finding(Build.Climate row, Build.Climate first) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         row.at().of("month"),
         "The climate has more than one row for "
             + Days.month(LocalDate.of(2026, row.month().ofYear(), 1))
@@ -51,9 +48,7 @@ public final class ForecastTwice implements Rule {
 
   private Finding finding(ForecastDay row, ForecastDay first) {
     boolean same = Outlook.sayTheSame(first, row);
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         row.at().of("day"),
         "The forecast has more than one row for "
             + Days.named(row.day())

@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
@@ -84,9 +83,7 @@ public final class Outlook implements Rule {
   }
 
   private Finding finding(kitwright.ledger.ForecastDay row, String what) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         row.at().of("day"),
         "The forecast for " + Days.named(row.day()) + " says " + what + ".",
         "The day counts as not foretold, and no window is found across it.",

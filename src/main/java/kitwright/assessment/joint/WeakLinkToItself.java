@@ -1,9 +1,7 @@
 package kitwright.assessment.joint;
 
 import java.util.List;
-import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
@@ -19,9 +17,7 @@ public final class WeakLinkToItself implements Rule {
           .ifPresent(
               link ->
                   out.add(
-                      new Finding(
-                          name(),
-                          Severity.STOP,
+                      stop(
                           link.at().of("protected"),
                           "The weak link of assessment "
                               + assessment.id()

@@ -6,7 +6,6 @@ import java.util.Optional;
 import kitwright.assessment.sheet.Band;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
@@ -111,9 +110,7 @@ public final class MaterialImpossible implements Rule {
   }
 
   private Finding finding(Material material, String key, String what, String mend) {
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         material.at().of(key),
         what,
         "Every assessment that leans on it is open until it is put right.",
