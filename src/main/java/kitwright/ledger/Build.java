@@ -62,7 +62,8 @@ public record Build(
     public static final Week USUAL =
         new Week(List.of(Day.MON, Day.TUE, Day.WED, Day.THU, Day.FRI), BigDecimal.valueOf(8));
 
-    private static final Sort<BigDecimal> HOURS = new Hours();
+    private static final Sort<BigDecimal> HOURS =
+        Sort.in(Unit.HOUR, "hours", "^" + Sort.NUMBER + "\\s*h?$", Week::hours);
 
     static Week read(Keys k) {
       List<Day> days =
@@ -83,24 +84,12 @@ public record Build(
     }
 
     /** Hours of a working day: a number, with or without its unit. */
-    private static final class Hours extends Sort<BigDecimal> {
-      Hours() {
-        super("hours", "^" + NUMBER + "\\s*h?$");
+    private static BigDecimal hours(String text, Keys keys) throws Misread {
+      BigDecimal hours = Decimal.parse(text.replaceFirst("\\s*h$", ""));
+      if (hours.signum() <= 0 || hours.compareTo(BigDecimal.valueOf(24)) > 0) {
+        throw new Misread("a working day has more than 0 and at most 24 hours", "write hours: 8");
       }
-
-      @Override
-      public BigDecimal read(String text, Keys keys) throws Misread {
-        BigDecimal hours = Decimal.parse(text.replaceFirst("\\s*h$", ""));
-        if (hours.signum() <= 0 || hours.compareTo(BigDecimal.valueOf(24)) > 0) {
-          throw new Misread("a working day has more than 0 and at most 24 hours", "write hours: 8");
-        }
-        return hours;
-      }
-
-      @Override
-      public Optional<Unit> bare() {
-        return Optional.of(Unit.HOUR);
-      }
+      return hours;
     }
   }
 

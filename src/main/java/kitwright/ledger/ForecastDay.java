@@ -28,26 +28,19 @@ public record ForecastDay(
     Optional<String> source,
     At at)
     implements Entry {
-  private static final Sort<BigDecimal> CELSIUS = new Celsius();
+  private static final Sort<BigDecimal> CELSIUS =
+      Sort.in(
+          Unit.CELSIUS,
+          "degrees Celsius",
+          "^\\s*" + Sort.NUMBER + "\\s*(°?C)?\\s*$",
+          ForecastDay::celsius);
 
-  private static final class Celsius extends Sort<BigDecimal> {
-    Celsius() {
-      super("degrees Celsius", "^\\s*" + NUMBER + "\\s*(°?C)?\\s*$");
+  private static BigDecimal celsius(String text, Keys keys) throws Misread {
+    BigDecimal degrees = Decimal.parse(text.strip().replaceFirst("\\s*(°?C)$", ""));
+    if (degrees.abs().compareTo(BigDecimal.valueOf(70)) > 0) {
+      throw new Misread("a temperature of " + text, "write degrees Celsius, such as 12 or -3");
     }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      BigDecimal degrees = Decimal.parse(text.strip().replaceFirst("\\s*(°?C)$", ""));
-      if (degrees.abs().compareTo(BigDecimal.valueOf(70)) > 0) {
-        throw new Misread("a temperature of " + text, "write degrees Celsius, such as 12 or -3");
-      }
-      return degrees;
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.CELSIUS);
-    }
+    return degrees;
   }
 
   static ForecastDay read(Keys k) {

@@ -91,26 +91,15 @@ public record LogDay(
   private static final Pattern TURNS = Pattern.compile("(?i)[\\s>*_#`-]*audience\\s*[:=].*");
 
   private static final Pattern OPENS = Pattern.compile("\\s*audience: public\\s*");
-  private static final Sort<BigDecimal> HOURS = new Hours();
+  private static final Sort<BigDecimal> HOURS =
+      Sort.in(Unit.HOUR, "hours of a day", "^\\s*[0-9].*$", LogDay::hours);
 
-  private static final class Hours extends Sort<BigDecimal> {
-    Hours() {
-      super("hours of a day", "^\\s*[0-9].*$");
+  private static BigDecimal hours(String text, Keys keys) throws Misread {
+    Quantity hours = Quantity.parse(text, Unit.HOUR, Dimension.TIME).in(Unit.HOUR);
+    if (hours.amount().compareTo(BigDecimal.valueOf(24)) > 0) {
+      throw new Misread(text + " hours in one day", "a day has 24 hours; write what was worked");
     }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      Quantity hours = Quantity.parse(text, Unit.HOUR, Dimension.TIME).in(Unit.HOUR);
-      if (hours.amount().compareTo(BigDecimal.valueOf(24)) > 0) {
-        throw new Misread(text + " hours in one day", "a day has 24 hours; write what was worked");
-      }
-      return hours.amount();
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.HOUR);
-    }
+    return hours.amount();
   }
 
   @Override

@@ -104,49 +104,36 @@ public record Material(
     MINIMUM
   }
 
-  private static final kitwright.ledger.Sort<BigDecimal> ANGLE = new Angle();
+  private static final kitwright.ledger.Sort<BigDecimal> ANGLE =
+      kitwright.ledger.Sort.in(
+          Unit.DEGREE,
+          "degrees",
+          "^" + kitwright.ledger.Sort.NUMBER + "\\s*(deg|°)?$",
+          Material::angle);
 
-  private static final class Angle extends kitwright.ledger.Sort<BigDecimal> {
-    Angle() {
-      super("degrees", "^" + NUMBER + "\\s*(deg|°)?$");
+  private static BigDecimal angle(String text, Keys keys) throws Misread {
+    BigDecimal degrees = Decimal.parse(text.replaceFirst("\\s*(deg|°)$", ""));
+    if (degrees.abs().compareTo(BigDecimal.valueOf(180)) > 0) {
+      throw new Misread("an angle of " + text + " degrees", "write it between -90 and 90");
     }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      BigDecimal degrees = Decimal.parse(text.replaceFirst("\\s*(deg|°)$", ""));
-      if (degrees.abs().compareTo(BigDecimal.valueOf(180)) > 0) {
-        throw new Misread("an angle of " + text + " degrees", "write it between -90 and 90");
-      }
-      return degrees;
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.DEGREE);
-    }
+    return degrees;
   }
 
-  private static final kitwright.ledger.Sort<String> OPEN = new Open();
+  private static final kitwright.ledger.Sort<String> OPEN =
+      kitwright.ledger.Sort.of("key of a property, or all", "", Material::open);
 
   /** A name that is none would leave what it means confirmed. */
-  private static final class Open extends kitwright.ledger.Sort<String> {
-    Open() {
-      super("key of a property, or all", "");
+  private static String open(String text, Keys keys) throws Misread {
+    String key = text.strip();
+    List<String> known = MaterialProperty.keys();
+    if (key.equals("all") || known.contains(key)) {
+      return key;
     }
-
-    @Override
-    public String read(String text, Keys keys) throws Misread {
-      String key = text.strip();
-      List<String> known = MaterialProperty.keys();
-      if (key.equals("all") || known.contains(key)) {
-        return key;
-      }
-      throw new Misread(
-          "“" + key + "” is no property of a material",
-          Nearest.to(key.replace(' ', '-'), known)
-              .map(near -> "write " + near)
-              .orElse("write all, or one of: " + String.join(", ", known)));
-    }
+    throw new Misread(
+        "“" + key + "” is no property of a material",
+        Nearest.to(key.replace(' ', '-'), known)
+            .map(near -> "write " + near)
+            .orElse("write all, or one of: " + String.join(", ", known)));
   }
 
   /** The same with another value of a property. */

@@ -114,7 +114,13 @@ public record Section(
       Optional<Quantity> angle,
       List<Strip> strips,
       At at) {
-    private static final Sort<Quantity> ANGLE = new Angle();
+    private static final Sort<Quantity> ANGLE =
+        Sort.in(
+            Unit.DEGREE,
+            "degrees",
+            "^\\s*[-−]?\\s*" + Sort.NUMBER + "\\s*(deg|°)?\\s*$",
+            Layer::angle);
+    private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
     static Layer read(Keys k) {
       return new Layer(
@@ -134,27 +140,13 @@ public record Section(
     }
 
     /** Plies lie at plus and minus: −45 degrees is the same direction as 135. */
-    private static final class Angle extends Sort<Quantity> {
-      private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
-
-      Angle() {
-        super("degrees", "^\\s*[-−]?\\s*" + NUMBER + "\\s*(deg|°)?\\s*$");
-      }
-
-      @Override
-      public Quantity read(String text, Keys keys) throws Misread {
-        boolean minus = text.startsWith("-") || text.startsWith("−");
-        Quantity angle =
-            Quantity.parse(minus ? text.substring(1).strip() : text, Unit.DEGREE, Dimension.ANGLE);
-        return minus
-            ? new Quantity(HALF_TURN.subtract(angle.amount().remainder(HALF_TURN)), Unit.DEGREE)
-            : angle;
-      }
-
-      @Override
-      public Optional<Unit> bare() {
-        return Optional.of(Unit.DEGREE);
-      }
+    private static Quantity angle(String text, Keys keys) throws Misread {
+      boolean minus = text.startsWith("-") || text.startsWith("−");
+      Quantity angle =
+          Quantity.parse(minus ? text.substring(1).strip() : text, Unit.DEGREE, Dimension.ANGLE);
+      return minus
+          ? new Quantity(HALF_TURN.subtract(angle.amount().remainder(HALF_TURN)), Unit.DEGREE)
+          : angle;
     }
   }
 

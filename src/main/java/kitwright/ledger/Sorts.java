@@ -1,5 +1,9 @@
 package kitwright.ledger;
 
+import static kitwright.ledger.Sort.Trait.MAY_LOOK_LIKE_NUMBER;
+import static kitwright.ledger.Sort.Trait.NEVER_NEGATIVE;
+import static kitwright.ledger.Sort.Trait.WHOLE;
+
 import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.time.LocalDate;
@@ -25,24 +29,55 @@ import kitwright.value.Unit;
 final class Sorts {
   private static final String DATE = "(19|20|21)[0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])";
 
-  static final Sort<String> TEXT = new Text();
-  static final Sort<String> WORD = new Word();
+  private static final String SHARE_PATTERN = "^\\s*" + Sort.NUMBER + "\\s*%?\\s*$";
+
+  static final Sort<String> TEXT = Sort.of("text", "", Sorts::text);
+
+  /** A text exactly as it is written. */
+  static final Sort<String> WORD = Sort.of("text", "", (text, keys) -> text);
+
   static final Sort<Quantity> ANY = new Measure(Unit.ONE, Optional.empty());
-  static final Sort<String> ID = new Id();
-  static final Sort<LocalDate> HAPPENED = new Day("day that has happened");
-  static final Sort<LocalDate> PLANNED = new Day("day");
-  static final Sort<Days> DAYS = new Stretch();
-  static final Sort<Money> MONEY = new Amount();
-  static final Sort<Price> PRICE = new Rate();
-  static final Sort<BigDecimal> NUMBER = new PlainNumber();
-  static final Sort<Integer> COUNT = new Count();
-  static final Sort<BigDecimal> SHARE = new Share();
-  static final Sort<BigDecimal> RATIO = new Ratio();
-  static final Sort<Size> SIZE = new Sides();
+  static final Sort<String> ID =
+      Sort.of("id", "^[^\\s/\\\\]{1,120}$", Sorts::id, MAY_LOOK_LIKE_NUMBER);
+  static final Sort<LocalDate> HAPPENED = day("day that has happened");
+  static final Sort<LocalDate> PLANNED = day("day");
+  static final Sort<Days> DAYS =
+      Sort.of(
+          "day, or the first and last of several",
+          "^\\s*" + DATE + "(\\s*\\.\\.\\s*" + DATE + ")?\\s*$",
+          (text, keys) -> Days.parse(text));
+  static final Sort<Money> MONEY =
+      Sort.in(
+          Unit.ONE,
+          "money",
+          "^\\s*" + Sort.NUMBER + "(\\s*[A-Z]{3})?\\s*$",
+          (text, keys) -> Money.parse(text, keys.currency()));
+  static final Sort<Price> PRICE =
+      Sort.in(
+          Unit.ONE,
+          "price",
+          "^\\s*\\+?[0-9.]+(\\s+[A-Z]{3})?(\\s*/\\s*\\S+)?\\s*$",
+          (text, keys) -> Price.parse(text, keys.currency()),
+          NEVER_NEGATIVE);
+  static final Sort<BigDecimal> NUMBER =
+      Sort.in(Unit.ONE, "number", "^" + Sort.NUMBER + "$", (text, keys) -> Decimal.parse(text));
+  static final Sort<Integer> COUNT =
+      Sort.in(Unit.EACH, "whole number", "^[0-9]{1,6}$", Sorts::count, NEVER_NEGATIVE, WHOLE);
+  static final Sort<BigDecimal> SHARE =
+      Sort.in(Unit.ONE, "share", SHARE_PATTERN, Sorts::share, NEVER_NEGATIVE);
+  static final Sort<BigDecimal> RATIO =
+      Sort.in(Unit.ONE, "ratio", SHARE_PATTERN, Sorts::ratio, NEVER_NEGATIVE);
+  static final Sort<Size> SIZE =
+      Sort.of(
+          "length x width, or length x width x thickness",
+          "^[^x×*]+([x×*][^x×*]+){1,2}$",
+          (text, keys) -> Size.parse(text));
   static final Sort<Boolean> FLAG = new Flag();
-  static final Sort<Currency> CURRENCY = new Code();
-  static final Sort<String> FILE = new File();
-  static final Sort<String> SHA256 = new Digest();
+  static final Sort<Currency> CURRENCY =
+      Sort.of("currency of ISO 4217", "^[A-Z]{3}$", (text, keys) -> Money.currency(text));
+  static final Sort<String> FILE = Sort.of("path of a file", "", Sorts::text);
+  static final Sort<String> SHA256 =
+      Sort.of("SHA-256", "^\\s*[0-9a-fA-F]{64}\\s*$", Sorts::digest, MAY_LOOK_LIKE_NUMBER);
 
   private Sorts() {}
 
@@ -53,240 +88,66 @@ final class Sorts {
         : Normalizer.normalize(id, Normalizer.Form.NFC);
   }
 
-  private static class Text extends Sort<String> {
-    Text() {
-      super("text", "");
+  private static String text(String text, Keys keys) throws Misread {
+    String stripped = text.strip();
+    if (stripped.isEmpty()) {
+      throw new Misread("the text is empty", "write something, or leave the key out");
     }
-
-    Text(String word) {
-      super(word, "");
-    }
-
-    @Override
-    public String read(String text, Keys keys) throws Misread {
-      String stripped = text.strip();
-      if (stripped.isEmpty()) {
-        throw new Misread("the text is empty", "write something, or leave the key out");
-      }
-      return stripped;
-    }
+    return stripped;
   }
 
-  /** A text exactly as it is written. */
-  private static final class Word extends Sort<String> {
-    Word() {
-      super("text", "");
+  private static String id(String text, Keys keys) throws Misread {
+    if (text.isBlank() || text.length() > 120) {
+      throw new Misread("an id has 1 to 120 characters", "write a short name without spaces");
     }
-
-    @Override
-    public String read(String text, Keys keys) {
-      return text;
-    }
-  }
-
-  /** The path of a file that shows something. */
-  private static final class File extends Text {
-    File() {
-      super("path of a file");
-    }
-  }
-
-  private static final class Id extends Sort<String> {
-    Id() {
-      super("id", "^[^\\s/\\\\]{1,120}$");
-    }
-
-    @Override
-    public boolean mayLookLikeNumber() {
-      return true;
-    }
-
-    @Override
-    public String read(String text, Keys keys) throws Misread {
-      if (text.isBlank() || text.length() > 120) {
-        throw new Misread("an id has 1 to 120 characters", "write a short name without spaces");
-      }
-      boolean odd = false;
-      for (int i = 0; i < text.length(); i++) {
-        odd |= isOdd(text.codePointAt(i));
-      }
-      if (odd) {
+    for (int i = 0; i < text.length(); i++) {
+      if (isOdd(text.codePointAt(i))) {
         throw new Misread(
             "the id “" + text + "” holds a space, a slash or an invisible character",
             "use letters, digits, full stops and hyphens");
       }
-      return composed(text);
     }
-
-    private static boolean isOdd(int c) {
-      return Character.isWhitespace(c)
-          || Character.getType(c) == Character.FORMAT
-          || Character.isISOControl(c)
-          || c == '/'
-          || c == '\\';
-    }
+    return composed(text);
   }
 
-  private static final class Day extends Sort<LocalDate> {
-    Day(String word) {
-      super(word, "^\\s*" + DATE + "\\s*$");
-    }
-
-    @Override
-    public LocalDate read(String text, Keys keys) throws Misread {
-      return keys.recall().day(text);
-    }
+  private static boolean isOdd(int c) {
+    return Character.isWhitespace(c)
+        || Character.getType(c) == Character.FORMAT
+        || Character.isISOControl(c)
+        || c == '/'
+        || c == '\\';
   }
 
-  private static final class Stretch extends Sort<Days> {
-    Stretch() {
-      super(
-          "day, or the first and last of several",
-          "^\\s*" + DATE + "(\\s*\\.\\.\\s*" + DATE + ")?\\s*$");
-    }
-
-    @Override
-    public Days read(String text, Keys keys) throws Misread {
-      return Days.parse(text);
-    }
+  private static Sort<LocalDate> day(String word) {
+    return Sort.of(word, "^\\s*" + DATE + "\\s*$", (text, keys) -> keys.recall().day(text));
   }
 
-  private static final class Amount extends Sort<Money> {
-    Amount() {
-      super("money", "^\\s*" + NUMBER + "(\\s*[A-Z]{3})?\\s*$");
+  private static Integer count(String text, Keys keys) throws Misread {
+    if (!text.matches("\\d{1,6}")) {
+      throw new Misread("“" + text + "” is not a whole number", "write digits only, such as 4");
     }
-
-    @Override
-    public Money read(String text, Keys keys) throws Misread {
-      return Money.parse(text, keys.currency());
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.ONE);
-    }
+    return Integer.valueOf(text);
   }
 
-  private static final class Rate extends Sort<Price> {
-    Rate() {
-      super("price", "^\\s*\\+?[0-9.]+(\\s+[A-Z]{3})?(\\s*/\\s*\\S+)?\\s*$");
-    }
-
-    @Override
-    public boolean isNeverNegative() {
-      return true;
-    }
-
-    @Override
-    public Price read(String text, Keys keys) throws Misread {
-      return Price.parse(text, keys.currency());
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.ONE);
-    }
+  private static BigDecimal share(String text, Keys keys) throws Misread {
+    return Quantity.parse(text, Unit.ONE, Dimension.RATIO)
+        .amount()
+        .multiply(text.strip().endsWith("%") ? Unit.PERCENT.factor() : BigDecimal.ONE);
   }
 
-  private static final class PlainNumber extends Sort<BigDecimal> {
-    PlainNumber() {
-      super("number", "^" + NUMBER + "$");
-    }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      return Decimal.parse(text);
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.ONE);
-    }
+  private static BigDecimal ratio(String text, Keys keys) throws Misread {
+    Quantity ratio = Quantity.parse(text, Unit.ONE, Dimension.RATIO);
+    return ratio.amount().multiply(ratio.unit().factor());
   }
 
-  private static final class Count extends Sort<Integer> {
-    Count() {
-      super("whole number", "^[0-9]{1,6}$");
+  private static String digest(String text, Keys keys) throws Misread {
+    String digest = text.strip().toLowerCase(Locale.ROOT);
+    if (!digest.matches("[0-9a-f]{64}")) {
+      throw new Misread(
+          "a SHA-256 has 64 hexadecimal digits, this has " + digest.length() + " characters",
+          "run “kitwright hash FILE” and paste what it prints");
     }
-
-    @Override
-    public boolean isNeverNegative() {
-      return true;
-    }
-
-    @Override
-    public boolean isWhole() {
-      return true;
-    }
-
-    @Override
-    public Integer read(String text, Keys keys) throws Misread {
-      if (!text.matches("\\d{1,6}")) {
-        throw new Misread("“" + text + "” is not a whole number", "write digits only, such as 4");
-      }
-      return Integer.valueOf(text);
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.EACH);
-    }
-  }
-
-  private static final class Share extends Sort<BigDecimal> {
-    Share() {
-      super("share", "^\\s*" + NUMBER + "\\s*%?\\s*$");
-    }
-
-    @Override
-    public boolean isNeverNegative() {
-      return true;
-    }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      return Quantity.parse(text, Unit.ONE, Dimension.RATIO)
-          .amount()
-          .multiply(text.strip().endsWith("%") ? Unit.PERCENT.factor() : BigDecimal.ONE);
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.ONE);
-    }
-  }
-
-  private static final class Ratio extends Sort<BigDecimal> {
-    Ratio() {
-      super("ratio", "^\\s*" + NUMBER + "\\s*%?\\s*$");
-    }
-
-    @Override
-    public boolean isNeverNegative() {
-      return true;
-    }
-
-    @Override
-    public BigDecimal read(String text, Keys keys) throws Misread {
-      Quantity ratio = Quantity.parse(text, Unit.ONE, Dimension.RATIO);
-      return ratio.amount().multiply(ratio.unit().factor());
-    }
-
-    @Override
-    public Optional<Unit> bare() {
-      return Optional.of(Unit.ONE);
-    }
-  }
-
-  private static final class Sides extends Sort<Size> {
-    Sides() {
-      super("length x width, or length x width x thickness", "^[^x×*]+([x×*][^x×*]+){1,2}$");
-    }
-
-    @Override
-    public Size read(String text, Keys keys) throws Misread {
-      return Size.parse(text);
-    }
+    return digest;
   }
 
   private static final class Flag extends Sort<Boolean> {
@@ -306,39 +167,6 @@ final class Sorts {
     @Override
     public List<String> words() {
       return List.of("yes", "no", "true", "false");
-    }
-  }
-
-  private static final class Code extends Sort<Currency> {
-    Code() {
-      super("currency of ISO 4217", "^[A-Z]{3}$");
-    }
-
-    @Override
-    public Currency read(String text, Keys keys) throws Misread {
-      return Money.currency(text);
-    }
-  }
-
-  private static final class Digest extends Sort<String> {
-    Digest() {
-      super("SHA-256", "^\\s*[0-9a-fA-F]{64}\\s*$");
-    }
-
-    @Override
-    public boolean mayLookLikeNumber() {
-      return true;
-    }
-
-    @Override
-    public String read(String text, Keys keys) throws Misread {
-      String digest = text.strip().toLowerCase(Locale.ROOT);
-      if (!digest.matches("[0-9a-f]{64}")) {
-        throw new Misread(
-            "a SHA-256 has 64 hexadecimal digits, this has " + digest.length() + " characters",
-            "run “kitwright hash FILE” and paste what it prints");
-      }
-      return digest;
     }
   }
 

@@ -96,7 +96,12 @@ public record Substitution(
       List<Evidence> signature,
       List<Evidence> evidence,
       At at) {
-    private static final Sort<String> FINGERPRINT = new Digits();
+    private static final Sort<String> FINGERPRINT =
+        Sort.of(
+            "fingerprint",
+            "^\\s*[0-9a-fA-F]{12,64}\\s*$",
+            SignOff::digits,
+            Sort.Trait.MAY_LOOK_LIKE_NUMBER);
 
     static SignOff read(Keys k) {
       return new SignOff(
@@ -126,26 +131,14 @@ public record Substitution(
     }
 
     /** The digits of what was signed. */
-    private static final class Digits extends Sort<String> {
-      Digits() {
-        super("fingerprint", "^\\s*[0-9a-fA-F]{12,64}\\s*$");
+    private static String digits(String text, Keys keys) throws Misread {
+      String digits = text.strip().toLowerCase(Locale.ROOT);
+      if (!digits.matches("[0-9a-f]{12,64}")) {
+        throw new Misread(
+            "a fingerprint has 12 to 64 hexadecimal digits",
+            "copy the one that “kitwright fingerprint” shows for the record that was signed");
       }
-
-      @Override
-      public boolean mayLookLikeNumber() {
-        return true;
-      }
-
-      @Override
-      public String read(String text, Keys keys) throws Misread {
-        String digits = text.strip().toLowerCase(Locale.ROOT);
-        if (!digits.matches("[0-9a-f]{12,64}")) {
-          throw new Misread(
-              "a fingerprint has 12 to 64 hexadecimal digits",
-              "copy the one that “kitwright fingerprint” shows for the record that was signed");
-        }
-        return digits;
-      }
+      return digits;
     }
   }
 
