@@ -1,20 +1,14 @@
 package kitwright.assessment.material;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.assessment.sheet.Print;
-import kitwright.assessment.sheet.Sources;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.KnockDown;
 import kitwright.ledger.Material.Sort;
-import kitwright.mechanics.timber.LoadDuration;
-import kitwright.mechanics.timber.TimberFactors;
-import kitwright.value.Nearest;
-import kitwright.value.Ref;
 
 /**
  * The knock-downs that an assessment puts on strengths and moduli: each by a name of a closed list,
@@ -67,7 +61,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
           && (on == KnockDown.For.STIFFNESS ? isWood(laid.sort()) : isStrength(on, laid.sort()));
     }
 
-    private boolean meets(Factor other) {
+    boolean meets(Factor other) {
       return on == other.on
           && (side.isEmpty() || other.side.isEmpty() || side.equals(other.side))
           && (layer.isEmpty() || other.layer.isEmpty() || layer.equals(other.layer));
@@ -79,7 +73,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     }
 
     public String words() {
-      return name(on) + where();
+      return on.word() + where();
     }
   }
 
@@ -125,60 +119,12 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
   }
 
   public static Factors of(Assessment assessment) {
-    List<String> unheard = new ArrayList<>();
-    return of(assessment, unheard);
+    return of(assessment, new ArrayList<>());
   }
 
   /** Those that can be; what is lacking or wrong of the rest is told. */
   public static Factors of(Assessment assessment, List<String> lacking) {
-    List<Factor> all = new ArrayList<>();
-    assessment
-        .factors()
-        .forEach((name, value) -> ofBoth(name, value, assessment, lacking).ifPresent(all::add));
-    assessment.knockDowns().forEach(one -> ofOne(one, lacking).ifPresent(all::add));
-    twice(all, lacking);
-    if (assessment.designed().isPresent() && assessment.built().isPresent()) {
-      onBoth(all, lacking);
-    }
-    return new Factors(all, Map.of());
-  }
-
-  /** One cause takes once: a second factor for it is a slip, or takes back what the first took. */
-  private static void twice(List<Factor> all, List<String> lacking) {
-    for (int i = 0; i < all.size(); i++) {
-      for (Factor later : all.subList(i + 1, all.size())) {
-        if (all.get(i).meets(later)) {
-          lacking.add(
-              "there are two factors for " + later.words() + ": keep the one that is meant");
-        }
-      }
-    }
-  }
-
-  /**
-   * A load lasts as long on one part as on the other, and a share of the design stress is taken of
-   * both or of none.
-   */
-  private static void onBoth(List<Factor> all, List<String> lacking) {
-    for (KnockDown.For on : List.of(KnockDown.For.DURATION, KnockDown.For.DESIGN_STRESS)) {
-      List<Factor> some = all.stream().filter(one -> one.on() == on).toList();
-      for (Side side : Side.values()) {
-        if (!some.isEmpty()
-            && some.stream().noneMatch(one -> one.side().filter(s -> s != side).isEmpty())) {
-          lacking.add(
-              "the factor for "
-                  + name(on)
-                  + " is on one part alone, and what it is for acts on both: state it on the part"
-                  + " as "
-                  + side.name().toLowerCase(Locale.ROOT)
-                  + " too");
-        }
-      }
-      if (on == KnockDown.For.DURATION
-          && some.stream().mapToDouble(Factor::value).distinct().count() > 1) {
-        lacking.add("the load lasts as long on both parts, and their factors for duration differ");
-      }
-    }
+    return new Factors(new StatedFactors(assessment, lacking).all(), Map.of());
   }
 
   /** A material in a part, as a factor finds it; layers count from 1. */
@@ -211,163 +157,6 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
   /** Whether both parts of a comparison have the same. */
   public boolean alike() {
     return all.stream().allMatch(factor -> factor.side().isEmpty());
-  }
-
-  /** {@code factors: {moisture: 0.9}}: on both parts, its source among those of the assessment. */
-  private static Optional<Factor> ofBoth(
-      Ref name, BigDecimal value, Assessment assessment, List<String> lacking) {
-    Optional<KnockDown.For> on = KnockDown.For.of(name.id());
-    if (on.isEmpty()) {
-      lacking.add(
-          "“"
-              + name
-              + "” is no factor"
-              + Nearest.to(name.id(), KnockDown.For.words())
-                  .map(near -> ": did you mean “" + near + "”?")
-                  .orElse("; there are " + String.join(", ", KnockDown.For.words())));
-      return Optional.empty();
-    }
-    Optional<String> source = Sources.of(assessment).about(name.id());
-    if (source.isEmpty()) {
-      lacking.add(
-          "the factor “"
-              + name
-              + "” has no source: write it as “"
-              + name
-              + ": where it comes from” in “sources”, or under “knock-downs” with its source");
-    }
-    return possible(on.get(), value.doubleValue(), lacking)
-        .map(
-            factor ->
-                new Factor(
-                    on.get(), factor, Optional.empty(), Optional.empty(), source.orElse("none")));
-  }
-
-  private static Optional<Factor> ofOne(KnockDown stated, List<String> lacking) {
-    String name = name(stated.on());
-    if (stated.on() == KnockDown.For.DESIGN_STRESS
-        && stated.value().isEmpty()
-        && stated.source().filter(DesignStress::isNamedBy).isPresent()) {
-      lacking.add(DesignStress.SECOND_HAND);
-      return Optional.of(
-          new Factor(
-              stated.on(), 1, side(stated), stated.layer(), stated.source().orElseThrow(), true));
-    }
-    Optional<Double> value =
-        stated
-            .value()
-            .map(BigDecimal::doubleValue)
-            .or(() -> scarf(stated))
-            .or(() -> lasting(stated));
-    if (value.isEmpty()) {
-      lacking.add("the knock-down “" + name + "” states no value, and none follows for it");
-      return Optional.empty();
-    }
-    stated
-        .slope()
-        .filter(slope -> stated.on() == KnockDown.For.SCARF)
-        .filter(slope -> slope.doubleValue() < TimberFactors.STEEPEST)
-        .ifPresent(
-            slope ->
-                lacking.add(
-                    "a scarf of "
-                        + slope.toPlainString()
-                        + " to 1 is steeper than any is trusted, whatever its factor: 4 to 1 at the"
-                        + " steepest"));
-    if (isMixed(stated)) {
-      lacking.add(
-          "the knock-down “"
-              + name
-              + "” states more than its value asks for: a slope is of a scarf, lasts and"
-              + " service-class of a duration without a value");
-    }
-    boolean ruled = stated.value().isEmpty() && stated.on() == KnockDown.For.DURATION;
-    boolean sourced = ruled || stated.source().filter(Sources::isOne).isPresent();
-    if (!sourced) {
-      lacking.add(
-          stated.value().isEmpty()
-              ? "the knock-down for a scarf by its slope is not confirmed in its source ("
-                  + SCARF
-                  + "): state its value with a source"
-              : "the knock-down “" + name + "” has no source");
-    }
-    return possible(stated.on(), value.get(), lacking)
-        .map(
-            factor ->
-                new Factor(
-                    stated.on(),
-                    factor,
-                    side(stated),
-                    stated.layer(),
-                    ruled
-                        ? LASTING
-                        : stated.source().orElse(stated.value().isEmpty() ? SCARF : "none")));
-  }
-
-  private static boolean isMixed(KnockDown stated) {
-    boolean lasting = stated.lasts().isPresent() || stated.serviceClass().isPresent();
-    return (stated.slope().isPresent() && stated.on() != KnockDown.For.SCARF)
-        || (lasting && (stated.on() != KnockDown.For.DURATION || stated.value().isPresent()));
-  }
-
-  private static final String LASTING = "k_mod, EN 1995-1-1, table 3.1";
-
-  private static Optional<Double> lasting(KnockDown stated) {
-    return stated.on() == KnockDown.For.DURATION
-        ? stated
-            .lasts()
-            .flatMap(
-                lasts ->
-                    stated
-                        .serviceClass()
-                        .filter(wet -> wet >= 1 && wet <= 3)
-                        .map(LoadDuration.valueOf(lasts.name())::factor))
-        : Optional.empty();
-  }
-
-  private static final String SCARF =
-      "65 % at 4 to 1, 95 % at 20 to 1: Birmingham, Boat Building Techniques Illustrated, quoted";
-
-  private static Optional<Double> scarf(KnockDown stated) {
-    return stated.on() == KnockDown.For.SCARF
-        ? stated
-            .slope()
-            .filter(slope -> slope.doubleValue() >= TimberFactors.STEEPEST)
-            .map(slope -> TimberFactors.scarf(slope.doubleValue()))
-        : Optional.empty();
-  }
-
-  private static Optional<Side> side(KnockDown stated) {
-    return switch (stated.side()) {
-      case BOTH -> Optional.empty();
-      case DESIGNED -> Optional.of(Side.DESIGNED);
-      case BUILT -> Optional.of(Side.BUILT);
-    };
-  }
-
-  private static Optional<Double> possible(KnockDown.For on, double value, List<String> lacking) {
-    double most = most(on);
-    if (value > 0 && value <= most) {
-      return Optional.of(value);
-    }
-    lacking.add("the factor “" + name(on) + "” lies outside 0 to " + Print.number(most));
-    return Optional.empty();
-  }
-
-  /**
-   * Only time, drought and cold make wood stronger: NDS table 2.3.2 has 2 for an impact; Wood
-   * Handbook, equation 5-3 and table 5-16, less than 1.4 for dry and for cold wood.
-   */
-  private static double most(KnockDown.For on) {
-    return switch (on) {
-      case DURATION -> 2;
-      case MOISTURE, TEMPERATURE, STIFFNESS -> 1.4;
-      case GRADE, SCARF, SLOPE_OF_GRAIN, LAMINATE, CORE, METAL, DESIGN_STRESS -> 1;
-    };
-  }
-
-  private static String name(KnockDown.For on) {
-    return on.word();
   }
 
   /** On strengths of a sort of material in a layer of a part. */
