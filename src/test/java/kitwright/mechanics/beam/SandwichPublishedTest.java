@@ -182,7 +182,8 @@ class SandwichPublishedTest {
     assertThat(thin.spacing() / MM).isCloseTo(10.39, within(1e-9));
     double theirs = 500 / (75 * 10.195);
     assertThat(theirs).isCloseTo(0.654, within(0.0005));
-    assertThat(coreShear(Bending.of(section), 500)).isCloseTo(0.642, within(0.001)); // of thin faces
+    assertThat(coreShear(Bending.of(section), 500))
+        .isCloseTo(0.642, within(0.001)); // of thin faces
   }
 
   /**
