@@ -284,10 +284,7 @@ final class Examiner {
         links.stations(),
         inputs().notes(),
         cautions(rows, links),
-        parts.values().stream()
-            .flatMap(Optional::stream)
-            .map(part -> Sketch.of(part, materials))
-            .toList());
+        parts.values().stream().flatMap(Optional::stream).map(part -> Sketch.of(part)).toList());
   }
 
   /** The load is told even where a section cannot be worked out. */

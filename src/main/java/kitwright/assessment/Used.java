@@ -51,7 +51,7 @@ record Used(Assessment assessment, Function<Ref, Optional<Section>> sections, Ma
     }
     List<Section.Layer> layers = section.get().layers();
     for (int i = 0; i < layers.size(); i++) {
-      laid(materials(layers.get(i)), side, i + 1, laid);
+      laid(layers.get(i).materials(), side, i + 1, laid);
     }
     if (section.get().shape().isPresent()) {
       laid(materials(section.get()), side, 1, laid);
@@ -74,13 +74,7 @@ record Used(Assessment assessment, Function<Ref, Optional<Section>> sections, Ma
             section.material().stream(),
             section.glue().stream(),
             section.members().stream().map(Section.Member::material),
-            layers.flatMap(Used::materials))
+            layers.flatMap(Section.Layer::materials))
         .flatMap(refs -> refs);
-  }
-
-  private static Stream<Ref> materials(Section.Layer layer) {
-    return Stream.concat(
-        layer.material().stream(),
-        layer.strips().stream().flatMap(strip -> strip.material().stream()));
   }
 }

@@ -1,7 +1,6 @@
 package kitwright.claim;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -12,6 +11,7 @@ import kitwright.ledger.RecordRule;
 import kitwright.value.Days;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /**
  * Fires where the end of a claim, or of a line of it, leaves out or contradicts what it rests on.
@@ -52,7 +52,7 @@ public final class SettlementContradictory implements RecordRule<Claim> {
           case REFUSED, WITHDRAWN -> true;
           case REPLACED, CREDITED, REFUNDED -> false;
         };
-    String how = end.how().name().toLowerCase(Locale.ROOT);
+    String how = Word.key(end.how());
     if (grants && end.amount().isEmpty()) {
       out.add(
           finding(

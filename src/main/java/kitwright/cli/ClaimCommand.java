@@ -93,7 +93,7 @@ final class ClaimCommand implements Command {
         reminder
             ? ClaimSince.reminder(claim, now)
             : since ? ClaimSince.page(claim, now) : ClaimLetter.of(claim, now);
-    int end = tell(sheet, opened, session);
+    int end = out.tell(sheet, telling, opened, session);
     if (!since) {
       session.err().print(Visible.lines(hint(claim, sheet)));
     }
@@ -135,12 +135,5 @@ final class ClaimCommand implements Command {
 
   static String ids(List<Ref> refs) {
     return refs.stream().map(ref -> "“" + ref.id() + "”").collect(Collectors.joining(", ")) + ".";
-  }
-
-  private int tell(Sheet sheet, Opened opened, Session session) {
-    if (out.isNamed()) {
-      return out.tell(List.of(sheet), telling.forFiles(), OutOptions.PRINTED, opened, session);
-    }
-    return telling.tell(sheet, Telling.Format.MARKDOWN, opened, session);
   }
 }

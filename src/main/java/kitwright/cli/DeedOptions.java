@@ -10,6 +10,7 @@ import kitwright.edit.Answers;
 import kitwright.edit.Deed;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
+import kitwright.value.Word;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -116,7 +117,7 @@ final class DeedOptions {
   }
 
   private static String sentence(String says) {
-    return says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1) + ".";
+    return Word.capital(says) + ".";
   }
 
   /** What was said for each key, on the command line. */

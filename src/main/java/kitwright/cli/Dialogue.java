@@ -16,6 +16,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
 import kitwright.value.Visible;
+import kitwright.value.Word;
 
 /**
  * Asks somebody at a terminal for what is missing, one line a question, by the keys’ own
@@ -123,7 +124,7 @@ final class Dialogue {
   }
 
   private static String question(Key key, boolean needed) {
-    String says = key.says().substring(0, 1).toUpperCase(Locale.ROOT) + key.says().substring(1);
+    String says = Word.capital(key.says());
     boolean shown =
         key.kinds().isEmpty() && key.sort().words().isEmpty() && !key.example().isEmpty();
     return says + (shown ? ", such as " + key.example() : "") + (needed ? "" : " (or nothing)");

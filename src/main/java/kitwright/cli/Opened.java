@@ -7,7 +7,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -29,6 +28,7 @@ import kitwright.ledger.LedgerReader;
 import kitwright.ledger.SourceFile;
 import kitwright.report.words.Sheet;
 import kitwright.report.writing.PackagedTemplates;
+import kitwright.value.Word;
 
 /**
  * A ledger that a command works on, with the faults of its reading.
@@ -107,11 +107,7 @@ record Opened(
 
   /** A document with a word of what it lacks, which stays with it wherever it is sent. */
   Sheet whole(Sheet sheet) {
-    return lacks()
-        .map(
-            words ->
-                sheet.lacking(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)))
-        .orElse(sheet);
+    return lacks().map(words -> sheet.lacking(Word.capital(words))).orElse(sheet);
   }
 
   /** The ledger, for findings only: by what can be read of a build record with faults. */

@@ -32,6 +32,13 @@ final class OutOptions {
     return !out.isEmpty() && !out.equals(PRINTED);
   }
 
+  /** Writes a letter or a week into the folder that was named, else prints it as it was asked. */
+  int tell(Sheet sheet, Telling telling, Opened opened, Session session) {
+    return isNamed()
+        ? tell(List.of(sheet), telling.forFiles(), PRINTED, opened, session)
+        : telling.tell(sheet, Telling.Format.MARKDOWN, opened, session);
+  }
+
   /**
    * Writes documents into the folder that was named, else into {@code usual}; prints for {@code -}.
    */

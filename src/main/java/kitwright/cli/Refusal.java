@@ -1,11 +1,11 @@
 package kitwright.cli;
 
 import java.util.Collection;
-import java.util.Locale;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
+import kitwright.value.Word;
 
 /** The command cannot be carried out: told in one line, and the exit code is 2. */
 final class Refusal extends RuntimeException {
@@ -84,7 +84,7 @@ final class Refusal extends RuntimeException {
   }
 
   private static String sentence(String text) {
-    String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    String start = Word.capital(text);
     return start.endsWith("?") ? start : start + ".";
   }
 

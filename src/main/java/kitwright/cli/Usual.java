@@ -19,6 +19,7 @@ import kitwright.money.Account;
 import kitwright.shortage.Standings;
 import kitwright.spending.Valued;
 import kitwright.value.Money;
+import kitwright.value.Word;
 
 /**
  * What the records themselves answer when something is written down, and what is usual.
@@ -123,7 +124,7 @@ record Usual(Map<String, String> sure, Map<String, String> offered) {
           now.ledger()
               .kitItem(there.item())
               .flatMap(KitItem::grade)
-              .ifPresent(grade -> offered.put("grade", kitwright.ledger.Keys.word(grade)));
+              .ifPresent(grade -> offered.put("grade", Word.key(grade)));
         });
     offered.putIfAbsent("grade", "structural");
   }

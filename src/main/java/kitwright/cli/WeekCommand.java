@@ -10,7 +10,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
 import kitwright.report.week.CrewWeek;
 import kitwright.report.week.PublicWeek;
-import kitwright.report.words.Sheet;
 
 /** Tells a week. */
 final class WeekCommand implements Command {
@@ -53,19 +52,13 @@ final class WeekCommand implements Command {
     }
     CrewWeek crew = CrewWeek.of(week, Facts.of(ledger, week.last()));
     Photos photos = Photos.of(hasPhotos() ? crew.photos() : List.of(), opened.folder());
-    return tell(crew.sheet(photos.files().keySet()).with(photos.files()), opened, session);
+    return out.tell(
+        crew.sheet(photos.files().keySet()).with(photos.files()), telling, opened, session);
   }
 
   /** Whether photos come along: in a page, or beside a file. */
   private boolean hasPhotos() {
     return out.isNamed() || telling.hasPicturesInIt();
-  }
-
-  private int tell(Sheet told, Opened opened, Session session) {
-    if (out.isNamed()) {
-      return out.tell(List.of(told), telling.forFiles(), OutOptions.PRINTED, opened, session);
-    }
-    return telling.tell(told, Telling.Format.MARKDOWN, opened, session);
   }
 
   /** Nothing goes out while something in it looks private and nobody has allowed it there. */
@@ -93,6 +86,6 @@ final class WeekCommand implements Command {
           "kitwright: with --out DIR its photos are written beside it; with --format html they are"
               + " in it.");
     }
-    return tell(week.sheet().with(photos.files()), opened, session);
+    return out.tell(week.sheet().with(photos.files()), telling, opened, session);
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -28,7 +27,6 @@ import kitwright.substitution.Release;
  * @param breached tasks begun though a substitution holds them
  * @param deliveries on their way, those with a day first
  * @param orders paid for or not, not yet come, with a day on which they shall
- * @param replies claims sent, not settled, with a day by which an answer is asked
  * @param tools borrowed and not given back, with a day on which they shall be
  */
 public record Ahead(
@@ -38,7 +36,6 @@ public record Ahead(
     List<Task> breached,
     List<Delivery> deliveries,
     List<Spend> orders,
-    List<Claim> replies,
     List<Loan> tools) {
 
   /**
@@ -85,13 +82,6 @@ public record Ahead(
                     && !each.on().isAfter(evening)
                     && each.expected().filter(evening::isBefore).isPresent(),
             Spend::expected),
-        due(
-            ledger.claims(),
-            each ->
-                past(each.sent(), evening)
-                    && each.replyBy().isPresent()
-                    && !past(each.settled().map(Claim.Settlement::on), evening),
-            Claim::replyBy),
         due(
             ledger.borrowed(),
             each ->

@@ -12,9 +12,8 @@ import kitwright.value.Days;
  *
  * @param before the evening before the first day
  * @param after the evening of the last day
- * @param days the days meant
  */
-public record Progress(Task task, Stage before, Stage after, Days days) {
+public record Progress(Task task, Stage before, Stage after) {
 
   /** The tasks on which something was done in these days, in the order of their records. */
   public static List<Progress> in(Days days, Ledger ledger, List<LogDay> log) {
@@ -22,7 +21,7 @@ public record Progress(Task task, Stage before, Stage after, Days days) {
     Headways after = Headways.of(ledger, log, days.last());
     return ledger.tasks().stream()
         .filter(task -> touched(task, days, log))
-        .map(task -> new Progress(task, Stage.of(task, before), Stage.of(task, after), days))
+        .map(task -> new Progress(task, Stage.of(task, before), Stage.of(task, after)))
         .toList();
   }
 

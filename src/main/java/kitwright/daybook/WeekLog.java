@@ -11,18 +11,13 @@ import kitwright.ledger.LogDay;
  * @param days the days written up, by date
  * @param progress tasks on which something was done
  * @param used what was used up
- * @param photos with the day each belongs to
  */
 public record WeekLog(
-    Week week,
     List<LogDay> days,
     Hours hours,
     List<Progress> progress,
     List<Consumed> used,
-    List<Photo> photos) {
-  /** A photo of a day. */
-  public record Photo(LogDay day, Evidence picture) {}
-
+    List<Evidence> photos) {
   public WeekLog {
     days = List.copyOf(days);
     progress = List.copyOf(progress);
@@ -39,14 +34,11 @@ public record WeekLog(
   public static WeekLog of(Week week, Ledger ledger, List<LogDay> log) {
     List<LogDay> days = log.stream().filter(logged -> week.contains(logged.day())).toList();
     return new WeekLog(
-        week,
         days,
         Hours.of(days, ledger),
         Progress.in(week.days(), ledger, log),
         Consumed.in(days, ledger),
-        days.stream()
-            .flatMap(day -> day.photos().stream().map(picture -> new Photo(day, picture)))
-            .toList());
+        days.stream().flatMap(day -> day.photos().stream()).toList());
   }
 
   /** Tasks that were finished. */

@@ -33,6 +33,11 @@ public sealed interface Inline {
     return new Text(text);
   }
 
+  /** The same of each. */
+  static List<Inline> texts(List<String> texts) {
+    return texts.stream().map(Inline::text).toList();
+  }
+
   /** Words that weigh more. */
   static Inline strong(String text) {
     return new Strong(List.of(text(text)));

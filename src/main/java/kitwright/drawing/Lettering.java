@@ -2,7 +2,7 @@ package kitwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import kitwright.value.Word;
 
 /**
  * How words are set.
@@ -27,7 +27,7 @@ public record Lettering(double size, Anchor anchor, Weight weight, Shade shade, 
     END;
 
     String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return Word.key(this);
     }
   }
 

@@ -1,6 +1,6 @@
 package kitwright.drawing;
 
-import java.util.Locale;
+import kitwright.value.Word;
 
 /** What an area is filled with. Each can be told from the others on a black-and-white print. */
 public enum Shade {
@@ -32,7 +32,7 @@ public enum Shade {
   }
 
   private String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.key(this);
   }
 
   /** As an attribute's value. */

@@ -25,6 +25,7 @@ import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Quantity;
 import kitwright.value.ThreePoint;
+import kitwright.value.Word;
 
 /**
  * The records of a ledger as flat tables, for spreadsheets and databases. A table is a kind, or the
@@ -180,7 +181,7 @@ public final class Export {
 
   private static String text(Object value) {
     if (value instanceof Enum<?> word) {
-      return kitwright.ledger.Keys.word(word);
+      return Word.key(word);
     }
     return value instanceof BigDecimal number ? Decimal.print(number) : value.toString();
   }

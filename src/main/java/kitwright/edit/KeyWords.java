@@ -3,7 +3,7 @@ package kitwright.edit;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.ledger.Key;
-import kitwright.ledger.Kind;
+import kitwright.value.Word;
 
 /** What is said of a key, from its declaration alone. */
 final class KeyWords {
@@ -39,11 +39,9 @@ final class KeyWords {
   }
 
   private static String kinds(Key key, String or) {
-    return key.kinds().stream().map(KeyWords::article).collect(Collectors.joining(or));
-  }
-
-  static String article(Kind kind) {
-    return ("aeiou".indexOf(kind.word().charAt(0)) < 0 ? "a " : "an ") + kind.word();
+    return key.kinds().stream()
+        .map(kind -> Word.withArticle(kind.word()))
+        .collect(Collectors.joining(or));
   }
 
   /** What it means, with its order among days and its bounds. */

@@ -1,12 +1,12 @@
 package kitwright.history;
 
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.Lacks;
 import kitwright.network.Plan;
 import kitwright.shortage.Standings;
+import kitwright.value.Word;
 
 /** A figure of the whole build that can be followed from commit to commit. */
 public enum Figure {
@@ -61,7 +61,7 @@ public enum Figure {
 
   /** How a person asks for it. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Word.key(this);
   }
 
   /** The figure of a word. */

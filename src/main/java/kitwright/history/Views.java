@@ -3,7 +3,6 @@ package kitwright.history;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
@@ -17,6 +16,7 @@ import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.shortage.Standings;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** The matters that follow from the records: every answer is asked where it is given. */
 final class Views {
@@ -88,8 +88,8 @@ final class Views {
             standing.shortage(),
             what,
             standing.isOpen()
-                ? Held.Told.of(standing.open() + " open", word(standing.state()))
-                : Held.Told.of(word(standing.state())));
+                ? Held.Told.of(standing.open() + " open", Word.spoken(standing.state()))
+                : Held.Told.of(Word.spoken(standing.state())));
       }
     }
   }
@@ -104,7 +104,7 @@ final class Views {
       for (var standing : kitwright.claim.Standings.on(day).all()) {
         String against =
             standing.against().map(party -> party.name()).orElse(standing.claim().id());
-        seen.add(standing.claim(), against, Held.Told.of(word(standing.state())));
+        seen.add(standing.claim(), against, Held.Told.of(Word.spoken(standing.state())));
       }
     }
   }
@@ -117,8 +117,8 @@ final class Views {
     @Override
     void look(Facts day, Seen seen) {
       for (var standing : kitwright.substitution.Standings.on(day).all()) {
-        List<String> words = new ArrayList<>(List.of(word(standing.state())));
-        standing.lacks().forEach(lack -> words.add(word(lack)));
+        List<String> words = new ArrayList<>(List.of(Word.spoken(standing.state())));
+        standing.lacks().forEach(lack -> words.add(Word.spoken(lack)));
         seen.add(standing.substitution(), replaced(day, standing), new Held.Told(words));
       }
     }
@@ -179,12 +179,9 @@ final class Views {
     @Override
     void look(Facts day, Seen seen) {
       for (var standing : kitwright.loan.Standing.on(day)) {
-        seen.add(standing.loan(), standing.loan().tool(), Held.Told.of(word(standing.state())));
+        seen.add(
+            standing.loan(), standing.loan().tool(), Held.Told.of(Word.spoken(standing.state())));
       }
     }
-  }
-
-  private static String word(Enum<?> state) {
-    return state.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -13,6 +12,7 @@ import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
+import kitwright.value.Word;
 
 /**
  * An engineering check of a substitution: computed here, or worked out elsewhere.
@@ -387,7 +387,7 @@ public record Assessment(
 
       /** As a ledger writes it. */
       public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Word.key(this);
       }
 
       /** All of them, as a ledger writes them. */

@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -755,10 +754,5 @@ public final class Keys {
         faults.unknown(entries.get(i), cut, layout.names());
       }
     }
-  }
-
-  /** How a word of a closed list is written in a ledger. */
-  public static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,7 +1,6 @@
 package kitwright.ledger;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import kitwright.finding.Finding;
@@ -10,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
 import kitwright.value.Place;
+import kitwright.value.Word;
 import kitwright.yaml.Node;
 
 /** What is wrong with the form of one record, in a builder's words. */
@@ -129,7 +129,7 @@ final class RecordFaults {
   }
 
   private static String sentence(String text) {
-    String start = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    String start = Word.capital(text);
     return start.endsWith("?") || start.endsWith(".") ? start : start + ".";
   }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.value.Dimension;
 import kitwright.value.Misread;
 import kitwright.value.Quantity;
@@ -121,6 +122,12 @@ public record Section(
             "^\\s*[-−]?\\s*" + Sort.NUMBER + "\\s*(deg|°)?\\s*$",
             Layer::angle);
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+
+    /** Of the layer, or of its strips. */
+    public Stream<Ref> materials() {
+      return Stream.concat(
+          material.stream(), strips.stream().flatMap(strip -> strip.material().stream()));
+    }
 
     static Layer read(Keys k) {
       return new Layer(

@@ -9,6 +9,7 @@ import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.ThreePoint;
 import kitwright.value.Unit;
+import kitwright.value.Word;
 
 /**
  * Something the kit should have held and did not, as it was found.
@@ -86,7 +87,7 @@ public record Shortage(
 
     /** How a decision names it: its id, or its kind. */
     public String name() {
-      return id.orElse(Keys.word(way));
+      return id.orElse(Word.key(way));
     }
   }
 

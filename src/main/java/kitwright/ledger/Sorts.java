@@ -24,6 +24,7 @@ import kitwright.value.Price;
 import kitwright.value.Quantity;
 import kitwright.value.Size;
 import kitwright.value.Unit;
+import kitwright.value.Word;
 
 /** The sorts of value that records share. */
 final class Sorts {
@@ -235,13 +236,13 @@ final class Sorts {
 
     @Override
     public List<String> words() {
-      return Stream.of(constants.getEnumConstants()).map(Keys::word).toList();
+      return Stream.of(constants.getEnumConstants()).map(Word::key).toList();
     }
 
     @Override
     public E read(String text, Keys keys) throws Misread {
       for (E constant : constants.getEnumConstants()) {
-        if (constant.name().length() == text.length() && Keys.word(constant).equals(text)) {
+        if (constant.name().length() == text.length() && Word.key(constant).equals(text)) {
           return constant;
         }
       }

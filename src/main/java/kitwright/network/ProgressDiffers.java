@@ -10,7 +10,6 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Task;
 import kitwright.value.Days;
-import kitwright.value.Decimal;
 
 /** Fires where a task and the log do not say the same of how far it has come. */
 public final class ProgressDiffers implements Rule {
@@ -39,7 +38,7 @@ public final class ProgressDiffers implements Rule {
                         + "” is finished on "
                         + Days.named(task.finished().orElseThrow())
                         + ", and "
-                        + percent(share)
+                        + ProgressImpossible.percent(share)
                         + " done by its own word.",
                     "It counts as finished, and what follows as free to begin.",
                     "Take “progress” out of the task; or, where something is left to do, take out"
@@ -78,10 +77,10 @@ public final class ProgressDiffers implements Rule {
     return told(
         task,
         "progress",
-        "is " + percent(share) + " done by its own word",
+        "is " + ProgressImpossible.percent(share) + " done by its own word",
         log,
         "The log counts, since it has its day: plan, money and week all go by "
-            + percent(log.share())
+            + ProgressImpossible.percent(log.share())
             + ".",
         "Take “progress” out of the task; or, where it is the newer, write it in the log of its"
             + " day.");
@@ -98,14 +97,10 @@ public final class ProgressDiffers implements Rule {
             + ", and the log of "
             + Days.named(log.last())
             + " says "
-            + percent(log.share())
+            + ProgressImpossible.percent(log.share())
             + ".",
         follows,
         mend,
         List.of(task.named(), "log day " + log.last()));
-  }
-
-  private static String percent(BigDecimal share) {
-    return Decimal.print(share.movePointRight(2)) + " %";
   }
 }

@@ -10,7 +10,6 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
-import kitwright.value.Decimal;
 import kitwright.value.Ref;
 
 /** Fires where a day of the log says that less of a task is done than a day before it said. */
@@ -39,11 +38,11 @@ public final class ProgressFalls implements Rule {
         "“"
             + Plan.on(day).name(task.id())
             + "” is "
-            + percent(now)
+            + ProgressImpossible.percent(now.share())
             + " done by the log of "
             + Days.named(now.log().day())
             + ", and was "
-            + percent(last)
+            + ProgressImpossible.percent(last.share())
             + " by that of "
             + Days.named(last.log().day())
             + ".",
@@ -51,9 +50,5 @@ public final class ProgressFalls implements Rule {
         "Correct whichever is wrong; if work was undone, say so in the log, and nothing is to be"
             + " done.",
         List.of(now.log().named(), last.log().named(), "task " + task.id()));
-  }
-
-  private static String percent(Said said) {
-    return Decimal.print(said.share().movePointRight(2)) + " %";
   }
 }

@@ -48,7 +48,7 @@ public final class ProgressImpossible implements Rule {
         List.of(record.named()));
   }
 
-  private static String percent(BigDecimal share) {
+  static String percent(BigDecimal share) {
     return Decimal.print(share.movePointRight(2)) + " %";
   }
 }

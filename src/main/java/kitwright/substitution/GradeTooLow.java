@@ -5,6 +5,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.value.Word;
 
 /** Fires where a substitution says a lower grade than what it replaces, holds or loads. */
 public final class GradeTooLow implements Rule {
@@ -17,13 +18,13 @@ public final class GradeTooLow implements Rule {
   }
 
   private Finding finding(Standing standing) {
-    String grade = Plain.word(standing.grade());
+    String grade = Word.key(standing.grade());
     return stop(
         standing.substitution().at().of("grade"),
         "The substitution "
             + standing.substitution().id()
             + " calls itself "
-            + Plain.word(standing.substitution().grade())
+            + Word.key(standing.substitution().grade())
             + ", but "
             + String.join(" and ", standing.grading().because())
             + ".",

@@ -11,6 +11,7 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
 import kitwright.ledger.Substitution;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * How much hangs on a substitution: what it says itself, and never less than what it replaces,
@@ -67,7 +68,7 @@ public record Grading(Grade grade, List<String> because) {
   }
 
   private static Stream<Part> part(Optional<Grade> grade, String what) {
-    return grade.stream().map(there -> new Part(there, what + " is " + Plain.word(there)));
+    return grade.stream().map(there -> new Part(there, what + " is " + Word.key(there)));
   }
 
   private static Stream<Part> loaded(

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Size;
+import kitwright.value.Word;
 
 /** Writes a statement: headings, and a line a value, in the order in which they are asked for. */
 final class Lines {
@@ -58,7 +59,7 @@ final class Lines {
   }
 
   Lines word(String name, Enum<?> constant) {
-    return line(name, Plain.word(constant));
+    return line(name, Word.key(constant));
   }
 
   Lines word(String name, Optional<? extends Enum<?>> constant) {

@@ -2,7 +2,6 @@ package kitwright.substitution;
 
 import java.math.BigDecimal;
 import java.text.Normalizer;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
@@ -36,10 +35,6 @@ final class Plain {
 
   static String number(BigDecimal number) {
     return Decimal.print(number);
-  }
-
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** In the one unit of its dimension. */

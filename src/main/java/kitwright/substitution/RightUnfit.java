@@ -6,6 +6,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Party;
 import kitwright.ledger.RecordRule;
+import kitwright.value.Word;
 
 /** Fires where somebody has the right to sign structural work who builds, helps, lends or sells. */
 public final class RightUnfit implements RecordRule<Party> {
@@ -23,7 +24,7 @@ public final class RightUnfit implements RecordRule<Party> {
               party.at().of("may-sign"),
               party.name()
                   + " is a "
-                  + Plain.word(party.role())
+                  + Word.key(party.role())
                   + " and has the right to sign structural work.",
               "Role and right do not fit: no such signature counts.",
               "Take “structural” out of “may-sign”; or, if the role is wrong, write designer,"

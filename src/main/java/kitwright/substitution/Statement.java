@@ -14,6 +14,7 @@ import kitwright.ledger.Substitution.SignOff;
 import kitwright.ledger.Substitution.Take;
 import kitwright.ledger.Task;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * What somebody signs, as a text that a person can read: what is replaced and by what, the part's
@@ -163,7 +164,7 @@ public record Statement(String text) {
                     + " ("
                     + Plain.name(ref.id())
                     + "), "
-                    + Plain.word(party.role()))
+                    + Word.key(party.role()))
         .orElse(Plain.name(ref.id()) + ", whom the ledger does not name");
   }
 
@@ -183,7 +184,7 @@ public record Statement(String text) {
                     ledger
                         .evidence(piece)
                         .sha256()
-                        .orElseGet(() -> Plain.word(ledger.evidence(piece).state())))
+                        .orElseGet(() -> Word.key(ledger.evidence(piece).state())))
                 .words("says", piece.says()));
   }
 

@@ -1,7 +1,6 @@
 package kitwright.substitution;
 
 import java.util.List;
-import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -9,6 +8,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
+import kitwright.value.Word;
 
 /** Fires where nobody has signed a substitution. */
 public final class SubstitutionUnsigned implements Rule {
@@ -31,7 +31,7 @@ public final class SubstitutionUnsigned implements Rule {
         standing.grade() == Grade.FINISH ? Severity.NOTE : Severity.WARN,
         substitution.at().record(),
         "Nobody has signed the "
-            + standing.grade().name().toLowerCase(Locale.ROOT)
+            + Word.key(standing.grade())
             + " substitution "
             + substitution.id()
             + ".",

@@ -1,7 +1,6 @@
 package kitwright.substitution;
 
 import java.util.List;
-import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -13,6 +12,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution.SignOff;
 import kitwright.value.Days;
+import kitwright.value.Word;
 
 /** Fires where a signature does not count for one reason, and no other makes up for it. */
 public final class VoidSignature implements Rule {
@@ -193,7 +193,7 @@ public final class VoidSignature implements Rule {
     return words
         .replace("{who}", ledger.party(signOff.by()).map(Party::name).orElse(signOff.by().id()))
         .replace("{being}", being(standing, signOff, ledger))
-        .replace("{grade}", standing.grade().name().toLowerCase(Locale.ROOT))
+        .replace("{grade}", Word.key(standing.grade()))
         .replace("{sub}", standing.substitution().id())
         .replace("{on}", Days.named(signOff.on()))
         .replace("{covers}", covers.substring(0, Math.min(covers.length(), 12)))
@@ -214,7 +214,7 @@ public final class VoidSignature implements Rule {
     return ledger
         .party(signOff.by())
         .filter(party -> !Rights.fits(party.role(), standing.grade()))
-        .map(party -> ", being a " + Plain.word(party.role()) + ",")
+        .map(party -> ", being a " + Word.key(party.role()) + ",")
         .orElse("");
   }
 }

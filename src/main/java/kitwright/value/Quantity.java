@@ -83,12 +83,10 @@ public record Quantity(BigDecimal amount, Unit unit) {
 
   private static Misread noNumber(String text, Optional<Dimension> wanted) {
     return new Misread(
-        Decimal.quoted(text) + " is not " + wanted.map(Quantity::article).orElse("a quantity"),
+        Decimal.quoted(text)
+            + " is not "
+            + wanted.map(each -> Word.withArticle(each.word())).orElse("a quantity"),
         "write a number and a unit, such as " + wanted.map(Dimension::example).orElse("26 m"));
-  }
-
-  private static String article(Dimension dimension) {
-    return ("aeiou".indexOf(dimension.word().charAt(0)) < 0 ? "a " : "an ") + dimension.word();
   }
 
   /** With a unit behind it a power of ten is plain; a bare {@code 1e3} may be an id or a slip. */

@@ -77,7 +77,6 @@ class HappeningsTest {
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("b");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2");
     assertThat(ahead.orders()).extracting(Entry::id).containsExactly("o1");
-    assertThat(ahead.replies()).extracting(Entry::id).containsExactly("c1");
     assertThat(ahead.tools()).extracting(Entry::id).containsExactly("saw");
   }
 
@@ -87,7 +86,6 @@ class HappeningsTest {
     assertThat(ahead.underWay()).extracting(Entry::id).containsExactly("a");
     assertThat(ahead.ready()).extracting(Entry::id).containsExactly("d");
     assertThat(ahead.deliveries()).extracting(Entry::id).containsExactly("d2", "d1");
-    assertThat(ahead.replies()).isEmpty();
     assertThat(ahead.tools()).extracting(Entry::id).containsExactly("plane");
   }
 

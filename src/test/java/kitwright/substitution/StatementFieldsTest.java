@@ -24,6 +24,7 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.value.Word;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -369,7 +370,7 @@ class StatementFieldsTest {
   }
 
   private static String word(Enum<?> constant) {
-    return Plain.word(constant);
+    return Word.key(constant);
   }
 
   @Test

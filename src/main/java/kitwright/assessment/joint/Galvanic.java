@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -16,6 +15,7 @@ import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.mechanics.fastener.Metal;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * Cautions about metals that corrode each other in sea water: within the section as built, between
@@ -72,7 +72,7 @@ public final class Galvanic {
   /** A metal of a section, by the id of its material. */
   private record Found(String id, Material.Metal metal, boolean bolt) {
     String words() {
-      return id + " (" + metal.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")";
+      return id + " (" + Word.spoken(metal) + ")";
     }
   }
 
@@ -189,7 +189,7 @@ public final class Galvanic {
     private static String side(Found found, Metal state) {
       return found.id()
           + " ("
-          + state.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+          + Word.spoken(state)
           + ", "
           + Print.with(state.potential(), "V")
           + ")";

@@ -2,13 +2,13 @@ package kitwright.assessment.material;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.assessment.sheet.Print;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.KnockDown;
 import kitwright.ledger.Material.Sort;
+import kitwright.value.Word;
 
 /**
  * The knock-downs that an assessment puts on strengths and moduli: each by a name of a closed list,
@@ -68,7 +68,7 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     }
 
     private String where() {
-      return side.map(one -> " as " + one.name().toLowerCase(Locale.ROOT)).orElse("")
+      return side.map(one -> " as " + Word.key(one)).orElse("")
           + layer.map(one -> ", layer " + one).orElse("");
     }
 

@@ -1,7 +1,6 @@
 package kitwright.assessment.material;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.assessment.sheet.Band;
 import kitwright.finding.Finding;
@@ -14,6 +13,7 @@ import kitwright.ledger.Rule;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** Fires where a material states a value that no stuff has. */
 public final class MaterialImpossible implements Rule {
@@ -59,7 +59,7 @@ public final class MaterialImpossible implements Rule {
                 finding(
                     material,
                     property.key(),
-                    why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".",
+                    Word.capital(why) + ".",
                     "Look the value up again, and its unit.")));
     wrong.ifPresent(
         why ->

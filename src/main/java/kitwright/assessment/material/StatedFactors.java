@@ -3,7 +3,6 @@ package kitwright.assessment.material;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.assessment.material.Factors.Factor;
 import kitwright.assessment.material.Factors.Side;
@@ -15,6 +14,7 @@ import kitwright.mechanics.timber.LoadDuration;
 import kitwright.mechanics.timber.TimberFactors;
 import kitwright.value.Nearest;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * The factors that an assessment states, each with its source; what is lacking or wrong is told.
@@ -66,7 +66,7 @@ record StatedFactors(Assessment assessment, List<String> lacking) {
                   + on.word()
                   + " is on one part alone, and what it is for acts on both: state it on the part"
                   + " as "
-                  + side.name().toLowerCase(Locale.ROOT)
+                  + Word.key(side)
                   + " too");
         }
       }

@@ -2,7 +2,6 @@ package kitwright.assessment.method;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Print;
@@ -17,6 +16,7 @@ import kitwright.mechanics.load.SideForce;
 import kitwright.mechanics.load.SpanLoad;
 import kitwright.mechanics.load.Stretch;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /**
  * What a beam carries, without its safety factor.
@@ -338,10 +338,7 @@ public record BeamLoad(
                     "thrust "
                         + push
                         + ", ends "
-                        + stated
-                            .ends()
-                            .map(ends -> ends.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                            .orElse("?")));
+                        + stated.ends().map(ends -> Word.key(ends)).orElse("?")));
     stated.torque().ifPresent(torque -> how.add("torque " + torque));
     own.forEach(part -> how.add(part.how()));
     String weighing =

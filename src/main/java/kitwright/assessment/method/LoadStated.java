@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.ledger.Assessment;
@@ -13,6 +12,7 @@ import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
 import kitwright.mechanics.column.Ends;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /**
  * Whether all that a beam's load states can act together. Nothing stated is left out: what cannot
@@ -98,12 +98,12 @@ public final class LoadStated {
         ? Optional.empty()
         : Optional.of(
             "the load says support: "
-                + word(support)
+                + Word.key(support)
                 + " and ends: "
-                + word(stated)
+                + Word.key(stated)
                 + ", which hold one part in two ways: a part that is held like this buckles as"
                 + " ends: "
-                + word(least)
+                + Word.key(least)
                 + ", or its support is another");
   }
 
@@ -120,10 +120,6 @@ public final class LoadStated {
     return load.span()
         .filter(span -> load.bearing().get().base() > span.base() / 2)
         .map(span -> "the load’s bearing is more than half its span");
-  }
-
-  private static String word(Enum<?> one) {
-    return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static void overhang(Load load, boolean beyond, List<String> faults) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import kitwright.assessment.material.Factors;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.material.Stuff;
@@ -100,7 +99,7 @@ public final class LayeredPart {
 
   /** What nobody says of its layers and is taken all the same. */
   private void taken() {
-    boolean wood = section.layers().stream().flatMap(LayeredPart::materials).anyMatch(this::isWood);
+    boolean wood = section.layers().stream().flatMap(Layer::materials).anyMatch(this::isWood);
     if (!wood) {
       return;
     }
@@ -135,11 +134,6 @@ public final class LayeredPart {
 
   private boolean isWood(Ref ref) {
     return materials.material(ref).filter(LayeredPart::isWood).isPresent();
-  }
-
-  private static Stream<Ref> materials(Layer layer) {
-    return Stream.concat(
-        layer.material().stream(), layer.strips().stream().flatMap(one -> one.material().stream()));
   }
 
   private static boolean isWood(Material material) {

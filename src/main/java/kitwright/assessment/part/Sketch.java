@@ -2,8 +2,6 @@ package kitwright.assessment.part;
 
 import java.util.ArrayList;
 import java.util.List;
-import kitwright.assessment.material.Materials;
-import kitwright.ledger.Material.Sort;
 import kitwright.mechanics.beam.Loop;
 import kitwright.mechanics.beam.Outline;
 import kitwright.mechanics.beam.Point;
@@ -32,8 +30,7 @@ public record Sketch(
    *
    * @param holes cut out of it
    */
-  public record Piece(
-      String where, String material, Sort sort, List<Corner> outer, List<List<Corner>> holes) {
+  public record Piece(String where, String material, List<Corner> outer, List<List<Corner>> holes) {
     public Piece {
       outer = List.copyOf(outer);
       holes = List.copyOf(holes);
@@ -44,17 +41,12 @@ public record Sketch(
     pieces = List.copyOf(pieces);
   }
 
-  public static Sketch of(Part part, Materials materials) {
+  public static Sketch of(Part part) {
     var box = part.beam().bounds();
     List<Piece> pieces = new ArrayList<>();
     for (Region region : part.beam().regions()) {
       String id = region.material().name();
-      Sort sort =
-          materials
-              .material(new kitwright.value.Ref(id, part.source().at().record()))
-              .map(kitwright.ledger.Material::sort)
-              .orElse(Sort.OTHER);
-      pieces.add(piece(region, id, sort, box.minY(), box.minZ()));
+      pieces.add(piece(region, id, box.minY(), box.minZ()));
     }
     return new Sketch(
         part.source().id(),
@@ -64,19 +56,18 @@ public record Sketch(
         pieces);
   }
 
-  private static Piece piece(Region region, String id, Sort sort, double left, double low) {
+  private static Piece piece(Region region, String id, double left, double low) {
     if (region instanceof Outline outline) {
       return new Piece(
           region.where(),
           id,
-          sort,
           corners(outline.outer(), left, low),
           outline.holes().stream().map(hole -> corners(hole, left, low)).toList());
     }
     if (region instanceof Ring ring) {
       List<List<Corner>> bore =
           ring.inner() > 0 ? List.of(circle(ring, ring.inner(), left, low)) : List.of();
-      return new Piece(region.where(), id, sort, circle(ring, ring.outer(), left, low), bore);
+      return new Piece(region.where(), id, circle(ring, ring.outer(), left, low), bore);
     }
     Rectangle box = (Rectangle) region;
     double y = (box.y() - left) * 1000;
@@ -86,7 +77,6 @@ public record Sketch(
     return new Piece(
         region.where(),
         id,
-        sort,
         List.of(
             new Corner(y, z), new Corner(y + w, z), new Corner(y + w, z + h), new Corner(y, z + h)),
         List.of());

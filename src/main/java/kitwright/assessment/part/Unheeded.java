@@ -2,13 +2,13 @@ package kitwright.assessment.part;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import kitwright.assessment.sheet.Faults;
 import kitwright.ledger.At;
 import kitwright.ledger.Section;
 import kitwright.ledger.Section.Shape;
+import kitwright.value.Word;
 
 /**
  * What a section states and nothing of its kind would take: a skin on a layered part, a second
@@ -28,7 +28,7 @@ public final class Unheeded {
     GLUE;
 
     String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return Word.key(this);
     }
   }
 
@@ -118,7 +118,7 @@ public final class Unheeded {
   private static String kind(Section section) {
     return section
         .shape()
-        .map(shape -> "the shape " + shape.name().toLowerCase(Locale.ROOT))
+        .map(shape -> "the shape " + Word.key(shape))
         .orElse("a section of layers");
   }
 

@@ -33,7 +33,7 @@ public final class PlanCheck {
   /** One piece of stock and the cuts that will be told. */
   public record Bench(Stock stock, int number, Board board) {}
 
-  private record Length(Use.Part part, long length, long width) {}
+  private record Length(Use.Part part, long length) {}
 
   private PlanCheck(Cut cut) {
     this.cut = cut;
@@ -141,7 +141,7 @@ public final class PlanCheck {
       faults.add(what + " comes out " + width + " tenths wide");
     }
     made.computeIfAbsent(part.mark() + "\n" + part.copy(), k -> new ArrayList<>())
-        .add(new Length(part, length, width));
+        .add(new Length(part, length));
     sound(rect, stock, what);
     wood(wanted, stock, what);
     grain(wanted, part.turned(), stock, what);

@@ -26,27 +26,7 @@ public record GlassByFormula(double byMass) {
   }
 
   /** Pa. */
-  public double flexure() {
-    return (502 * byMass * byMass + 107) * MPA;
-  }
-
-  /** Pa. */
   public double shear() {
     return (80 * byMass + 38) * MPA;
-  }
-
-  /** Between the layers, Pa. */
-  public double interlaminarShear() {
-    return (22.5 - 17.5 * byMass) * MPA;
-  }
-
-  /** Pa. */
-  public double modulus() {
-    return (38_000 * byMass - 5_000) * MPA;
-  }
-
-  /** Pa. */
-  public double shearModulus() {
-    return (1_700 * byMass + 2_240) * MPA;
   }
 }

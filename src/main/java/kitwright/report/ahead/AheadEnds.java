@@ -48,7 +48,7 @@ public final class AheadEnds {
   public Slots in(Slots before) {
     Slots slots = before.value("launch", launch.map(Cells::spoken).orElseGet(AheadEnds::nothing));
     if (Plan.on(now).ahead().isEmpty()) {
-      List<Inline> unread = Ends.unread(now).stream().map(Inline::text).toList();
+      List<Inline> unread = Inline.texts(Ends.unread(now));
       return supposed(
           slots
               .sentence("by-work-alone", "")
@@ -68,7 +68,7 @@ public final class AheadEnds {
                 ends.weather().map(each -> end(each.schedule())).orElseGet(AheadEnds::nothing))
             .sentence("weather-by", ends.weather().map(AheadEnds::by).orElse(""))
             .sentence("all-finished", "")
-            .list("left-out", ends.leftOut().stream().map(Inline::text).toList()));
+            .list("left-out", Inline.texts(ends.leftOut())));
   }
 
   private static String by(Weathered weather) {

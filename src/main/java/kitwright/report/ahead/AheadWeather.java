@@ -27,7 +27,7 @@ public record AheadWeather(Outlook outlook, Facts now) {
     return slots
         .table("weather", table(bound))
         .sentence("weather-sources", bound.isEmpty() ? "" : sources())
-        .list("warmth", WarmWork.all(outlook).stream().map(Inline::text).toList());
+        .list("warmth", Inline.texts(WarmWork.all(outlook)));
   }
 
   private static Table table(List<WeatherBound> bound) {

@@ -8,7 +8,6 @@ import static kitwright.document.Column.right;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.document.Block;
 import kitwright.document.Cell;
@@ -23,6 +22,7 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Days;
+import kitwright.value.Word;
 
 /** The open matters, most pressing first: what stops work, then what no work waits for. */
 public final class OpenTold {
@@ -108,13 +108,13 @@ public final class OpenTold {
   }
 
   private static String sort(OpenMatter matter) {
-    return matter.sort().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Word.key(matter.sort());
   }
 
   private static Cell named(OpenMatter matter) {
     String id = matter.record().substring(matter.record().lastIndexOf(' ') + 1);
     return new Cell(
-        Cells.named(Say.capital(matter.sort().word()) + ": " + matter.what(), id),
+        Cells.named(Word.capital(matter.sort().word()) + ": " + matter.what(), id),
         Value.of(matter.what()));
   }
 

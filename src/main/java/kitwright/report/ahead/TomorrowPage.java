@@ -1,6 +1,5 @@
 package kitwright.report.ahead;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +28,7 @@ import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
+import kitwright.value.Word;
 import kitwright.weather.CureRate;
 
 /** One page for a working day: what to do first, what can go on, whom to ring, what must wait. */
@@ -63,7 +63,7 @@ public final class TomorrowPage {
     slots = list(slots, "ready", day.ready().stream().skip(1).map(this::ready), MOST_READY);
     slots = list(slots, "acts", acts(), MOST_ACTS);
     slots = list(slots, "waiting", day.waiting().stream().map(this::waiting), MOST_WAITING);
-    return slots.list("cautions", cautions().stream().map(Inline::text).toList());
+    return slots.list("cautions", Inline.texts(cautions()));
   }
 
   private static Slots list(Slots slots, String name, Stream<Inline> items, int most) {
@@ -240,7 +240,7 @@ public final class TomorrowPage {
   /** What it is about, without why. */
   private static String subject(OpenMatter matter) {
     int colon = matter.what().indexOf(':');
-    return colon < 0 ? Say.capital(matter.sort().word()) : matter.what().substring(0, colon);
+    return colon < 0 ? Word.capital(matter.sort().word()) : matter.what().substring(0, colon);
   }
 
   /** A name with how to reach whoever bears it. */
@@ -273,18 +273,14 @@ public final class TomorrowPage {
   }
 
   private static String pace(ResinPace each) {
-    return Say.capital(each.resin().what().orElse(each.resin().id()))
+    return Word.capital(each.resin().what().orElse(each.resin().id()))
         + " at "
         + Math.round(each.actual())
         + " °C: "
         + each.potLifeThen().map(life -> "pot life about " + life.toMinutes() + " min, ").orElse("")
         + "cure about "
-        + hours(each.cureThen())
+        + WarmWork.hours(each.cureThen())
         + (each.mayStop() ? ", and it may not cure at all" : "")
         + ".";
-  }
-
-  private static String hours(Duration time) {
-    return Math.round(time.toMinutes() / 60.0) + " h";
   }
 }

@@ -106,7 +106,7 @@ public final class WarmWork {
         .map(quantity -> Duration.ofMinutes(quantity.in(Unit.MINUTE).amount().longValue()));
   }
 
-  private static String hours(Duration time) {
+  static String hours(Duration time) {
     return Math.round(time.toMinutes() / 60.0) + " h";
   }
 }

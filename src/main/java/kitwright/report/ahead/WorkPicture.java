@@ -18,6 +18,7 @@ import kitwright.network.WeatherBound;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import kitwright.report.words.Say;
+import kitwright.value.Word;
 
 /** The open work over time as a picture, with the open matters pinned on what they will stop. */
 public final class WorkPicture {
@@ -142,7 +143,7 @@ public final class WorkPicture {
                   new Course.Pin(
                       pins.size() + 1,
                       at.task(),
-                      Say.capital(matter.sort().word())
+                      Word.capital(matter.sort().word())
                           + ": "
                           + matter.what()
                           + "; stops “"

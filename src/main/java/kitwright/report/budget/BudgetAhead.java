@@ -61,7 +61,7 @@ public final class BudgetAhead {
                 .table("leanings", leanings(List.of()), List.of());
     Slots spread =
         more.table("spread", spread(), List.of())
-            .list("not-estimated", notEstimated.stream().map(Inline::text).toList(), List.of());
+            .list("not-estimated", Inline.texts(notEstimated), List.of());
     return work(spread, earned);
   }
 

@@ -14,10 +14,10 @@ import kitwright.money.LineState;
 import kitwright.money.RateUsed;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
-import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.spending.Quote;
 import kitwright.spending.Valued;
+import kitwright.value.Word;
 
 /** One line of the budget with its spends, and why it ends where it does. */
 public final class BudgetLineTold {
@@ -73,7 +73,7 @@ public final class BudgetLineTold {
                         Cell.day(each.spend().on()),
                         Cell.text(each.spend().what()),
                         Cell.text(each.spend().to().map(names::of)),
-                        Cell.text(Say.word(each.spend().state())),
+                        Cell.text(Word.spoken(each.spend().state())),
                         Cells.money(each.spend().amount()),
                         rate(each.quote()),
                         Cells.amount(each.counted())))

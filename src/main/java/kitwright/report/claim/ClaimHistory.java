@@ -16,6 +16,7 @@ import kitwright.document.Row;
 import kitwright.ledger.Claim;
 import kitwright.report.words.Say;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** The correspondence of a claim. */
 public final class ClaimHistory {
@@ -57,7 +58,7 @@ public final class ClaimHistory {
             .orElse("the claim is closed");
     return Row.row(
         end.on().toString(),
-        Say.word(end.how()),
+        Word.spoken(end.how()),
         of + end.amount().map(amount -> ", " + Say.money(amount)).orElse(""));
   }
 
@@ -72,6 +73,6 @@ public final class ClaimHistory {
             .flatMap(Optional::stream)
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(", "));
-    return Row.row(event.on().toString(), Say.word(event.what()), words);
+    return Row.row(event.on().toString(), Word.spoken(event.what()), words);
   }
 }

@@ -19,6 +19,7 @@ import kitwright.report.words.Say;
 import kitwright.shortage.Balance;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /** The table of what is missing in a claim: a line an item. */
 public final class ClaimItems {
@@ -58,7 +59,7 @@ public final class ClaimItems {
 
   private static Row row(Line line, Amounts values) {
     Optional<Position> then = position(line).map(all -> all.on(line.shortage().shortage().found()));
-    String why = Say.word(line.shortage().shortage().cause());
+    String why = Word.spoken(line.shortage().shortage().cause());
     String qty = Say.qty(line.qty());
     return Row.row(
         Cell.text(item(line)),

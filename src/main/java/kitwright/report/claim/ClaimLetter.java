@@ -23,6 +23,7 @@ import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Money;
+import kitwright.value.Word;
 
 /** The letter to the supplier: what is missing, what it is worth, what is asked and by when. */
 public final class ClaimLetter {
@@ -86,28 +87,30 @@ public final class ClaimLetter {
   }
 
   public static String sentence(String text) {
-    String start = Say.capital(text);
+    String start = Word.capital(text);
     return start.endsWith(".") ? start : start + ".";
   }
 
   private List<Inline> heads() {
     List<Inline> heads = new ArrayList<>();
     heads.add(
-        head("To", ClaimsReport.against(claim) + with(claim.against().flatMap(Party::contact))));
-    heads.add(head("From", new Names(ledger).builder() + ", building " + ledger.build().name()));
-    ledger.build().contract().ifPresent(number -> heads.add(head("Contract", number)));
+        Cells.fact(
+            "To", ClaimsReport.against(claim) + with(claim.against().flatMap(Party::contact))));
+    heads.add(
+        Cells.fact("From", new Names(ledger).builder() + ", building " + ledger.build().name()));
+    ledger.build().contract().ifPresent(number -> heads.add(Cells.fact("Contract", number)));
     if (!file.notes().isEmpty()) {
-      heads.add(head("Delivery notes", Say.list(file.notes())));
+      heads.add(Cells.fact("Delivery notes", Say.list(file.notes())));
     }
-    heads.add(head("Our reference", claim.claim().id()));
+    heads.add(Cells.fact("Our reference", claim.claim().id()));
     if (!file.received().isEmpty()) {
-      heads.add(head("Received", Say.list(file.received())));
+      heads.add(Cells.fact("Received", Say.list(file.received())));
     }
     if (!file.found().isEmpty()) {
-      heads.add(head("Found", Say.list(file.found())));
+      heads.add(Cells.fact("Found", Say.list(file.found())));
     }
     heads.add(
-        head(
+        Cells.fact(
             "Notified",
             Say.day(claim.claim().sent().orElse(today))
                 + with(claim.claim().by().map(way -> "by " + way))));
@@ -116,10 +119,6 @@ public final class ClaimLetter {
 
   private static String with(Optional<String> more) {
     return more.map(text -> ", " + text).orElse("");
-  }
-
-  private static Inline head(String name, String text) {
-    return Inline.together(Inline.strong(name), Inline.text(": " + text));
   }
 
   private String opening() {

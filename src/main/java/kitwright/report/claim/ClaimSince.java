@@ -11,6 +11,7 @@ import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Days;
+import kitwright.value.Word;
 
 /** What came after a claim was sent: a page for the builder, and a letter that reminds of it. */
 public final class ClaimSince {
@@ -25,7 +26,7 @@ public final class ClaimSince {
             .sentence("claim", claim.claim().id())
             .sentence("to", ClaimsReport.against(claim))
             .sentence("today", Say.day(now.day()))
-            .sentence("stands", Say.capital(ClaimsReport.stands(claim)) + ".")
+            .sentence("stands", Word.capital(ClaimsReport.stands(claim)) + ".")
             .block("lines", ClaimSums.table(claim))
             .sentence("sums", ClaimSums.words(claim))
             .block("history", ClaimHistory.of(claim).toArray(Block[]::new)));

@@ -11,6 +11,7 @@ import kitwright.ledger.Claim;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.value.Money;
+import kitwright.value.Word;
 
 /** What a claim asked, was granted and got, line by line, each currency by itself. */
 public final class ClaimSums {
@@ -58,7 +59,7 @@ public final class ClaimSums {
               .map(
                   end ->
                       end.qty().map(qty -> Say.qty(qty) + " ").orElse("")
-                          + Say.word(end.how())
+                          + Word.spoken(end.how())
                           + " "
                           + end.on())
               .toList());

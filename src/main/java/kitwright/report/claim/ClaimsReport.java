@@ -17,6 +17,7 @@ import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Days;
 import kitwright.value.Money;
+import kitwright.value.Word;
 
 /** Every claim with its age, the late ones first. */
 public final class ClaimsReport implements Report {
@@ -119,7 +120,7 @@ public final class ClaimsReport implements Report {
         Cell.text(asks(each, each.asked())),
         Cell.several(asks(each, each.open()), texts(each.open())),
         each.age().map(Cell::number).orElseGet(Cell::none),
-        Cell.text(Say.word(each.state())),
+        Cell.text(Word.spoken(each.state())),
         monies(each.goods()),
         monies(each.asked()),
         monies(each.granted()),
@@ -169,7 +170,7 @@ public final class ClaimsReport implements Report {
       case DISPUTED -> "disputed";
       case SETTLED ->
           each.settled()
-              .map(end -> Say.word(end.how()) + " on " + Days.named(end.on()))
+              .map(end -> Word.spoken(end.how()) + " on " + Days.named(end.on()))
               .orElse("settled");
     };
   }

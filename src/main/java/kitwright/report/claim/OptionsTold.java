@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +37,7 @@ import kitwright.report.words.Sheet;
 import kitwright.shortage.Standing;
 import kitwright.value.Money;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** The ways out of a shortage side by side, and the list of shortages that have any. */
 public final class OptionsTold {
@@ -85,7 +85,7 @@ public final class OptionsTold {
                 ways(choice),
                 choice.ways().isEmpty() ? List.<Block>of() : List.of(sideBySide(choice, told)))
             .value("lacking", Cell.several(String.join("; ", Lacks.on(now)), Lacks.on(now)))
-            .list("notes", inlines(told.notes()))
+            .list("notes", Inline.texts(told.notes()))
             .table("turning", turning(choice), bullets(told.turning()))
             .value(
                 "decided",
@@ -98,12 +98,8 @@ public final class OptionsTold {
     return new Sheet("options-" + shortage.id() + ".md", "ways-out", slots);
   }
 
-  private static List<Inline> inlines(List<String> sentences) {
-    return sentences.stream().map(Inline::text).toList();
-  }
-
   private static List<Block> bullets(List<String> sentences) {
-    return sentences.isEmpty() ? List.of() : List.of(Block.bullets(inlines(sentences)));
+    return sentences.isEmpty() ? List.of() : List.of(Block.bullets(Inline.texts(sentences)));
   }
 
   private static Table sideBySide(Choice choice, WaysTold told) {
@@ -165,10 +161,7 @@ public final class OptionsTold {
   private static void strength(WayOut way, Map<String, Cell> cells) {
     cells.put(
         "strength",
-        Cell.text(
-            way.strength()
-                .flatMap(s -> s.verdict())
-                .map(v -> v.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'))));
+        Cell.text(way.strength().flatMap(s -> s.verdict()).map(v -> Word.key(v.outcome()))));
     cells.put("governing", Cell.text(way.strength().flatMap(s -> s.governing())));
     cells.put(
         "margin",

@@ -13,6 +13,7 @@ import kitwright.ledger.Shortage;
 import kitwright.report.words.Say;
 import kitwright.value.Days;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** What the work loses while a claim waits for its answer, for the letter to the supplier. */
 public final class WaitingCost {
@@ -47,7 +48,7 @@ public final class WaitingCost {
         .ifPresent(
             day ->
                 sentences.add(
-                    Say.capital(what(line))
+                    Word.capital(what(line))
                         + " is needed by "
                         + Say.day(day)
                         + ", so that the end of our work does not move."));

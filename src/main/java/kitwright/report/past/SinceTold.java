@@ -7,7 +7,6 @@ import static kitwright.document.Row.row;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kitwright.document.Cell;
 import kitwright.document.Row;
 import kitwright.document.Slots;
@@ -21,6 +20,7 @@ import kitwright.ledger.Facts;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Word;
 
 /** What has changed since a commit, in a builder's words. */
 public final class SinceTold {
@@ -44,7 +44,7 @@ public final class SinceTold {
                 changes.all().isEmpty() ? "nothing changed" : summary(changes.all().size()))
             .sentence("hands", hands(changes));
     for (Matter matter : Matter.values()) {
-      slots = slots.table(matter.name().toLowerCase(Locale.ROOT), table(changes.of(matter)));
+      slots = slots.table(Word.key(matter), table(changes.of(matter)));
     }
     return new Sheet("since.md", "since", slots);
   }

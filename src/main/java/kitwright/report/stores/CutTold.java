@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -37,6 +36,7 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Days;
+import kitwright.value.Word;
 
 /** A cut plan for the bench, what came of a cut that is done, and the list of cuts. */
 public final class CutTold {
@@ -129,13 +129,15 @@ public final class CutTold {
             .table("used", counts("stock", plan.used()), List.of())
             .value("stock-worth", plan.worth().map(Cells::money).orElseGet(Cell::none))
             .table("missing", counts("mark", plan.missing()))
-            .list("buy", inlines(buying.map(buy -> bought(buy, plan.cut(), day)).orElse(List.of())))
-            .list("refused", inlines(List.copyOf(plan.refused().values())))
-            .list("withheld", inlines(plan.rack().withheld()))
-            .list("notes", inlines(notes(plan)))
+            .list(
+                "buy",
+                Inline.texts(buying.map(buy -> bought(buy, plan.cut(), day)).orElse(List.of())))
+            .list("refused", Inline.texts(List.copyOf(plan.refused().values())))
+            .list("withheld", Inline.texts(plan.rack().withheld()))
+            .list("notes", Inline.texts(notes(plan)))
             .sentence("bench", none ? "" : bench(plan))
-            .list("fence", none ? List.of() : inlines(Steps.fence(plan)))
-            .list("joints", none ? List.of() : inlines(Steps.joints(plan)))
+            .list("fence", none ? List.of() : Inline.texts(Steps.fence(plan)))
+            .list("joints", none ? List.of() : Inline.texts(Steps.joints(plan)))
             .table("pieces", pieces(plan), steps(plan))
             .table("tally", tally(plan));
     return new Sheet(
@@ -208,10 +210,6 @@ public final class CutTold {
     return "Ordered today, it is here on " + Days.named(here) + needed + ".";
   }
 
-  private static List<Inline> inlines(List<String> sentences) {
-    return sentences.stream().map(Inline::text).toList();
-  }
-
   private static String counts(Map<String, Integer> counts) {
     return Say.list(
         counts.entrySet().stream().map(each -> each.getValue() + " of " + each.getKey()).toList());
@@ -250,7 +248,7 @@ public final class CutTold {
     for (Steps steps : Steps.of(plan)) {
       blocks.add(Block.heading(3, steps.heading()));
       if (!steps.flaws().isEmpty()) {
-        blocks.add(Block.bullets(inlines(steps.flaws())));
+        blocks.add(Block.bullets(Inline.texts(steps.flaws())));
       }
       List<Inline> lines = new ArrayList<>();
       steps.lines().forEach(line -> lines.add(Inline.text("[ ] " + line.strip())));
@@ -325,7 +323,7 @@ public final class CutTold {
       boolean cross = sawn.way() == Way.CROSS;
       rows.add(
           Row.row(
-              Cell.text(sawn.way().name().toLowerCase(Locale.ROOT)),
+              Cell.text(Word.key(sawn.way())),
               mm(sawn.at()),
               mm(sawn.kerf()),
               mm(cross ? sawn.rect().across() : sawn.rect().along()),

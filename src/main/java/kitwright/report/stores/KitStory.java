@@ -9,7 +9,6 @@ import kitwright.kit.Awaited;
 import kitwright.kit.Count;
 import kitwright.kit.Position;
 import kitwright.ledger.Facts;
-import kitwright.report.words.Say;
 import kitwright.shortage.Balance;
 import kitwright.shortage.Coming;
 import kitwright.shortage.Cover;
@@ -18,6 +17,7 @@ import kitwright.shortage.Standing;
 import kitwright.value.Days;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** The story of every piece of an item: what came of it, what is wanted and what comes. */
 public final class KitStory {
@@ -136,7 +136,7 @@ public final class KitStory {
         standing.shortage().found(),
         standing.shortage().qty(),
         "recorded short: "
-            + Say.word(standing.shortage().cause())
+            + Word.spoken(standing.shortage().cause())
             + ", "
             + id
             + said(standing.shortage().remark()));

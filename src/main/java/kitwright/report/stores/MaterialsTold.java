@@ -13,8 +13,8 @@ import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
-import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Word;
 
 /** Materials with their values and where these come from. */
 public final class MaterialsTold {
@@ -63,8 +63,8 @@ public final class MaterialsTold {
     return Row.row(
         new Cell(Inline.text(material.id()), new Value.Id(material.id())),
         Cell.of(
-            Say.word(material.sort()) + (what.isEmpty() ? "" : ", " + what.strip()) + built(own),
-            new Value.Text(Say.word(material.sort()))),
+            Word.spoken(material.sort()) + (what.isEmpty() ? "" : ", " + what.strip()) + built(own),
+            new Value.Text(Word.spoken(material.sort()))),
         Cell.text(material.what()),
         Cell.yes("", !own),
         Cell.of(shown.isEmpty() ? Cell.NONE : String.join(", ", shown), new Value.Parts(values)),

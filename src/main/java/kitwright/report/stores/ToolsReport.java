@@ -22,6 +22,7 @@ import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Money;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** Borrowed tools: what is due when, how it came, and what borrowing has saved against hire. */
 public final class ToolsReport implements Report {
@@ -74,7 +75,7 @@ public final class ToolsReport implements Report {
     String kept =
         here.isEmpty()
             ? "Every tool has gone back to its owner."
-            : Say.capital(Say.count(here.size(), "tool is", "tools are")) + " with us.";
+            : Word.capital(Say.count(here.size(), "tool is", "tools are")) + " with us.";
     String lateness =
         late.isEmpty()
             ? ""
@@ -170,7 +171,7 @@ public final class ToolsReport implements Report {
     return owed.isEmpty()
         ? ""
         : " "
-            + Say.capital(
+            + Word.capital(
                 Say.count(owed.size(), "repair is owed to a lender", "repairs are owed to lenders"))
             + (cost.isEmpty() ? "" : ", about " + Say.monies(cost))
             + (unknown == 0 ? "" : "; of " + unknown + " nobody wrote down what it costs")

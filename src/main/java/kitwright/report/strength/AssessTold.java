@@ -27,8 +27,8 @@ import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Ledger;
 import kitwright.report.words.Cautions;
-import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Word;
 
 /** Assessments as they stand: as designed beside as built, why, and what would mend them. */
 public final class AssessTold {
@@ -82,7 +82,7 @@ public final class AssessTold {
     blocks.add(
         Block.heading(
             2,
-            Inline.strong(word(result.verdict().outcome()).toUpperCase(Locale.ROOT)),
+            Inline.strong(Word.spoken(result.verdict().outcome()).toUpperCase(Locale.ROOT)),
             Inline.text(": " + result.assessment().id())));
     List<kitwright.assessment.sheet.Row> rows = whole ? result.rows() : result.asked();
     if (Elsewhere.isSo(result.assessment())) {
@@ -111,7 +111,7 @@ public final class AssessTold {
             ? "none is needed"
             : String.join(", ", answer.additions())
                 + " (least "
-                + Say.word(least)
+                + Word.spoken(least)
                 + "; "
                 + answer.tried()
                 + " combinations worked out)";
@@ -141,12 +141,8 @@ public final class AssessTold {
     blocks.add(Block.bullets(lines));
   }
 
-  public static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
   private static Cell kebab(Enum<?> value) {
-    return Cell.text(value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return Cell.text(Word.key(value));
   }
 
   /** A row a measure: as designed, as built, what is asked. */

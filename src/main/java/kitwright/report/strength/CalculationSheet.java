@@ -24,6 +24,7 @@ import kitwright.ledger.Ledger;
 import kitwright.mechanics.load.Break;
 import kitwright.report.words.Cautions;
 import kitwright.report.words.Sheet;
+import kitwright.value.Word;
 
 /** A calculation that a naval architect can follow line by line, and sign. */
 public final class CalculationSheet {
@@ -46,7 +47,7 @@ public final class CalculationSheet {
             .sentence("assessment", assessment.id())
             .sentence(
                 "summary",
-                capital(method(assessment)) + ": " + word(result.verdict().outcome()) + ".")
+                Word.capital(method(assessment)) + ": " + word(result.verdict().outcome()) + ".")
             .block("reasons", bullets(result.verdict().reasons()))
             .block("results", results(result, ledger))
             .block("drawing", drawings.isEmpty() ? NOTHING : drawing(name))
@@ -58,10 +59,6 @@ public final class CalculationSheet {
             .block("moves", bullets(Sensitivity.of(result, ledger)))
             .block("limits", assumptions(result));
     return new Sheet(name + ".md", "calculation-sheet", slots, drawings);
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static Block[] drawing(String name) {
@@ -78,10 +75,8 @@ public final class CalculationSheet {
     return all;
   }
 
-  private static Block[] bullets(List<String> lines) {
-    return lines.isEmpty()
-        ? NOTHING
-        : new Block[] {Block.bullets(lines.stream().map(Inline::text).toList())};
+  static Block[] bullets(List<String> lines) {
+    return lines.isEmpty() ? NOTHING : new Block[] {Block.bullets(Inline.texts(lines))};
   }
 
   private static String method(Assessment assessment) {
@@ -159,7 +154,7 @@ public final class CalculationSheet {
       return NOTHING;
     }
     Assessment.Load load = result.assessment().load().get();
-    List<Inline> lines = new ArrayList<>(result.load().stream().map(Inline::text).toList());
+    List<Inline> lines = new ArrayList<>(Inline.texts(result.load()));
     if (result.load().isEmpty()) {
       load.pressure().ifPresent(p -> lines.add(Inline.text("pressure " + p)));
       load.span()
@@ -193,7 +188,7 @@ public final class CalculationSheet {
               input.material(),
               input.property().key(),
               input.value(),
-              input.basis().map(basis -> basis.name().toLowerCase(Locale.ROOT)).orElse("not said"),
+              input.basis().map(basis -> Word.key(basis)).orElse("not said"),
               input.trust().words(),
               input.source()));
     }
@@ -207,7 +202,7 @@ public final class CalculationSheet {
                 Column.left("trust"),
                 Column.left("source")),
             rows));
-    List<Inline> factors = new ArrayList<>(result.factors().stream().map(Inline::text).toList());
+    List<Inline> factors = new ArrayList<>(Inline.texts(result.factors()));
     result.assessment().sources().forEach(source -> factors.add(Inline.text("source: " + source)));
     if (!factors.isEmpty()) {
       all.add(Block.bullets(factors));
@@ -276,8 +271,8 @@ public final class CalculationSheet {
   }
 
   private static Block[] assumptions(Result result) {
-    List<Inline> lines = new ArrayList<>(result.notes().stream().map(Inline::text).toList());
-    lines.addAll(Validity.of(result).stream().map(Inline::text).toList());
+    List<Inline> lines = new ArrayList<>(Inline.texts(result.notes()));
+    lines.addAll(Inline.texts(Validity.of(result)));
     return new Block[] {Block.bullets(lines)};
   }
 }

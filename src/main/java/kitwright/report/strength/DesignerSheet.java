@@ -15,7 +15,6 @@ import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Trust;
 import kitwright.document.Block;
 import kitwright.document.Column;
-import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Ledger;
@@ -26,7 +25,6 @@ import kitwright.report.words.Sheet;
  */
 public final class DesignerSheet {
   private static final int GOVERNING = 3;
-  private static final Block[] NOTHING = {};
 
   private DesignerSheet() {}
 
@@ -39,8 +37,8 @@ public final class DesignerSheet {
             .sentence("assessment", id)
             .sentence("summary", summary(result))
             .block("governing", governing(result))
-            .block("confirm", bullets(confirm(result)))
-            .block("moves", bullets(Sensitivity.of(result, ledger)));
+            .block("confirm", CalculationSheet.bullets(confirm(result)))
+            .block("moves", CalculationSheet.bullets(Sensitivity.of(result, ledger)));
     return new Sheet("assessment-" + id + "-page.md", "designer-sheet", slots, Map.of());
   }
 
@@ -120,11 +118,5 @@ public final class DesignerSheet {
     }
     all.addAll(result.cautions());
     return new ArrayList<>(all);
-  }
-
-  private static Block[] bullets(List<String> lines) {
-    return lines.isEmpty()
-        ? NOTHING
-        : new Block[] {Block.bullets(lines.stream().map(Inline::text).toList())};
   }
 }

@@ -14,6 +14,7 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
@@ -22,6 +23,7 @@ import kitwright.substitution.Signer;
 import kitwright.substitution.Standing;
 import kitwright.value.Days;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** One substitution as the register tells it: what, why, who, and by what right. */
 public final class SubstitutionEntry {
@@ -30,24 +32,28 @@ public final class SubstitutionEntry {
   public static List<Block> of(Standing each, Ledger ledger) {
     Substitution substitution = each.substitution();
     List<Inline> facts = new ArrayList<>();
-    facts.add(fact("Instead of", insteadOf(substitution, ledger)));
+    facts.add(Cells.fact("Instead of", insteadOf(substitution, ledger)));
     facts.add(
-        fact("Taken", Say.list(substitution.use().stream().map(t -> take(t, ledger)).toList())));
-    facts.add(fact("Grade", grade(each)));
-    substitution.proposed().ifPresent(p -> facts.add(fact("Proposed", by(p.by(), p.on(), ledger))));
-    facts.add(fact("Assessment", assessment(each)));
-    each.signatures().forEach(signed -> facts.add(fact("Signature", signature(signed, ledger))));
+        Cells.fact(
+            "Taken", Say.list(substitution.use().stream().map(t -> take(t, ledger)).toList())));
+    facts.add(Cells.fact("Grade", grade(each)));
+    substitution
+        .proposed()
+        .ifPresent(p -> facts.add(Cells.fact("Proposed", by(p.by(), p.on(), ledger))));
+    facts.add(Cells.fact("Assessment", assessment(each)));
+    each.signatures()
+        .forEach(signed -> facts.add(Cells.fact("Signature", signature(signed, ledger))));
     if (each.signatures().isEmpty()) {
-      facts.add(fact("Signature", "none"));
+      facts.add(Cells.fact("Signature", "none"));
     }
-    facts.add(fact("Hold point", holdInFull(each, ledger)));
-    substitution.withdrawn().ifPresent(day -> facts.add(fact("Withdrawn", day.toString())));
+    facts.add(Cells.fact("Hold point", holdInFull(each, ledger)));
+    substitution.withdrawn().ifPresent(day -> facts.add(Cells.fact("Withdrawn", day.toString())));
     List<Signer> open =
         each.isWithdrawn() || each.signedOn().isPresent() ? List.of() : each.signers();
     open.forEach(signer -> facts.add(toSign(signer)));
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.heading(2, Inline.code(substitution.id())));
-    blocks.add(Block.paragraph(Say.capital(substitution.why()) + "."));
+    blocks.add(Block.paragraph(Word.capital(substitution.why()) + "."));
     blocks.add(Block.bullets(facts));
     if (!open.isEmpty()) {
       blocks.add(Block.paragraph("What would be signed, in full:"));
@@ -61,16 +67,12 @@ public final class SubstitutionEntry {
     return signer.statement().fingerprint().digits() + "  " + signer.party().name();
   }
 
-  private static Inline fact(String name, String text) {
-    return Inline.together(Inline.strong(name), Inline.text(": " + text));
-  }
-
   private static String grade(Standing each) {
     return each.grading().because().isEmpty()
-        ? Say.word(each.grade())
-        : Say.word(each.grade())
+        ? Word.spoken(each.grade())
+        : Word.spoken(each.grade())
             + ", though it says "
-            + Say.word(each.substitution().grade())
+            + Word.spoken(each.substitution().grade())
             + ": "
             + Say.list(each.grading().because());
   }

@@ -16,6 +16,7 @@ import kitwright.report.words.Sheet;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Standing;
+import kitwright.value.Word;
 
 /** The register of everything built otherwise than drawn, for builder, designer and surveyor. */
 public final class SubstitutionsReport implements Report {
@@ -115,7 +116,7 @@ public final class SubstitutionsReport implements Report {
                 each ->
                     Row.row(
                         Inline.code(each.substitution().id()),
-                        Inline.text(Say.word(each.grade())),
+                        Inline.text(Word.spoken(each.grade())),
                         Inline.text(each.verdict().map(v -> outcome(v)).orElse(Cells.NONE)),
                         Inline.text(Cells.maybe(each.signedOn())),
                         Inline.text(each.isWithdrawn() ? Cells.NONE : hold(each.hold())),

@@ -21,6 +21,7 @@ import kitwright.ledger.Shortage;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
+import kitwright.value.Word;
 
 /** The week for those who build. */
 public final class CrewWeek {
@@ -66,7 +67,7 @@ public final class CrewWeek {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("span", WeekReport.span(week))
+            .sentence("span", Say.span(week.first(), week.last()))
             .sentence("week", week.toString())
             .sentence("summary", summary(money))
             .sentence("phases", parts.hoursByPhase())
@@ -120,7 +121,7 @@ public final class CrewWeek {
     if (!happened.signed().isEmpty()) {
       parts.add(Say.count(happened.signed().size(), "signature", "signatures") + " came in");
     }
-    return parts.isEmpty() ? "" : Say.capital(Say.list(parts)) + ".";
+    return parts.isEmpty() ? "" : Word.capital(Say.list(parts)) + ".";
   }
 
   private String people() {
@@ -160,7 +161,7 @@ public final class CrewWeek {
         Inline.text(
             Say.so(shortage.qty(), decided.what(shortage))
                 + ", "
-                + Say.word(shortage.cause())
+                + Word.spoken(shortage.cause())
                 + " "),
         Inline.code(shortage.id()));
   }

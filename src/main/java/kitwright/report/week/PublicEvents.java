@@ -11,6 +11,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.report.words.Say;
 import kitwright.substitution.Standings;
+import kitwright.value.Word;
 
 /** What came, what came up missing and what was decided in a week, without who and how much. */
 final class PublicEvents {
@@ -48,7 +49,7 @@ final class PublicEvents {
 
   List<Inline> missing() {
     return happened.found().stream()
-        .map(each -> names.soMany(each.qty(), each.item(), ": " + Say.word(each.cause()) + "."))
+        .map(each -> names.soMany(each.qty(), each.item(), ": " + Word.spoken(each.cause()) + "."))
         .toList();
   }
 
@@ -75,7 +76,7 @@ final class PublicEvents {
                 shortage.options().stream()
                     .filter(option -> option.name().equals(decided.option()))
                     .findFirst())
-        .map(option -> Say.word(option.way()))
+        .map(option -> Word.spoken(option.way()))
         .orElse("one of those at hand");
   }
 }

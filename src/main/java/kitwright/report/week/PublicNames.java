@@ -9,6 +9,7 @@ import kitwright.ledger.Task;
 import kitwright.report.words.Say;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /** What the public reads of tasks, phases, things and people. */
 final class PublicNames {
@@ -45,7 +46,7 @@ final class PublicNames {
   }
 
   Inline soMany(Quantity qty, Ref item, String ending) {
-    return Inline.text(Say.capital(Say.so(qty, kit(item)) + ending));
+    return Inline.text(Word.capital(Say.so(qty, kit(item)) + ending));
   }
 
   /** Who somebody is, without who it is. */
@@ -53,7 +54,7 @@ final class PublicNames {
     return ledger
         .party(by)
         .map(Party::role)
-        .map(role -> "the " + Say.word(role))
+        .map(role -> "the " + Word.spoken(role))
         .orElse("somebody");
   }
 }

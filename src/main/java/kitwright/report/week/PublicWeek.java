@@ -20,6 +20,7 @@ import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.shortage.Standings;
 import kitwright.value.Place;
+import kitwright.value.Word;
 
 /**
  * The week for whoever follows the build. It is made of what its authors let the public read, and
@@ -82,7 +83,7 @@ public final class PublicWeek {
     Ahead ahead = Ahead.after(week, now, now.ledger().log());
     Slots slots =
         called()
-            .sentence("span", WeekReport.span(week))
+            .sentence("span", Say.span(week.first(), week.last()))
             .sentence("week", week.toString())
             .sentence("summary", summary())
             .sentence("hours", work.hours())
@@ -106,7 +107,7 @@ public final class PublicWeek {
         .sentence("build", spoken.say(build.name(), at, build.allow()))
         .sentence(
             "what",
-            build.what().map(what -> Say.capital(spoken.say(what, at, build.allow()))).orElse(""));
+            build.what().map(what -> Word.capital(spoken.say(what, at, build.allow()))).orElse(""));
   }
 
   private String summary() {

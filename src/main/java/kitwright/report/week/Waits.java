@@ -12,6 +12,7 @@ import kitwright.openmatter.OpenMatters;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
+import kitwright.value.Word;
 
 /** What waits for whom, most pressing first. */
 public final class Waits {
@@ -39,7 +40,7 @@ public final class Waits {
     if (all.size() > MOST) {
       blocks.add(
           Block.paragraph(
-              Say.capital(
+              Word.capital(
                   Say.count(all.size() - MOST, "more matter waits", "more matters wait")
                       + ", none of them as pressing; “kitwright open” lists them all.")));
     }

@@ -11,6 +11,7 @@ import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
+import kitwright.value.Word;
 
 /** What was decided, proposed, signed and written in a week, in a sentence each. */
 public record WeekDecisions(Happenings happened, Facts now, Names names) {
@@ -61,7 +62,7 @@ public record WeekDecisions(Happenings happened, Facts now, Names names) {
                 each ->
                     each.claim().id()
                         + ": "
-                        + Say.word(each.event().what())
+                        + Word.spoken(each.event().what())
                         + each.event().text().map(text -> ", " + text).orElse("")
                         + ".");
     Stream<String> ended =
@@ -73,7 +74,7 @@ public record WeekDecisions(Happenings happened, Facts now, Names names) {
   private static String ended(Claim claim, Claim.Settlement end) {
     return claim.id()
         + ": closed, "
-        + Say.word(end.how())
+        + Word.spoken(end.how())
         + end.amount().map(amount -> " with " + Say.money(amount)).orElse("")
         + ".";
   }

@@ -19,6 +19,7 @@ import kitwright.report.words.Say;
 import kitwright.spending.Books;
 import kitwright.spending.Returned;
 import kitwright.value.Money;
+import kitwright.value.Word;
 
 /** The money of a week and in all, for the crew. */
 public record WeekMoney(List<Spend> spends, Facts now) {
@@ -34,7 +35,7 @@ public record WeekMoney(List<Spend> spends, Facts now) {
         returned().map(Returned::came).filter(came -> came.signum() > 0).toList());
     String unread = unread();
     String none = unread.isEmpty() ? "" : "Nothing that can be read.";
-    return (parts.isEmpty() ? none : Say.capital(Say.list(parts)) + ".") + refused() + unread;
+    return (parts.isEmpty() ? none : Word.capital(Say.list(parts)) + ".") + refused() + unread;
   }
 
   /** Of the refunds of the week what gives back money that nobody had paid. */
@@ -118,7 +119,7 @@ public record WeekMoney(List<Spend> spends, Facts now) {
         spend.on().toString(),
         spend.what(),
         now.ledger().budgetLine(spend.line()).map(BudgetLine::title).orElse(spend.line().id()),
-        Say.word(spend.state()),
+        Word.spoken(spend.state()),
         amounts.cell(java.util.Optional.of(spend.amount())));
   }
 }

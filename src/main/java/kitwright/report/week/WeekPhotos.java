@@ -38,7 +38,6 @@ final class WeekPhotos {
   static WeekPhotos of(Week week, WeekLog log, Audience reader) {
     WeekPhotos photos = new WeekPhotos(week, reader);
     log.photos().stream()
-        .map(WeekLog.Photo::picture)
         .filter(picture -> reader == Audience.CREW || picture.isPublic())
         .forEach(picture -> photos.add(List.of(file(picture.file())), Optional.of(picture)));
     if (reader == Audience.CREW) {

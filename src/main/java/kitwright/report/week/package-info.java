@@ -1,6 +1,6 @@
 /**
  * A week for the crew and for the public. Its photos are read and drawn in {@code photo}. Uses
- * {@code words}. Start with {@link kitwright.report.week.WeekReport}.
+ * {@code words}. Start with {@link kitwright.report.week.CrewWeek}.
  */
 @NullMarked
 package kitwright.report.week;

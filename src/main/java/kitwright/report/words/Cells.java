@@ -32,6 +32,11 @@ public final class Cells {
     return Inline.named(what, id);
   }
 
+  /** What something is, behind its name. */
+  public static Inline fact(String name, String text) {
+    return Inline.together(Inline.strong(name), Inline.text(": " + text));
+  }
+
   /** A day in a sentence: {@code Sunday 29 March 2026}. */
   public static Cell spoken(LocalDate day) {
     return Cell.of(Say.day(day), new Value.Day(day));

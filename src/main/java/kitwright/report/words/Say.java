@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.value.Days;
 import kitwright.value.Decimal;
@@ -105,6 +104,17 @@ public final class Say {
     return Days.dayAndMonth(day);
   }
 
+  /** {@code Mon 23 to Sun 29 March 2026}. */
+  public static String span(LocalDate first, LocalDate last) {
+    String begun =
+        first.getMonth() == last.getMonth()
+            ? weekday(first) + " " + first.getDayOfMonth()
+            : first.getYear() == last.getYear()
+                ? weekday(first) + " " + dayAndMonth(first)
+                : day(first);
+    return first.equals(last) ? day(last) : begun + " to " + day(last);
+  }
+
   /** {@code a, b and c}. */
   public static String list(List<String> parts) {
     int last = parts.size() - 1;
@@ -116,18 +126,6 @@ public final class Say {
   /** Sums of several currencies: {@code 3.00 EUR and 5.00 NZD}. */
   public static String monies(List<Money> sums) {
     return list(sums.stream().map(Say::money).toList());
-  }
-
-  /** A word of a closed list as people write it: {@code not packed}. */
-  public static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** With a capital at the start. */
-  public static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** The sentences that there are. */
