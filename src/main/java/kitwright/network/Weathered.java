@@ -31,8 +31,15 @@ import kitwright.weather.Window;
  */
 public record Weathered(
     Schedule schedule, List<String> byForecast, List<String> byClimate, List<String> leftOut) {
+  private static final Facts.Fact<Weathered> FACT = day -> of(Plan.on(day).schedule(), day);
+
   /** Work that would take longer by its climate than this is left out. */
   private static final int MOST_DAYS = 3 * 366;
+
+  /** The dates by work alone with the weather laid over them. */
+  public static Weathered on(Facts day) {
+    return FACT.on(day);
+  }
 
   /** The weather laid over dates worked out without it. */
   public static Weathered of(Schedule dry, Facts now) {

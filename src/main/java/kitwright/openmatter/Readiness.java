@@ -1,6 +1,5 @@
 package kitwright.openmatter;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +17,7 @@ import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.Wait;
 import kitwright.network.WeatherBound;
-import kitwright.network.WorkCalendar;
+import kitwright.network.Weathered;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Wanted;
 import kitwright.substitution.Release;
@@ -30,8 +29,8 @@ import kitwright.value.Days;
  * and at hand, every signature that holds it standing today, tools here, people known, weather in
  * sight. What cannot be told is lacking.
  *
- * @param from the first day on which it could go on by the order of work, its crate and the weather
- *     in sight, whatever else it lacks
+ * @param from the first day on which it could go on by the order of work, its crate, its people and
+ *     the weather as far as it is known, whatever else it lacks
  * @param to the day on which its work would be finished then
  * @param lacks what stands in the way; empty where it may start
  * @param people to ask, by name; whether they have time nobody but they can say
@@ -60,8 +59,7 @@ public record Readiness(
   /** How an open task stands. */
   public static Readiness of(Task task, Facts now) {
     Optional<WeatherBound> weather = WeatherBound.of(task, now);
-    Optional<WeatherBound> seen = weather.filter(bound -> bound.window().fits());
-    LocalDate from = from(seen, task, now);
+    LocalDate from = from(task, now);
     List<Lack> lacks =
         Stream.of(
                 clauses(Kind.WORK, work(task, now)),
@@ -75,38 +73,25 @@ public record Readiness(
                 clauses(Kind.WEATHER, weather.stream().flatMap(w -> weather(w, now).stream())))
             .flatMap(Function.identity())
             .toList();
-    return new Readiness(
-        task,
-        from,
-        seen.filter(bound -> bound.window().first().equals(from))
-            .map(WeatherBound::until)
-            .orElse(to(from, task, now)),
-        lacks,
-        people(task, now));
+    return new Readiness(task, from, to(from, task, now), lacks, people(task, now));
   }
 
-  /** The first day of a window in the weather on which everybody is here, as far as one is seen. */
-  private static LocalDate from(Optional<WeatherBound> seen, Task task, Facts now) {
-    LocalDate here = Plan.on(now).workableOn(task.id());
-    return seen.stream()
-        .flatMap(bound -> Stream.concat(Stream.of(bound.window().first()), bound.later().stream()))
-        .filter(day -> !day.isBefore(here))
-        .findFirst()
-        .orElse(here);
+  /** A task's dates with the weather in sight, its own and that of what comes before. */
+  private static Planned planned(Task task, Facts now) {
+    return Weathered.on(now).schedule().of(task.id());
   }
 
-  /** The day on which its work would be finished if it goes on from a day. */
+  private static LocalDate from(Task task, Facts now) {
+    LocalDate day = planned(task, now).goesOn().toLocalDate();
+    LocalDate morning = Plan.on(now).morning();
+    return Plan.on(now)
+        .calendarOf(task.id())
+        .plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
+  }
+
   private static LocalDate to(LocalDate from, Task task, Facts now) {
-    Plan plan = Plan.on(now);
-    Planned planned = plan.schedule().of(task.id());
-    if (!from.isAfter(plan.workableOn(task.id()))) {
-      return planned.lastDay();
-    }
-    Duration left = Duration.ofMinutes(planned.activity().left().expected());
-    return left.isZero()
-        ? from
-        : WorkCalendar.lastDay(
-            plan.calendarOf(task.id()).add(plan.calendar().openingOf(from), left));
+    LocalDate last = planned(task, now).lastDay();
+    return last.isBefore(from) ? from : last;
   }
 
   private static Stream<Lack> clauses(Kind kind, Stream<String> words) {

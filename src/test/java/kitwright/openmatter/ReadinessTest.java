@@ -215,6 +215,26 @@ class ReadinessTest {
     assertThat(lift.to()).isEqualTo("2026-03-05");
   }
 
+  /**
+   * Rain today; the paint goes on tomorrow, and the rig waits for it, not for the plan without
+   * rain.
+   */
+  @Test
+  void whatFollowsOutdoorWorkWaitsForItsWeatherToo() {
+    String yaml =
+        """
+        tasks:
+          - {id: p, what: P, takes: 1 d, place: outdoors, weather: {dry: 1 d}}
+          - {id: rig, what: Rig, takes: 2 d, after: [p]}
+        forecast:
+        """
+            + row("2026-03-02", 1)
+            + row("2026-03-03", 0);
+    assertThat(of("p", yaml, Sample.TODAY).from()).isEqualTo("2026-03-03");
+    assertThat(of("rig", yaml, Sample.TODAY).from()).isEqualTo("2026-03-04");
+    assertThat(of("rig", yaml, Sample.TODAY).to()).isEqualTo("2026-03-05");
+  }
+
   @Test
   void aWindowInTheWeatherCountsWhereEverybodyIsHere() {
     String yaml =
