@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -31,6 +33,9 @@ import kitwright.value.Place;
 public final class LedgerFolder {
   /** A file larger than this is no ledger file; 32 MiB hold some 200,000 records. */
   private static final long LARGEST = 32L << 20;
+
+  /** Where a build record begins: behind a byte order mark, in quotes or in brackets too. */
+  private static final Pattern BUILD = Pattern.compile("\\uFEFF?(\\{ *)?[\"']?build[\"']? *:");
 
   private static final Set<String> NOT_OURS =
       Set.of("reports", "templates", "node_modules", "target");
@@ -64,15 +69,22 @@ public final class LedgerFolder {
         return Optional.of(at(folder));
       }
     }
-    return Optional.empty();
+    // What nobody may open can be the build's own: better that is told than that there is none.
+    return holds(start, file -> !Files.isReadable(file))
+        ? Optional.of(at(start))
+        : Optional.empty();
   }
 
   private static boolean holdsBuild(Path folder) {
+    return holds(folder, LedgerFolder::startsBuild);
+  }
+
+  private static boolean holds(Path folder, Predicate<Path> wanted) {
     try (var files = Files.list(folder)) {
       return files
           .filter(file -> isYaml(file.getFileName().toString()))
           .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-          .anyMatch(LedgerFolder::startsBuild);
+          .anyMatch(wanted);
     } catch (IOException unreadable) {
       return false;
     }
@@ -83,7 +95,7 @@ public final class LedgerFolder {
       return Files.size(file) <= LARGEST
           && new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
               .lines()
-              .anyMatch(line -> line.startsWith("build:"));
+              .anyMatch(line -> BUILD.matcher(line).lookingAt());
     } catch (IOException unreadable) {
       return false;
     }

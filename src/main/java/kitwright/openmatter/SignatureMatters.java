@@ -50,9 +50,13 @@ final class SignatureMatters {
   }
 
   /**
-   * The held task; where it is finished, what comes after it must not close the part up further.
+   * The held task; where it is finished, what comes after it must not close the part up further;
+   * where nobody knows which it is, all that it may be.
    */
   private List<String> stopped(Substitution substitution) {
+    if (substitution.hold().filter(ref -> now.ledger().task(ref).isEmpty()).isPresent()) {
+      return Plan.on(now).tasks().stream().map(Task::id).filter(Plan.on(now)::isOpen).toList();
+    }
     List<String> held =
         substitution.hold().flatMap(ref -> Plan.on(now).task(ref.id())).stream()
             .map(Task::id)

@@ -6,8 +6,10 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
+import kitwright.value.Ref;
 import kitwright.value.Word;
 
 /** Fires where nobody has signed a substitution. */
@@ -16,15 +18,15 @@ public final class SubstitutionUnsigned implements Rule {
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())
-        .forEach(standing -> out.add(finding(standing)));
+        .forEach(standing -> out.add(finding(standing, day.ledger())));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(Standing standing, Ledger ledger) {
     Substitution substitution = standing.substitution();
     String held =
         substitution
             .hold()
-            .map(task -> "The task " + task + " must not start before.")
+            .map(task -> held(task, ledger))
             .orElse("It must not be built in before.");
     return new Finding(
         name(),
@@ -42,5 +44,11 @@ public final class SubstitutionUnsigned implements Rule {
             + substitution.id()
             + " --statement” prints.",
         List.of(substitution.named()));
+  }
+
+  private static String held(Ref task, Ledger ledger) {
+    return ledger.task(task).isPresent()
+        ? "The task " + task + " must not start before."
+        : "No work may start before, since no task is called “" + task + "”.";
   }
 }

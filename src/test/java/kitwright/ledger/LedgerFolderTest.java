@@ -249,6 +249,24 @@ class LedgerFolderTest {
     assertThat(LedgerFolder.near(root.resolve("yard")).map(LedgerFolder::root)).contains(root);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"\uFEFF" + BUILD, "{build: {name: B}}", "\"build\": {name: B}", "build : x"})
+  void aBuildBeginsALineHoweverItIsWritten(String text) throws IOException {
+    write("b.yaml", text);
+    assertThat(LedgerFolder.near(root).map(LedgerFolder::root)).contains(root);
+  }
+
+  /** Whoever is sent to begin a ledger there would have two. */
+  @Test
+  void whatNobodyMayOpenCanBeTheBuild() throws IOException {
+    write("b.yaml", BUILD);
+    Path file = root.resolve("b.yaml");
+    org.junit.jupiter.api.Assumptions.assumeTrue(
+        file.toFile().setReadable(false) && !Files.isReadable(file), "may read everything");
+    assertThat(LedgerFolder.near(root).map(LedgerFolder::root)).contains(root);
+  }
+
   @Test
   void aBuildInACommentOrInsideAnotherRecordIsNone() throws IOException {
     write("a.yaml", "# build: none\nparties:\n  - build: no\n");

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import kitwright.Sample;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
+import kitwright.substitution.SubstitutionUnsigned;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -393,6 +396,26 @@ class ToldMattersTest {
   }
 
   /** A line a matter, the most pressing first; the offer to buy it oneself is cut off. */
+  /** The check says that it holds all work; the open list does not say that none waits for it. */
+  @Test
+  void aSignatureForATaskThatNobodyKnowsStopsAllWork() {
+    String more =
+        "substitutions: [{id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here,"
+            + " hold: lnog}]\n";
+    Facts day = Facts.of(Sample.read(LEDGER + more, new Findings()).orElseThrow(), Sample.TODAY);
+    OpenMatter thin =
+        OpenMatters.on(day).all().stream()
+            .filter(each -> each.record().equals("substitution thin"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(thin.stop().orElseThrow().task()).isEqualTo("long");
+    Findings found = new Findings();
+    new SubstitutionUnsigned().examine(day, found);
+    assertThat(found.inOrder())
+        .extracting(Finding::follows)
+        .containsExactly("No work may start before, since no task is called “lnog”.");
+  }
+
   private static List<String> told(String more) {
     Facts day = Facts.of(Sample.ledger(LEDGER + more), Sample.TODAY);
     return OpenMatters.on(day).all().stream().map(ToldMattersTest::told).toList();
