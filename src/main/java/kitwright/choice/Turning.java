@@ -36,7 +36,10 @@ public record Turning(
   static List<Turning> of(List<WayOut> ways, List<Dominated> dominated, Optional<Money> ownHour) {
     Set<String> beaten = new HashSet<>();
     dominated.forEach(each -> beaten.add(each.way()));
-    List<WayOut> known = ways.stream().filter(way -> price(way, ownHour).isPresent()).toList();
+    List<WayOut> known =
+        ways.stream()
+            .filter(way -> price(way, ownHour).isPresent() && way.timing().launch().isPresent())
+            .toList();
     Optional<WayOut> cheapest =
         known.stream()
             .filter(way -> !beaten.contains(way.name()) && !way.isTooWeak())

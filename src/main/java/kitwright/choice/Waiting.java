@@ -107,9 +107,7 @@ final class Waiting {
             : option.way() == Shortage.Way.WAIT
                 ? standing.promisedFor().flatMap(day -> last())
                 : Optional.empty();
-    return stands
-        .or(() -> Arrival.of(option, positions, ledger, plan.today()))
-        .map(day -> later(day, plan.today()));
+    return stands.or(() -> Arrival.of(option, positions, ledger, plan.today()));
   }
 
   /** The day from which the last of it may be counted on. */

@@ -26,8 +26,8 @@ public final class Arrival {
   }
 
   /**
-   * The day that the option says; today, where all that its substitution takes is at hand; empty
-   * where nobody knows, or nothing has to come.
+   * The day that the option says, unless it has passed; today, where all that its substitution
+   * takes is at hand; empty where nobody knows, or nothing has to come.
    */
   public static Optional<LocalDate> of(
       Shortage.Option option, Positions positions, Ledger ledger, LocalDate today) {
@@ -36,6 +36,7 @@ public final class Arrival {
     }
     return option
         .arrives()
+        .filter(day -> !day.isBefore(today))
         .or(
             () ->
                 option

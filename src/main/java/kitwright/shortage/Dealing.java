@@ -270,7 +270,6 @@ final class Dealing {
           .ifPresent(
               option ->
                   Arrival.of(option, positions, ledger, today)
-                      .filter(day -> !day.isBefore(today))
                       .ifPresent(day -> decide(rest, option, day, ledger)));
     }
   }

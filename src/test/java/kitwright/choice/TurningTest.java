@@ -43,6 +43,15 @@ class TurningTest {
   private static final String HOUR = ", own-hour: 14";
   private static final String SOON = "arrives: 2026-03-16, ";
 
+  @Test
+  void aWayOfWhichNobodyKnowsWhenItComesIsNotWeighedAgainstTheOthers() {
+    String here = way("here", SOON + "cost: 100");
+    assertThat(turning(HOUR, here + ", " + way("late", SOON + "cost: 200"))).hasSize(1);
+    assertThat(turning(HOUR, here + ", " + way("late", "arrives: 2026-02-16, cost: 200")))
+        .isEmpty();
+    assertThat(turning(HOUR, here + ", " + way("some-day", "cost: 50"))).isEmpty();
+  }
+
   /** 100 + 10 h at 14 are 240, 200 + 2 h are 228; level where 100 are 8 hours. */
   @Test
   void anHourThatIsWorthLessTurnsTheChoice() {

@@ -109,6 +109,9 @@ public final class WaysTold {
   }
 
   private static String strength(WayOut way) {
+    if (way.option().way() == Shortage.Way.DO_WITHOUT) {
+      return "nothing in its place";
+    }
     return way.strength()
         .map(
             strength ->
@@ -155,6 +158,11 @@ public final class WaysTold {
     List<String> details = new ArrayList<>();
     way.option().from().ifPresent(from -> details.add("from " + ledger.nameOf(from.id())));
     way.option().note().ifPresent(details::add);
+    way.option()
+        .arrives()
+        .filter(day -> way.timing().arrives().isEmpty())
+        .map(day -> "the day that it says, " + Say.day(day) + ", has passed; ask for a new one")
+        .ifPresent(details::add);
     way.timing().held().map(WaysTold::held).ifPresent(details::add);
     way.strength()
         .flatMap(Strength::governing)

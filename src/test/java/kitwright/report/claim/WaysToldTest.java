@@ -50,6 +50,29 @@ class WaysToldTest {
     assertThat(row("strength").get(1)).isEqualTo("as drawn");
   }
 
+  /** A mast without its staves is not as strong as drawn, nor is yesterday’s promise today’s. */
+  @Test
+  void doingWithoutIsNotAsDrawnAndADayThatHasPassedIsSaid() {
+    WaysTold ways =
+        told(
+            SPARS
+                .replace("kind: wait}", "kind: do-without}")
+                .replace("arrives: 2026-03-20", "arrives: 2026-02-20"));
+    List<String> strength =
+        ways.lines().stream()
+            .filter(line -> line.name().equals("strength"))
+            .findFirst()
+            .orElseThrow()
+            .cells();
+    assertThat(strength.get(0)).isEqualTo("nothing in its place");
+    assertThat(strength.get(3)).isEqualTo("as drawn");
+    assertThat(ways.notes())
+        .filteredOn(note -> note.contains("has passed"))
+        .containsExactly(
+            "dear: the day that it says, Fri\u00a020\u00a0February\u00a02026, has passed; ask for a"
+                + " new one.");
+  }
+
   @Test
   void aSubstitutionOfAnotherShortageIsNotToldAsDrawn() {
     String other = Spars.substitutionForAnother(SPARS);
