@@ -68,6 +68,7 @@ import kitwright.openmatter.HoldPointNear;
 import kitwright.shortage.BoughtNotInStock;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.FinishedWithoutMaterial;
+import kitwright.shortage.LeftOutUnreleased;
 import kitwright.shortage.PackedNotCounted;
 import kitwright.shortage.PromiseOverdue;
 import kitwright.shortage.ShortageBeyondCount;
@@ -142,6 +143,7 @@ public final class Check {
           new PromiseOverdue(),
           new BoughtNotInStock(),
           new FinishedWithoutMaterial(),
+          new LeftOutUnreleased(),
           new ClaimDraftUnsent(),
           new ClaimReplyOverdue(),
           new ReplacementUncounted(),

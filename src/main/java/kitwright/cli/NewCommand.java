@@ -2,13 +2,18 @@ package kitwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kitwright.edit.NewFile;
 import kitwright.edit.NewFiles;
 import kitwright.edit.NewRecord;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
 import kitwright.ledger.Kind;
+import kitwright.ledger.LedgerReader;
+import kitwright.ledger.SourceFile;
 import kitwright.value.Misread;
 
 /** Begins a record. */
@@ -46,6 +51,7 @@ final class NewCommand implements Command {
     }
     Path root = opened.folder().root();
     NewFile told = opened.hasSchema() ? file.forEditors() : file;
+    requireReadable(told, opened);
     try {
       NewFiles.Outcome outcome = NewFiles.write(root, Map.of(told.path(), told.text()));
       if (outcome.written().isEmpty()) {
@@ -62,6 +68,26 @@ final class NewCommand implements Command {
     }
   }
 
+  /** What is still empty is for the builder to fill in; what was given shall read. */
+  private void requireReadable(NewFile file, Opened opened) {
+    List<SourceFile> files = new ArrayList<>(opened.files());
+    files.add(new SourceFile(file.path(), file.text()));
+    Findings faults = new Findings();
+    LedgerReader.read(files, opened.evidence(), faults);
+    List<String> lines = file.text().lines().toList();
+    for (Finding fault : faults.inOrder()) {
+      boolean own = fault.at().file().equals(file.path()) && !fault.at().isWholeFile();
+      if (own && isGiven(lines.get(fault.at().line() - 1))) {
+        throw new Refusal(fault.what(), fault.mend() + " Nothing was written.");
+      }
+    }
+  }
+
+  private boolean isGiven(String line) {
+    String key = line.strip().replaceFirst("^- ", "").replaceFirst(":.*", "");
+    return words.stream().anyMatch(word -> word.startsWith(key + "="));
+  }
+
   private NewFile record(Kind wanted, Opened opened) {
     Map<String, String> values = new LinkedHashMap<>();
     StringBuilder about = new StringBuilder();
@@ -74,6 +100,12 @@ final class NewCommand implements Command {
       }
     }
     opened.read().ifPresent(ledger -> Usual.only(wanted, ledger).forEach(values::putIfAbsent));
+    String given = values.getOrDefault(wanted == Kind.BUDGET ? "line" : "id", "");
+    if (opened.read().filter(ledger -> ledger.knows(wanted, given)).isPresent()) {
+      throw new Refusal(
+          "A " + wanted.word() + " “" + given + "” is there already, and stays as it is.",
+          "Give the new record another id; “kitwright amend” changes the one that is there.");
+    }
     try {
       return NewRecord.of(
           wanted,

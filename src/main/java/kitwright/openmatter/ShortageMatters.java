@@ -346,7 +346,9 @@ final class ShortageMatters {
       return Optional.empty();
     }
     return switch (option.get().way()) {
-      case WAIT, DO_WITHOUT -> Optional.empty();
+      case WAIT -> Optional.empty();
+      case DO_WITHOUT ->
+          Optional.of("ask somebody entitled whether it may be left out, or get it another way");
       case BUY ->
           standing.promisedFor().isPresent()
               ? Optional.empty()

@@ -48,6 +48,10 @@ public final class CountedShortUnrecorded implements Rule {
   }
 
   private static String mend(Balance balance, Count last) {
+    if (balance.position().counts().stream()
+        .anyMatch(count -> count.noGood().compareAmount(count.found()) > 0)) {
+      return "Correct the count first: more is said to be no good than was found.";
+    }
     Quantity back = Causes.sentBackGood(balance);
     String records =
         Causes.of(balance).stream()

@@ -55,7 +55,7 @@ final class Covering {
     all.parts().forEach(part -> dealing.arrived(part, maker.sends(part.delivery(), item)));
     substitute(dealing);
     bought.forEach(dealing::bought);
-    dealing.deal();
+    dealing.deal(ledger);
     all.toCome(position, today).forEach(dealing::sent);
     shortages.forEach(shortage -> dealing.promised(shortage, promised.goods(shortage.id()), sent));
     dealing.expect(ledger, substitutions, positions);
@@ -74,7 +74,7 @@ final class Covering {
     Dealing dealing = new Dealing(List.of(shortage), today);
     substitute(dealing);
     purchases.of(shortage.item().id()).forEach(dealing::bought);
-    dealing.deal();
+    dealing.deal(ledger);
     dealing.promised(shortage, promised.goods(shortage.id()), Arrivals.NONE);
     dealing.expect(ledger, substitutions, positions);
     return standing(dealing.rests().get(0), Optional.empty(), Arrivals.NONE, Arrivals.NONE);

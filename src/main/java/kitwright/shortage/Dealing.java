@@ -12,6 +12,7 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
+import kitwright.substitution.LeavingOut;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -102,10 +103,10 @@ final class Dealing {
   }
 
   /** Deals out what is here, by day. */
-  void deal() {
+  void deal(Ledger ledger) {
     here.stream().sorted(Comparator.comparing(Source::on)).forEach(this::deal);
     for (Rest rest : rests) {
-      if (isDoneWithout(rest.shortage())) {
+      if (isDoneWithout(rest.shortage(), ledger)) {
         rest.take(
             Cover.How.DONE_WITHOUT,
             rest.left(),
@@ -115,8 +116,9 @@ final class Dealing {
     }
   }
 
-  private boolean isDoneWithout(Shortage shortage) {
-    return shortage.chosen().filter(option -> option.way() == Shortage.Way.DO_WITHOUT).isPresent();
+  private boolean isDoneWithout(Shortage shortage, Ledger ledger) {
+    return shortage.chosen().filter(option -> option.way() == Shortage.Way.DO_WITHOUT).isPresent()
+        && LeavingOut.beyond(shortage, ledger).isEmpty();
   }
 
   private void deal(Source source) {

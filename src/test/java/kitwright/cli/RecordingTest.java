@@ -18,6 +18,8 @@ import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What happened is written into the record that is there, and nothing else of its file changes. */
 class RecordingTest {
@@ -93,6 +95,25 @@ class RecordingTest {
   void aTaskIsFinishedAndBegunWhereNothingSaidSo() throws IOException {
     ok("finish", "glue");
     holds("takes: 1 d}", "takes: 1 d, started: 2026-03-02, finished: 2026-03-02}");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "stock what=oak qty=3bananas; The unit “bananas” is not known",
+        "task what=Sand takes=soon; “soon” is not a time",
+        "shortage item=plank qty=1 cause=eaten; “eaten” is not one of the words",
+        "shortage id=s1 item=plank qty=1; A shortage “s1” is there already",
+        "task id=glue what=Glue takes=1d; A task “glue” is there already"
+      })
+  void aNewRecordIsNotBegunWithWhatTheCheckCannotRead(String words, String told) {
+    List<String> args = new ArrayList<>(List.of("new"));
+    args.addAll(List.of(words.split(" ")));
+    Run run = Run.in(root, args.toArray(String[]::new));
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains(told);
+    assertThat(root.toFile().list()).containsExactly("all.yaml");
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
 import kitwright.finding.Finding;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
@@ -401,6 +402,13 @@ class ShortageRulesTest {
         .isEqualTo("Second wants to be told by 27\u00a0January\u00a02026, in 8 days");
   }
 
+  @Test
+  void nothingIsRecordedOfACountThatCannotBeTrue() {
+    assertThat(Sample.words(new CountedShortUnrecorded(), bolts(", damaged: 7", "")).get(0))
+        .contains("Correct the count first")
+        .doesNotContain("Record under");
+  }
+
   /** What went back was packed: a letter that says otherwise is shown to be wrong. */
   @Test
   void whatWasCountedGoodAndSentBackIsNotCalledNotPacked() {
@@ -425,5 +433,36 @@ class ShortageRulesTest {
     assertThat(Sample.words(rule, yaml.formatted("10")).get(0))
         .contains("Counted good, and sent back all the same: 4.")
         .doesNotContain("Record under", "not-packed");
+  }
+
+  /** Ten keel bolts, six of which came: who builds does not decide that six will do. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "''; ''; nora; 0 each",
+        ", grade: finish; ''; nora; 0 each",
+        ", grade: structural; ''; nora; 4 each",
+        ", grade: systems; ''; nora; 4 each",
+        "''; ', grade: structural'; nora; 4 each", // what the work closes up
+        "''; ', grade: structural, withdrawn: 2026-02-01'; nora; 0 each",
+        ", grade: structural; ''; office; 0 each",
+        ", grade: structural; ''; nobody; 4 each"
+      })
+  void whatMuchDependsOnIsDoneWithoutOnlyWhereSomebodyEntitledSaysSo(
+      String item, String task, String by, String open) {
+    String yaml =
+        """
+        kit: [{id: bolt, what: bolt, qty: 10%s}]
+        deliveries: [{id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 6}]}]
+        tasks: [{id: keel, what: Keel, takes: 1 d, uses: [{item: bolt, qty: 10}]%s}]
+        shortages: [{id: s, item: bolt, qty: 4, found: 2026-01-05, cause: not-packed, options: [{kind: do-without}], decided: {option: do-without, on: 2026-02-02, by: %s}}]
+        """
+            .formatted(item, task, by);
+    Facts day = Facts.of(Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY);
+    assertThat(Standings.on(day).balances().get(0).open()).hasToString(open);
+    Findings found = new Findings();
+    new LeftOutUnreleased().examine(day, found);
+    assertThat(found.inOrder()).hasSize(open.equals("0 each") ? 0 : 1);
   }
 }

@@ -1,0 +1,58 @@
+package kitwright.shortage;
+
+import java.util.List;
+import java.util.Locale;
+import kitwright.finding.Finding;
+import kitwright.finding.Findings;
+import kitwright.finding.Severity;
+import kitwright.ledger.Facts;
+import kitwright.ledger.Grade;
+import kitwright.ledger.RecordRule;
+import kitwright.ledger.Shortage;
+import kitwright.substitution.LeavingOut;
+
+/** Fires where somebody who may not decides to do without a structural part, or one of systems. */
+public final class LeftOutUnreleased implements RecordRule<Shortage> {
+  @Override
+  public String name() {
+    return "left-out-unreleased";
+  }
+
+  @Override
+  public List<Shortage> records(Facts day) {
+    return day.ledger().shortages();
+  }
+
+  @Override
+  public void examine(Shortage shortage, Facts day, Findings out) {
+    shortage
+        .chosen()
+        .filter(option -> option.way() == Shortage.Way.DO_WITHOUT)
+        .flatMap(any -> LeavingOut.beyond(shortage, day.ledger()))
+        .ifPresent(grade -> out.add(finding(shortage, grade, day)));
+  }
+
+  private Finding finding(Shortage shortage, Grade grade, Facts day) {
+    String word = grade.name().toLowerCase(Locale.ROOT);
+    List<String> entitled = LeavingOut.entitled(grade, day.day(), day.ledger());
+    return new Finding(
+        name(),
+        Severity.STOP,
+        shortage.at().of("decided"),
+        shortage.qty().told(shortage.item().id())
+            + " shall be done without, as "
+            + day.ledger().nameOf(shortage.decided().orElseThrow().by().id())
+            + " decided, who may not release work of the grade "
+            + word
+            + ".",
+        "It counts as missing still: whoever builds leaves out nothing that the drawing asks for"
+            + " and much depends on.",
+        "Ask "
+            + (entitled.isEmpty()
+                ? "somebody entitled (no party of the ledger is)"
+                : String.join(" or ", entitled))
+            + " whether it may be left out; if so, write them under “by”, the day of their answer"
+            + " under “on”, and keep their letter under “evidence”. Else choose another way.",
+        List.of(shortage.named(), "kit item " + shortage.item().id()));
+  }
+}
