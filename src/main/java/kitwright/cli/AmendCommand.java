@@ -34,8 +34,6 @@ final class AmendCommand implements Command {
     Recording recording = new Recording(options, session, print);
     Kind wanted = KeysCommand.named(kind);
     Entry entry = recording.record(wanted, id);
-    int code = recording.make(entry, Recording.change(words));
-    recording.tellOf(List.of(entry.named()));
-    return code;
+    return recording.make(entry, Recording.change(words));
   }
 }

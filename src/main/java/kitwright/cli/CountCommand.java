@@ -97,9 +97,7 @@ final class CountCommand implements Command {
     } else {
       shortfall.record(shortages, claim, photos);
     }
-    int code = recording.write();
-    recording.tellOf(shortfall.concerned());
-    return code;
+    return recording.write(shortfall.concerned());
   }
 
   /** The count is on record already; what it shows to be short is not. */
@@ -110,9 +108,7 @@ final class CountCommand implements Command {
           "Nothing of “" + counted.id() + "” is short that is not recorded.",
           "“kitwright kit ITEM” tells what came of an item; nothing was written.");
     }
-    int code = recording.write();
-    recording.tellOf(shortfall.concerned());
-    return code;
+    return recording.write(shortfall.concerned());
   }
 
   private Optional<Delivery> delivery(Recording recording, Optional<Dialogue> dialogue) {

@@ -55,9 +55,7 @@ final class RecordCommand implements Command {
     }
     DeedRecord told = new DeedRecord(deed, all, said, recording);
     List<String> concerned = deed.begins() ? told.begin(entry) : told.change(entry.orElseThrow());
-    int code = recording.write();
-    recording.tellOf(concerned);
-    return code;
+    return recording.write(concerned);
   }
 
   /** The record that is changed, or tied to what is begun. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import kitwright.check.Check;
 import kitwright.edit.Answers;
@@ -33,6 +34,17 @@ import kitwright.value.Misread;
  * is written before the whole ledger was read again with all of it.
  */
 final class Recording {
+  /** Rules of what cannot be, whatever happened: a day before another, more than there is. */
+  private static final Set<String> IMPOSSIBLE =
+      Set.of(
+          "count-contradictory",
+          "date-impossible",
+          "dates-disordered",
+          "money-negative",
+          "progress-impossible",
+          "tax-beyond-amount",
+          "three-point-disordered");
+
   private final Session session;
   private final Opened opened;
   private final boolean print;
@@ -104,7 +116,7 @@ final class Recording {
   /** Makes the change, unless the file would then read otherwise than meant. */
   int make(Entry entry, Change change) {
     add(entry, change);
-    return write();
+    return write(List.of(entry.named()));
   }
 
   /** Takes a change up, on top of what was taken up before. */
@@ -295,19 +307,38 @@ final class Recording {
     return after.orElseGet(this::ledger);
   }
 
-  /** Tells in a line each what the check now says of records. */
-  void tellOf(List<String> named) {
-    if (print || after.isEmpty()) {
-      return;
+  /**
+   * The same, and tells in a line each what the check then says of records. What cannot have
+   * happened so is refused; what did happen is written down, however bad.
+   */
+  int write(List<String> named) {
+    List<Finding> found = found(after(), named);
+    found.stream().filter(this::isImpossible).findFirst().ifPresent(each -> refuse(each, named));
+    int code = write();
+    if (!print) {
+      notes.forEach(each -> session.say("  " + each));
+      found.forEach(each -> session.say("  " + each.what() + " " + each.mend()));
     }
-    notes.forEach(each -> session.say("  " + each));
+    return code;
+  }
+
+  private boolean isImpossible(Finding finding) {
+    return IMPOSSIBLE.contains(finding.rule());
+  }
+
+  /** Unless the record said so before. */
+  private void refuse(Finding finding, List<String> named) {
+    if (found(ledger(), named).stream().map(Finding::what).noneMatch(finding.what()::equals)) {
+      throw new Refusal(finding.what(), finding.mend() + " Nothing was changed.");
+    }
+  }
+
+  private List<Finding> found(Ledger ledger, List<String> named) {
     Findings found = new Findings();
-    Check.examine(Facts.of(after.get(), opened.today()), found);
-    for (Finding finding : found.inOrder()) {
-      if (finding.records().stream().anyMatch(named::contains)) {
-        session.say("  " + finding.what() + " " + finding.mend());
-      }
-    }
+    Check.examine(Facts.of(ledger, opened.today()), found);
+    return found.inOrder().stream()
+        .filter(each -> each.records().stream().anyMatch(named::contains))
+        .toList();
   }
 
   /** What words of the command line say: {@code key=value} sets, {@code key+=item} adds. */

@@ -101,9 +101,7 @@ final class SignCommand implements Command {
     refuseUnfit(standing(with(substitution, keys, recording)));
     session.print(shown(statement, saw));
     confirm(dialogue, statement, own.signOff(), ledger);
-    int code = recording.write();
-    recording.tellOf(List.of(substitution.named()));
-    return code;
+    return recording.write(List.of(substitution.named()));
   }
 
   private String signer(

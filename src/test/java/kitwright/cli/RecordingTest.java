@@ -116,6 +116,36 @@ class RecordingTest {
     assertThat(root.toFile().list()).containsExactly("all.yaml");
   }
 
+  /** What happened is written down, however bad; what cannot have happened so is not. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "finish sand --on 2026-02-01; is before “started”",
+        "begin glue --on 2026-03-09; is still to come",
+        "return saw good --on 2026-01-20; is before “on”",
+        "count d1 plank=3,damaged=4; of these 4 are said to be damaged",
+        "amend task sand started=2026-04-01; is still to come",
+        "log --tasks glue=110%; is 110 % done"
+      })
+  void whatCannotHaveHappenedSoIsRefused(String words, String told) {
+    List<String> args = new ArrayList<>(List.of(words.split(" ")));
+    args.addAll(List.of("--today", "2026-03-02"));
+    Run run = Run.in(root, args.toArray(String[]::new));
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains(told, "Nothing was changed.");
+    assertThat(root.resolve("all.yaml")).hasContent(LEDGER);
+    assertThat(root.toFile().list()).containsExactly("all.yaml");
+  }
+
+  @Test
+  void whatWasImpossibleBeforeDoesNotHinderTheRest() throws IOException {
+    Files.writeString(
+        root.resolve("all.yaml"), LEDGER.replace("started: 2026-02-20", "started: 2026-04-20"));
+    assertThat(ok("amend", "task", "sand", "phase=deck").out()).contains("is still to come");
+    ok("amend", "task", "sand", "started=2026-02-21");
+  }
+
   @Test
   void behindABareKeyNothingIsSaidYet() throws IOException {
     String bare = LEDGER.replace("started: 2026-02-20", "started:   # not yet\n    finished:");

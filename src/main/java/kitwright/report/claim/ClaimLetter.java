@@ -141,7 +141,20 @@ public final class ClaimLetter {
             : "In money we ask for "
                 + Say.monies(money)
                 + (costs.isEmpty() ? "." : ", the costs below among it.");
-    return (ofGoods + ofMoney).strip();
+    return (ofGoods + ofMoney + unpriced()).strip();
+  }
+
+  /** What is asked in money and has no price: the sum leaves it out, and shall not pass for all. */
+  private String unpriced() {
+    List<String> all =
+        claim.lines().stream()
+            .filter(line -> line.remedy() != Claim.Remedy.REPLACEMENT && line.asked().isEmpty())
+            .filter(line -> line.remedy() != Claim.Remedy.COST && !line.qty().isNone())
+            .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
+            .toList();
+    return all.isEmpty()
+        ? ""
+        : " The value of " + Say.list(all) + ", of which we have no price, is to be added.";
   }
 
   private Block costs() {

@@ -52,6 +52,19 @@ class ClaimLetterTest {
         ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
   }
 
+  /** A sum that leaves something out does not pass for all that is asked. */
+  @Test
+  void whatHasNoPriceIsSaidBesideTheSum() {
+    Facts now =
+        Facts.of(Sample.ledger(YAML.replace("qty: 4, price: 7.50 NZD}", "qty: 4}")), Sample.TODAY);
+    String letter =
+        Told.markdown(
+            ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+    assertThat(letter.replace('\n', ' '))
+        .contains("The value of 2\u00a0× hinge, of which we have no price, is to be added.");
+    assertThat(LETTER).doesNotContain("no price");
+  }
+
   private static final String LETTER = letter(Sample.TODAY);
 
   private static String reminder(LocalDate today) {
