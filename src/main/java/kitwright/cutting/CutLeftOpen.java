@@ -3,7 +3,6 @@ package kitwright.cutting;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
@@ -12,11 +11,6 @@ import kitwright.value.Ref;
 
 /** Fires where the work that a cut is for has ended, and nothing says that it was cut. */
 public final class CutLeftOpen implements RecordRule<Cut> {
-  @Override
-  public String name() {
-    return "cut-left-open";
-  }
-
   @Override
   public List<Cut> records(Facts day) {
     return day.ledger().cutsToMake();
@@ -30,9 +24,7 @@ public final class CutLeftOpen implements RecordRule<Cut> {
   }
 
   private Finding finding(Cut cut, Ref task) {
-    return new Finding(
-        name(),
-        Severity.WARN,
+    return warn(
         cut.at().record(),
         "The task "
             + task.id()

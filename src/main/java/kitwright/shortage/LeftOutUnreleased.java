@@ -1,23 +1,17 @@
 package kitwright.shortage;
 
 import java.util.List;
-import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
-import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.RecordRule;
 import kitwright.ledger.Shortage;
 import kitwright.substitution.LeavingOut;
+import kitwright.value.Word;
 
 /** Fires where somebody who may not decides to do without a structural part, or one of systems. */
 public final class LeftOutUnreleased implements RecordRule<Shortage> {
-  @Override
-  public String name() {
-    return "left-out-unreleased";
-  }
-
   @Override
   public List<Shortage> records(Facts day) {
     return day.ledger().shortages();
@@ -33,11 +27,9 @@ public final class LeftOutUnreleased implements RecordRule<Shortage> {
   }
 
   private Finding finding(Shortage shortage, Grade grade, Facts day) {
-    String word = grade.name().toLowerCase(Locale.ROOT);
+    String word = Word.key(grade);
     List<String> entitled = LeavingOut.entitled(grade, day.day(), day.ledger());
-    return new Finding(
-        name(),
-        Severity.STOP,
+    return stop(
         shortage.at().of("decided"),
         shortage.qty().told(shortage.item().id())
             + " shall be done without, as "
