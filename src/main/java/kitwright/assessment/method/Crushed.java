@@ -1,5 +1,7 @@
 package kitwright.assessment.method;
 
+import static java.util.Comparator.comparingDouble;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,42 +50,47 @@ public record Crushed(OptionalDouble perLength, String weakest) {
     Optional<Crushed> least = Optional.empty();
     for (int i = 0; i < layers.size(); i++) {
       Material stuff = layers.get(i);
-      Optional<MaterialProperty> property = property(stuff);
-      if (property.isEmpty()) {
-        continue;
+      double share =
+          factors.strength(stuff.id(), stuff.sort(), i + 1) * part.beam().bounds().width();
+      Optional<Crushed> one =
+          property(stuff).map(by -> layer(stuff, by, materials, vouched).times(share));
+      if (one.filter(layer -> !layer.isKnown()).isPresent()) {
+        return one;
       }
-      Optional<String> open = open(stuff, property.get(), materials, vouched);
-      if (open.isPresent()) {
-        return Optional.of(new Crushed(OptionalDouble.empty(), open.get()));
-      }
-      Quantity stated = Optional.ofNullable(stuff.properties().get(property.get())).orElseThrow();
-      double bears =
-          stated.base()
-              * factors.strength(stuff.id(), stuff.sort(), i + 1)
-              * part.beam().bounds().width();
-      if (least.isEmpty() || bears < least.get().perLength.orElse(0)) {
-        least = Optional.of(new Crushed(OptionalDouble.of(bears), stuff.id()));
-      }
+      least = Stream.of(least, one).flatMap(Optional::stream).min(comparingDouble(Crushed::bears));
     }
     return least;
   }
 
-  /** Why a value cannot be leaned on; nothing is noted of it here. */
-  private static Optional<String> open(
-      Material stuff, MaterialProperty property, Materials materials, boolean vouched) {
+  /** What a layer bears on a metre of its width; nothing is noted of it here. */
+  private static Crushed layer(
+      Material stuff, MaterialProperty by, Materials materials, boolean vouched) {
     Inputs aside = materials.inputs().afresh();
-    OptionalDouble value = aside.value(stuff, property);
-    String named = "the " + property.key() + " of " + stuff.id() + " ";
+    OptionalDouble value = aside.value(stuff, by);
+    String named = "the " + by.key() + " of " + stuff.id() + " ";
     if (value.isEmpty()) {
-      return Optional.of(stuff.id() + " does not state its " + property.key());
+      return unknown(stuff.id() + " does not state its " + by.key());
     }
     if (!(value.getAsDouble() > 0) || (vouched && !aside.lacking().isEmpty())) {
-      return Optional.of(named + "cannot be");
+      return unknown(named + "cannot be");
     }
     return aside.all().stream()
         .filter(input -> vouched && !input.trust().holds())
         .findFirst()
-        .map(input -> named + input.trust().words());
+        .map(input -> unknown(named + input.trust().words()))
+        .orElse(new Crushed(value, stuff.id()));
+  }
+
+  private static Crushed unknown(String why) {
+    return new Crushed(OptionalDouble.empty(), why);
+  }
+
+  private Crushed times(double share) {
+    return new Crushed(isKnown() ? OptionalDouble.of(bears() * share) : perLength, weakest);
+  }
+
+  private double bears() {
+    return perLength.orElse(0);
   }
 
   /**
