@@ -11,6 +11,7 @@ import kitwright.value.Unit;
  * A delivery, come or on its way.
  *
  * @param received the day it came; empty while it is on its way
+ * @param sent the day it left, where the sender has said so
  * @param expected the day it shall come
  * @param note number of the delivery note
  * @param packed what the delivery note says is in it
@@ -20,6 +21,7 @@ import kitwright.value.Unit;
 public record Delivery(
     String id,
     Optional<LocalDate> received,
+    Optional<LocalDate> sent,
     Optional<LocalDate> expected,
     Ref from,
     Optional<String> note,
@@ -105,8 +107,10 @@ public record Delivery(
         k.id("delivery-2026-02-09-first"),
         k.key("received", "the day it came; leave it out while it is on its way", "2026-02-09")
             .begins("TODAY")
+            .notBefore("sent")
             .maybeHappened(),
-        k.key("expected", "the day it shall come", "2026-04-16").maybePlanned(),
+        k.key("sent", "the day it left the sender, as they say", "2026-01-28").maybeHappened(),
+        k.key("expected", "the day it shall come", "2026-04-16").notBefore("sent").maybePlanned(),
         k.key("from", "who sent it", "kit-maker").ref(Kind.PARTIES),
         k.key("note", "the number of the delivery note", "DN 0001").maybeText(),
         k.key("packed", "what the delivery note says is in it").each(Packed::read),

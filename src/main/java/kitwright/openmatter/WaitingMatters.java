@@ -136,6 +136,7 @@ final class WaitingMatters {
         OpenMatter.Sort.DELIVERY,
         delivery.named(),
         "on its way"
+            + delivery.sent().map(day -> " since " + Days.named(day)).orElse("")
             + delivery.note().map(note -> " with note " + note).orElse("")
             + (expected.isEmpty() ? ", nobody says for when" : ""),
         needed.of(waitingFor(delivery)),

@@ -178,13 +178,15 @@ class OpenMattersTest {
     OpenMatter matter =
         only(
             """
-            deliveries: [{id: d, from: kit-maker}, {id: other, from: kit-maker, received: 2026-02-20}]
+            deliveries: [{id: d, from: kit-maker, sent: 2026-02-26}, {id: other, from: kit-maker, received: 2026-02-20}]
             tasks:
               - {id: unpack, what: Unpack, takes: 1 d, unpacks: [d]}
               - {id: done, what: Done, takes: 1 d, unpacks: [d, other], finished: 2026-02-24}
             """,
             OpenMatter.Sort.DELIVERY);
     assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("unpack");
+    assertThat(matter.what())
+        .isEqualTo("on its way since 26\u00a0February\u00a02026, nobody says for when");
     assertThat(matter.next()).isEqualTo("ask where it is, and write its new day under “expected:”");
   }
 
