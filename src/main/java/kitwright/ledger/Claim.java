@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
-import kitwright.value.Unit;
 
 /**
  * A claim against the supplier for shortages.
@@ -98,7 +97,7 @@ public record Claim(
                   "the shortages it is about; all of the claim where none is named",
                   "[short-2026-02-09-plank]")
               .refs(Kind.SHORTAGES),
-          k.key("qty", "how much of each", "2 each").maybeQuantity(Unit.EACH),
+          k.key("qty", "how much of each", "2 each").maybeQuantity(),
           k.key("amount", "money granted, promised or paid", "63.00 EUR").maybeMoney(),
           k.key("text", "what was said, in a line", "two planks credited").maybeText(),
           k.key("expect", "the day for which something was promised", "2026-04-16")
@@ -132,7 +131,7 @@ public record Claim(
                   "qty",
                   "how much of it; all that no other line of the claim names where nothing is said",
                   "2 each")
-              .maybeQuantity(Unit.EACH),
+              .maybeQuantity(),
           k.key("remedy", "what is asked, where it differs from the claim’s", "cost")
               .maybeChoice(Remedy.class),
           k.key(
@@ -158,7 +157,7 @@ public record Claim(
           k.key("on", "when", "2026-02-20").notBefore("sent").happened(),
           k.key("how", "how it ended", "credited").choice(Outcome.class, Outcome.WITHDRAWN),
           k.key("qty", "how much of a line; all that is left of it where nothing is said", "2 each")
-              .maybeQuantity(Unit.EACH),
+              .maybeQuantity(),
           k.key("amount", "what was credited or refunded", "63.00 EUR").maybeMoney(),
           k.at());
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
-import kitwright.value.Unit;
 
 /**
  * A delivery, come or on its way.
@@ -36,7 +35,7 @@ public record Delivery(
     static Packed read(Keys k) {
       return new Packed(
           k.key("item", "the item of the kit", "plank").ref(Kind.KIT),
-          k.key("qty", "how much of it the note says", "12 each").quantity(Unit.EACH),
+          k.key("qty", "how much of it the note says", "12 each").quantity(),
           k.at());
     }
   }
@@ -61,7 +60,7 @@ public record Delivery(
       At at) {
     static Counted read(Keys k) {
       Ref item = k.key("item", "the item of the kit", "plank").ref(Kind.KIT);
-      Quantity qty = k.key("qty", "found in all, good or not", "10 each").quantity(Unit.EACH);
+      Quantity qty = k.key("qty", "found in all, good or not", "10 each").quantity();
       return new Counted(
           item,
           qty,
@@ -93,7 +92,7 @@ public record Delivery(
       return new SentBack(
           k.key("on", "the day it left", "2026-02-16").notBefore("received").happened(),
           k.key("item", "the item of the kit", "plank").ref(Kind.KIT),
-          k.key("qty", "how much of it", "1 each").quantity(Unit.EACH),
+          k.key("qty", "how much of it", "1 each").quantity(),
           k.key("by", "how it was sent", "carrier").maybeText(),
           k.key("remark", "what else there is to say", "with the carrier’s slip").maybeText(),
           k.key("evidence", "files that show it", "[evidence/slip.jpg]")

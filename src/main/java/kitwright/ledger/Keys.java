@@ -398,14 +398,14 @@ public final class Keys {
     return maybe(Sorts.PRICE);
   }
 
-  /** A quantity of any dimension. */
-  public Quantity quantity(Unit bare) {
-    return need(measure(bare, Optional.empty()), Quantity.none(bare));
+  /** A quantity of any dimension; a bare number counts pieces. */
+  public Quantity quantity() {
+    return need(measure(Unit.EACH, Optional.empty()), Quantity.none(Unit.EACH));
   }
 
-  /** A quantity of any dimension. */
-  public Optional<Quantity> maybeQuantity(Unit bare) {
-    return maybe(measure(bare, Optional.empty()));
+  /** The same where it may be left out. */
+  public Optional<Quantity> maybeQuantity() {
+    return maybe(measure(Unit.EACH, Optional.empty()));
   }
 
   /** A part of another quantity of this record, whose unit a bare number has. */

@@ -38,7 +38,7 @@ public record KitItem(
     return new KitItem(
         k.id("keel-bolts"),
         k.key("what", "as the packing list calls it", "keel bolt M12 x 120").text(),
-        k.key("qty", "how much is promised, with its unit", "26 m").quantity(Unit.EACH),
+        k.key("qty", "how much is promised, with its unit", "26 m").quantity(),
         k.key("crate", "the crate it is packed in", "C1").maybeText(),
         k.key("drawing", "the drawing that shows it", "D-04").maybeText(),
         k.key("price", "the price of one, or of one of its unit", "11.40 NZD/m").maybePrice(),

@@ -55,7 +55,7 @@ public record LogDay(
           k.key("material", "a material, wherever it came from", "epoxy-slow")
               .unknown(Stock.TAKEN)
               .maybeRef(Kind.MATERIALS),
-          k.key("qty", "how much was used up", "4 each").quantity(Unit.EACH),
+          k.key("qty", "how much was used up", "4 each").quantity(),
           k.key("task", "what for", "lay-sole").maybeRef(Kind.TASKS),
           k.at());
     }

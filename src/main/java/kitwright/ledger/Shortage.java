@@ -107,7 +107,7 @@ public record Shortage(
     return new Shortage(
         k.id("short-2026-03-02-keel"),
         k.key("item", "what is missing", "keel-bolts").ref(Kind.KIT),
-        k.key("qty", "how much is missing, with its unit", "4 each").quantity(Unit.EACH),
+        k.key("qty", "how much is missing, with its unit", "4 each").quantity(),
         k.key("found", "the day you noticed", "2026-03-02").begins("TODAY").happened(),
         k.key("cause", "why it is missing", "damaged").choice(Cause.class, Cause.NOT_PACKED),
         k.key(

@@ -7,7 +7,6 @@ import java.util.Optional;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
-import kitwright.value.Unit;
 
 /**
  * Money spent, promised or got back.
@@ -159,7 +158,7 @@ public record Spend(
         k.key("withdrawn", "the day an order was given up", "2026-03-01")
             .notBefore("on")
             .maybeHappened(),
-        k.key("qty", "how much was bought", "4 each").maybeQuantity(Unit.EACH),
+        k.key("qty", "how much was bought", "4 each").maybeQuantity(),
         k.key("item", "what was bought, where it is an item of the kit", "plank")
             .maybeRef(Kind.KIT),
         k.key("material", "what was bought, where it is a material", "epoxy-slow")

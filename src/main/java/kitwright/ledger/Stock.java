@@ -58,7 +58,7 @@ public record Stock(
         k.key("what", "what it is, in a few words", "oak board left from the engine beds").text(),
         k.key("qty", "how much there is, where it is no piece of a size", "3 kg")
             .begins("1 each")
-            .maybeQuantity(Unit.EACH),
+            .maybeQuantity(),
         k.key(
                 "size",
                 "length x width x thickness of a piece, the length first",

@@ -44,7 +44,7 @@ public record Substitution(
           k.key("item", "the item of the kit that it replaces", "plank").maybeRef(Kind.KIT),
           k.key("what", "what it replaces, where the kit has no such item", "the drawn rail")
               .maybeText(),
-          k.key("qty", "how much of it", "2 each").quantity(Unit.EACH));
+          k.key("qty", "how much of it", "2 each").quantity());
     }
   }
 
@@ -61,7 +61,7 @@ public record Substitution(
               .maybeRef(Kind.KIT),
           k.key("spend", "a spend that bought what it takes", "spend-2026-02-12-screws")
               .maybeRef(Kind.SPENDING),
-          k.key("qty", "how much of it", "2 each").quantity(Unit.EACH),
+          k.key("qty", "how much of it", "2 each").quantity(),
           k.at());
     }
   }

@@ -105,7 +105,7 @@ public record Task(
               k.key("material", "a material that it needs, wherever it comes from", "epoxy-slow")
                   .unknown(WAITS)
                   .maybeRef(Kind.MATERIALS),
-              k.key("qty", "how much of it", "4 each").maybeQuantity(Unit.EACH),
+              k.key("qty", "how much of it", "4 each").maybeQuantity(),
               k.key(
                       "section",
                       "a section that is laid over an area or a length, from which the materials"

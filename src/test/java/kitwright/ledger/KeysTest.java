@@ -45,7 +45,7 @@ class KeysTest {
             k ->
                 List.of(
                     k.id(""),
-                    k.key("qty", "").quantity(Unit.EACH),
+                    k.key("qty", "").quantity(),
                     k.key("amount", "").money(),
                     k.key("on", "").happened(),
                     k.key("share", "").maybeShare().orElse(BigDecimal.ZERO),
@@ -124,7 +124,7 @@ class KeysTest {
   void aKeyThatNobodyKnowsIsToldWithTheNearest() {
     read(
         "{id: a, lenght: 3 m}",
-        k -> k.id("") + k.key("length", "").maybeQuantity(Unit.M) + k.key("what", "").maybeText());
+        k -> k.id("") + k.key("length", "").maybeQuantity() + k.key("what", "").maybeText());
     assertThat(sound).isFalse();
     assertThat(told()).containsExactly("key-unknown x.yaml:2:13");
     assertThat(only().mend()).isEqualTo("Did you mean “length”?");
@@ -153,7 +153,7 @@ class KeysTest {
                 k.key("strips", "")
                     .each(
                         inner -> {
-                          inner.key("qty", "").maybeQuantity(Unit.EACH);
+                          inner.key("qty", "").maybeQuantity();
                           return inner.key("of", "").text();
                         }));
     assertThat(strips).containsExactly("larch");

@@ -16,7 +16,6 @@ import kitwright.mechanics.laminate.GlassByFormula;
 import kitwright.mechanics.laminate.Lamina;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Matrix;
-import kitwright.mechanics.laminate.Micromechanics;
 import kitwright.mechanics.laminate.Moduli;
 import kitwright.value.Ref;
 
@@ -91,8 +90,7 @@ public final class Curing {
                 content,
                 fibre,
                 resin,
-                new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight, fibre, crimp)
-                    .stuff(resin, byMass, Micromechanics.HALPIN_TSAI),
+                new Cloth(Cloth.Weave.UNIDIRECTIONAL, weight, fibre, crimp).stuff(resin, byMass),
                 crimp,
                 new double[] {along, across, shear},
                 stated));
@@ -197,7 +195,7 @@ public final class Curing {
     Weave weave = cloth.weave().orElseThrow();
     if (weave == Weave.MAT) {
       Cloth mat = Cloth.straight(Cloth.Weave.UNIDIRECTIONAL, weight, fibre);
-      Lamina random = mat.stuff(resin, byMass, Micromechanics.HALPIN_TSAI).random();
+      Lamina random = mat.stuff(resin, byMass).random();
       return new Moduli(random.e1(), random.e2(), random.g12(), random.nu12());
     }
     Cloth.Weave as =
@@ -209,7 +207,7 @@ public final class Curing {
           case QUADRIAXIAL -> Cloth.Weave.QUADRIAXIAL;
         };
     Cloth dry = new Cloth(as, weight, fibre, crimp);
-    Lamina stuff = dry.stuff(resin, byMass, Micromechanics.HALPIN_TSAI);
+    Lamina stuff = dry.stuff(resin, byMass);
     Laminate cured = dry.cured(stuff, resin, byMass, 0);
     return cured.inPlane();
   }

@@ -46,10 +46,10 @@ public record Cloth(Weave weave, double arealMass, Fibre fibre, double crimp) {
   }
 
   /** The straight-fibre stuff of its layers, strengths unknown; crimp takes from E1. */
-  public Lamina stuff(Matrix resin, double byMass, Micromechanics method) {
+  public Lamina stuff(Matrix resin, double byMass) {
     double volume = content(resin, byMass).byVolume();
     var name = fibre.name() + "/" + resin.name();
-    var straight = method.lamina(name, fibre, resin, volume);
+    var straight = HalpinTsai.lamina(name, fibre, resin, volume);
     return new Lamina(
         name,
         straight.e1() * crimp,

@@ -15,7 +15,7 @@ class ClothTest {
 
   private static Laminate cured(Weave weave, double mass, Fibre fibre, double angle) {
     var cloth = Cloth.straight(weave, mass, fibre);
-    var stuff = cloth.stuff(EPOXY, 0.5, Micromechanics.HALPIN_TSAI).with(STRONG);
+    var stuff = cloth.stuff(EPOXY, 0.5).with(STRONG);
     return cloth.cured(stuff, EPOXY, 0.5, angle);
   }
 
