@@ -21,13 +21,10 @@ final class ItemNetting {
   private final long[] arrives;
   private final boolean anyKept;
   private final BigDecimal[] left;
-  private final Optional<OrderRule> rule;
+  private final Optional<Integer> leadDays;
   private final LocalDate today;
   private final List<Cover> covers = new ArrayList<>();
   private final List<PlannedOrder> orders = new ArrayList<>();
-
-  /** What orders bring beyond the needs served so far. */
-  private BigDecimal surplus = BigDecimal.ZERO;
 
   /** Everything before this supply is used up. */
   private int first;
@@ -36,7 +33,7 @@ final class ItemNetting {
       String item,
       List<Need> needs,
       List<Supply> supplies,
-      Optional<OrderRule> rule,
+      Optional<Integer> leadDays,
       LocalDate today) {
     this.item = item;
     this.supplies = supplies.stream().sorted(FIRST_TO_COME).toList();
@@ -46,7 +43,7 @@ final class ItemNetting {
             .toArray();
     this.anyKept = this.supplies.stream().anyMatch(each -> !each.keptFor().isEmpty());
     this.left = this.supplies.stream().map(Supply::amount).toArray(BigDecimal[]::new);
-    this.rule = rule;
+    this.leadDays = leadDays;
     this.today = today;
     needs.stream().sorted(FIRST_NEED).forEach(this::serve);
   }
@@ -103,29 +100,20 @@ final class ItemNetting {
     return taken;
   }
 
+  /** Adds to the order for the same day if there is one. */
   private Optional<LocalDate> order(Need need, BigDecimal open) {
-    if (rule.isEmpty()) {
+    if (leadDays.isEmpty()) {
       return Optional.empty();
     }
-    BigDecimal lacking = open.subtract(surplus);
-    if (lacking.signum() <= 0) {
-      surplus = lacking.negate();
-    } else {
-      place(need.on(), lacking, rule.get());
-    }
-    return Optional.of(orders.get(orders.size() - 1).arrives());
-  }
-
-  /** Adds to the order for the same day if there is one, so that a minimum is applied once. */
-  private void place(LocalDate day, BigDecimal lacking, OrderRule how) {
-    BigDecimal net = lacking;
+    LocalDate day = need.on();
+    BigDecimal amount = open;
     int last = orders.size() - 1;
     if (last >= 0 && orders.get(last).needed().equals(day)) {
-      // All that it brings has gone into needs of this day already.
-      net = orders.remove(last).amount().add(lacking);
+      amount = orders.remove(last).amount().add(open);
     }
-    BigDecimal amount = how.lot(net);
-    surplus = amount.subtract(net);
-    orders.add(new PlannedOrder(item, net, amount, day, how.orderBy(day), how.arrives(day, today)));
+    LocalDate soonest = today.plusDays(leadDays.get());
+    LocalDate arrives = day.isBefore(soonest) ? soonest : day;
+    orders.add(new PlannedOrder(item, amount, day, day.minusDays(leadDays.get()), arrives));
+    return Optional.of(arrives);
   }
 }

@@ -28,13 +28,13 @@ public final class Netting {
   /**
    * Nets the needs.
    *
-   * @param rules how each item is bought, by item; an item without one is never ordered
+   * @param leadDays calendar days from order to arrival, by item; one without them is never ordered
    * @param today orders are placed on this day at the earliest
    */
   public static Netting of(
       Collection<Need> needs,
       Collection<Supply> supplies,
-      Map<String, OrderRule> rules,
+      Map<String, Integer> leadDays,
       LocalDate today) {
     Map<String, List<Supply>> held =
         supplies.stream()
@@ -50,7 +50,7 @@ public final class Netting {
                         item,
                         all,
                         held.getOrDefault(item, List.of()),
-                        Optional.ofNullable(rules.get(item)),
+                        Optional.ofNullable(leadDays.get(item)),
                         today)));
     return new Netting(items);
   }

@@ -28,7 +28,6 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Netting;
-import kitwright.network.OrderRule;
 import kitwright.network.Plan;
 import kitwright.network.PlannedOrder;
 import kitwright.network.Schedule;
@@ -52,7 +51,7 @@ public final class LookAhead {
   private final Ledger ledger;
   private final Map<String, BigDecimal> hand;
   private final Netting netting;
-  private final Map<String, OrderRule> rules;
+  private final Map<String, Integer> leadDays;
   private final List<Wanted> all;
   private final Map<String, List<Wanted>> byTask;
   private final Map<String, List<Wanted>> byThing;
@@ -78,7 +77,7 @@ public final class LookAhead {
     this.things = things;
     this.hand = hand;
     this.netting = netting;
-    this.rules = stores.rules();
+    this.leadDays = stores.leadDays();
     this.dayless = stores.dayless();
     this.all = all;
     this.byTask = all.stream().collect(Collectors.groupingBy(Wanted::task));
@@ -118,7 +117,7 @@ public final class LookAhead {
     Stores stores =
         new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
     List<Supply> left = stores.left(used);
-    Netting netting = Netting.of(gathered.needs(), left, stores.rules(), plan.today());
+    Netting netting = Netting.of(gathered.needs(), left, stores.leadDays(), plan.today());
     return new LookAhead(
         day,
         plan,
@@ -296,7 +295,7 @@ public final class LookAhead {
 
   /** Calendar days from ordering a thing to having it; empty where nobody wrote them down. */
   public Optional<Integer> leadDays(Thing thing) {
-    return Optional.ofNullable(rules.get(thing.key())).map(OrderRule::leadDays);
+    return Optional.ofNullable(leadDays.get(thing.key()));
   }
 
   /**

@@ -24,7 +24,6 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
-import kitwright.network.OrderRule;
 import kitwright.network.Supply;
 import kitwright.network.WorkTime;
 import kitwright.value.Quantity;
@@ -41,7 +40,7 @@ final class Stores {
   private final Positions positions;
   private final Late late;
   private final List<Supply> supplies = new ArrayList<>();
-  private final Map<String, OrderRule> rules = new HashMap<>();
+  private final Map<String, Integer> leadDays = new HashMap<>();
   private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
   private final Map<String, List<Dayless>> dayless = new HashMap<>();
   private final Purchases purchases;
@@ -125,9 +124,9 @@ final class Stores {
         supply.sureness());
   }
 
-  /** How each thing is bought; a thing whose lead time nobody wrote down has none. */
-  Map<String, OrderRule> rules() {
-    return rules;
+  /** From ordering each thing to having it; one whose lead time nobody wrote down has none. */
+  Map<String, Integer> leadDays() {
+    return leadDays;
   }
 
   private void add(Position position) {
@@ -140,7 +139,13 @@ final class Stores {
         Set.of(),
         position.isCounted() ? Supply.Sureness.COUNTED : Supply.Sureness.UNCOUNTED);
     position.awaited().forEach(awaited -> add(item, awaited));
-    lead(item).ifPresent(rule -> things.of(item, item.qty()).ifPresent(t -> rule(t, rule)));
+    // Of several items that are the same thing the one that is had soonest counts.
+    lead(item)
+        .ifPresent(
+            days ->
+                things
+                    .of(item, item.qty())
+                    .ifPresent(of -> leadDays.merge(of.thing().key(), days, Math::min)));
   }
 
   /**
@@ -230,7 +235,7 @@ final class Stores {
     return most;
   }
 
-  private Optional<OrderRule> lead(KitItem item) {
+  private Optional<Integer> lead(KitItem item) {
     Optional<Party> supplier =
         item.from()
             .flatMap(ledger::party)
@@ -241,12 +246,7 @@ final class Stores {
                         .findFirst());
     return item.lead()
         .or(() -> supplier.flatMap(Party::lead))
-        .map(lead -> OrderRule.lotForLot(WorkTime.calendarDays(lead) + lateOfShortage(item)));
-  }
-
-  /** Of several items that are the same thing the one that is had soonest counts. */
-  private void rule(Things.Amount of, OrderRule rule) {
-    rules.merge(of.thing().key(), rule, (a, b) -> a.leadDays() <= b.leadDays() ? a : b);
+        .map(lead -> WorkTime.calendarDays(lead) + lateOfShortage(item));
   }
 
   private void add(StockPosition position) {

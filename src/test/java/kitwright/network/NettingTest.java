@@ -70,7 +70,7 @@ class NettingTest {
 
   @Test
   void theLastDayToOrderLiesTheLeadTimeBeforeTheNeed() {
-    Netting netting = ordering(OrderRule.lotForLot(10), need("a", 5, 24));
+    Netting netting = ordering(10, need("a", 5, 24));
     assertThat(netting.orders())
         .singleElement()
         .satisfies(
@@ -83,35 +83,18 @@ class NettingTest {
 
   @Test
   void anOrderWhoseDayHasPassedArrivesALeadTimeFromToday() {
-    Netting netting = ordering(OrderRule.lotForLot(10), need("a", 5, 3));
+    Netting netting = ordering(10, need("a", 5, 3));
     assertThat(netting.orders().get(0).needed()).isEqualTo(TODAY.plusDays(3));
     assertThat(netting.orders().get(0).orderBy()).isEqualTo(TODAY.minusDays(7));
     assertThat(netting.readyDays()).containsEntry("a", TODAY.plusDays(10));
   }
 
   @Test
-  void aMinimumIsOrderedOnceForOneDayAndTheRestServesLaterNeeds() {
-    OrderRule rule = new OrderRule(2, new BigDecimal(10), BigDecimal.ZERO);
-    Netting netting = ordering(rule, need("a", 4, 5), need("b", 5, 5), need("c", 3, 9));
+  void whatOneDayNeedsIsOneOrder() {
+    Netting netting = ordering(2, need("a", 4, 5), need("b", 9, 5), need("c", 3, 9));
     assertThat(netting.orders())
-        .extracting(order -> order.net() + " of " + order.amount() + " for " + order.needed())
-        .containsExactly("4 of 10 for 2026-01-10", "2 of 10 for 2026-01-14");
-  }
-
-  @Test
-  void whatOneDayNeedsBeyondTheMinimumIsAddedToItsOrder() {
-    OrderRule rule = new OrderRule(2, new BigDecimal(10), BigDecimal.ZERO);
-    Netting netting = ordering(rule, need("a", 4, 5), need("b", 9, 5));
-    assertThat(netting.orders())
-        .extracting(order -> order.net() + " of " + order.amount())
-        .containsExactly("13 of 13");
-  }
-
-  @Test
-  void ordersComeInWholePacks() {
-    OrderRule rule = new OrderRule(2, BigDecimal.ZERO, new BigDecimal("2.5"));
-    Netting netting = ordering(rule, need("a", 6, 5));
-    assertThat(netting.orders().get(0).amount()).isEqualByComparingTo("7.5");
+        .extracting(order -> order.amount() + " for " + order.needed())
+        .containsExactly("13 for 2026-01-10", "3 for 2026-01-14");
   }
 
   @Test
@@ -134,15 +117,14 @@ class NettingTest {
     assertThatThrownBy(() -> need("a", 0, 1)).hasMessageContaining("more than nothing");
     assertThatThrownBy(() -> Supply.atHand("s", "ply", new BigDecimal(-1)))
         .hasMessageContaining("never negative");
-    assertThatThrownBy(() -> OrderRule.lotForLot(-1)).hasMessageContaining("never negative");
   }
 
   private static Netting net(List<Need> needs, Supply... supplies) {
     return Netting.of(needs, List.of(supplies), Map.of(), TODAY);
   }
 
-  private static Netting ordering(OrderRule rule, Need... needs) {
-    return Netting.of(List.of(needs), List.of(), Map.of("ply", rule), TODAY);
+  private static Netting ordering(int leadDays, Need... needs) {
+    return Netting.of(List.of(needs), List.of(), Map.of("ply", leadDays), TODAY);
   }
 
   private static Need need(String task, int amount, int inDays) {
