@@ -34,7 +34,6 @@ public final class Assessments {
     return FACT.on(day);
   }
 
-  /** The assessments of a ledger. */
   public static Assessments of(Ledger ledger) {
     return new Assessments(ledger);
   }
@@ -109,7 +108,6 @@ public final class Assessments {
     return byId.values().stream().map(this::worked).toList();
   }
 
-  /** The result of one. */
   public Optional<Result> of(String id) {
     return Optional.ofNullable(byId.get(id)).map(this::worked);
   }

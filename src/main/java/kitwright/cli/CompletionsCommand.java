@@ -8,7 +8,6 @@ import kitwright.ledger.Kind;
 
 /** Prints what a shell needs to complete the words of the command line. */
 final class CompletionsCommand implements Command {
-  /** The shells. */
   enum Shell {
     BASH,
     ZSH,

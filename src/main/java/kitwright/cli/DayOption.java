@@ -2,7 +2,6 @@ package kitwright.cli;
 
 import java.time.LocalDate;
 
-/** Which day it is. */
 final class DayOption {
   private String today = "";
 

@@ -10,7 +10,6 @@ import kitwright.report.writing.TemplateFindings;
 
 /** How a command tells: the same words and figures for people, for a forge, for other programs. */
 final class Telling {
-  /** In which form. */
   enum Format {
     TEXT,
     MARKDOWN,

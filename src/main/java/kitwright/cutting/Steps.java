@@ -34,7 +34,6 @@ public record Steps(String heading, List<String> flaws, List<String> lines) {
     lines = List.copyOf(lines);
   }
 
-  /** The steps of a plan. */
   public static List<Steps> of(CutPlan plan) {
     Iterator<String> names = Remnants.ids(plan).iterator();
     return plan.pieces().stream().map(piece -> new Writer(plan, names).write(piece)).toList();

@@ -40,13 +40,11 @@ public record Happenings(
     List<Spend> money,
     List<Loan> borrowed,
     List<Loan> returned) {
-  /** A signature and what it signs. */
   public record Signature(Substitution substitution, Substitution.SignOff signOff) {}
 
   /** An entry of a claim's correspondence. */
   public record Letter(Claim claim, Claim.Event event) {}
 
-  /** What happened in a week. */
   public static Happenings in(Week week, Ledger ledger) {
     List<Signature> signatures =
         ledger.substitutions().stream()

@@ -66,7 +66,6 @@ public record Hours(Map<String, BigDecimal> byPerson, Map<String, BigDecimal> by
     return hours.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  /** All of them. */
   public BigDecimal total() {
     return sum(byPerson);
   }

@@ -46,12 +46,10 @@ public sealed interface Block
     return new Heading(level, List.of(text));
   }
 
-  /** A paragraph. */
   static Block paragraph(String text) {
     return new Paragraph(List.of(Inline.text(text)));
   }
 
-  /** A paragraph. */
   static Block paragraph(Inline... text) {
     return new Paragraph(List.of(text));
   }

@@ -64,7 +64,6 @@ public record Cell(Inline shown, Value value) {
     return new Cell(Inline.text(day.toString()), new Value.Day(day));
   }
 
-  /** A day, where there is one. */
   public static Cell day(Optional<LocalDate> day) {
     return day.map(Cell::day).orElseGet(Cell::none);
   }

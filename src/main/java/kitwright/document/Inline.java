@@ -192,7 +192,6 @@ public sealed interface Inline {
     }
   }
 
-  /** A new line. */
   record NewLine() implements Inline {
     @Override
     public <R> R match(Cases<R> cases) {

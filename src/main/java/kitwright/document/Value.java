@@ -50,7 +50,6 @@ public sealed interface Value {
     }
   }
 
-  /** Words. */
   record Text(String words) implements Value {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -58,7 +57,6 @@ public sealed interface Value {
     }
   }
 
-  /** The id of a record. */
   record Id(String id) implements Value {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -74,7 +72,6 @@ public sealed interface Value {
     }
   }
 
-  /** A day. */
   record Day(LocalDate day) implements Value {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -90,7 +87,6 @@ public sealed interface Value {
     }
   }
 
-  /** Yes or no. */
   record Yes(boolean so) implements Value {
     @Override
     public <R> R match(Cases<R> cases) {

@@ -49,7 +49,6 @@ public final class CourseDrawing {
     course.bands().forEach(this::place);
   }
 
-  /** The drawing. */
   public static Svg of(Course course) {
     return new CourseDrawing(course).draw();
   }

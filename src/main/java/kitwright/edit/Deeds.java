@@ -10,7 +10,6 @@ import kitwright.ledger.Kind;
 public final class Deeds {
   private Deeds() {}
 
-  /** All of them. */
   public static List<Deed> all() {
     return List.of(
         Deed.changes(
@@ -141,7 +140,6 @@ public final class Deeds {
             .offered("designed", "built", "require", "load"));
   }
 
-  /** The one of a word. */
   public static Optional<Deed> named(String word) {
     return all().stream().filter(deed -> deed.word().equals(word)).findFirst();
   }

@@ -35,7 +35,6 @@ public final class KeyReference {
     return page.out.toString();
   }
 
-  /** The section of one kind. */
   public static String of(Kind kind) {
     return of(kind.key(), kind.says(), new Layouts().of(kind));
   }

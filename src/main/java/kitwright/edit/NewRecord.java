@@ -48,7 +48,6 @@ public final class NewRecord {
     return new NewFile(path(kind, id, values.getOrDefault("day", today.toString())), text);
   }
 
-  /** A new record with its id. */
   public record Filled(NewFile file, String id) {}
 
   /**

@@ -7,7 +7,6 @@ import java.util.List;
 public final class Findings {
   private final List<Finding> all = new ArrayList<>();
 
-  /** Adds one. */
   public void add(Finding finding) {
     all.add(finding);
   }

@@ -19,7 +19,6 @@ public record Tally(int stop, int warn, int note) {
         count(findings, Severity.NOTE));
   }
 
-  /** All of them. */
   public int all() {
     return stop + warn + note;
   }

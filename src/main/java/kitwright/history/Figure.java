@@ -64,7 +64,6 @@ public enum Figure {
     return Word.key(this);
   }
 
-  /** The figure of a word. */
   public static Optional<Figure> of(String word) {
     for (Figure figure : values()) {
       if (figure.word().equals(word)) {

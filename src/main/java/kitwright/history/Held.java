@@ -55,7 +55,6 @@ public sealed interface Held {
     }
   }
 
-  /** So many. */
   record Many(Quantity quantity) implements Held {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -79,7 +78,6 @@ public sealed interface Held {
     }
   }
 
-  /** On that day. */
   record On(LocalDate day) implements Held {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -87,7 +85,6 @@ public sealed interface Held {
     }
   }
 
-  /** In words. */
   record Told(List<String> words) implements Held {
     public Told {
       words = List.copyOf(words);

@@ -395,7 +395,6 @@ public record Assessment(
         return Arrays.stream(values()).map(For::word).toList();
       }
 
-      /** The one of that word. */
       public static Optional<For> of(String word) {
         return Arrays.stream(values()).filter(one -> one.word().equals(word)).findFirst();
       }

@@ -5,10 +5,8 @@ public interface Entry {
   /** The user's name for it. */
   String id();
 
-  /** Where it stands. */
   At at();
 
-  /** Which kind it is. */
   Kind kind();
 
   /** How findings name it: {@code shortage short-2026-03-02-keel}. */

@@ -141,7 +141,6 @@ public final class Ledger {
     return isCut(entry, day) ? Records.asOf(day, entry, build.currency()) : Optional.of(entry);
   }
 
-  /** The build. */
   public Build build() {
     return build;
   }

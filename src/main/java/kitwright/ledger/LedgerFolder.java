@@ -49,7 +49,6 @@ public final class LedgerFolder {
     this.root = root;
   }
 
-  /** The ledger at a folder. */
   public static LedgerFolder at(Path root) {
     return new LedgerFolder(root.toAbsolutePath().normalize());
   }
@@ -101,7 +100,6 @@ public final class LedgerFolder {
     }
   }
 
-  /** The folder. */
   public Path root() {
     return root;
   }

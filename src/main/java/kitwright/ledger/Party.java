@@ -69,7 +69,6 @@ public record Party(
           k.at());
     }
 
-    /** Whether it holds on a day. */
     public boolean holdsOn(LocalDate day) {
       return since.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
     }

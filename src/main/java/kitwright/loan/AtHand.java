@@ -57,7 +57,6 @@ public final class AtHand {
     return loan.neededFor().stream().map(Ref::id).anyMatch(task.id()::equals);
   }
 
-  /** The loans of a tool that are here. */
   static List<Loan> here(String tool, Facts day) {
     return Standing.on(day).stream()
         .filter(standing -> !standing.isBack() && standing.loan().tool().equals(tool))

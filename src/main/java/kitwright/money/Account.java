@@ -58,7 +58,6 @@ public record Account(
     return Stream.concat(lines.stream(), elsewhere.stream()).toList();
   }
 
-  /** A line by its id. */
   public Optional<LineState> line(String id) {
     return all().stream().filter(line -> line.line().equals(id)).findFirst();
   }

@@ -104,17 +104,14 @@ public record EarnedValue(
     return money(budget);
   }
 
-  /** The planned value as money. */
   public Money plannedValue() {
     return money(planned);
   }
 
-  /** The earned value as money. */
   public Money earnedValue() {
     return money(earned);
   }
 
-  /** The actual cost as money. */
   public Money actualCost() {
     return money(actual);
   }

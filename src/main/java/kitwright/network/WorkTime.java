@@ -23,7 +23,6 @@ public record WorkTime(WorkCalendar calendar, int daysAWeek) {
   private static final BigDecimal MOST = BigDecimal.valueOf(Estimate.MOST);
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
-  /** The time of a build. */
   public static WorkTime of(Build build) {
     Set<DayOfWeek> week =
         build.week().days().stream().map(Build.Day::dayOfWeek).collect(Collectors.toSet());

@@ -17,7 +17,6 @@ public record OpenMatters(List<OpenMatter> all) {
     all = List.copyOf(all);
   }
 
-  /** The open matters on the day. */
   public static OpenMatters on(Facts day) {
     return FACT.on(day);
   }

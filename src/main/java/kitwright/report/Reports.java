@@ -35,7 +35,6 @@ public final class Reports {
 
   private Reports() {}
 
-  /** All of them. */
   public static List<Report> all() {
     return ALL;
   }
@@ -56,7 +55,6 @@ public final class Reports {
     }
   }
 
-  /** The one of that name. */
   public static Optional<Report> named(String name) {
     return ALL.stream().filter(report -> report.name().equals(name)).findFirst();
   }

@@ -89,7 +89,6 @@ public final class LookAhead {
     this.paced = paced(plan, netting, ownWork.without(""));
   }
 
-  /** The look-ahead from the day. */
   public static LookAhead on(Facts day) {
     return FACT.on(day);
   }

@@ -22,7 +22,6 @@ final class Rights {
         };
   }
 
-  /** Whether a party may sign a grade on a day. */
   static boolean maySign(Party party, Grade grade, LocalDate day) {
     return fits(party.role(), grade)
         && party.maySign().stream().anyMatch(right -> right.grade() == grade && right.holdsOn(day));

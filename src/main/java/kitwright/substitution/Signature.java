@@ -17,7 +17,6 @@ public record Signature(
     lacks = List.copyOf(lacks);
   }
 
-  /** Whether it counts. */
   public boolean counts() {
     return lacks.isEmpty();
   }

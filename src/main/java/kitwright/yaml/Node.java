@@ -44,7 +44,6 @@ public sealed interface Node {
     }
   }
 
-  /** A list. */
   record Listing(List<Node> items, Place at) implements Node {
     public Listing {
       items = List.copyOf(items);
@@ -89,7 +88,6 @@ public sealed interface Node {
     }
   }
 
-  /** A key with its value. */
   record Entry(Scalar key, Node value) {}
 
   /**

@@ -27,7 +27,6 @@ public record BarPart(
     }
   }
 
-  /** Whether it may come from that stock. */
   boolean mayComeFrom(String stock) {
     return from.isEmpty() || from.contains(stock);
   }

@@ -35,7 +35,6 @@ public final class LayeredSection {
     return add(new Layer("layer " + (layers.size() + 1), thickness, strips));
   }
 
-  /** Adds a layer. */
   public LayeredSection add(Layer layer) {
     Refuse.unless(
         Math.abs(layer.width() - width) <= FIT * width,

@@ -8,7 +8,6 @@ public final class PictureFault extends Exception {
     super(sentence);
   }
 
-  /** The sentence. */
   public String sentence() {
     return String.valueOf(getMessage());
   }

@@ -28,7 +28,6 @@ public final class DesignerSheet {
 
   private DesignerSheet() {}
 
-  /** The page. */
   public static Sheet of(Result result, Ledger ledger) {
     String id = result.assessment().id();
     Slots slots =

@@ -106,7 +106,6 @@ public final class Cautions {
         : List.of(Caution.RESIN.words(), Caution.DUST.words());
   }
 
-  /** At the crate. */
   public static List<String> atTheCrate() {
     return List.of(Caution.CRATE.words(), Caution.LIFTING.words());
   }
