@@ -21,10 +21,12 @@ import kitwright.value.Ref;
  *
  * @param refunds for its shortages, and for its costs from the day it was sent on: what the seller
  *     gave back of a cost before, the claim does not ask
- * @param takenOff the same in the currencies of what is asked and granted, one sum each
+ * @param takenOff the same in the currencies of what is due, one sum each
  * @param unreckoned what came in another currency, and has no rate into one of these
  */
 public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money> unreckoned) {
+  static final CameBack NONE = new CameBack(List.of(), List.of(), List.of());
+
   public CameBack {
     refunds = List.copyOf(refunds);
     takenOff = List.copyOf(takenOff);
@@ -35,7 +37,7 @@ public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money>
    * What came by the end of the day.
    *
    * @param costs ids of the spending that it names or asks
-   * @param due what is asked and granted
+   * @param due what is to come, before anything came
    */
   static CameBack of(Claim claim, Set<String> costs, List<Money> due, Facts day) {
     Set<String> shortages = new HashSet<>();

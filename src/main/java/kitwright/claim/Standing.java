@@ -113,17 +113,36 @@ public record Standing(
    * The money that is still to come: of what is over what was granted, of the rest what is asked.
    */
   public List<Money> open() {
+    return Sums.less(due(), cameBack.takenOff());
+  }
+
+  /** The money that is to come, before anything came. */
+  List<Money> due() {
     if (state == State.SETTLED) {
-      return Sums.less(granted(), cameBack.takenOff());
+      return granted();
     }
-    List<Money> due =
-        Sums.of(
-            Stream.concat(
-                lines.stream()
-                    .flatMap(
-                        line ->
-                            (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
-                costs.stream().map(Cost::asked)));
-    return Sums.less(due, cameBack.takenOff());
+    return Sums.of(
+        Stream.concat(
+            lines.stream()
+                .flatMap(
+                    line -> (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
+            costs.stream().map(Cost::asked)));
+  }
+
+  /** The same with what came back. */
+  Standing receiving(CameBack came) {
+    return new Standing(
+        claim,
+        against,
+        state,
+        lines,
+        costs,
+        events,
+        settled,
+        came,
+        promisedFor,
+        lapsed,
+        age,
+        daysLeft);
   }
 }

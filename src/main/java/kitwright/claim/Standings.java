@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -49,7 +48,9 @@ public final class Standings {
   private Standing judged(Claim claim) {
     Standing known = judged.get(claim.id());
     if (known == null) {
-      known = standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day());
+      Standing alone =
+          standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day());
+      known = alone.receiving(CameBack.of(claim, spends(claim, alone.lines()), alone.due(), day));
       judged.put(claim.id(), known);
     }
     return known;
@@ -83,7 +84,7 @@ public final class Standings {
         costs,
         events,
         settled,
-        CameBack.of(claim, spends(claim, lines), due(lines, costs, settled, events), day),
+        CameBack.NONE,
         promised(events, settled).filter(on -> !on.isBefore(today)),
         promised(events, settled).filter(today::isAfter),
         sent.map(on -> ChronoUnit.DAYS.between(on, today)),
@@ -190,22 +191,6 @@ public final class Standings {
     claim.spends().forEach(ref -> ids.add(ref.id()));
     lines.forEach(line -> line.asking().costs().forEach(cost -> ids.add(cost.spend().id())));
     return ids;
-  }
-
-  /** What is asked and granted, whatever came of it. */
-  private static List<Money> due(
-      List<Line> lines,
-      List<Cost> costs,
-      Optional<Claim.Settlement> settled,
-      List<Claim.Event> events) {
-    return Stream.of(
-            lines.stream().flatMap(line -> line.asked().stream()),
-            costs.stream().map(Cost::asked),
-            lines.stream().flatMap(line -> line.granted().stream()),
-            settled.flatMap(Claim.Settlement::amount).stream(),
-            events.stream().flatMap(event -> event.amount().stream()))
-        .flatMap(all -> all)
-        .toList();
   }
 
   private static Optional<LocalDate> promised(

@@ -4,12 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import kitwright.claim.Asking;
 import kitwright.claim.Cost;
@@ -93,10 +91,10 @@ public record Back(
 
   static List<Back> of(Facts day, Exchange exchange, List<Valued> valued) {
     Map<String, List<Valued>> out = new HashMap<>();
-    List<Valued> back = new ArrayList<>();
+    Map<String, List<Valued>> back = new HashMap<>();
     for (Valued each : valued) {
       if (each.isBack()) {
-        back.add(each);
+        back.computeIfAbsent(each.spend().id(), any -> new ArrayList<>(1)).add(each);
       } else {
         out.computeIfAbsent(each.spend().id(), any -> new ArrayList<>(1)).add(each);
         each.spend()
@@ -115,7 +113,7 @@ public record Back(
       Exchange exchange,
       LocalDate asOf,
       Map<String, List<Valued>> out,
-      List<Valued> back) {
+      Map<String, List<Valued>> back) {
     Money zero = Money.zero(exchange.home());
     List<Asking> all = standing.lines().stream().map(Line::asking).toList();
     List<Line> open = standing.lines().stream().filter(line -> !line.asking().isSettled()).toList();
@@ -124,9 +122,10 @@ public record Back(
                 open.stream().flatMap(line -> line.asking().costs().stream()),
                 standing.costs().stream())
             .toList();
-    Set<String> refunds = new HashSet<>();
-    standing.cameBack().refunds().forEach(each -> refunds.add(each.refund().id()));
-    List<Valued> came = back.stream().filter(each -> refunds.contains(each.spend().id())).toList();
+    List<Valued> came =
+        standing.cameBack().refunds().stream()
+            .flatMap(each -> back.getOrDefault(each.refund().id(), List.of()).stream())
+            .toList();
     return new Back(
         standing.claim(),
         state(standing),

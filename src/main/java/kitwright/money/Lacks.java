@@ -9,7 +9,9 @@ import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Unread;
+import kitwright.spending.Books;
 
 /**
  * Why sums of money cannot be told whole: what could not be read and is, or may hold, a part of
@@ -39,9 +41,11 @@ public final class Lacks {
   }
 
   private static List<String> all(Facts day) {
-    return Stream.concat(
+    return Stream.of(
             unread(day, each -> OF_MONEY.stream().anyMatch(each::mayBe)),
+            Books.on(day).belowZero().stream().map(Lacks::isBelowZero),
             WithoutRate.of(day).stream().map(Lacks::noRate))
+        .flatMap(all -> all)
         .toList();
   }
 
@@ -55,11 +59,15 @@ public final class Lacks {
                         && day.ledger().budget().stream()
                             .map(BudgetLine::line)
                             .noneMatch(each::names)));
-    return Stream.concat(
+    return Stream.of(
             unread(day, isOfIt),
+            Books.on(day).belowZero().stream()
+                .filter(each -> each.line().id().equals(line))
+                .map(Lacks::isBelowZero),
             WithoutRate.of(day).stream()
                 .filter(each -> each.line().filter(other -> !other.equals(line)).isEmpty())
                 .map(Lacks::noRate))
+        .flatMap(all -> all)
         .toList();
   }
 
@@ -76,6 +84,10 @@ public final class Lacks {
                 each.named()
                     + " cannot be read"
                     + (each.kind().isPresent() ? "" : ", and may hold some of it"));
+  }
+
+  private static String isBelowZero(Spend each) {
+    return each.named() + " is below zero, and in no sum";
   }
 
   private static String noRate(WithoutRate each) {

@@ -70,7 +70,14 @@ public final class Why {
 
   private List<Part> parts(LineState line, List<Valued> spends) {
     Sums sums = new Sums();
-    spends.forEach(each -> assign(each, sums));
+    Map<String, List<Valued>> caused = new HashMap<>();
+    for (Valued each : spends) {
+      assign(each, sums);
+      if (each.signed().signum() > 0) {
+        each.because()
+            .ifPresent(ref -> caused.computeIfAbsent(ref.id(), id -> new ArrayList<>(1)).add(each));
+      }
+    }
     account.ways().stream()
         .filter(open -> open.line().equals(line.line()))
         .forEach(
@@ -88,7 +95,7 @@ public final class Why {
     Money flagged = sums.uncompared.min(rest).max(zero);
     sums.add(Cause.PRICE, Optional.empty(), flagged);
     sums.add(Cause.REST, Optional.empty(), rest.minus(flagged));
-    return sums.parts(line.line(), spends);
+    return sums.parts(line.line(), caused);
   }
 
   /** Whether no record names another reason for it than what was planned. */
@@ -143,14 +150,15 @@ public final class Why {
       return all.values().stream().reduce(zero, Money::plus);
     }
 
-    List<Part> parts(String line, List<Valued> spends) {
+    List<Part> parts(String line, Map<String, List<Valued>> caused) {
       List<Part> parts = new ArrayList<>();
       all.forEach(
           (key, amount) -> {
             if (amount.signum() != 0) {
               Money back =
                   key.cause() == Cause.SHORTAGE && key.of().isPresent()
-                      ? recoverable.take(key.of().get(), spends, amount)
+                      ? recoverable.take(
+                          key.of().get(), caused.getOrDefault(key.of().get(), List.of()), amount)
                       : zero;
               parts.add(new Part(line, key.cause(), key.of(), amount, back));
             }
@@ -178,12 +186,11 @@ public final class Why {
               });
     }
 
+    /** Of what a shortage adds to a line, by the spends that it caused there. */
     Money take(String shortage, List<Valued> spends, Money amount) {
       Money most = amount.max(zero);
       Money costs =
           spends.stream()
-              .filter(each -> each.signed().signum() > 0)
-              .filter(each -> each.because().filter(ref -> ref.id().equals(shortage)).isPresent())
               .map(each -> claimed.getOrDefault(each.spend().id(), zero).min(each.counted()))
               .reduce(zero, Money::plus)
               .min(most);

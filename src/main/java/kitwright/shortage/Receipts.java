@@ -20,6 +20,8 @@ import kitwright.value.Ref;
  * a day that was named is no proof that anything came on it.
  */
 public final class Receipts {
+  private static final Facts.Fact<Receipts> FACT = day -> new Receipts(day.ledger(), day.day());
+
   private final Ledger ledger;
   private final Map<String, LocalDate> inStock = new HashMap<>();
 
@@ -65,7 +67,7 @@ public final class Receipts {
 
   /** The receipts up to the end of the day. */
   public static Receipts on(Facts day) {
-    return new Receipts(day.ledger(), day.day());
+    return FACT.on(day);
   }
 
   /** Since when it is here; empty where nothing shows that. */

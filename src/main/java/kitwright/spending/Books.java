@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -37,6 +39,8 @@ public final class Books {
   private final Money zero;
   private final Map<String, List<Spend>> payments = new HashMap<>();
   private final Map<String, List<Returned>> returned = new HashMap<>();
+  private final Map<String, Map<String, Money>> backByLine = new HashMap<>();
+  private final List<Spend> belowZero = new ArrayList<>();
   private final List<Returned> allReturned = new ArrayList<>();
   private final Map<String, Tally> tallies = new HashMap<>();
   private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
@@ -62,7 +66,9 @@ public final class Books {
     List<Spend> orders = new ArrayList<>();
     List<Spend> refunds = new ArrayList<>();
     for (Spend spend : ledger.spending()) {
-      if (!spend.on().isAfter(asOf) && spend.amount().signum() >= 0) {
+      if (!spend.on().isAfter(asOf) && spend.amount().signum() < 0) {
+        books.belowZero.add(spend);
+      } else if (!spend.on().isAfter(asOf)) {
         switch (spend.state()) {
           case PAID -> books.pay(spend);
           case ORDERED -> orders.add(spend);
@@ -89,6 +95,11 @@ public final class Books {
   /** Spends that could not be valued, since a rate is missing. */
   public List<Spend> unvalued() {
     return unvalued.stream().sorted(BY_DAY).toList();
+  }
+
+  /** Spends below zero, which are in no sum. */
+  public List<Spend> belowZero() {
+    return List.copyOf(belowZero);
   }
 
   /** Refunds, or parts of them, that give back what nobody paid. */
@@ -246,11 +257,49 @@ public final class Books {
     Money granted = asked.min(left);
     Money came = Share.of(spend.amount(), granted, asked);
     returned(new Returned(spend, Optional.of(purchase), came, Optional.of(granted)));
-    String line = spend.refunds().flatMap(ledger::spend).map(Spend::line).map(this::line).get();
     value(spend, spend.amount())
-        .map(all -> granted.equals(asked) ? all : cut(all, Share.of(all.counted(), granted, asked)))
-        .map(all -> onLine(all, line))
-        .ifPresent(this::take);
+        .ifPresent(all -> take(all, byLine(spend, purchase, granted), asked));
+  }
+
+  /**
+   * The lines that what comes back is taken from, each no further than it paid: that of the payment
+   * that the refund names, or else its own, first.
+   */
+  private Map<String, Money> byLine(Spend refund, Spend purchase, Money granted) {
+    Spend named = refund.refunds().flatMap(ledger::spend).orElse(purchase);
+    Map<String, Money> left = new LinkedHashMap<>();
+    Money nothing = Money.zero(granted.currency());
+    Stream.of(is(named, Spend.State.PAID) ? named.line() : refund.line(), named.line())
+        .forEach(line -> left.put(line(line), nothing));
+    for (Spend payment : paymentsOf(purchase)) {
+      if (!payment.on().isAfter(refund.on())) {
+        left.merge(line(payment.line()), sum(List.of(payment), purchase), Money::plus);
+      }
+    }
+    Map<String, Money> back = backByLine.computeIfAbsent(purchase.id(), id -> new HashMap<>());
+    Map<String, Money> parts = new LinkedHashMap<>();
+    Money rest = granted;
+    for (Map.Entry<String, Money> line : left.entrySet()) {
+      Money paid = line.getValue().minus(back.getOrDefault(line.getKey(), nothing)).max(nothing);
+      Money part = rest.min(paid);
+      rest = rest.minus(part);
+      parts.put(line.getKey(), part);
+      back.merge(line.getKey(), part, Money::plus);
+    }
+    return parts;
+  }
+
+  /** Counts a refund line by line, to the minor unit. */
+  private void take(Valued all, Map<String, Money> parts, Money asked) {
+    Money nothing = Money.zero(asked.currency());
+    Money sum = nothing;
+    for (Map.Entry<String, Money> part : parts.entrySet()) {
+      Money before = Share.of(all.counted(), sum, asked);
+      sum = sum.plus(part.getValue());
+      Money counted = Share.of(all.counted(), sum, asked).minus(before);
+      boolean whole = part.getValue().equals(asked);
+      take(onLine(whole ? all : cut(all, counted), part.getKey()));
+    }
   }
 
   /** What was paid of it up to the day, in its currency; without what a rate is missing for. */

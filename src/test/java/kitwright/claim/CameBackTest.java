@@ -138,4 +138,29 @@ class CameBackTest {
     isTold(claim, "[100.00 EUR]", "[45.00 GBP]", "[100.00 EUR]");
     assertThat(claim.cameBack().unreckoned()).hasToString("[45.00 GBP]");
   }
+
+  /** 35 USD were granted for goods of 4 × 30 EUR; 27 EUR / 0.90 = 30 USD of them came. */
+  @Test
+  void ofWhatIsOverTheRestOfWhatWasGrantedIsOpen() {
+    Standing claim =
+        Standings.on(
+                Facts.of(
+                    Sample.ledger(
+                        BASE.formatted(
+                                "",
+                                "  - {id: k, on: 2026-01-02, line: a, what: kit, state: paid,"
+                                    + " amount: 300}\n"
+                                    + "  - {id: r, on: 2026-02-20, line: a, what: credit, state:"
+                                    + " refunded, amount: 27, because: s, refunds: k}\n")
+                            .replace("qty: 10}", "qty: 10, price: 30 EUR}")
+                            .replace("remedy: replacement", "remedy: credit")
+                            .replace(
+                                "sent: 2026-02-01",
+                                "sent: 2026-02-01, settled: {on: 2026-02-10, how: credited,"
+                                    + " amount: 35 USD}")),
+                    Sample.TODAY))
+            .of("c")
+            .orElseThrow();
+    isTold(claim, "[120.00 EUR]", "[27.00 EUR]", "[5.00 USD]");
+  }
 }

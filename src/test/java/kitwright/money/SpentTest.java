@@ -101,6 +101,59 @@ class SpentTest {
     assertThat(line.spent()).hasToString("0.00 EUR");
   }
 
+  /** A kit for 60 and its freight for 40, in one order: no line gives back more than it paid. */
+  @Test
+  void aRefundOfAnOrderTakesFromTheLinesThatPaidIt() {
+    String paid =
+        """
+        budget: [{line: spars, title: Spars, amount: 100}, {line: freight, title: Freight, amount: 100}]
+        spending:
+          - {id: o, on: 2026-02-01, line: spars, what: kit, amount: 100, state: ordered}
+          - {id: p, on: 2026-02-02, line: spars, what: kit, amount: 60, state: paid, pays: o}
+          - {id: q, on: 2026-02-02, line: freight, what: freight, amount: 40, state: paid, pays: o}
+        """;
+    Account itsOwnFirst =
+        account(
+            paid
+                + "  - {id: r, on: 2026-02-10, line: freight, what: back, amount: 30, state:"
+                + " refunded, refunds: o}");
+    assertThat(itsOwnFirst.line("spars").orElseThrow().spent()).hasToString("60.00 EUR");
+    assertThat(itsOwnFirst.line("freight").orElseThrow().spent()).hasToString("10.00 EUR");
+    Account thenTheOthers =
+        account(
+            paid
+                + "  - {id: r, on: 2026-02-10, line: spars, what: back, amount: 70, state:"
+                + " refunded, refunds: o}");
+    assertThat(thenTheOthers.line("spars").orElseThrow().spent()).hasToString("0.00 EUR");
+    assertThat(thenTheOthers.line("freight").orElseThrow().spent()).hasToString("30.00 EUR");
+    Account all =
+        account(
+            paid
+                + "  - {id: r, on: 2026-02-10, line: spars, what: back, amount: 70, state:"
+                + " refunded, refunds: o}\n"
+                + "  - {id: s, on: 2026-02-11, line: spars, what: back, amount: 30, state:"
+                + " refunded, refunds: p}");
+    assertThat(all.line("spars").orElseThrow().spent()).hasToString("0.00 EUR");
+    assertThat(all.line("freight").orElseThrow().spent()).hasToString("0.00 EUR");
+    assertThat(all.refused()).isEmpty();
+  }
+
+  @Test
+  void whatIsBelowZeroIsInNoSumAndIsToldAsLacking() {
+    Facts day =
+        Facts.of(
+            Sample.ledger(
+                """
+                budget: [{line: spars, title: Spars, amount: 100}, {line: rest, title: Rest, amount: 100}]
+                spending: [{id: n, on: 2026-02-01, line: spars, what: back, amount: -20, state: paid}]
+                """),
+            Sample.TODAY);
+    assertThat(Account.on(day).whole().paid()).hasToString("0.00 EUR");
+    assertThat(Lacks.on(day)).containsExactly("spend n is below zero, and in no sum");
+    assertThat(Lacks.ofLine("spars", day)).hasSize(1);
+    assertThat(Lacks.ofLine("rest", day)).isEmpty();
+  }
+
   @Test
   void aRefundThatNamesNothingTakesFromItsLine() {
     LineState line =

@@ -2,14 +2,21 @@ package kitwright.report.budget;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import kitwright.claim.Standing;
+import kitwright.claim.Standings;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Table;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Shortage;
@@ -22,16 +29,17 @@ import kitwright.money.Why;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.value.Money;
-import kitwright.value.Ref;
 
 /** Why each line that is forecast over is over, and what of it a claim may bring back. */
 public final class Overruns {
   private final Facts now;
   private final List<Why.Part> parts;
+  private final Map<String, Set<String>> claims;
 
   private Overruns(Facts now) {
     this.now = now;
     this.parts = Why.of(now.ledger(), Account.on(now));
+    this.claims = claims(now);
   }
 
   /** A heading and a table for each line that is forecast over; none where none is. */
@@ -136,48 +144,44 @@ public final class Overruns {
     return names.isEmpty() ? "" : ": " + Say.list(names);
   }
 
-  private String missing(String shortage) {
-    return kitwright.shortage.Standings.on(now).all().stream()
-        .map(each -> each.shortage())
-        .filter(each -> each.id().equals(shortage))
-        .findFirst()
+  private String missing(String id) {
+    return now.ledger()
+        .<Shortage>find(Kind.SHORTAGES, id)
         .map(Shortage::item)
         .map(item -> now.ledger().kitItem(item).map(KitItem::what).orElse(item.id()))
-        .orElse(shortage);
-  }
-
-  private String tool(String id) {
-    return now.ledger().borrowed().stream()
-        .filter(each -> each.id().equals(id))
-        .findFirst()
-        .map(Loan::tool)
         .orElse(id);
   }
 
+  private String tool(String id) {
+    return now.ledger().<Loan>find(Kind.BORROWED, id).map(Loan::tool).orElse(id);
+  }
+
   private String substitution(String id) {
-    return now.ledger().substitutions().stream()
-        .filter(each -> each.id().equals(id))
-        .findFirst()
+    return now.ledger()
+        .<Substitution>find(Kind.SUBSTITUTIONS, id)
         .map(Substitution::why)
         .orElse(id);
   }
 
   /** The claims that ask back what a part has cost. */
   private List<String> claims(Why.Part part) {
-    return kitwright.claim.Standings.on(now).all().stream()
-        .filter(each -> each.settled().isEmpty())
-        .filter(
-            each ->
-                each.costs().stream()
-                        .map(cost -> cost.spend().because())
-                        .anyMatch(ref -> is(ref, part))
-                    || each.claim().shortages().stream()
-                        .anyMatch(ref -> is(Optional.of(ref), part)))
-        .map(each -> each.claim().id())
-        .toList();
+    return part.of().map(id -> List.copyOf(claims.getOrDefault(id, Set.of()))).orElse(List.of());
   }
 
-  private static boolean is(Optional<Ref> ref, Why.Part part) {
-    return ref.map(Ref::id).equals(part.of());
+  /** The open claims that name a shortage, or a cost that it brought about, by its id. */
+  private static Map<String, Set<String>> claims(Facts now) {
+    Map<String, Set<String>> all = new HashMap<>();
+    for (Standing claim : Standings.on(now).all()) {
+      if (claim.settled().isEmpty()) {
+        Stream.concat(
+                claim.costs().stream().flatMap(cost -> cost.spend().because().stream()),
+                claim.claim().shortages().stream())
+            .forEach(
+                shortage ->
+                    all.computeIfAbsent(shortage.id(), id -> new LinkedHashSet<>())
+                        .add(claim.claim().id()));
+      }
+    }
+    return all;
   }
 }

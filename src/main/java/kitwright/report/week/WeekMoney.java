@@ -71,7 +71,10 @@ public record WeekMoney(List<Spend> spends, Facts now) {
   }
 
   private List<Money> amounts(Spend.State state) {
-    return spends.stream().filter(each -> each.state() == state).map(Spend::amount).toList();
+    return spends.stream()
+        .filter(each -> each.state() == state && each.amount().signum() >= 0)
+        .map(Spend::amount)
+        .toList();
   }
 
   /** Spent, ordered and forecast since the start. */
