@@ -3,19 +3,14 @@ package kitwright.spending;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Spend;
 import kitwright.value.Money;
-import kitwright.value.Ref;
 
 /**
  * What counts of the spends up to a day. Payments that name an order reduce what is open of it; a
@@ -37,13 +32,11 @@ public final class Books {
   private final Exchange exchange;
   private final LocalDate asOf;
   private final Money zero;
-  private final Map<String, List<Spend>> payments = new HashMap<>();
-  private final Map<String, List<Returned>> returned = new HashMap<>();
-  private final Map<String, Map<String, Money>> backByLine = new HashMap<>();
+  private final Purchases purchases;
+  private final Valuing valuing;
   private final List<Spend> belowZero = new ArrayList<>();
-  private final List<Returned> allReturned = new ArrayList<>();
+  private final List<Returned> returned = new ArrayList<>();
   private final Map<String, Tally> tallies = new HashMap<>();
-  private final Map<Currency, Optional<Quote>> planned = new HashMap<>();
   private final List<Valued> valued = new ArrayList<>();
   private final List<Spend> unvalued = new ArrayList<>();
   private final List<Refused> refused = new ArrayList<>();
@@ -53,6 +46,8 @@ public final class Books {
     this.exchange = exchange;
     this.asOf = asOf;
     zero = Money.zero(exchange.home());
+    purchases = new Purchases(ledger, exchange, asOf);
+    valuing = new Valuing(ledger, exchange, asOf);
   }
 
   /** The books at the end of the day. */
@@ -66,20 +61,23 @@ public final class Books {
     List<Spend> orders = new ArrayList<>();
     List<Spend> refunds = new ArrayList<>();
     for (Spend spend : ledger.spending()) {
-      if (!spend.on().isAfter(asOf) && spend.amount().signum() < 0) {
+      if (spend.on().isAfter(asOf)) {
+        continue;
+      }
+      if (spend.amount().signum() < 0) {
         books.belowZero.add(spend);
-      } else if (!spend.on().isAfter(asOf)) {
-        switch (spend.state()) {
-          case PAID -> books.pay(spend);
-          case ORDERED -> orders.add(spend);
-          case REFUNDED -> refunds.add(spend);
-        }
+        continue;
+      }
+      switch (spend.state()) {
+        case PAID -> books.pay(spend);
+        case ORDERED -> orders.add(spend);
+        case REFUNDED -> refunds.add(spend);
       }
     }
     orders.forEach(books::order);
     refunds.sort(BY_DAY);
-    refunds.stream().filter(each -> books.purchase(each).isPresent()).forEach(books::refund);
-    refunds.stream().filter(each -> books.purchase(each).isEmpty()).forEach(books::refund);
+    refunds.stream().filter(each -> books.purchases.of(each).isPresent()).forEach(books::refund);
+    refunds.stream().filter(each -> books.purchases.of(each).isEmpty()).forEach(books::refund);
     return books;
   }
 
@@ -107,6 +105,31 @@ public final class Books {
     return List.copyOf(refused);
   }
 
+  /** What of each refund has come back. */
+  public List<Returned> returned() {
+    return List.copyOf(returned);
+  }
+
+  /** What was paid of it up to the day, in its currency; without what a rate is missing for. */
+  public Money paid(Spend purchase) {
+    return purchases.paid(purchase);
+  }
+
+  /** The payments of an order up to the day, in the order of the ledger; of a payment itself. */
+  public List<Spend> paymentsOf(Spend purchase) {
+    return purchases.paymentsOf(purchase);
+  }
+
+  /**
+   * What of an order or a payment has come back, in its currency. A refund that names an order, not
+   * the payment, gives back its other payments first.
+   *
+   * @param before refunds of that day and later are left out; empty for none
+   */
+  public Money givenBack(Spend bought, Optional<LocalDate> before) {
+    return purchases.givenBack(bought, before);
+  }
+
   /** Whether anything counts on a line. */
   public boolean holds(String line) {
     return tallies.containsKey(line);
@@ -123,10 +146,7 @@ public final class Books {
   }
 
   private void pay(Spend spend) {
-    spend
-        .pays()
-        .ifPresent(
-            order -> payments.computeIfAbsent(order.id(), id -> new ArrayList<>(1)).add(spend));
+    purchases.pay(spend);
     value(spend, spend.amount()).ifPresent(this::count);
   }
 
@@ -141,41 +161,15 @@ public final class Books {
   private Money open(Spend order) {
     Money nothing = Money.zero(order.amount().currency());
     boolean withdrawn = order.withdrawn().filter(day -> !day.isAfter(asOf)).isPresent();
-    List<Spend> paid = payments.getOrDefault(order.id(), List.of());
+    List<Spend> paid = purchases.paymentsOf(order);
     if (withdrawn || paid.stream().anyMatch(Spend::inFull)) {
       return nothing;
     }
-    return order.amount().minus(sum(paid, order)).max(nothing);
-  }
-
-  /**
-   * Payments in the currency of an order; those without a rate are left out, and told elsewhere.
-   */
-  private Money sum(List<Spend> paid, Spend order) {
-    return paid.stream()
-        .flatMap(payment -> exchange.inOrder(payment, order, asOf).stream())
-        .reduce(Money.zero(order.amount().currency()), Money::plus);
-  }
-
-  /** The purchase that a refund belongs to: an order, or a payment that names none. */
-  private Optional<Spend> purchase(Spend refund) {
-    return refund
-        .refunds()
-        .flatMap(ledger::spend)
-        .filter(bought -> !is(bought, Spend.State.REFUNDED))
-        .map(this::purchaseOf);
-  }
-
-  private Spend purchaseOf(Spend bought) {
-    return bought
-        .pays()
-        .flatMap(ledger::spend)
-        .filter(order -> is(order, Spend.State.ORDERED))
-        .orElse(bought);
+    return order.amount().minus(purchases.sum(paid, order)).max(nothing);
   }
 
   private void refund(Spend spend) {
-    Optional<Spend> purchase = purchase(spend);
+    Optional<Spend> purchase = purchases.of(spend);
     Optional<Spend> other = spend.refunds().flatMap(ledger::spend);
     if (purchase.isPresent()) {
       refund(spend, purchase.get());
@@ -187,7 +181,7 @@ public final class Books {
   }
 
   private void refundOnLine(Spend spend) {
-    Money left = tally(line(spend.line())).spent().min(allSpent()).max(zero);
+    Money left = tally(valuing.line(spend.line().id())).spent().min(allSpent()).max(zero);
     Optional<Valued> all = value(spend, spend.amount());
     if (all.isEmpty()) {
       returned(new Returned(spend, Optional.empty(), spend.amount(), Optional.empty()));
@@ -200,7 +194,20 @@ public final class Books {
     Money granted = asked.min(left);
     Money came = Share.of(spend.amount(), granted, asked);
     returned(new Returned(spend, Optional.empty(), came, Optional.empty()));
-    take(granted.equals(asked) ? all.get() : cut(all.get(), granted));
+    take(granted.equals(asked) ? all.get() : all.get().counting(granted));
+  }
+
+  private void returned(Returned each) {
+    returned.add(each);
+    purchases.giveBack(each);
+  }
+
+  private Optional<Valued> value(Spend spend, Money part) {
+    Optional<Valued> worth = valuing.of(spend, part);
+    if (worth.isEmpty()) {
+      unvalued.add(spend);
+    }
+    return worth;
   }
 
   private Money allSpent() {
@@ -214,17 +221,11 @@ public final class Books {
     returned(new Returned(refund, Optional.of(purchase), nothing, Optional.empty()));
   }
 
-  private void returned(Returned each) {
-    allReturned.add(each);
-    each.purchase()
-        .ifPresent(
-            purchase ->
-                returned.computeIfAbsent(purchase.id(), id -> new ArrayList<>(1)).add(each));
-  }
-
   private void refund(Spend spend, Spend purchase) {
     List<Spend> paid =
-        paymentsOf(purchase).stream().filter(payment -> !payment.on().isAfter(spend.on())).toList();
+        purchases.paymentsOf(purchase).stream()
+            .filter(payment -> !payment.on().isAfter(spend.on()))
+            .toList();
     if (paid.isEmpty()) {
       refuseAll(spend, purchase);
       return;
@@ -235,18 +236,11 @@ public final class Books {
       returned(new Returned(spend, Optional.of(purchase), spend.amount(), Optional.empty()));
       return;
     }
-    grant(spend, purchase, asked.get(), sum(paid, purchase).minus(back(purchase)));
-  }
-
-  /** What has come back of a purchase so far, in its currency. */
-  private Money back(Spend purchase) {
-    return sum(returned.getOrDefault(purchase.id(), List.of()), purchase.amount());
-  }
-
-  private static Money sum(List<Returned> all, Money like) {
-    return all.stream()
-        .flatMap(each -> each.ofPurchase().stream())
-        .reduce(Money.zero(like.currency()), Money::plus);
+    grant(
+        spend,
+        purchase,
+        asked.get(),
+        purchases.sum(paid, purchase).minus(purchases.back(purchase)));
   }
 
   private void grant(Spend spend, Spend purchase, Money asked, Money paid) {
@@ -258,35 +252,7 @@ public final class Books {
     Money came = Share.of(spend.amount(), granted, asked);
     returned(new Returned(spend, Optional.of(purchase), came, Optional.of(granted)));
     value(spend, spend.amount())
-        .ifPresent(all -> take(all, byLine(spend, purchase, granted), asked));
-  }
-
-  /**
-   * The lines that what comes back is taken from, each no further than it paid: that of the payment
-   * that the refund names, or else its own, first.
-   */
-  private Map<String, Money> byLine(Spend refund, Spend purchase, Money granted) {
-    Spend named = refund.refunds().flatMap(ledger::spend).orElse(purchase);
-    Map<String, Money> left = new LinkedHashMap<>();
-    Money nothing = Money.zero(granted.currency());
-    Stream.of(is(named, Spend.State.PAID) ? named.line() : refund.line(), named.line())
-        .forEach(line -> left.put(line(line), nothing));
-    for (Spend payment : paymentsOf(purchase)) {
-      if (!payment.on().isAfter(refund.on())) {
-        left.merge(line(payment.line()), sum(List.of(payment), purchase), Money::plus);
-      }
-    }
-    Map<String, Money> back = backByLine.computeIfAbsent(purchase.id(), id -> new HashMap<>());
-    Map<String, Money> parts = new LinkedHashMap<>();
-    Money rest = granted;
-    for (Map.Entry<String, Money> line : left.entrySet()) {
-      Money paid = line.getValue().minus(back.getOrDefault(line.getKey(), nothing)).max(nothing);
-      Money part = rest.min(paid);
-      rest = rest.minus(part);
-      parts.put(line.getKey(), part);
-      back.merge(line.getKey(), part, Money::plus);
-    }
-    return parts;
+        .ifPresent(all -> take(all, purchases.byLine(spend, purchase, granted), asked));
   }
 
   /** Counts a refund line by line, to the minor unit. */
@@ -298,139 +264,13 @@ public final class Books {
       sum = sum.plus(part.getValue());
       Money counted = Share.of(all.counted(), sum, asked).minus(before);
       boolean whole = part.getValue().equals(asked);
-      take(onLine(whole ? all : cut(all, counted), part.getKey()));
+      take((whole ? all : all.counting(counted)).on(valuing.line(part.getKey())));
     }
-  }
-
-  /** What was paid of it up to the day, in its currency; without what a rate is missing for. */
-  public Money paid(Spend purchase) {
-    return sum(paymentsOf(purchase), purchase);
-  }
-
-  /** The payments of an order up to the day, in the order of the ledger; of a payment itself. */
-  public List<Spend> paymentsOf(Spend purchase) {
-    return is(purchase, Spend.State.PAID)
-        ? List.of(purchase)
-        : payments.getOrDefault(purchase.id(), List.of());
-  }
-
-  /** What of each refund has come back. */
-  public List<Returned> returned() {
-    return List.copyOf(allReturned);
-  }
-
-  /**
-   * What of an order or a payment has come back, in its currency. A refund that names an order, not
-   * the payment, gives back its other payments first.
-   *
-   * @param before refunds of that day and later are left out; empty for none
-   */
-  public Money givenBack(Spend bought, Optional<LocalDate> before) {
-    Spend purchase = purchaseOf(bought);
-    List<Returned> all =
-        returned.getOrDefault(purchase.id(), List.of()).stream()
-            .filter(each -> before.filter(day -> !each.refund().on().isBefore(day)).isEmpty())
-            .toList();
-    Money back = sum(all, purchase.amount());
-    if (purchase.id().equals(bought.id())) {
-      return back;
-    }
-    Optional<Money> own = exchange.inOrder(bought, purchase, asOf);
-    Money named = sum(all.stream().filter(each -> each.names(bought)).toList(), back);
-    Money ofOrder = sum(all.stream().filter(each -> each.names(purchase)).toList(), back);
-    Money nothing = Money.zero(back.currency());
-    return own.map(
-            mine -> {
-              Money others = sum(paymentsOf(purchase), purchase).minus(mine);
-              Money ofOthers = back.minus(named).minus(ofOrder);
-              Money rest = ofOrder.minus(others.minus(ofOthers).max(nothing)).max(nothing);
-              Money mineBack = named.plus(rest).min(mine);
-              return Share.of(bought.amount(), mineBack, mine);
-            })
-        .orElse(Money.zero(bought.amount().currency()));
   }
 
   private void take(Valued refund) {
     if (refund.counted().signum() > 0) {
       count(refund);
     }
-  }
-
-  private static Valued onLine(Valued all, String line) {
-    return new Valued(
-        all.spend(),
-        all.origin(),
-        all.answers(),
-        line,
-        all.counted(),
-        all.planned(),
-        all.tax(),
-        all.duty(),
-        all.quote());
-  }
-
-  /** The same with less of it counted. */
-  private static Valued cut(Valued all, Money counted) {
-    Money most = counted.max(Money.zero(counted.currency()));
-    return new Valued(
-        all.spend(),
-        all.origin(),
-        all.answers(),
-        all.line(),
-        most,
-        Share.of(all.planned(), most, all.counted()),
-        Share.of(all.tax(), most, all.counted()),
-        Share.of(all.duty(), most, all.counted()),
-        all.quote());
-  }
-
-  private String line(Ref line) {
-    return ledger.budgetLine(line).map(BudgetLine::line).orElse(NO_LINE);
-  }
-
-  /** The whole or the open part of a spend in the build's currency. */
-  private Optional<Valued> value(Spend spend, Money part) {
-    LocalDate day = is(spend, Spend.State.ORDERED) ? asOf : spend.on();
-    Optional<Conversion.Known> known = exchange.home(part, day, spend.rate()).known();
-    if (known.isEmpty()) {
-      unvalued.add(spend);
-      return Optional.empty();
-    }
-    Money atPlan =
-        planned
-            .computeIfAbsent(part.currency(), exchange::planned)
-            .map(quote -> quote.of(part))
-            .orElse(known.get().result());
-    Optional<Spend> origin = spend.pays().or(spend::refunds).flatMap(ledger::spend);
-    return Optional.of(
-        new Valued(
-            spend,
-            origin,
-            answers(spend).or(() -> origin.flatMap(this::answers)),
-            line(spend.line()),
-            known.get().result(),
-            atPlan,
-            of(spend, spend.tax(), part, day),
-            of(spend, spend.duty(), part, day),
-            known.get().quote()));
-  }
-
-  /** The shortage that a spend answers: its own, or that of the substitution it was made for. */
-  private Optional<Ref> answers(Spend spend) {
-    return spend
-        .because()
-        .or(
-            () ->
-                spend
-                    .substitution()
-                    .flatMap(ledger::substitution)
-                    .flatMap(substitution -> substitution.shortage()));
-  }
-
-  private Money of(Spend spend, Optional<Money> tax, Money part, LocalDate day) {
-    return tax.flatMap(
-            whole ->
-                exchange.home(Share.of(whole, part, spend.amount()), day, spend.rate()).money())
-        .orElse(zero);
   }
 }

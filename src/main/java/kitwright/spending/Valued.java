@@ -79,4 +79,24 @@ public record Valued(
   public Money signed() {
     return signed(counted);
   }
+
+  /** The same on another line. */
+  Valued on(String other) {
+    return new Valued(spend, origin, answers, other, counted, planned, tax, duty, quote);
+  }
+
+  /** The same with less of it counted. */
+  Valued counting(Money less) {
+    Money most = less.max(Money.zero(less.currency()));
+    return new Valued(
+        spend,
+        origin,
+        answers,
+        line,
+        most,
+        Share.of(planned, most, counted),
+        Share.of(tax, most, counted),
+        Share.of(duty, most, counted),
+        quote);
+  }
 }
