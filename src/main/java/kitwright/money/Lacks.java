@@ -51,14 +51,13 @@ public final class Lacks {
 
   /** What of one line, or of no line that is named, is lacking. */
   public static List<String> ofLine(String line, Facts day) {
+    List<String> lines = day.ledger().budget().stream().map(BudgetLine::line).toList();
+    Predicate<Unread> isOfNone =
+        each ->
+            lines.stream().noneMatch(each::names) && !each.kind().equals(Optional.of(Kind.BUDGET));
     Predicate<Unread> isOfIt =
         each ->
-            OF_MONEY.stream().anyMatch(each::mayBe)
-                && (each.names(line)
-                    || (!each.kind().equals(Optional.of(Kind.BUDGET))
-                        && day.ledger().budget().stream()
-                            .map(BudgetLine::line)
-                            .noneMatch(each::names)));
+            OF_MONEY.stream().anyMatch(each::mayBe) && (each.names(line) || isOfNone.test(each));
     return Stream.of(
             unread(day, isOfIt),
             Books.on(day).belowZero().stream()
