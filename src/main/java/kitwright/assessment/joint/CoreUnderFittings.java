@@ -22,6 +22,8 @@ import kitwright.mechanics.fastener.BoltInWood;
  *
  * @see "pressure over bearing area: ISO 12215-5:2008, Annex D, for strengths of cores; the spread
  *     by a face (Steeves and Fleck) was not read and is not counted"
+ * @see "Ashby and others, Metal Foams: A Design Guide, 2000, chapter 10 (read in part): a foam is
+ *     indented at a pressure slightly above its compressive strength, so that this is the lower"
  */
 public final class CoreUnderFittings {
   private CoreUnderFittings() {}

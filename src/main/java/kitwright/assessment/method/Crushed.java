@@ -62,6 +62,11 @@ public record Crushed(OptionalDouble perLength, String weakest) {
     return least;
   }
 
+  /** Whether it is of wood or core whose strength there nobody vouches for. */
+  public static boolean isDoubted(Part part, Materials materials, Factors.OnSide factors) {
+    return of(part, materials, factors).filter(one -> !one.isKnown()).isPresent();
+  }
+
   /** What a layer bears on a metre of its width; nothing is noted of it here. */
   private static Crushed layer(
       Material stuff, MaterialProperty by, Materials materials, boolean vouched) {

@@ -169,6 +169,10 @@ class CrushedTest {
     Result stated = result("header", "doubtful", "reserve: 1", doubted);
     assertThat(stated.working().toString()).contains("383.1 N/mm");
     isOpen(stated, "not confirmed");
+    Result drawn = result("doubtful", "header", "reserve: 1", doubted);
+    assertThat(drawn.verdict().passes()).as(drawn.verdict().because()).isTrue();
+    assertThat(drawn.notes().toString()).contains("where doubtful bears it is not worked out");
+    isOpen(result("doubtful", "header", "strength: 0.9", doubted), "not confirmed");
     isOpen(result("header", "header", "reserve: 1", SPREAD + ", bearing: 0 mm"), "bearing is zero");
   }
 
