@@ -1,6 +1,5 @@
 package kitwright.network;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import kitwright.numbers.Normal;
 
@@ -24,24 +23,9 @@ public final class Pert {
     this.variance = variance;
   }
 
-  /** Expected working days from today to the end. */
-  public double meanDays() {
-    return (double) mean / calendar.minutesADay();
-  }
-
-  /** Variance of the critical chain in working days². */
-  public double varianceDays() {
-    return variance / calendar.minutesADay() / calendar.minutesADay();
-  }
-
   /** The chance, 0 to 1, that all is ready by the closing of that day. */
   public double chanceBy(LocalDate day) {
     return chance(calendar.worked(calendar.closing(day)) - today);
-  }
-
-  /** The chance, 0 to 1, that all is ready within so much working time from today. */
-  public double chanceWithin(Duration work) {
-    return chance(work.toMinutes());
   }
 
   private double chance(long minutes) {

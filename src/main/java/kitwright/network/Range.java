@@ -10,26 +10,13 @@ public final class Range {
   private static final double TWO_SIDED_95 = 1.959964;
 
   private final Network network;
-  private final WorkCalendar calendar;
   private final long seed;
-  private final double mean;
-  private final double deviation;
   private final long[] clocks;
   private final int[] hits;
 
-  private Range(
-      Network network,
-      WorkCalendar calendar,
-      long seed,
-      double mean,
-      double deviation,
-      long[] clocks,
-      int[] hits) {
+  private Range(Network network, long seed, long[] clocks, int[] hits) {
     this.network = network;
-    this.calendar = calendar;
     this.seed = seed;
-    this.mean = mean;
-    this.deviation = deviation;
     this.clocks = clocks;
     this.hits = hits;
   }
@@ -37,18 +24,13 @@ public final class Range {
   /**
    * Sums up.
    *
-   * @param ends working minutes to the end, one a run
    * @param clocks clock minute of the end, one a run
    * @param hits in how many runs each task was critical
    */
-  static Range of(
-      Network network, WorkCalendar calendar, long seed, long[] ends, long[] clocks, int[] hits) {
-    double mean = Arrays.stream(ends).average().orElse(0);
-    double squares = Arrays.stream(ends).mapToDouble(end -> (end - mean) * (end - mean)).sum();
+  static Range of(Network network, long seed, long[] clocks, int[] hits) {
     long[] sorted = clocks.clone();
     Arrays.sort(sorted);
-    double deviation = ends.length < 2 ? 0 : Math.sqrt(squares / (ends.length - 1));
-    return new Range(network, calendar, seed, mean, deviation, sorted, hits.clone());
+    return new Range(network, seed, sorted, hits.clone());
   }
 
   /**
@@ -75,21 +57,6 @@ public final class Range {
 
   public long seed() {
     return seed;
-  }
-
-  /** Mean working days from today to the end. */
-  public double meanDays() {
-    return mean / calendar.minutesADay();
-  }
-
-  /** Standard deviation of the working days to the end. */
-  public double deviationDays() {
-    return deviation / calendar.minutesADay();
-  }
-
-  /** Standard error of the mean, in working days. */
-  public double meanErrorDays() {
-    return deviationDays() / Math.sqrt(runs());
   }
 
   /**

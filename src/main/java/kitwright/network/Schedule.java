@@ -16,7 +16,6 @@ public final class Schedule {
   private final Passes.Early early;
   private final long[] late;
   private final boolean[] critical;
-  private final Chain chain;
 
   /** The clock minute at which each task without work happens; of others nothing. */
   private final long[] instant;
@@ -30,7 +29,6 @@ public final class Schedule {
     passes.forward(work, early);
     passes.backward(work, early, late);
     passes.markCritical(early, critical);
-    chain = Chain.of(passes, early);
     instant = instants();
   }
 
@@ -78,10 +76,6 @@ public final class Schedule {
     return passes.network;
   }
 
-  public WorkCalendar calendar() {
-    return passes.calendar;
-  }
-
   /** Every task with its dates, by id. */
   public List<Planned> all() {
     return IntStream.range(0, passes.tasks()).mapToObj(this::planned).toList();
@@ -113,14 +107,6 @@ public final class Schedule {
     return Duration.ofMinutes(early.end - passes.today);
   }
 
-  /**
-   * Ids of the tasks that decide the end, in order of work, each deciding when the next begins. Of
-   * several such chains the one with the greatest variance, then the first by id.
-   */
-  public List<String> criticalChain() {
-    return chain.tasks().stream().map(i -> passes.network.activities().get(i).id()).toList();
-  }
-
   /** Working time between the end and the closing of a wanted day; negative if the end is later. */
   public Slack marginTo(LocalDate wanted) {
     return slack(passes.calendar.worked(passes.calendar.closing(wanted)) - early.end);
@@ -128,7 +114,8 @@ public final class Schedule {
 
   /** The classical normal estimate of the end, along the critical chain. */
   public Pert pert() {
-    return new Pert(passes.calendar, passes.today, early.end - passes.today, chain.variance());
+    return new Pert(
+        passes.calendar, passes.today, early.end - passes.today, Chain.variance(passes, early));
   }
 
   private Slack slack(long minutes) {

@@ -32,7 +32,6 @@ public final class Simulation {
   private final Estimate[] left;
   private final BetaSampler[] samplers;
   private final long seed;
-  private final long[] ends;
   private final long[] clocks;
   private final int[][] hits;
 
@@ -42,7 +41,6 @@ public final class Simulation {
     List<Activity> activities = passes.network.activities();
     left = activities.stream().map(Activity::left).toArray(Estimate[]::new);
     samplers = Arrays.stream(left).map(BetaSampler::new).toArray(BetaSampler[]::new);
-    ends = new long[runs];
     clocks = new long[runs];
     hits = new int[(runs + BLOCK - 1) / BLOCK][];
   }
@@ -107,14 +105,13 @@ public final class Simulation {
     int[] spread = IntStream.range(0, tasks).filter(i -> !left[i].isFixed()).toArray();
     boolean[] critical = new boolean[tasks];
     Passes.Early early = new Passes.Early(tasks);
-    int last = Math.min(ends.length, (block + 1) * BLOCK);
+    int last = Math.min(clocks.length, (block + 1) * BLOCK);
     for (int run = block * BLOCK; run < last; run++) {
       Draws draws = new Draws(seed, run);
       for (int i : spread) {
         work[i] = samplers[i].draw(draws);
       }
       passes.forward(work, early);
-      ends[run] = early.end - passes.today;
       clocks[run] = passes.endClock(work, early);
       Arrays.fill(critical, false);
       passes.markCritical(early, critical);
@@ -130,6 +127,6 @@ public final class Simulation {
     for (int[] counted : hits) {
       Arrays.setAll(total, i -> total[i] + counted[i]);
     }
-    return Range.of(passes.network, passes.calendar, seed, ends, clocks, total);
+    return Range.of(passes.network, seed, clocks, total);
   }
 }

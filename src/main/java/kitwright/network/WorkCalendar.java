@@ -63,11 +63,6 @@ public final class WorkCalendar {
     return more.isEmpty() ? this : new WorkCalendar(days.without(more), opens, length);
   }
 
-  /** Working time of one working day. */
-  public Duration aDay() {
-    return Duration.ofMinutes(length);
-  }
-
   /** Whether work goes on that day. */
   public boolean isWorkingDay(LocalDate day) {
     return days.isWorking(day.toEpochDay());
@@ -95,13 +90,6 @@ public final class WorkCalendar {
   /** The working day that lies {@code count} working days on from the first one at {@code day}. */
   public LocalDate plusWorkingDays(LocalDate day, long count) {
     return LocalDate.ofEpochDay(days.dayOf(days.numberAt(day.toEpochDay()) + count));
-  }
-
-  /**
-   * Working days from {@code from} to the day before {@code to}; negative if {@code to} is earlier.
-   */
-  public long workingDaysBetween(LocalDate from, LocalDate to) {
-    return days.numberAt(to.toEpochDay()) - days.numberAt(from.toEpochDay());
   }
 
   /** Working time between two moments; negative if the second is earlier. */

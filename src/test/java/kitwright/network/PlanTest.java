@@ -282,4 +282,52 @@ class PlanTest {
         .endsWith("“T0” → “T1” → “T2” → “T3” → “T4” → “T5” → “T6” → … 992 more … → “T999” → “T0”.");
     assertThat(found.get(0).records()).hasSize(8);
   }
+
+  @Test
+  void whatComesNextIsWhatFollowsOrFollowsThat() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: a, what: A, takes: 1 d}
+              - {id: over, what: Over, takes: 1 d, after: [a], finished: 2026-02-27}
+              - {id: next, what: Next, takes: 1 d, after: [over]}
+              - {id: last, what: Last, takes: 1 d, after: [next]}
+            """);
+    assertThat(plan.nextAfter(List.of("over"))).containsExactly("next");
+    assertThat(plan.nextAfter(List.of("a"))).containsExactly("next");
+    assertThat(plan.nextAfter(List.of("last"))).isEmpty();
+  }
+
+  @Test
+  void whatIsAheadComesByItsDayThenByItsFloat() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: short, what: Short, takes: 1 d}
+              - {id: long, what: Long, takes: 3 d}
+              - {id: done, what: Done, takes: 1 d, finished: 2026-02-27}
+              - {id: after, what: After, takes: 1 d, after: [short]}
+            """);
+    assertThat(plan.ahead()).extracting(Planned::id).containsExactly("long", "short", "after");
+    assertThat(plan.latestOn("short")).isEqualTo("2026-03-03");
+    assertThat(plan.latestOn("after")).isEqualTo("2026-03-04");
+    assertThat(plan.horizon()).isEqualTo("2026-04-13");
+  }
+
+  /** Ten days, four of them left: it may go on as late as Friday, 13 March, six days from today. */
+  @Test
+  void workUnderWayMayGoOnAsLateAsItsFloatLets() {
+    Plan plan =
+        plan(
+            """
+            tasks:
+              - {id: begun, what: Begun, takes: 10 d, started: 2026-02-20, progress: 60 %}
+              - {id: long, what: Long, takes: 13 d}
+            """);
+    assertThat(plan.isBegun("begun")).isTrue();
+    assertThat(plan.isBegun("long")).isFalse();
+    assertThat(plan.latestOn("begun")).isEqualTo("2026-03-13");
+  }
 }

@@ -36,7 +36,11 @@ class WorkCalendarProperties {
       @ForAll("plans") Plan plan, @ForAll @IntRange(max = 120) int days) {
     WorkCalendar calendar = plan.calendar();
     long walked = FIRST.datesUntil(FIRST.plusDays(days)).filter(plan::works).count();
-    assertThat(calendar.workingDaysBetween(FIRST, FIRST.plusDays(days))).isEqualTo(walked);
+    assertThat(
+            calendar
+                .workBetween(FIRST.atStartOfDay(), FIRST.plusDays(days).atStartOfDay())
+                .toMinutes())
+        .isEqualTo(walked * calendar.minutesADay());
     assertThat(calendar.isWorkingDay(FIRST.plusDays(days)))
         .isEqualTo(plan.works(FIRST.plusDays(days)));
   }

@@ -31,8 +31,8 @@ class WorkCalendarTest {
   void daysOffAreSteppedOver() {
     // 2 April 2026 is a Thursday; Saturday the 4th and Monday the 6th are off.
     assertThat(barn.add(at("2026-04-02T14:00"), Duration.ofHours(1))).isEqualTo("2026-04-07T09:00");
-    assertThat(barn.workingDaysBetween(LocalDate.of(2026, 4, 2), LocalDate.of(2026, 4, 8)))
-        .isEqualTo(2);
+    assertThat(barn.workBetween(at("2026-04-02T00:00"), at("2026-04-08T00:00")))
+        .isEqualTo(Duration.ofHours(12));
     assertThat(barn.plusWorkingDays(LocalDate.of(2026, 4, 2), 1)).isEqualTo("2026-04-07");
     assertThat(barn.plusWorkingDays(LocalDate.of(2026, 4, 7), -1)).isEqualTo("2026-04-02");
     assertThat(barn.isWorkingDay(LocalDate.of(2026, 4, 4))).isFalse();
@@ -85,8 +85,8 @@ class WorkCalendarTest {
                 new DaysOff(LocalDate.of(2026, 7, 1), LocalDate.of(2026, 7, 10)),
                 new DaysOff(LocalDate.of(2026, 7, 3), LocalDate.of(2026, 7, 5)),
                 new DaysOff(LocalDate.of(2026, 7, 9), LocalDate.of(2026, 7, 12))));
-    assertThat(calendar.workingDaysBetween(LocalDate.of(2026, 6, 30), LocalDate.of(2026, 7, 14)))
-        .isEqualTo(2);
+    assertThat(calendar.workBetween(at("2026-06-30T00:00"), at("2026-07-14T00:00")).toMinutes())
+        .isEqualTo(2L * calendar.minutesADay());
   }
 
   private static LocalDateTime at(String moment) {

@@ -257,4 +257,101 @@ class OpenMattersTest {
         .extracting(Readiness.Lack::words)
         .containsExactly("bronze cleat not counted", "saw not here");
   }
+
+  private static java.util.Optional<String> stopped(String more, OpenMatter.Sort sort) {
+    return only(WORK + more, sort).stop().map(OpenMatter.Stop::task);
+  }
+
+  /** One cleat is here and the side work takes one: the claim for the other stops nothing. */
+  @Test
+  void aClaimStopsOnlyWorkThatLacksWhatItAsksFor() {
+    String claim =
+        """
+        deliveries: [{id: d, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 1}]}]
+        shortages: [{id: s, item: cleat, qty: 1, found: 2026-02-20, cause: not-packed}]
+        claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-02-21, reply-by: 2026-03-28, remedy: replacement}]
+        """;
+    assertThat(stopped(claim, OpenMatter.Sort.CLAIM)).contains("side");
+    assertThat(
+            only(WORK.replace("qty: 2}], tools", "qty: 1}], tools") + claim, OpenMatter.Sort.CLAIM)
+                .stop())
+        .isEmpty();
+  }
+
+  @Test
+  void whatIsPackedInADeliveryOfNoDayStopsTheWorkThatLacksIt() {
+    String sent = "deliveries: [{id: d, from: kit-maker, packed: [{item: %s, qty: 2}]}]\n";
+    String counted =
+        sent.replace(
+            "[{id",
+            "[{id: e, received: 2026-02-20, from: kit-maker, counted: [{item: cleat, qty: 0}]},"
+                + " {id");
+    assertThat(stopped(counted.formatted("cleat"), OpenMatter.Sort.DELIVERY)).contains("side");
+    String other =
+        WORK.replace("kit: [", "kit: [{id: winch, what: winch, qty: 2}, ")
+            + counted.formatted("winch");
+    assertThat(only(other, OpenMatter.Sort.DELIVERY).stop()).isEmpty();
+  }
+
+  @Test
+  void whatCameAndNobodyCountedStopsTheWorkThatTakesIt() {
+    String came =
+        "deliveries: [{id: d, received: 2026-02-20, from: kit-maker, packed: [{item: %s, qty:"
+            + " 2}]}]\n";
+    OpenMatter matter =
+        open(WORK + came.formatted("cleat")).all().stream()
+            .filter(each -> each.record().equals("delivery d"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(matter.sort()).isEqualTo(OpenMatter.Sort.COUNT);
+    assertThat(matter.stop().map(OpenMatter.Stop::task)).contains("side");
+    OpenMatter other =
+        open(
+                WORK.replace("kit: [", "kit: [{id: winch, what: winch, qty: 2}, ")
+                    + came.formatted("winch"))
+            .all()
+            .stream()
+            .filter(each -> each.record().equals("delivery d"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(other.stop()).isEmpty();
+  }
+
+  /** Needed by Tuesday, 10 March: what comes that day is in time, what comes after it is not. */
+  @Test
+  void whatComesOnTheLastDayIsInTime() {
+    String crate =
+        """
+        deliveries: [{id: d, from: kit-maker, expected: %s, packed: [{item: cleat, qty: 2}]}]
+        """;
+    OpenMatter inTime = only(WORK + crate.formatted("2026-03-10"), OpenMatter.Sort.DELIVERY);
+    assertThat(inTime.neededBy()).contains(java.time.LocalDate.of(2026, 3, 10));
+    assertThat(inTime.comesTooLate()).isFalse();
+    assertThat(only(WORK + crate.formatted("2026-03-11"), OpenMatter.Sort.DELIVERY).comesTooLate())
+        .isTrue();
+    assertThat(
+            only(WORK + crate.replace("expected: %s, ", ""), OpenMatter.Sort.DELIVERY)
+                .comesTooLate())
+        .isFalse();
+  }
+
+  /** The horizon is six weeks, up to Monday, 13 April: thirty-one working days after today. */
+  @Test
+  void aHeldTaskIsToldOnlyWithinTheHorizon() {
+    String held =
+        """
+        tasks:
+          - {id: before, what: Before, takes: %s d}
+          - {id: close, what: Close, takes: 1 d, after: [before]}
+        substitutions:
+          - {id: thin, instead-of: {what: thick, qty: 1}, grade: systems, why: here, hold: close}
+        """;
+    assertThat(Sample.findings(new HoldPointNear(), held.formatted("30"))).hasSize(1);
+    assertThat(Sample.findings(new HoldPointNear(), held.formatted("31"))).isEmpty();
+    assertThat(
+            Sample.findings(
+                new HoldPointNear(),
+                held.formatted("30").replace("why: here", "why: here, withdrawn: 2026-03-01")))
+        .isEmpty();
+  }
 }

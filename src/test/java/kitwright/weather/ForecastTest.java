@@ -165,4 +165,30 @@ class ForecastTest {
   private static Spell spell(List<LocalDate> work) {
     return new Spell(work, work.get(work.size() - 1));
   }
+
+  /**
+   * Fair today, and nothing foretold after: unknown. Wet today: that is known, and stands against
+   * it.
+   */
+  @Test
+  void aWindowIsUnknownOnlyWhereNothingElseStandsAgainstIt() {
+    assertThat(forecast(fair(0)).window(dry(2), daily(1).get(0)).isUnknown()).isTrue();
+    assertThat(forecast(wet(0)).window(dry(2), daily(1).get(0)).isUnknown()).isFalse();
+    assertThat(forecast(fair(0), fair(1)).window(dry(2), daily(1).get(0)).isUnknown()).isFalse();
+  }
+
+  /** Both lack one day: who waits longer gains nothing. */
+  @Test
+  void ofWindowsThatLackAsMuchTheEarliestIsShown() {
+    assertThat(forecast(wet(0), wet(1)).firstWindow(dry(1), daily(2)).first()).isEqualTo(FIRST);
+  }
+
+  /** Cured on Tuesday: a frost on Wednesday does no harm, one on Tuesday night does. */
+  @Test
+  void coldAfterTheCureDoesNotMatter() {
+    WeatherNeed warm = new WeatherNeed(3, OptionalDouble.of(10), NONE);
+    ForecastDay frost = new ForecastDay(FIRST.plusDays(2), 0, -4, 2, NONE);
+    assertThat(forecast(fair(0), fair(1), frost).window(warm, curing(1).get(0)).fits()).isTrue();
+    assertThat(forecast(fair(0), fair(1), frost).window(warm, curing(2).get(1)).fits()).isFalse();
+  }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.ledger.Facts;
@@ -97,5 +98,52 @@ class OutlookTest {
                   .startsWith("The climate has more than one row for April, and they do not say");
               assertThat(finding.follows()).isEqualTo("The worse of them counts.");
             });
+  }
+
+  private static final WeatherNeed DEW =
+      new WeatherNeed(0, OptionalDouble.empty(), OptionalDouble.of(WeatherNeed.USUAL_DEW_MARGIN));
+
+  /** What the margin of a day is told to be; “fits” where it is enough. */
+  private static String dew(String more) {
+    Facts day = Facts.of(Sample.ledger(forecast(FAIR.formatted(more))), Sample.TODAY);
+    Window window =
+        Outlook.on(day)
+            .window(DEW, new Spell(List.of(Sample.TODAY.plusDays(1)), Sample.TODAY.plusDays(1)));
+    return window.fits() ? "fits" : window.obstacles().get(0).words();
+  }
+
+  /** At 15 °C, between 12 and 18, and 85 % the dew point is 12.5 °C. */
+  @Test
+  void theDewPointIsTheOneThatIsStatedElseTheOneOfTheHumidity() {
+    assertThat(dew(", humidity: 85 %")).isEqualTo("2.5 K above the dew point, wanted 3.0");
+    assertThat(dew(", humidity: 80 %")).isEqualTo("fits");
+    assertThat(dew(", dew-point: 13")).isEqualTo("2.0 K above the dew point, wanted 3.0");
+    assertThat(dew(", dew-point: 13, humidity: 10 %"))
+        .isEqualTo("2.0 K above the dew point, wanted 3.0");
+    assertThat(dew("")).isNotEqualTo("fits");
+  }
+
+  @Test
+  void aDayIsToldByItsOwnRowAndTheForecastEndsWithItsLastDay() {
+    String later = "{day: 2026-03-05, rain: 7 mm, low: 4, high: 9}";
+    Facts day = Facts.of(Sample.ledger(forecast(later, FAIR.formatted(""))), Sample.TODAY);
+    assertThat(Outlook.row(Sample.TODAY.plusDays(1), day).orElseThrow().low()).isEqualTo("12");
+    assertThat(Outlook.row(Sample.TODAY.plusDays(3), day).orElseThrow().low()).isEqualTo("4");
+    assertThat(Outlook.row(Sample.TODAY.plusDays(2), day)).isEmpty();
+    assertThat(Outlook.on(day).lastDay()).contains(Sample.TODAY.plusDays(3));
+  }
+
+  /** On Monday, 2 March, the gap of February is over; that of 4 March is not. */
+  @Test
+  void onlyAGapAheadIsTold() {
+    String rows =
+        forecast(
+            "{day: 2026-02-20, rain: 0 mm, low: 4, high: 9}",
+            "{day: 2026-02-24, rain: 0 mm, low: 4, high: 9}",
+            FAIR.formatted(""),
+            "{day: 2026-03-05, rain: 7 mm, low: 4, high: 9}");
+    assertThat(Sample.findings(new ForecastGap(), rows))
+        .extracting(Finding::what)
+        .containsExactly("The forecast has nothing for 4\u00a0March\u00a02026.");
   }
 }
