@@ -68,7 +68,7 @@ class NetworkPublishedTest {
     double classical = schedule.pert().chanceBy(Calendars.MONDAY.plusDays(days - 1));
     assertThat(classical)
         .isCloseTo(
-            NormalDistribution.of(mean, Math.sqrt(variance)).cumulativeProbability(days),
+            NormalDistribution.of(mean, Math.sqrt(variance)).cumulativeProbability((double) days),
             within(FOUR_DECIMALS));
     double precision = how.equals("published") ? TABLE : FOUR_DECIMALS;
     assertThat(classical).isCloseTo(chance, within(precision));

@@ -2,6 +2,8 @@ package kitwright.openmatter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -258,7 +260,7 @@ class OpenMattersTest {
         .containsExactly("bronze cleat not counted", "saw not here");
   }
 
-  private static java.util.Optional<String> stopped(String more, OpenMatter.Sort sort) {
+  private static Optional<String> stopped(String more, OpenMatter.Sort sort) {
     return only(WORK + more, sort).stop().map(OpenMatter.Stop::task);
   }
 
@@ -325,7 +327,7 @@ class OpenMattersTest {
         deliveries: [{id: d, from: kit-maker, expected: %s, packed: [{item: cleat, qty: 2}]}]
         """;
     OpenMatter inTime = only(WORK + crate.formatted("2026-03-10"), OpenMatter.Sort.DELIVERY);
-    assertThat(inTime.neededBy()).contains(java.time.LocalDate.of(2026, 3, 10));
+    assertThat(inTime.neededBy()).contains(LocalDate.of(2026, 3, 10));
     assertThat(inTime.comesTooLate()).isFalse();
     assertThat(only(WORK + crate.formatted("2026-03-11"), OpenMatter.Sort.DELIVERY).comesTooLate())
         .isTrue();
