@@ -169,15 +169,9 @@ public final class Books {
   }
 
   private void refund(Spend spend) {
-    Optional<Spend> purchase = purchases.of(spend);
-    Optional<Spend> other = spend.refunds().flatMap(ledger::spend);
-    if (purchase.isPresent()) {
-      refund(spend, purchase.get());
-    } else if (other.isPresent()) {
-      refuseAll(spend, other.get());
-    } else {
-      refundOnLine(spend);
-    }
+    purchases
+        .of(spend)
+        .ifPresentOrElse(purchase -> refund(spend, purchase), () -> refundOnLine(spend));
   }
 
   private void refundOnLine(Spend spend) {

@@ -49,11 +49,7 @@ final class Purchases {
 
   /** The purchase that a refund belongs to: an order, or a payment that names none. */
   Optional<Spend> of(Spend refund) {
-    return refund
-        .refunds()
-        .flatMap(ledger::spend)
-        .filter(bought -> !Books.is(bought, Spend.State.REFUNDED))
-        .map(this::purchaseOf);
+    return refund.refunds().flatMap(ledger::spend).map(this::purchaseOf);
   }
 
   private Spend purchaseOf(Spend bought) {
