@@ -52,7 +52,7 @@ final class ClaimCommand implements Command {
     Ledger ledger = opened.ledger(session);
     Facts now = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
-      return telling.tell(new ClaimsReport().sheets(now).get(0), opened, session);
+      return telling.tell(ClaimsReport.sheets(now).get(0), opened, session);
     }
     boolean isOfToday = reminder || since;
     Standing claim =

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.Sample;
 import kitwright.daybook.Week;
@@ -32,33 +31,22 @@ class ReportsTest {
 
   static Stream<Report> reports() {
     Report letters =
-        new Other(
+        new Report(
+            "letters",
             "letters",
             now ->
                 kitwright.claim.Standings.on(now).all().stream()
                     .map(c -> ClaimLetter.of(c, now))
                     .toList());
     Report weeks =
-        new Other(
+        new Report(
+            "weeks",
             "weeks",
             now ->
                 Stream.of(Audience.values())
                     .map(each -> WeekReport.of(now.ledger(), Week.ending(now.day()), each))
                     .toList());
     return Stream.concat(Reports.all().stream(), Stream.of(letters, weeks));
-  }
-
-  /** Documents that have a command of their own. */
-  private record Other(String name, Function<Facts, List<Sheet>> all) implements Report {
-    @Override
-    public String does() {
-      return name;
-    }
-
-    @Override
-    public List<Sheet> sheets(Facts now) {
-      return all.apply(now);
-    }
   }
 
   @Test

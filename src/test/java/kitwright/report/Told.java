@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.Sample;
 import kitwright.document.Templates;
@@ -14,7 +15,6 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
-import kitwright.report.words.Report;
 import kitwright.report.words.Sheet;
 import kitwright.report.writing.PackagedTemplates;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -44,8 +44,8 @@ public final class Told {
   }
 
   /** The only document of a report on a sample, on {@link Sample#TODAY}. */
-  public static String markdown(Report report, String yaml) {
-    List<Sheet> sheets = report.sheets(Facts.of(Sample.ledger(yaml), Sample.TODAY));
+  public static String markdown(Function<Facts, List<Sheet>> report, String yaml) {
+    List<Sheet> sheets = report.apply(Facts.of(Sample.ledger(yaml), Sample.TODAY));
     assertThat(sheets).hasSize(1);
     return markdown(sheets.get(0));
   }

@@ -20,24 +20,14 @@ import kitwright.network.Planned;
 import kitwright.openmatter.Readiness;
 import kitwright.report.words.Cautions;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 
 /** What lies ahead: work with its float, material, weather, and when the plan ends. */
-public final class AheadReport implements Report {
-  @Override
-  public String name() {
-    return "ahead";
-  }
+public final class AheadReport {
+  private AheadReport() {}
 
-  @Override
-  public String does() {
-    return "the work ahead with its float, material not there, last days to order, weather";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     return List.of(sheet(Outlook.of(now)));
   }
 

@@ -25,27 +25,17 @@ import kitwright.money.OpenRepair;
 import kitwright.money.RateUsed;
 import kitwright.money.Remaining;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Money;
 
 /** Where the money went and where it will end, line by line, and why a line ends over. */
-public final class BudgetReport implements Report {
+public final class BudgetReport {
   private static final String DRAWING = "budget.svg";
 
-  @Override
-  public String name() {
-    return "budget";
-  }
+  private BudgetReport() {}
 
-  @Override
-  public String does() {
-    return "budget, paid, ordered, remaining, forecast and the causes of overruns";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     CostRange range = CostRange.of(now.ledger(), Account.on(now));
     Sheet sheet = sheet(now, range, true);
     Map<String, String> drawings = Map.of(DRAWING, BudgetPicture.of(now, range).text());

@@ -12,7 +12,6 @@ import kitwright.document.Table;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Days;
@@ -20,19 +19,10 @@ import kitwright.value.Money;
 import kitwright.value.Word;
 
 /** Every claim with its age, the late ones first. */
-public final class ClaimsReport implements Report {
-  @Override
-  public String name() {
-    return "claims";
-  }
+public final class ClaimsReport {
+  private ClaimsReport() {}
 
-  @Override
-  public String does() {
-    return "claims with their ages, answers awaited and what they ask";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     List<Standing> open =
         order(
             kitwright.claim.Standings.on(now).all().stream().filter(ClaimsReport::isOpen).toList());
@@ -45,7 +35,7 @@ public final class ClaimsReport implements Report {
             .sentence("summary", summary(open, ended))
             .table("open", openTable(open))
             .table("ended", endedTable(ended));
-    return List.of(new Sheet("claims.md", name(), slots));
+    return List.of(new Sheet("claims.md", "claims", slots));
   }
 
   private static boolean isOpen(Standing claim) {

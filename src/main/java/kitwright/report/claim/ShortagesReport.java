@@ -21,7 +21,6 @@ import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.shortage.Cover;
@@ -29,19 +28,10 @@ import kitwright.shortage.Standing;
 import kitwright.value.Money;
 
 /** Shortages by how they stand, the oldest first, with claim, way out and worth. */
-public final class ShortagesReport implements Report {
-  @Override
-  public String name() {
-    return "shortages";
-  }
+public final class ShortagesReport {
+  private ShortagesReport() {}
 
-  @Override
-  public String does() {
-    return "open shortages by state and age, with claim, substitution and value";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     List<Standing> open = oldestFirst(kitwright.shortage.Standings.on(now).open());
     List<Standing> over =
         kitwright.shortage.Standings.on(now).all().stream().filter(each -> !each.isOpen()).toList();
@@ -52,7 +42,7 @@ public final class ShortagesReport implements Report {
             .sentence("summary", summary(open, over))
             .block("open", open(open, neededBy(now)).toArray(Block[]::new))
             .block("covered", over.isEmpty() ? new Block[0] : new Block[] {covered(over)});
-    return List.of(new Sheet("shortages.md", name(), slots));
+    return List.of(new Sheet("shortages.md", "shortages", slots));
   }
 
   /** The last day on which the work that a shortage stops can start, by id of the shortage. */

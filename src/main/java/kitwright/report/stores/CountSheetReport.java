@@ -17,14 +17,13 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Party;
 import kitwright.report.words.Cautions;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /** A sheet for each delivery, to print and to tick at the crate. */
-public final class CountSheetReport implements Report {
+public final class CountSheetReport {
   private static final String BOX = "☐";
   private static final int BLANK_LINES = 4;
 
@@ -37,27 +36,20 @@ public final class CountSheetReport implements Report {
   private record Line(
       Ref item, Optional<Quantity> packed, Optional<Delivery.Counted> counted, boolean onNote) {}
 
-  @Override
-  public String name() {
-    return "count-sheet";
-  }
+  private CountSheetReport() {}
 
-  @Override
-  public String does() {
-    return "a sheet per delivery, to print and tick at the crate";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     List<Delivery> deliveries = now.ledger().deliveries();
     if (deliveries.isEmpty()) {
-      return List.of(new Sheet("count-sheet.md", name(), first(now)));
+      return List.of(new Sheet("count-sheet.md", "count-sheet", first(now)));
     }
     return deliveries.stream()
         .map(
             delivery ->
                 new Sheet(
-                    "count-sheet-" + fileName(delivery.id()) + ".md", name(), of(delivery, now)))
+                    "count-sheet-" + fileName(delivery.id()) + ".md",
+                    "count-sheet",
+                    of(delivery, now)))
         .toList();
   }
 
@@ -66,7 +58,7 @@ public final class CountSheetReport implements Report {
     return id.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }
 
-  private Slots first(Facts now) {
+  private static Slots first(Facts now) {
     return slots(
         now,
         lines(now),
@@ -75,7 +67,7 @@ public final class CountSheetReport implements Report {
         "The whole kit, since no delivery is recorded yet.");
   }
 
-  private Slots of(Delivery delivery, Facts now) {
+  private static Slots of(Delivery delivery, Facts now) {
     String came =
         delivery
             .received()
@@ -144,7 +136,7 @@ public final class CountSheetReport implements Report {
         false);
   }
 
-  private Slots slots(Facts now, List<Line> lines, String title, String note, String what) {
+  private static Slots slots(Facts now, List<Line> lines, String title, String note, String what) {
     return Cautions.in(Slots.none(), Cautions.atTheCrate())
         .sentence("build", now.ledger().build().name())
         .sentence("title", title)

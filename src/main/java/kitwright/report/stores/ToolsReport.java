@@ -17,7 +17,6 @@ import kitwright.money.OpenRepair;
 import kitwright.network.Headways;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Money;
@@ -25,19 +24,10 @@ import kitwright.value.Ref;
 import kitwright.value.Word;
 
 /** Borrowed tools: what is due when, how it came, and what borrowing has saved against hire. */
-public final class ToolsReport implements Report {
-  @Override
-  public String name() {
-    return "tools";
-  }
+public final class ToolsReport {
+  private ToolsReport() {}
 
-  @Override
-  public String does() {
-    return "borrowed tools: due, lender, condition, what borrowing saved against hire";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     List<Standing> here =
         kitwright.loan.Standing.on(now).stream()
             .filter(each -> !each.isBack())
@@ -54,7 +44,7 @@ public final class ToolsReport implements Report {
             .block("back", tables(back.isEmpty(), back(back)))
             .block("owed", tables(owed(now).isEmpty(), repairs(owed(now), now)))
             .block("saved", tables(saved(now).isEmpty(), savings(saved(now))));
-    return List.of(new Sheet("tools.md", name(), slots));
+    return List.of(new Sheet("tools.md", "tools", slots));
   }
 
   private static Block[] tables(boolean none, Block table) {

@@ -10,7 +10,6 @@ import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.ledger.Facts;
 import kitwright.report.words.Cells;
-import kitwright.report.words.Report;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.substitution.HoldPoint;
@@ -19,19 +18,10 @@ import kitwright.substitution.Standing;
 import kitwright.value.Word;
 
 /** The register of everything built otherwise than drawn, for builder, designer and surveyor. */
-public final class SubstitutionsReport implements Report {
-  @Override
-  public String name() {
-    return "substitutions";
-  }
+public final class SubstitutionsReport {
+  private SubstitutionsReport() {}
 
-  @Override
-  public String does() {
-    return "substitutions: assessment, sign-off, fingerprint, hold point";
-  }
-
-  @Override
-  public List<Sheet> sheets(Facts now) {
+  public static List<Sheet> sheets(Facts now) {
     List<Standing> all = kitwright.substitution.Standings.on(now).all();
     List<Block> each = new ArrayList<>();
     all.forEach(standing -> each.addAll(SubstitutionEntry.of(standing, now.ledger())));
@@ -42,7 +32,7 @@ public final class SubstitutionsReport implements Report {
             .sentence("summary", summary(all))
             .block("overview", all.isEmpty() ? new Block[0] : new Block[] {overview(all)})
             .block("register", each.toArray(Block[]::new));
-    return List.of(new Sheet("substitutions.md", name(), slots));
+    return List.of(new Sheet("substitutions.md", "substitutions", slots));
   }
 
   private static String summary(List<Standing> all) {

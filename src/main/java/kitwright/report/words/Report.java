@@ -1,16 +1,19 @@
 package kitwright.report.words;
 
 import java.util.List;
+import java.util.function.Function;
 import kitwright.ledger.Facts;
 
-/** A kind of document that a builder can ask for by name. */
-public interface Report {
-  /** Its name on the command line, which is its template's too. */
-  String name();
-
-  /** What it tells, in a line. */
-  String does();
-
+/**
+ * A kind of document that a builder can ask for by name.
+ *
+ * @param name on the command line, which is its template's too
+ * @param does what it tells, in a line
+ * @param work makes its documents
+ */
+public record Report(String name, String does, Function<Facts, List<Sheet>> work) {
   /** Its documents: one, or one for each thing that it is about. */
-  List<Sheet> sheets(Facts now);
+  public List<Sheet> sheets(Facts now) {
+    return work.apply(now);
+  }
 }

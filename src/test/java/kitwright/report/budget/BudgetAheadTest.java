@@ -32,7 +32,7 @@ class BudgetAheadTest {
       """;
 
   private static List<List<String>> table(String head) {
-    return Told.tables(Told.markdown(new BudgetReport(), SPARS)).stream()
+    return Told.tables(Told.markdown(BudgetReport::sheets, SPARS)).stream()
         .filter(table -> table.get(0).contains(head))
         .findFirst()
         .orElseThrow();
@@ -57,14 +57,14 @@ class BudgetAheadTest {
             List.of("shortage s", "0.00", "15.00", "+15.00"),
             List.of("still to come: Spars", "20.00", "30.00", "+10.00"),
             List.of("The end", "105.00", "130.00", "+25.00"));
-    assertThat(Told.words(Told.markdown(new BudgetReport(), SPARS)))
+    assertThat(Told.words(Told.markdown(BudgetReport::sheets, SPARS)))
         .contains("On average they end at 130.00 EUR, 25.00 EUR above the forecast");
   }
 
   /** Chances say nothing of what nobody has estimated: that is told before they are believed. */
   @Test
   void whatNobodyHasEstimatedIsToldBesideTheChances() {
-    assertThat(Told.markdown(new BudgetReport(), SPARS)).doesNotContain("nobody has estimated");
+    assertThat(Told.markdown(BudgetReport::sheets, SPARS)).doesNotContain("nobody has estimated");
     assertThat(unestimated(", remaining: 30", ""))
         .contains(
             "of “Rig” what is left of the budget counts as sure, for want of “remaining: [low,"
@@ -75,14 +75,14 @@ class BudgetAheadTest {
         .as("what is bought for nobody knows how much does not cost nothing")
         .contains("to get round s counts as nothing");
     String noRate = SPARS.replace("amount: 15, state: ordered", "amount: 15 GBP, state: ordered");
-    assertThat(Told.words(Told.markdown(new BudgetReport(), noRate)))
+    assertThat(Told.words(Told.markdown(BudgetReport::sheets, noRate)))
         .contains(
             "What the chances are nobody can tell, since there is no rate for 15.00 GBP of the"
                 + " spend b.");
   }
 
   private static String unestimated(String stated, String left) {
-    String report = Told.words(Told.markdown(new BudgetReport(), SPARS.replace(stated, left)));
+    String report = Told.words(Told.markdown(BudgetReport::sheets, SPARS.replace(stated, left)));
     assertThat(report).contains("The true chances are worse or wider");
     return report;
   }
@@ -90,10 +90,10 @@ class BudgetAheadTest {
   @Test
   void noChanceOfTheMoneyIsCertain() {
     String rich = SPARS.replace("title: Spars, amount: 100", "title: Spars, amount: 900");
-    assertThat(Told.words(Told.markdown(new BudgetReport(), rich)))
+    assertThat(Told.words(Told.markdown(BudgetReport::sheets, rich)))
         .contains("above 99.9 % stay within the budget");
     String poor = SPARS.replace("title: Spars, amount: 100", "title: Spars, amount: 1");
-    assertThat(Told.words(Told.markdown(new BudgetReport(), poor)))
+    assertThat(Told.words(Told.markdown(BudgetReport::sheets, poor)))
         .contains("below 0.1 % stay within the budget");
   }
 
@@ -120,7 +120,7 @@ class BudgetAheadTest {
             List.of(
                 "earned value (EV)", "50.00 EUR", "The work that is done was to cost 50.00 EUR."),
             List.of("actual cost (AC)", "55.00 EUR", "It has cost 55.00 EUR so far."));
-    assertThat(Told.words(Told.markdown(new BudgetReport(), SPARS)))
+    assertThat(Told.words(Told.markdown(BudgetReport::sheets, SPARS)))
         .contains("No task earns these lines, and they are in no figure here: Rig.");
   }
 
@@ -130,6 +130,6 @@ class BudgetAheadTest {
         SPARS
             .replace("[10, 20, 60]", "20")
             .replace("options: [{kind: wait}, {kind: buy, cost: 30}]", "");
-    assertThat(Told.markdown(new BudgetReport(), certain)).doesNotContain("Where it may end");
+    assertThat(Told.markdown(BudgetReport::sheets, certain)).doesNotContain("Where it may end");
   }
 }

@@ -26,7 +26,7 @@ class BudgetReportTest {
 
   @Test
   void addsUpLineByLine() {
-    assertThat(Told.tables(Told.markdown(new BudgetReport(), SPARS)).get(0))
+    assertThat(Told.tables(Told.markdown(BudgetReport::sheets, SPARS)).get(0))
         .containsExactly(
             List.of("Line", "Budget", "Paid", "Ordered", "Forecast", "Over"),
             List.of("Spars", "100.00", "25.00", "80.00", "125.00", "+25.00"),
@@ -36,7 +36,7 @@ class BudgetReportTest {
 
   @Test
   void saysWhyALineIsOverAndWhatAClaimMayBringBack() {
-    assertThat(Told.tables(Told.markdown(new BudgetReport(), SPARS)).get(2))
+    assertThat(Told.tables(Told.markdown(BudgetReport::sheets, SPARS)).get(2))
         .containsExactly(
             List.of("Cause", "Adds", "May come back", "By"),
             List.of("missing: stave", "+25.00", "25.00", "c"),
@@ -46,8 +46,7 @@ class BudgetReportTest {
   @Test
   void explainsEveryOverrunOfTheDemonstrationToTheCent() {
     String markdown =
-        Told.markdown(
-            new BudgetReport().sheets(Facts.of(Told.demonstration(), Told.SUNDAY)).get(0));
+        Told.markdown(BudgetReport.sheets(Facts.of(Told.demonstration(), Told.SUNDAY)).get(0));
     List<List<List<String>>> causes =
         Told.tables(markdown).stream().filter(t -> t.get(0).get(0).equals("Cause")).toList();
     assertThat(causes).hasSize(2);

@@ -22,7 +22,7 @@ class ShortagesReportTest {
 
   @Test
   void sortsByStateAndTellsClaimWayOutAndWorth() {
-    String markdown = Told.markdown(new ShortagesReport(), YAML);
+    String markdown = Told.markdown(ShortagesReport::sheets, YAML);
     assertThat(markdown).containsSubsequence("Found, and nobody told", "Claimed, and no answer");
     assertThat(Told.tables(markdown).get(0))
         .containsExactly(
@@ -35,16 +35,16 @@ class ShortagesReportTest {
   @Test
   void tellsWhatIsClaimedByNobodyOfWhatIsClaimedInPart() {
     String part = YAML.replace("shortages: [s1]", "shortages: [{shortage: s1, qty: 2 m}]");
-    String markdown = Told.markdown(new ShortagesReport(), part);
+    String markdown = Told.markdown(ShortagesReport::sheets, part);
     assertThat(Told.tables(markdown).get(1).get(1)).contains("c1 1 m in no claim");
     assertThat(Told.words(markdown)).contains("1 has no claim, 1 is claimed only in part. For 1");
     String both = part.replace("{shortage: s1, qty: 2 m}", "{shortage: s1, qty: 2 m}, s2");
-    assertThat(Told.words(Told.markdown(new ShortagesReport(), both)))
+    assertThat(Told.words(Told.markdown(ShortagesReport::sheets, both)))
         .contains("6.00 NZD. 1 is claimed only in part. ");
     assertThat(
             Told.words(
                 Told.markdown(
-                    new ShortagesReport(), both.replace("qty: 2 m}, s2", "qty: 3 m}, s2"))))
+                    ShortagesReport::sheets, both.replace("qty: 2 m}, s2", "qty: 3 m}, s2"))))
         .contains("6.00 NZD. Each that is owed has a claim or a draft of one.");
   }
 
@@ -54,17 +54,17 @@ class ShortagesReportTest {
         YAML.replace(
             "qty: 4, found: 2026-02-10, cause: not-packed",
             "qty: 4, found: 2026-02-10, cause: used-up");
-    String markdown = Told.markdown(new ShortagesReport(), used);
+    String markdown = Told.markdown(ShortagesReport::sheets, used);
     assertThat(Told.tables(markdown).get(0).get(1)).contains("pin s2", "not owed");
     assertThat(Told.words(markdown)).contains("Each that is owed has a claim or a draft of one.");
     String alone = used.replaceAll("(?s)  - .id: s1, .*?\n", "").replaceAll("claims: .*\n", "");
-    assertThat(Told.words(Told.markdown(new ShortagesReport(), alone)))
+    assertThat(Told.words(Told.markdown(ShortagesReport::sheets, alone)))
         .contains("Nobody owes what was used up.");
   }
 
   @Test
   void saysInASentenceHowManyAndHowOld() {
-    assertThat(Told.words(Told.markdown(new ShortagesReport(), YAML)))
+    assertThat(Told.words(Told.markdown(ShortagesReport::sheets, YAML)))
         .contains(
             "2 shortages are open, the oldest for 28 days; at the kit’s prices they are worth 6.00"
                 + " NZD. 1 has no claim. For 1 no way out is chosen yet.");

@@ -15,7 +15,7 @@ class CountSheetReportTest {
 
   @Test
   void offersTheWholeKitBeforeAnyDeliveryIsRecorded() {
-    String markdown = Told.markdown(new CountSheetReport(), KIT);
+    String markdown = Told.markdown(CountSheetReport::sheets, KIT);
     assertThat(markdown).containsSubsequence("## Crate C1", "## Crate C2", "## Found, but on no");
     assertThat(Told.tables(markdown).get(0))
         .containsExactly(
@@ -26,17 +26,16 @@ class CountSheetReportTest {
   @Test
   void makesOneSheetADeliveryWithTheLinesOfItsNote() {
     List<Sheet> sheets =
-        new CountSheetReport()
-            .sheets(
-                Facts.of(
-                    Sample.ledger(
-                        KIT
-                            + """
-                            deliveries:
-                              - {id: d1, received: 2026-02-01, from: kit-maker, note: N 7, packed: [{item: b, qty: 9}], counted: [{item: b, qty: 8, damaged: 1}]}
-                              - {id: d2, expected: 2026-04-01, from: kit-maker}
-                            """),
-                    Sample.TODAY));
+        CountSheetReport.sheets(
+            Facts.of(
+                Sample.ledger(
+                    KIT
+                        + """
+                        deliveries:
+                          - {id: d1, received: 2026-02-01, from: kit-maker, note: N 7, packed: [{item: b, qty: 9}], counted: [{item: b, qty: 8, damaged: 1}]}
+                          - {id: d2, expected: 2026-04-01, from: kit-maker}
+                        """),
+                Sample.TODAY));
     assertThat(sheets)
         .extracting(Sheet::file)
         .containsExactly("count-sheet-d1.md", "count-sheet-d2.md");

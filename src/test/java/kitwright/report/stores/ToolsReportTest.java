@@ -17,13 +17,13 @@ class ToolsReportTest {
 
   @Test
   void putsTheLateOneFirstWithWhatStillNeedsIt() {
-    assertThat(Told.tables(Told.markdown(new ToolsReport(), YAML)).get(0).get(1))
+    assertThat(Told.tables(Told.markdown(ToolsReport::sheets, YAML)).get(0).get(1))
         .containsExactly("saw", "Pell", "2026-02-28", "late by 2", "good", "saw-it");
   }
 
   @Test
   void addsUpWhatHiringWouldHaveCost() {
-    assertThat(Told.tables(Told.markdown(new ToolsReport(), YAML)).get(2))
+    assertThat(Told.tables(Told.markdown(ToolsReport::sheets, YAML)).get(2))
         .containsExactly(
             List.of("Tool", "Days", "Hire would be", "Saved, EUR"),
             // six days until it was due; a tool that is late saves nothing more

@@ -26,7 +26,7 @@ class SubstitutionsReportTest {
 
   @Test
   void showsWhatASurveyorAsksFor() {
-    String words = Told.words(Told.markdown(new SubstitutionsReport(), YAML));
+    String words = Told.words(Told.markdown(SubstitutionsReport::sheets, YAML));
     String fingerprint =
         Standings.on(Facts.of(Sample.ledger(YAML), Sample.TODAY))
             .all()
@@ -45,12 +45,13 @@ class SubstitutionsReportTest {
         .contains(
             "“Close the spar” was started on 20 February 2026 without a signature that counts")
         .contains("To be signed by ", ": " + fingerprint.substring(0, 12));
-    assertThat(Told.markdown(new SubstitutionsReport(), YAML)).contains("\n" + fingerprint + "  ");
+    assertThat(Told.markdown(SubstitutionsReport::sheets, YAML))
+        .contains("\n" + fingerprint + "  ");
   }
 
   @Test
   void stopsWhereTheHoldPointWasPassedAndCautions() {
-    String words = Told.words(Told.markdown(new SubstitutionsReport(), YAML));
+    String words = Told.words(Told.markdown(SubstitutionsReport::sheets, YAML));
     assertThat(words)
         .contains("The hold point was passed without a signature at u1: stop there")
         .contains("does not replace the designer, a licensed naval architect or engineer");
