@@ -8,6 +8,7 @@ import kitwright.kit.Promise;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.substitution.Lack;
 import kitwright.value.Quantity;
@@ -27,7 +28,8 @@ public final class Arrival {
 
   /**
    * The day that the option says, unless it has passed; today, where all that its substitution
-   * takes is at hand; empty where nobody knows, or nothing has to come.
+   * takes is at hand; the day for which all of that is ordered; empty where nobody knows, or
+   * nothing has to come.
    */
   public static Optional<LocalDate> of(
       Shortage.Option option, Positions positions, Ledger ledger, LocalDate today) {
@@ -43,7 +45,25 @@ public final class Arrival {
                     .substitution()
                     .flatMap(ledger::substitution)
                     .filter(each -> isAtHand(each, positions, ledger))
-                    .map(any -> today));
+                    .map(any -> today))
+        .or(
+            () ->
+                option
+                    .substitution()
+                    .flatMap(ledger::substitution)
+                    .flatMap(each -> ordered(each, ledger))
+                    .filter(day -> !day.isBefore(today)));
+  }
+
+  /** The last day for which what a substitution takes is ordered; empty where not all of it is. */
+  private static Optional<LocalDate> ordered(Substitution substitution, Ledger ledger) {
+    List<Optional<LocalDate>> days =
+        substitution.use().stream()
+            .map(take -> take.spend().flatMap(ledger::spend).flatMap(Spend::expected))
+            .toList();
+    return days.stream().allMatch(Optional::isPresent)
+        ? days.stream().flatMap(Optional::stream).max(LocalDate::compareTo)
+        : Optional.empty();
   }
 
   /** Whether all that a substitution takes is here, and enough for all that it replaces. */

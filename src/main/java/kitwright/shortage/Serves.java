@@ -12,12 +12,14 @@ import kitwright.kit.Positions;
 import kitwright.kit.StockPosition;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.Take;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import kitwright.value.Size;
 
 /**
  * How much of what a substitution replaces it really stands for: none where nobody says what takes
@@ -37,7 +39,8 @@ public record Serves(Quantity qty, Optional<String> why) {
     }
     Serves serves = pieces(substitution, all, ledger);
     for (Take take : together(substitution.use())) {
-      Optional<Quantity> there = there(take, positions);
+      Optional<Quantity> there =
+          take.spend().isPresent() ? came(take, positions, ledger) : there(take, positions);
       if (there.isPresent() && there.get().compareAmount(take.qty().in(there.get().unit())) < 0) {
         Quantity part = part(all, there.get(), take.qty());
         if (part.compareAmount(serves.qty()) < 0) {
@@ -89,9 +92,50 @@ public record Serves(Quantity qty, Optional<String> why) {
         alike
             ? takes.stream().map(Take::qty).reduce(Quantity.none(all.unit()), Quantity::plus)
             : all;
+    Optional<Serves> sized = sized(substitution, all, ledger);
+    if (sized.isPresent()) {
+      return sized.get();
+    }
     return taken.compareAmount(all) < 0
         ? new Serves(taken, Optional.of("it takes no more than " + taken.told()))
         : new Serves(all, Optional.empty());
+  }
+
+  /** As many as could be cut of it, were nothing lost, where both say their size. */
+  private static Optional<Serves> sized(Substitution substitution, Quantity all, Ledger ledger) {
+    Optional<BigDecimal> one =
+        substitution
+            .insteadOf()
+            .item()
+            .flatMap(ledger::kitItem)
+            .flatMap(KitItem::size)
+            .map(Serves::area);
+    BigDecimal taken = BigDecimal.ZERO;
+    for (Take take : substitution.use()) {
+      Optional<BigDecimal> each = size(take, ledger).map(Serves::area);
+      if (one.isEmpty() || each.isEmpty() || !isCount(take.qty()) || !isCount(all)) {
+        return Optional.empty();
+      }
+      taken = taken.add(each.get().multiply(take.qty().amount()));
+    }
+    Quantity most = new Quantity(taken.divideToIntegralValue(one.orElseThrow()), all.unit());
+    return most.compareAmount(all) < 0
+        ? Optional.of(
+            new Serves(
+                most,
+                Optional.of("no more than " + most.told() + " could be cut of what it takes")))
+        : Optional.empty();
+  }
+
+  private static Optional<Size> size(Take take, Ledger ledger) {
+    return take.stock()
+        .flatMap(ledger::stock)
+        .flatMap(Stock::size)
+        .or(() -> take.item().flatMap(ledger::kitItem).flatMap(KitItem::size));
+  }
+
+  private static BigDecimal area(Size size) {
+    return size.length().multiply(size.width());
   }
 
   private static boolean isCount(Quantity qty) {
@@ -114,6 +158,24 @@ public record Serves(Quantity qty, Optional<String> why) {
     return isUnknown
         ? Optional.of(Quantity.none(take.qty().unit()))
         : stock.or(() -> item).filter(there -> there.convertsTo(take.qty()));
+  }
+
+  /** What came of what was bought; none of what nobody bought, in another unit nobody knows. */
+  private static Optional<Quantity> came(Take take, Positions positions, Ledger ledger) {
+    Quantity none = Quantity.none(take.qty().unit());
+    Optional<Spend> bought = take.spend().flatMap(ledger::spend);
+    Optional<Spend> root = bought.map(each -> each.pays().flatMap(ledger::spend).orElse(each));
+    if (root.isEmpty()) {
+      return Optional.of(none);
+    }
+    Quantity whole = root.get().qty().or(() -> bought.get().qty()).orElse(take.qty());
+    Quantity here =
+        new Purchases(ledger, positions.day())
+            .parts(root.get(), whole)
+            .filter(part -> part.here().filter(day -> !day.isAfter(positions.day())).isPresent())
+            .map(Purchases.Part::qty)
+            .reduce(Quantity.none(whole.unit()), Quantity::plus);
+    return Optional.of(here).filter(each -> each.convertsTo(take.qty()));
   }
 
   /** As great a share of it as is there of what it takes, in whole pieces where it is counted. */

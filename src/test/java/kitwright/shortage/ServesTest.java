@@ -44,6 +44,57 @@ class ServesTest {
     return Serves.of(ledger.substitutions().get(0), Positions.on(day), ledger);
   }
 
+  /** Four cleats were ordered for it; nothing can be built of an order. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "'state: ordered, qty: 4 each, expected: 2026-04-20'; 0",
+        "'state: ordered, qty: 4 each, came: 2026-02-20'; 4",
+        "'state: paid, qty: 4 each'; 4",
+        "'state: paid, qty: 4 each, expected: 2026-04-20'; 0",
+        "'state: paid, qty: 3 each'; 3",
+        "'state: paid'; 4", // as many as it takes, where nobody says how many were bought
+        "'state: ordered, qty: 4 each, withdrawn: 2026-02-20'; 0"
+      })
+  void whatIsBoughtServesOnceItCame(String bought, String qty) {
+    String yaml =
+        yaml("{spend: p, qty: 4}", "cl", "4")
+            + "budget: [{line: l, title: L, amount: 90}]\n"
+            + "spending: [{id: p, on: 2026-02-05, line: l, what: cleats, amount: 9, "
+            + bought
+            + "}]\n";
+    Ledger ledger = Sample.ledger(yaml);
+    Facts day = Facts.of(ledger, Sample.TODAY);
+    assertThat(Serves.of(ledger.substitutions().get(0), Positions.on(day), ledger).qty())
+        .hasToString(qty + " each");
+  }
+
+  /** Pieces of 3000 x 50 mm out of pieces whose sizes are known: by hand, area by area. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "1000 x 50 x 30 mm; 4; 1", // 4 m for rails of 3 m
+        "3000 x 50 x 30 mm; 4; 4",
+        "3000 x 110 x 30 mm; 2; 4", // ripped in two
+        "6000 x 50 x 30 mm; 1; 2",
+        "700 x 40 x 30 mm; 4; 0"
+      })
+  void noMoreIsCutOfPiecesThanTheyHold(String size, int pieces, String qty) {
+    String yaml =
+        """
+        kit: [{id: bar, what: rail, qty: 4, size: 3000 x 50 x 30 mm}]
+        stock: [{id: ash, what: ash, size: %s, pieces: %d}]
+        substitutions: [{id: sub, instead-of: {item: bar, qty: 4}, use: [{stock: ash, qty: %2$d}], why: w, grade: finish}]
+        """
+            .formatted(size, pieces);
+    Ledger ledger = Sample.ledger(yaml);
+    Facts day = Facts.of(ledger, Sample.TODAY);
+    assertThat(Serves.of(ledger.substitutions().get(0), Positions.on(day), ledger).qty())
+        .hasToString(qty + " each");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
