@@ -71,6 +71,7 @@ import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.LeftOutUnreleased;
 import kitwright.shortage.PackedNotCounted;
 import kitwright.shortage.PromiseOverdue;
+import kitwright.shortage.ReplacedTwice;
 import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageCauseContradicted;
 import kitwright.shortage.ShortageUnclaimed;
@@ -144,6 +145,7 @@ public final class Check {
           new BoughtNotInStock(),
           new FinishedWithoutMaterial(),
           new LeftOutUnreleased(),
+          new ReplacedTwice(),
           new ClaimDraftUnsent(),
           new ClaimReplyOverdue(),
           new ReplacementUncounted(),

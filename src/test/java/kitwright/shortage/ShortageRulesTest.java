@@ -465,4 +465,29 @@ class ShortageRulesTest {
     new LeftOutUnreleased().examine(day, found);
     assertThat(found.inOrder()).hasSize(open.equals("0 each") ? 0 : 1);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "3; 1; ', sign-offs: [{by: nora, on: 2026-02-10}]'; 0",
+        "4; 4; ', sign-offs: [{by: nora, on: 2026-02-10}]'; 1",
+        "4; 1; ', sign-offs: [{by: nora, on: 2026-02-10}]'; 1",
+        "4; 4; ', sign-offs: [{by: nora, on: 2026-02-10}], withdrawn: 2026-02-20'; 0",
+        "4; 4; ''; 0",
+      })
+  void nothingIsReplacedByTwo(int oak, int elm, String other, int findings) {
+    String yaml =
+        """
+        kit: [{id: rail, what: rail, qty: 4}]
+        shortages: [{id: s, item: rail, qty: 4, found: 2026-02-02, cause: damaged}]
+        substitutions:
+          - {id: a, for: s, instead-of: {item: rail, qty: %d}, grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}
+          - {id: b, for: s, instead-of: {item: rail, qty: %d}, grade: finish, why: w%s}
+        """
+            .formatted(oak, elm, other);
+    List<String> words = Sample.words(new ReplacedTwice(), yaml);
+    assertThat(words).hasSize(findings);
+    assertThat(words).allSatisfy(each -> assertThat(each).contains("With b, ", "which lacks 4."));
+  }
 }
