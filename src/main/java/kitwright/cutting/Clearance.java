@@ -1,5 +1,6 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -8,7 +9,10 @@ import java.util.stream.Stream;
 import kitwright.cutting.saw.Flaw;
 import kitwright.ledger.Cut;
 import kitwright.ledger.Stock;
+import kitwright.value.Dimension;
+import kitwright.value.Quantity;
 import kitwright.value.Size;
+import kitwright.value.Unit;
 
 /**
  * What a piece of stock gives after trimming.
@@ -42,6 +46,22 @@ record Clearance(long longest, long width) {
   /** Off each long edge. */
   static long edgeTrim(Cut cut) {
     return cut.edgeTrim().or(cut::trim).map(Tenths::atLeast).orElse(0L);
+  }
+
+  /** What it says of its number, where that does not tell how many pieces of its size there are. */
+  static Optional<String> uncounted(Stock stock) {
+    return stock
+        .qty()
+        .filter(qty -> !isNumber(qty) || stock.pieces().filter(n -> !isSame(qty, n)).isPresent())
+        .map(qty -> qty + stock.pieces().map(n -> ", and pieces: " + n).orElse(""));
+  }
+
+  private static boolean isNumber(Quantity qty) {
+    return qty.unit().dimension() == Dimension.COUNT || qty.unit() == Unit.SHEET;
+  }
+
+  private static boolean isSame(Quantity qty, int pieces) {
+    return qty.amount().compareTo(BigDecimal.valueOf(pieces)) == 0;
   }
 
   /** A flaw of it that cannot lie where its record says: turned round, or beyond its end. */

@@ -152,6 +152,17 @@ public final class CutFaults {
           "The grain of " + stock.id() + " is “" + stock.grain().get() + "”.",
           "Write along or across, against the first side of its size; any where it has none.");
     }
+    Clearance.uncounted(stock)
+        .ifPresent(
+            says ->
+                odd(
+                    stock.at().of("qty"),
+                    "How many pieces of "
+                        + stock.id()
+                        + " there are is not known: it says "
+                        + says
+                        + ".",
+                    "Write “pieces: 3”, with their number, in place of “qty”."));
     Clearance.unclear(stock)
         .ifPresent(
             flaw ->

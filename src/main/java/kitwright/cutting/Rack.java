@@ -114,6 +114,16 @@ public record Rack(List<Free> pieces, List<String> withheld) {
       withheld.add("It is not known where a flaw of " + name + " lies: its ends cannot be.");
       return 0;
     }
+    Optional<String> uncounted = Clearance.uncounted(position.stock());
+    if (uncounted.isPresent()) {
+      withheld.add(
+          "It is not known how many pieces of "
+              + name
+              + " there are: it says "
+              + uncounted.get()
+              + ".");
+      return 0;
+    }
     if (!position.doubts().isEmpty()) {
       withheld.add(
           "It is not known how much of "

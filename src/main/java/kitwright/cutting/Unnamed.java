@@ -36,6 +36,22 @@ final class Unnamed {
           .ifPresent(
               task -> all.add(ref.id() + " is kept for nobody knows whom; it might serve better."));
       stock
+          .filter(each -> each.size().isPresent() && Clearance.unclear(each).isPresent())
+          .ifPresent(
+              each ->
+                  all.add(
+                      "Where a flaw of "
+                          + ref.id()
+                          + " lies nobody can tell; it might serve better."));
+      stock
+          .filter(each -> each.size().isPresent() && Clearance.uncounted(each).isPresent())
+          .ifPresent(
+              each ->
+                  all.add(
+                      "How many pieces of "
+                          + ref.id()
+                          + " there are nobody can tell; it might serve better."));
+      stock
           .flatMap(Stock::material)
           .filter(material -> asks && !ledger.knows(Kind.MATERIALS, material.id()))
           .ifPresent(

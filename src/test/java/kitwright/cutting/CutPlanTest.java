@@ -40,6 +40,35 @@ class CutPlanTest {
         - {id: e, from: [o], kerf: 3 mm, parts: [{mark: b, length: 1900 mm}]}
       """;
 
+  /** Seven kilogrammes are not seven pieces, and what lies somewhere unknown may serve better. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "''; 1; true",
+        "'pieces: 3'; 3; true",
+        "'qty: 3 each'; 3; true",
+        "'qty: 3 sheet'; 3; true",
+        "'qty: 3 each, pieces: 3'; 3; true",
+        "'qty: 3 each, pieces: 2'; 0; false",
+        "'qty: 7 kg, pieces: 1'; 0; false",
+        "'qty: 3 m'; 0; false",
+        "'qty: 2 roll'; 0; false",
+        "'flaws: [{from: 900 mm, to: 600 mm}]'; 0; false"
+      })
+  void onlyANumberOfPiecesIsANumberOfPieces(String says, int pieces, boolean proved) {
+    String yaml =
+        """
+        stock: [{id: o, what: o, size: 1000 x 100 x 20 mm%s}]
+        cuts: [{id: c, from: [o], kerf: 3 mm, parts: [{mark: a, length: 960 mm, qty: 9}]}]
+        """
+            .formatted(says.isEmpty() ? "" : ", " + says);
+    Facts day = Facts.of(Sample.ledger(yaml), Sample.TODAY);
+    CutPlan plan = CutPlan.of(day.ledger().cuts().get(0), day, Effort.steps(5_000_000));
+    assertThat(plan.pieces()).hasSize(pieces);
+    assertThat(plan.isProvedBest()).isEqualTo(proved);
+  }
+
   /** Behind a bare key nobody has said what it took; an empty list says that it is booked. */
   @ParameterizedTest
   @CsvSource({"'', true", "', used:', true", "', used: []', false"})
