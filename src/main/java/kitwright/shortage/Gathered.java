@@ -95,6 +95,30 @@ final class Gathered {
     return needs;
   }
 
+  /**
+   * Of which things work that is not done has used more than it asks for, by task, each a clause
+   * after “it is not known”: it asks for too little.
+   */
+  Map<String, List<String>> beyond() {
+    Map<String, List<String>> all = new TreeMap<>();
+    amounts.forEach(
+        (spot, amount) -> {
+          BigDecimal gone = used.logged(spot.task(), spot.key());
+          Thing thing = Objects.requireNonNull(things.get(spot.key()));
+          if (amount.signum() > 0 && Thing.clean(gone.subtract(amount)).signum() > 0) {
+            all.computeIfAbsent(spot.task(), any -> new ArrayList<>())
+                .add(
+                    "how much more of “"
+                        + thing.what()
+                        + "” it takes: it has used "
+                        + Thing.told(thing.qty(gone))
+                        + " and asks for "
+                        + Thing.told(thing.qty(amount)));
+          }
+        });
+    return all;
+  }
+
   /** All that is asked for, by key. */
   Map<String, Thing> things() {
     return things;

@@ -61,6 +61,7 @@ public final class LookAhead {
   private final OwnWork ownWork;
   private final Map<String, List<Dayless>> dayless;
   private final Map<String, List<String>> doubts;
+  private final Map<String, List<String>> beyond;
 
   private LookAhead(
       Facts day,
@@ -71,7 +72,7 @@ public final class LookAhead {
       Netting netting,
       Stores stores,
       List<Wanted> all,
-      Map<String, Thing> byKey) {
+      Gathered gathered) {
     this.plan = plan;
     this.ledger = ledger;
     this.things = things;
@@ -83,7 +84,8 @@ public final class LookAhead {
     this.byTask = all.stream().collect(Collectors.groupingBy(Wanted::task));
     this.byThing = all.stream().collect(Collectors.groupingBy(w -> w.thing().key()));
     netting.orders().forEach(order -> firstOrders.putIfAbsent(order.item(), order));
-    this.byKey = byKey;
+    this.byKey = gathered.things();
+    this.beyond = gathered.beyond();
     this.doubts = doubts(Positions.on(day), ledger, things);
     this.ownWork = new OwnWork(day, this::leaning);
     this.paced = paced(plan, netting, ownWork.without(""));
@@ -118,15 +120,7 @@ public final class LookAhead {
     List<Supply> left = stores.left(used);
     Netting netting = Netting.of(gathered.needs(), left, stores.leadDays(), plan.today());
     return new LookAhead(
-        day,
-        plan,
-        ledger,
-        things,
-        hand(left),
-        netting,
-        stores,
-        gathered.wanted(netting),
-        gathered.things());
+        day, plan, ledger, things, hand(left), netting, stores, gathered.wanted(netting), gathered);
   }
 
   private static Map<String, BigDecimal> hand(List<Supply> supplies) {
@@ -173,7 +167,8 @@ public final class LookAhead {
   /**
    * What a task takes and nobody can reckon, each a clause after “it is not known”: a record that
    * is not there or cannot be read, a unit that does not convert, a section that leaves something
-   * out; and what it still needs of a thing of which nobody knows how much is left.
+   * out; what it still needs of a thing of which nobody knows how much is left; and what it has
+   * used more of than it asks for, and is not done.
    */
   public List<String> unreckoned(Task task) {
     Stream<String> unfound =
@@ -184,7 +179,11 @@ public final class LookAhead {
     Stream<String> doubtful =
         ofTask(task.id()).stream()
             .flatMap(wanted -> doubts.getOrDefault(wanted.thing().key(), List.of()).stream());
-    return Stream.of(unfound, gaps, doubtful).flatMap(Function.identity()).distinct().toList();
+    Stream<String> beyond = this.beyond.getOrDefault(task.id(), List.of()).stream();
+    return Stream.of(unfound, gaps, doubtful, beyond)
+        .flatMap(Function.identity())
+        .distinct()
+        .toList();
   }
 
   /** Of which things, by key, nobody knows how much is left, each a clause as above. */

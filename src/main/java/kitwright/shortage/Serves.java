@@ -41,6 +41,16 @@ public record Serves(Quantity qty, Optional<String> why) {
     for (Take take : together(substitution.use())) {
       Optional<Quantity> there =
           take.spend().isPresent() ? came(take, positions, ledger) : there(take, positions);
+      if (there.filter(each -> !each.convertsTo(take.qty())).isPresent()) {
+        return new Serves(
+            Quantity.none(all.unit()),
+            Optional.of(
+                "it takes "
+                    + take.qty().told(id(take))
+                    + ", of which "
+                    + there.get().told()
+                    + " are there, in another unit"));
+      }
       if (there.isPresent() && there.get().compareAmount(take.qty().in(there.get().unit())) < 0) {
         Quantity part = part(all, there.get(), take.qty());
         if (part.compareAmount(serves.qty()) < 0) {
@@ -155,12 +165,10 @@ public record Serves(Quantity qty, Optional<String> why) {
     Optional<Quantity> item =
         take.item().flatMap(positions::of).filter(Position::isCounted).map(Position::good);
     boolean isUnknown = take.stock().isPresent() && stock.isEmpty();
-    return isUnknown
-        ? Optional.of(Quantity.none(take.qty().unit()))
-        : stock.or(() -> item).filter(there -> there.convertsTo(take.qty()));
+    return isUnknown ? Optional.of(Quantity.none(take.qty().unit())) : stock.or(() -> item);
   }
 
-  /** What came of what was bought; none of what nobody bought, in another unit nobody knows. */
+  /** What came of what was bought; none of what nobody bought. */
   private static Optional<Quantity> came(Take take, Positions positions, Ledger ledger) {
     Quantity none = Quantity.none(take.qty().unit());
     Optional<Spend> bought = take.spend().flatMap(ledger::spend);
@@ -175,7 +183,7 @@ public record Serves(Quantity qty, Optional<String> why) {
             .filter(part -> part.here().filter(day -> !day.isAfter(positions.day())).isPresent())
             .map(Purchases.Part::qty)
             .reduce(Quantity.none(whole.unit()), Quantity::plus);
-    return Optional.of(here).filter(each -> each.convertsTo(take.qty()));
+    return Optional.of(here);
   }
 
   /** As great a share of it as is there of what it takes, in whole pieces where it is counted. */

@@ -92,6 +92,35 @@ class LookAheadQuestionsTest {
         .containsExactly(told.split(", "));
   }
 
+  /** Ten of the twelve bolts are asked for; who has used eleven, and is not done, needs more. */
+  @ParameterizedTest
+  @CsvSource({"10, 40 %, false", "11, 40 %, true", "11, 100 %, false"})
+  void whoHasUsedMoreThanTheTaskAsksForDoesNotKnowWhatItStillTakes(
+      int used, String done, boolean told) {
+    String yaml =
+        """
+        kit: [{id: bolt, what: bolt, qty: 12}]
+        deliveries: [{id: d, received: 2026-02-02, from: kit-maker, counted: [{item: bolt, qty: 12}]}]
+        tasks: [{id: a, what: A, takes: 9 d, uses: [{item: bolt, qty: 10}]}]
+        ---
+        day: 2026-02-20
+        tasks: {a: %s}
+        used: [{item: bolt, qty: %d, task: a}]
+        ---
+        """
+            .formatted(done, used);
+    Ledger ledger = Sample.ledger(yaml);
+    LookAhead ahead = LookAhead.on(Facts.of(ledger, Sample.TODAY));
+    assertThat(
+            ahead.unreckoned(ledger.tasks().get(0)).stream()
+                .map(each -> each.replace('\u00a0', ' '))
+                .toList())
+        .isEqualTo(
+            told
+                ? List.of("how much more of “bolt” it takes: it has used 11 and asks for 10")
+                : List.of());
+  }
+
   private static String log(String used) {
     return "---\nday: 2026-02-20\nused: [" + used + "]\n---";
   }

@@ -70,6 +70,15 @@ class ServesTest {
         .hasToString(qty + " each");
   }
 
+  /** Four of what is weighed: nobody can tell whether they are there. */
+  @Test
+  void inAnotherUnitNothingServes() {
+    assertThat(serves("{stock: pole, qty: 4 each}", "cl", "4").qty()).hasToString("0 each");
+    assertThat(serves("{stock: pole, qty: 4 each}", "cl", "4").why().orElseThrow())
+        .contains("of which 6 m are there, in another unit");
+    assertThat(serves("{item: peg, qty: 2 kg}", "cl", "4").qty()).hasToString("0 each");
+  }
+
   /** Pieces of 3000 x 50 mm out of pieces whose sizes are known: by hand, area by area. */
   @ParameterizedTest
   @CsvSource(
