@@ -180,7 +180,7 @@ public record Serves(Quantity qty, Optional<String> why) {
     Quantity here =
         new Purchases(ledger, positions.day())
             .parts(root.get(), whole)
-            .filter(part -> part.here().filter(day -> !day.isAfter(positions.day())).isPresent())
+            .filter(part -> part.here().isPresent())
             .map(Purchases.Part::qty)
             .reduce(Quantity.none(whole.unit()), Quantity::plus);
     return Optional.of(here);
