@@ -223,6 +223,9 @@ class NothingLeftOutTest {
     isOpen(
         beam.formatted("deep-metal", "1 kN", ""),
         "deep-metal is deep for its width and may tip over sideways before it breaks");
+    isOpen(
+        beam.formatted("deep-metal", "1 kN", ", held-sideways: 3.5 m"),
+        "hold its side oftener than each 3.5 m (held-sideways), or make it wider");
   }
 
   /** A moment beside a moment, and what breaks first, say nothing of a beam that tips over. */

@@ -62,6 +62,19 @@ class WoodUnderBoltsTest {
   }
 
   @Test
+  void boltsOfAMaterialThatIsNotThereAreNotTold() {
+    String of = BOLTS.formatted("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm");
+    assertThat(verdict(of.replace("material: mild", "material: milk")).because())
+        .contains("there is no material “milk”, of which section s is");
+    assertThat(verdict(of.replace("    material: mild\n", "")).because())
+        .contains("section s does not name the material of its bolts");
+  }
+
+  private static Verdict verdict(String ledger) {
+    return Assessments.on(Facts.of(Sample.ledger(ledger), Sample.TODAY)).all().get(0).verdict();
+  }
+
+  @Test
   void nearAnEndTheWoodSplitsFirst() {
     Verdict near = result("end-distance: 60 mm, edge-distance: 40 mm, washer: 36 mm").verdict();
     assertThat(near.outcome()).isEqualTo(Outcome.CANNOT_TELL);
