@@ -74,20 +74,16 @@ public record Ahead(
             .map(Readiness::task)
             .toList(),
         open.stream().filter(begun).filter(Predicate.not(release::isGiven)).toList(),
-        due(ledger.deliveries(), each -> !past(each.received(), evening), Delivery::expected),
+        due(ledger.deliveries(), each -> each.received().isEmpty(), Delivery::expected),
         due(
             ledger.spending(),
             each ->
                 each.state() == Spend.State.ORDERED
-                    && !each.on().isAfter(evening)
                     && each.expected().filter(evening::isBefore).isPresent(),
             Spend::expected),
         due(
             ledger.borrowed(),
-            each ->
-                each.due().isPresent()
-                    && !each.on().isAfter(evening)
-                    && !past(each.returned(), evening),
+            each -> each.due().isPresent() && each.returned().isEmpty(),
             Loan::due));
   }
 
@@ -97,9 +93,5 @@ public record Ahead(
         .filter(open)
         .sorted(Comparator.comparing((T each) -> day.apply(each).orElse(LocalDate.MAX)))
         .toList();
-  }
-
-  private static boolean past(Optional<LocalDate> day, LocalDate evening) {
-    return day.filter(d -> !d.isAfter(evening)).isPresent();
   }
 }

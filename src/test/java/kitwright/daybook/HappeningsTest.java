@@ -106,4 +106,34 @@ class HappeningsTest {
     LocalDate sunday = LocalDate.of(2026, 3, 1);
     return Ahead.after(Week.of(sunday), Facts.of(Sample.ledger(yaml), sunday), List.of());
   }
+
+  /** In the middle of a week only what stands by today is known. */
+  @Test
+  void aWeekThatIsNotOverIsToldAsOfToday() {
+    LocalDate wednesday = LocalDate.of(2026, 2, 25);
+    Facts now = Facts.of(LEDGER, wednesday);
+    assertThat(Ahead.evening(Week.of(wednesday), now).day()).isEqualTo(wednesday);
+    Facts later = Facts.of(LEDGER, LocalDate.of(2026, 3, 9));
+    assertThat(Ahead.evening(Week.of(wednesday), later).day()).isEqualTo(LocalDate.of(2026, 3, 1));
+    assertThat(Week.of(wednesday).next().first()).isEqualTo(LocalDate.of(2026, 3, 2));
+  }
+
+  /** A mast is structural: nobody may glue it before the signature. */
+  @Test
+  void whatLacksNothingButASignatureIsHeld() {
+    String yaml =
+        """
+        build: {name: S, currency: EUR, started: 2026-01-05}
+        kit: [{id: stave, what: stave, qty: 1}, {id: plank, what: plank, qty: 1}]
+        substitutions: [{id: u, why: split, instead-of: {item: stave, qty: 1}, use: [{item: plank, qty: 1}], grade: structural, hold: mast}]
+        tasks:
+          - {id: mast, what: Glue the mast, takes: 1 d%s}
+          - {id: after, what: Varnish it, takes: 1 d, after: [mast]}
+        """;
+    assertThat(ahead(yaml.formatted("")).held()).extracting(Entry::id).containsExactly("mast");
+    assertThat(ahead(yaml.formatted("")).breached()).isEmpty();
+    Ahead begun = ahead(yaml.formatted(", started: 2026-02-25"));
+    assertThat(begun.held()).isEmpty();
+    assertThat(begun.breached()).extracting(Entry::id).containsExactly("mast");
+  }
 }

@@ -101,6 +101,57 @@ class WeekLogTest {
   }
 
   @Test
+  void callsWhatWasUsedByItsName() {
+    WeekLog log =
+        LoggedWeek.log(
+            """
+            kit: [{id: bolt, what: bronze bolt, qty: 4}]
+            materials: [{id: filler, what: light filler, kind: other, density: 400 kg/m3}]
+            """,
+            """
+            ---
+            day: 2026-02-23
+            used: [{item: bolt, qty: 2}, {material: filler, qty: 1 kg}, {item: bolt, qty: 1 kg}]
+            ---
+            """);
+    assertThat(log.used())
+        .as("pieces and a weight of one thing do not add up")
+        .extracting(each -> each.what() + " " + each.qty())
+        .containsExactly("bronze bolt 2 each", "bronze bolt 1 kg", "light filler 1 kg");
+  }
+
+  /** Whoever did nothing, and a phase that nobody worked on, is not named. */
+  @Test
+  void tellsNoHoursOfNobody() {
+    WeekLog log =
+        LoggedWeek.log(TASKS, "---\nday: 2026-02-23\nhours: {nora: 2}\ntasks: {mast: 50 %}\n---\n");
+    assertThat(log.hours().byPerson()).containsOnlyKeys("nora");
+    assertThat(log.hours().byPhase()).containsOnlyKeys("spars");
+  }
+
+  /** Begun or finished by its own days, without a word in the log; done before is not done now. */
+  @Test
+  void aTaskIsTouchedByItsOwnDaysToo() {
+    String tasks =
+        """
+        tasks:
+          - {id: begun, what: A, takes: 9 d, started: 2026-02-24}
+          - {id: ended, what: B, takes: 9 d, started: 2026-02-02, finished: 2026-02-25}
+          - {id: before, what: C, takes: 9 d, started: 2026-02-02, finished: 2026-02-20}
+          - {id: again, what: D, takes: 9 d, started: 2026-02-02, finished: 2026-02-20}
+        """;
+    WeekLog log = LoggedWeek.log(tasks, "---\nday: 2026-02-24\ntasks: {again: 100 %}\n---\n");
+    assertThat(log.progress())
+        .extracting(each -> each.task().id())
+        .containsExactly("begun", "ended", "again");
+    assertThat(log.finished()).extracting(each -> each.task().id()).containsExactly("ended");
+    assertThat(log.progress())
+        .filteredOn(Progress::begun)
+        .singleElement()
+        .satisfies(each -> assertThat(each.task().id()).isEqualTo("begun"));
+  }
+
+  @Test
   void listsPhotos() {
     WeekLog log =
         LoggedWeek.log(

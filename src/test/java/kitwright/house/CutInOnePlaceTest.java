@@ -24,7 +24,6 @@ class CutInOnePlaceTest {
   private static final Map<String, Integer> OF_ANOTHER_DAY =
       Map.ofEntries(
           Map.entry("claim/Standings", 1), // the day a letter was sent, of what is written
-          Map.entry("daybook/Ahead", 3), // the last evening of a week
           Map.entry("kit/Position", 3), // as it stood when a shortage was found
           Map.entry("network/Baseline", 1), // the evening of the plan at the start
           Map.entry("network/Headways", 2), // the evening before a week
