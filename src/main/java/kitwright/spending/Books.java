@@ -28,7 +28,6 @@ public final class Books {
   private static final Facts.Fact<Books> FACT =
       day -> of(day.ledger(), Exchange.on(day), day.day());
 
-  private final Ledger ledger;
   private final Exchange exchange;
   private final LocalDate asOf;
   private final Money zero;
@@ -42,7 +41,6 @@ public final class Books {
   private final List<Refused> refused = new ArrayList<>();
 
   private Books(Ledger ledger, Exchange exchange, LocalDate asOf) {
-    this.ledger = ledger;
     this.exchange = exchange;
     this.asOf = asOf;
     zero = Money.zero(exchange.home());
