@@ -55,6 +55,17 @@ class SharedToolsTest {
   }
 
   @Test
+  void aClashIsToldByHowManyNeedItAndHowManyAreHere() {
+    String tasks = task("a", "1 d", "") + task("b", "2 d", "");
+    Facts two = day(ONE, tasks);
+    assertThat(Clash.on(two).get(0).words(two))
+        .isEqualTo("“B” and “A” both need the saw at the same time, and one is here");
+    Facts three = day(ONE + ONE.replace("id: saw", "id: other"), tasks + task("c", "3 d", ""));
+    assertThat(Clash.on(three).get(0).words(three))
+        .endsWith(" all need the saw at the same time, and 2 are here");
+  }
+
+  @Test
   void whatBeginsWhereTheOtherEndsDoesNotClash() {
     // a goes on until Tuesday’s closing, c from Wednesday’s opening
     String other = "  - {id: b, what: B, takes: 2 d}\n";
