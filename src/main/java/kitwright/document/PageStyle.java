@@ -25,7 +25,7 @@ final class PageStyle {
       table { font-size: 0.9375rem; line-height: 1.45; border-collapse: collapse; min-width: 60%; font-variant-numeric: tabular-nums; }
       th, td { padding: 0.35rem 0.75rem 0.35rem 0; border-bottom: 1px solid #bbb; text-align: left; vertical-align: top; }
       th { border-bottom: 2px solid #1a1a1a; }
-      th[align="right"], td[align="right"] { text-align: right; white-space: nowrap; }
+      th[align="right"], td[align="right"] { text-align: right; }
       td code { white-space: nowrap; }
       th[align="center"], td[align="center"] { text-align: center; }
       p:has(> img) { max-width: none; }
