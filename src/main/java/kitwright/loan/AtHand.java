@@ -1,8 +1,11 @@
 package kitwright.loan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
@@ -13,7 +16,22 @@ import kitwright.value.Ref;
 
 /** Which borrowed tools are here for a task; another of the same tool does as well. */
 public final class AtHand {
-  private AtHand() {}
+  private static final Facts.Fact<AtHand> FACT = AtHand::new;
+
+  private final Map<String, List<Loan>> byTool = new HashMap<>();
+  private final Map<String, List<String>> byTask = new HashMap<>();
+
+  private AtHand(Facts day) {
+    for (Standing standing : Standing.on(day)) {
+      Loan loan = standing.loan();
+      if (!standing.isBack()) {
+        byTool.computeIfAbsent(loan.tool(), any -> new ArrayList<>(1)).add(loan);
+      }
+      for (Ref task : loan.neededFor()) {
+        byTask.computeIfAbsent(task.id(), any -> new ArrayList<>(1)).add(loan.tool());
+      }
+    }
+  }
 
   /**
    * A tool that is here, and the day by which the last of its kind shall be back.
@@ -45,23 +63,12 @@ public final class AtHand {
     Stream<String> named =
         task.tools().stream()
             .map(tool -> day.ledger().loan(tool).map(Loan::tool).orElse(tool.id()));
-    Stream<String> lent =
-        Standing.on(day).stream()
-            .map(Standing::loan)
-            .filter(loan -> isFor(task, loan))
-            .map(Loan::tool);
-    return Stream.concat(named, lent).distinct();
-  }
-
-  private static boolean isFor(Task task, Loan loan) {
-    return loan.neededFor().stream().map(Ref::id).anyMatch(task.id()::equals);
+    List<String> lent = FACT.on(day).byTask.getOrDefault(task.id(), List.of());
+    return Stream.concat(named, lent.stream()).distinct();
   }
 
   static List<Loan> here(String tool, Facts day) {
-    return Standing.on(day).stream()
-        .filter(standing -> !standing.isBack() && standing.loan().tool().equals(tool))
-        .map(Standing::loan)
-        .toList();
+    return List.copyOf(FACT.on(day).byTool.getOrDefault(tool, List.of()));
   }
 
   private static Optional<Back> back(List<Loan> here) {
