@@ -26,7 +26,7 @@ class BearingPublishedTest {
         .isCloseTo(2.24, within(0.005));
   }
 
-  /** NDS 2018, table 3.10.4 (to two places, mostly rounded up; 3.10-2). */
+  /** NDS 2018, table 3.10.4: its values are from memory; they are the formula’s to two places. */
   @Test
   void shortBearingsAwayFromAnEnd() {
     double[][] table = {{0.5, 1.75}, {1, 1.38}, {1.5, 1.25}, {2, 1.19}, {3, 1.13}, {4, 1.10}};
