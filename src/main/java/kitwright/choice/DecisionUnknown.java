@@ -40,7 +40,7 @@ public final class DecisionUnknown implements Rule {
                 names.isEmpty()
                     ? "List it under “options” with its kind, cost and day."
                     : "Name one of: "
-                        + names.stream().collect(Collectors.joining(", "))
+                        + names.stream().distinct().collect(Collectors.joining(", "))
                         + "; or list it under “options”."),
         List.of(shortage.named()));
   }

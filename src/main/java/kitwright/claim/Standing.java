@@ -47,8 +47,10 @@ public record Standing(
     ACKNOWLEDGED,
     /** They have answered; the matter is not closed. */
     ANSWERED,
-    /** They have said no, or something else. */
+    /** They have said something else. */
     DISPUTED,
+    /** They have said no. */
+    REFUSED,
     SETTLED
   }
 

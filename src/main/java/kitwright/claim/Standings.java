@@ -105,7 +105,8 @@ public final class Standings {
           switch (event.what()) {
             case ACKNOWLEDGED -> state == Standing.State.SENT ? Standing.State.ACKNOWLEDGED : state;
             case ANSWERED, PROMISED, GRANTED, DELIVERED, PAID -> Standing.State.ANSWERED;
-            case DISPUTED, REFUSED -> Standing.State.DISPUTED;
+            case DISPUTED -> Standing.State.DISPUTED;
+            case REFUSED -> Standing.State.REFUSED;
             case SENT, REMINDED -> state;
           };
     }

@@ -181,7 +181,7 @@ public record Back(
   private static State state(Standing standing) {
     return switch (standing.state()) {
       case DRAFT -> State.DRAFT;
-      case SENT, ACKNOWLEDGED, ANSWERED, DISPUTED -> State.ASKED;
+      case SENT, ACKNOWLEDGED, ANSWERED, DISPUTED, REFUSED -> State.ASKED;
       case SETTLED ->
           standing
                   .settled()

@@ -78,7 +78,7 @@ final class WaitingMatters {
               .map(Notice::last)
               .min(LocalDate::compareTo);
       case SENT, ACKNOWLEDGED -> standing.claim().replyBy();
-      case ANSWERED, DISPUTED, SETTLED -> Optional.empty();
+      case ANSWERED, DISPUTED, REFUSED, SETTLED -> Optional.empty();
     };
   }
 
@@ -89,6 +89,7 @@ final class WaitingMatters {
       case ACKNOWLEDGED -> "received by them, not answered" + reply(standing);
       case ANSWERED -> "answered, not settled";
       case DISPUTED -> "disputed";
+      case REFUSED -> "refused, not settled";
       case SETTLED -> "settled";
     };
   }
@@ -118,7 +119,7 @@ final class WaitingMatters {
                           .lapsed()
                           .map(day -> "ask again: they promised it for " + Days.named(day)))
               .orElse("settle it, or write again");
-      case DISPUTED -> "answer them with the evidence";
+      case DISPUTED, REFUSED -> "answer them with the evidence";
       case SETTLED -> "nothing";
     };
   }

@@ -121,13 +121,13 @@ class AnsweredTest {
           .isEqualTo(Standing.State.ANSWERED);
     }
     assertThat(claim(refund(words.formatted("refused")), "2026-03-02").state())
-        .isEqualTo(Standing.State.DISPUTED);
+        .isEqualTo(Standing.State.REFUSED);
     assertThat(
             claim(
                     refund("{on: 2026-02-01, what: refused}, {on: 2026-02-02, what: reminded}"),
                     "2026-03-02")
                 .state())
-        .isEqualTo(Standing.State.DISPUTED);
+        .isEqualTo(Standing.State.REFUSED);
   }
 
   @Test

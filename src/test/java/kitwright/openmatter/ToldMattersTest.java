@@ -195,8 +195,8 @@ class ToldMattersTest {
         .containsExactly(
             "shortage s | 2 × cleat: not packed | you | settle what was answered to c (or buy) | by"
                 + " 2026-03-10 | stops side, needed by 2026-03-20",
-            "claim c | disputed | Redshank Kit Boats | answer them with the evidence | stops side,"
-                + " needed by 2026-03-20");
+            "claim c | disputed | Redshank Kit Boats | answer them with the evidence |"
+                + " stops side, needed by 2026-03-20");
   }
 
   @Test
@@ -209,8 +209,8 @@ class ToldMattersTest {
         .containsExactly(
             "shortage s | 2 × cleat: not packed | you | settle what was answered to c (or buy) | by"
                 + " 2026-03-10 | stops side, needed by 2026-03-20",
-            "claim c | disputed | Redshank Kit Boats | answer them with the evidence | stops side,"
-                + " needed by 2026-03-20");
+            "claim c | refused, not settled | Redshank Kit Boats | answer them with the evidence |"
+                + " stops side, needed by 2026-03-20");
     assertThat(
             told(
                 "shortages: [{id: s, item: cleat, qty: 2, found: 2026-02-20, cause: not-packed}]\n"

@@ -158,6 +158,7 @@ public final class ClaimsReport {
               .or(() -> each.lapsed().map(day -> "promised for " + day + ", which has passed"))
               .orElse("answered, no day promised");
       case DISPUTED -> "disputed";
+      case REFUSED -> "refused, not settled";
       case SETTLED ->
           each.settled()
               .map(end -> Word.spoken(end.how()) + " on " + Days.named(end.on()))
