@@ -1,21 +1,29 @@
 package kitwright.openmatter;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
+import kitwright.loan.AtHand;
 import kitwright.loan.Need;
 import kitwright.loan.Standing;
 import kitwright.network.Plan;
+import kitwright.network.Planned;
 import kitwright.network.WeatherBound;
 import kitwright.value.Days;
 import kitwright.weather.Outlook;
 import kitwright.weather.Window;
 
-/** Borrowed tools that the work needs longer than agreed, and work that waits for the weather. */
+/**
+ * Tools that work needs and that are not here, or longer than agreed, and work that waits for the
+ * weather.
+ */
 final class GroundMatters {
   private final Facts now;
   private final Needed needed;
@@ -55,6 +63,38 @@ final class GroundMatters {
                 + Days.named(need.until().orElseThrow())
                 + ", or do the work sooner",
         Optional.of(late ? now.day() : due),
+        Optional.empty());
+  }
+
+  /** Tools that went back, or that nobody has written down, each with the work that needs them. */
+  Stream<OpenMatter> absent() {
+    Map<String, List<String>> tasks = new LinkedHashMap<>();
+    for (Planned planned : Plan.on(now).ahead()) {
+      Plan.on(now).task(planned.id()).stream()
+          .flatMap(task -> AtHand.lacking(task, now).stream())
+          .forEach(tool -> tasks.computeIfAbsent(tool, any -> new ArrayList<>()).add(planned.id()));
+    }
+    return tasks.entrySet().stream().map(each -> absent(each.getKey(), each.getValue()));
+  }
+
+  private OpenMatter absent(String tool, List<String> tasks) {
+    Optional<Loan> last =
+        now.ledger().borrowed().stream()
+            .filter(loan -> loan.tool().equals(tool))
+            .reduce((one, other) -> other);
+    return new OpenMatter(
+        OpenMatter.Sort.TOOL,
+        last.map(Loan::named).orElse("task " + tasks.get(0)),
+        tool + ": not here",
+        needed.of(tasks),
+        "you",
+        last.map(
+                loan ->
+                    "ask "
+                        + now.ledger().nameOf(loan.from().id())
+                        + " for it once more, or get another")
+            .orElse("get one and write it down under “borrowed”, or correct its name"),
+        Optional.empty(),
         Optional.empty());
   }
 

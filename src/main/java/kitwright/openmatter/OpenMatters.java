@@ -35,6 +35,7 @@ public record OpenMatters(List<OpenMatter> all) {
                 waiting.counts(),
                 waiting.unopened(),
                 ground.tools(),
+                ground.absent(),
                 ground.repairs(),
                 ground.weather())
             .flatMap(matters -> matters)

@@ -42,6 +42,23 @@ class ToldMattersTest {
   }
 
   @Test
+  void aToolThatIsNotHereIsNeededBeforeItsWork() {
+    String lent =
+        "borrowed: [{id: saw, tool: band saw, from: shop, on: 2026-02-01, condition: good,"
+            + " needed-for: [side]%s}]\n";
+    assertThat(told(lent.formatted(""))).noneMatch(matter -> matter.contains("saw"));
+    assertThat(told(lent.formatted(", returned: 2026-02-20")))
+        .contains(
+            "loan saw | band saw: not here | you | ask Chandler for it once more, or get another |"
+                + " stops side, needed by 2026-03-20");
+    String named = LEDGER.replace("takes: 1 d, ", "takes: 1 d, tools: [router], ");
+    assertThat(toldOf(named))
+        .contains(
+            "task side | router: not here | you | get one and write it down under “borrowed”, or"
+                + " correct its name | stops side, needed by 2026-03-20");
+  }
+
+  @Test
   void aShortageIsToldByItsCause() {
     assertThat(
             told(
@@ -417,7 +434,11 @@ class ToldMattersTest {
   }
 
   private static List<String> told(String more) {
-    Facts day = Facts.of(Sample.ledger(LEDGER + more), Sample.TODAY);
+    return toldOf(LEDGER + more);
+  }
+
+  private static List<String> toldOf(String ledger) {
+    Facts day = Facts.of(Sample.ledger(ledger), Sample.TODAY);
     return OpenMatters.on(day).all().stream().map(ToldMattersTest::told).toList();
   }
 
