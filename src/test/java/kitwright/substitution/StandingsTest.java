@@ -146,6 +146,49 @@ class StandingsTest {
         .containsExactly(Lack.ASSESSMENT_OPEN, Lack.UNSIGNED);
   }
 
+  /** What cannot be told, what nobody asked and a limit that nobody explains stop the gravest. */
+  @Test
+  void onlyAStructuralOneNeedsAllThatAnAssessmentMayLack() {
+    String open =
+        ASSESSED.replace("numbers: {stiffness: 1.1, strength: 1.1}", "numbers: {stiffness: 1.1}");
+    String little =
+        ASSESSED.replace("stiffness: 1, strength: 1}, numbers", "stiffness: 1}, numbers");
+    String lower = ASSESSED.replace("strength: 1}, numbers", "strength: 0.5}, numbers");
+    String stiff = "require: {stiffness: %s}, numbers: {%s: 1.1}";
+    String of = ASSESSED.replaceFirst("require: .*?}, numbers: .*?}", "%s");
+    for (String grade : List.of("systems", "finish")) {
+      for (String lacking :
+          List.of(
+              "",
+              of.formatted(stiff.formatted("1", "stiffness")),
+              of.formatted(stiff.formatted("0.5", "stiffness")),
+              of.formatted(stiff.formatted("1", "mass")))) {
+        assertThat(standing(lacking, "grade: " + grade + lent(lacking)).lacks())
+            .as(grade + " " + lacking)
+            .doesNotContainAnyElementsOf(OF_ASSESSMENT);
+      }
+    }
+    String structural = "grade: structural";
+    assertThat(standing(open, structural + lent(open)).lacks()).contains(Lack.ASSESSMENT_OPEN);
+    assertThat(standing(little, structural + lent(little)).lacks()).contains(Lack.ASKS_TOO_LITTLE);
+    assertThat(standing(lower, structural + lent(lower)).lacks()).contains(Lack.LIMIT_UNEXPLAINED);
+    assertThat(standing("", structural).lacks()).contains(Lack.NO_ASSESSMENT);
+    assertThat(standing(ASSESSED, structural + lent(ASSESSED)).lacks())
+        .doesNotContainAnyElementsOf(OF_ASSESSMENT);
+  }
+
+  private static final List<Lack> OF_ASSESSMENT =
+      List.of(
+          Lack.NO_ASSESSMENT,
+          Lack.ASKS_TOO_LITTLE,
+          Lack.LIMIT_UNEXPLAINED,
+          Lack.ASSESSMENT_OPEN,
+          Lack.ASSESSMENT_FAILS);
+
+  private static String lent(String assessed) {
+    return assessed.isEmpty() ? "" : ", assessment: ext";
+  }
+
   @Test
   void anUnmetConditionVoidsTheSignature() {
     String section = "sections: [{id: tube, shape: tube, dimensions: {wall: 2 mm}}]\n";
