@@ -270,8 +270,12 @@ final class WaitingMatters {
         thing.so(asked) + ": nobody has counted it",
         needed.of(wanted.stream().map(Wanted::task).toList()),
         "you",
-        "count it",
+        hasComeAtAll() ? "count it" : "record the delivery that brings it, and count it",
         Optional.empty(),
         Optional.empty());
+  }
+
+  private boolean hasComeAtAll() {
+    return now.ledger().deliveries().stream().anyMatch(each -> each.received().isPresent());
   }
 }

@@ -42,6 +42,19 @@ class ToldMattersTest {
   }
 
   @Test
+  void whatNobodyHasCountedMayNotHaveComeAtAll() {
+    String counts = "kit item cleat | 4 × cleat: nobody has counted it | you | %s";
+    String nothing = LEDGER.replaceFirst("(?s)deliveries:.*", "");
+    assertThat(toldOf(nothing))
+        .anyMatch(
+            matter ->
+                matter.startsWith(
+                    counts.formatted("record the delivery that brings it, and count it |")));
+    String other = nothing + "deliveries: [{id: d, received: 2026-02-20, from: kit-maker}]\n";
+    assertThat(toldOf(other)).anyMatch(matter -> matter.startsWith(counts.formatted("count it |")));
+  }
+
+  @Test
   void aToolThatIsNotHereIsNeededBeforeItsWork() {
     String lent =
         "borrowed: [{id: saw, tool: band saw, from: shop, on: 2026-02-01, condition: good,"
