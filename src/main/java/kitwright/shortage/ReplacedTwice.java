@@ -19,10 +19,9 @@ public final class ReplacedTwice implements RecordRule<Shortage> {
   @Override
   public void examine(Shortage shortage, Facts day, Findings out) {
     List<Substitution> all =
-        kitwright.substitution.Standings.on(day).all().stream()
+        kitwright.substitution.Standings.on(day).answering(shortage.id()).stream()
             .filter(kitwright.substitution.Standing::isApproved)
             .map(kitwright.substitution.Standing::substitution)
-            .filter(each -> each.shortage().filter(ref -> isOf(shortage, ref.id())).isPresent())
             .filter(each -> each.insteadOf().qty().convertsTo(shortage.qty()))
             .toList();
     Quantity sum = Quantity.none(shortage.qty().unit());
@@ -33,10 +32,6 @@ public final class ReplacedTwice implements RecordRule<Shortage> {
         out.add(finding(shortage, each, sum));
       }
     }
-  }
-
-  private static boolean isOf(Shortage shortage, String id) {
-    return shortage.id().equals(id);
   }
 
   private Finding finding(Shortage shortage, Substitution with, Quantity sum) {

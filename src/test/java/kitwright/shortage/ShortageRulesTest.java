@@ -490,4 +490,20 @@ class ShortageRulesTest {
     assertThat(words).hasSize(findings);
     assertThat(words).allSatisfy(each -> assertThat(each).contains("With b, ", "which lacks 4."));
   }
+
+  /** One that names no shortage is its way out where an option of the shortage names it. */
+  @Test
+  void whatAnOptionNamesReplacesToo() {
+    String yaml =
+        """
+        kit: [{id: rail, what: rail, qty: 4}]
+        shortages: [{id: s, item: rail, qty: 4, found: 2026-02-02, cause: damaged, options: [{kind: substitute, substitution: b}]}]
+        substitutions:
+          - {id: a, for: s, instead-of: {item: rail, qty: 4}, grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}
+          - {id: b, instead-of: {item: rail, qty: 4}, grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}
+        """;
+    List<String> words = Sample.words(new ReplacedTwice(), yaml);
+    assertThat(words).hasSize(1);
+    assertThat(words.get(0)).contains("With b, ", "8", "for the shortage s, which lacks 4.");
+  }
 }
