@@ -20,10 +20,12 @@ public final class AtHand {
 
   private final Map<String, List<Loan>> byTool = new HashMap<>();
   private final Map<String, List<String>> byTask = new HashMap<>();
+  private final Map<String, Loan> last = new HashMap<>();
 
   private AtHand(Facts day) {
     for (Standing standing : Standing.on(day)) {
       Loan loan = standing.loan();
+      last.put(loan.tool(), loan);
       if (!standing.isBack()) {
         byTool.computeIfAbsent(loan.tool(), any -> new ArrayList<>(1)).add(loan);
       }
@@ -48,6 +50,11 @@ public final class AtHand {
   /** The tools a task needs that are not here on the day, by name. */
   public static List<String> lacking(Task task, Facts day) {
     return tools(task, day).filter(tool -> here(tool, day).isEmpty()).toList();
+  }
+
+  /** The loan of a tool that was written down last; empty where none ever was. */
+  public static Optional<Loan> last(String tool, Facts day) {
+    return Optional.ofNullable(FACT.on(day).last.get(tool));
   }
 
   /** The tools a task needs that are here and shall be back before a day. */

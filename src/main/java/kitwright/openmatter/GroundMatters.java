@@ -78,10 +78,7 @@ final class GroundMatters {
   }
 
   private OpenMatter absent(String tool, List<String> tasks) {
-    Optional<Loan> last =
-        now.ledger().borrowed().stream()
-            .filter(loan -> loan.tool().equals(tool))
-            .reduce((one, other) -> other);
+    Optional<Loan> last = AtHand.last(tool, now);
     return new OpenMatter(
         OpenMatter.Sort.TOOL,
         last.map(Loan::named).orElse("task " + tasks.get(0)),

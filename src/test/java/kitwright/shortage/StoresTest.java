@@ -184,6 +184,13 @@ class StoresTest {
         + (used.isEmpty() ? "" : "---\nday: 2026-02-20\nused: [" + used + "]\n---\n");
   }
 
+  private static int missingBolts(LookAhead ahead) {
+    return ahead.all().stream()
+        .filter(each -> each.thing().key().equals("kit bolt"))
+        .mapToInt(each -> each.missing().amount().intValue())
+        .sum();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -196,12 +203,7 @@ class StoresTest {
       })
   void whatWasBoughtServesOnceAndAsFarAsItIsLeftInItsBoxes(String used, int lacks) {
     LookAhead ahead = ahead("", 2, boxes(used, ""), Late.NOTHING);
-    int missing =
-        ahead.all().stream()
-            .filter(each -> each.thing().key().equals("kit bolt"))
-            .mapToInt(each -> each.missing().amount().intValue())
-            .sum();
-    assertThat(missing).isEqualTo(lacks);
+    assertThat(missingBolts(ahead)).isEqualTo(lacks);
   }
 
   @ParameterizedTest
@@ -220,12 +222,7 @@ class StoresTest {
             .replace("{id: a,", "{id: a, " + a + ",")
             .replace("{id: c,", "{id: c, " + (c.isEmpty() ? "" : c + ","));
     LookAhead ahead = ahead("", 2, kept, Late.NOTHING);
-    int missing =
-        ahead.all().stream()
-            .filter(each -> each.thing().key().equals("kit bolt"))
-            .mapToInt(each -> each.missing().amount().intValue())
-            .sum();
-    assertThat(missing).isEqualTo(lacks);
+    assertThat(missingBolts(ahead)).isEqualTo(lacks);
   }
 
   /** The same answer as the cuts and the rack give. */
