@@ -246,9 +246,7 @@ public final class Chances {
       return;
     }
     Optional<Part> safe = part(link.protectedPart(), Side.BUILT);
-    Optional<Section> pin =
-        section(Optional.of(link.sacrificial()))
-            .filter(weak -> weak.shape().filter(Section.Shape.BOLT::equals).isPresent());
+    Optional<Section> pin = section(Optional.of(link.sacrificial())).filter(Section::isBolt);
     Optional<Part> weak =
         pin.isPresent() ? safe : part(Optional.of(link.sacrificial()), Side.BUILT);
     double at = link.breaksAt().map(Quantity::base).orElse(0.0);

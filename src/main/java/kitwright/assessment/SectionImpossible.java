@@ -29,7 +29,7 @@ public final class SectionImpossible implements RecordRule<Section> {
     Materials materials = Materials.of(day.ledger());
     if (DrivenMethod.isDriven(section)) {
       DrivenMethod.of(section, materials, Factors.OnSide.none(), out);
-    } else if (section.shape().filter(shape -> shape == Section.Shape.BOLT).isPresent()) {
+    } else if (section.isBolt()) {
       BoltMethod.of(section, materials, Factors.OnSide.none(), out);
     } else {
       new Parts(materials, Factors.OnSide.none(), out).of(section);

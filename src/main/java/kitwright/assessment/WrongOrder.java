@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import kitwright.assessment.material.Materials;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Measure;
@@ -12,13 +11,10 @@ import kitwright.assessment.sheet.Row;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
-import kitwright.ledger.Section;
 import kitwright.mechanics.scatter.Chance;
-import kitwright.value.Ref;
 
 /** How likely it is that the protected part of a weak link breaks first. */
-record WrongOrder(
-    Assessment assessment, Function<Ref, Optional<Section>> sections, Materials materials) {
+record WrongOrder(Case of) {
   /** The chance of the wrong order that is allowed where the assessment does not say. */
   private static final double LIKELY = 0.01;
 
@@ -27,7 +23,7 @@ record WrongOrder(
     List<String> still = still(link);
     Optional<Chance> chance =
         still.isEmpty()
-            ? Chances.wrongOrder(assessment, sections, materials.branch())
+            ? Chances.wrongOrder(of.assessment(), of.sections(), of.materials().branch())
             : Optional.empty();
     chance
         .filter(one -> one.probability() <= most && one.most() > most)
@@ -50,12 +46,12 @@ record WrongOrder(
     List<String> still = new ArrayList<>();
     List<Material> parts =
         link.parts()
-            .flatMap(ref -> sections.apply(ref).stream())
+            .flatMap(ref -> of.sections().apply(ref).stream())
             .flatMap(Used::materials)
-            .flatMap(ref -> materials.material(ref).stream())
+            .flatMap(ref -> of.materials().material(ref).stream())
             .filter(one -> one.sort() != Material.Sort.GLUE)
             .toList();
-    parts.forEach(one -> materials.inputs().value(one, MaterialProperty.SCATTER));
+    parts.forEach(one -> of.inputs().value(one, MaterialProperty.SCATTER));
     parts.stream()
         .filter(one -> !(Materials.scatter(one) > 0))
         .map(

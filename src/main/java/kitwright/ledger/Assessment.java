@@ -72,7 +72,12 @@ public record Assessment(
     LAMINATE,
     TIMBER,
     BOLT,
-    EXTERNAL
+    EXTERNAL;
+
+    /** Whether it works out a beam. */
+    public boolean isOfBeam() {
+      return this == SECTION || this == TIMBER;
+    }
   }
 
   /** How a load lies along a part. */

@@ -44,6 +44,10 @@ public record Section(
     Optional<Notch> notch,
     Written at)
     implements Entry {
+  public boolean isBolt() {
+    return shape.filter(Shape.BOLT::equals).isPresent();
+  }
+
   /**
    * A notch over a support.
    *

@@ -160,8 +160,10 @@ public final class Comparison {
 
   /** The strength of a beam without a load is that of each way it may fail. */
   private List<Measure> measures(String key, Set<Measure> known) {
-    boolean beam = assessment.method() == Method.SECTION || assessment.method() == Method.TIMBER;
-    if (beam && key.equals("strength") && assessment.load().isEmpty() && !known.isEmpty()) {
+    if (assessment.method().isOfBeam()
+        && key.equals("strength")
+        && assessment.load().isEmpty()
+        && !known.isEmpty()) {
       return List.of(Measure.MOMENT_SAGGING, Measure.MOMENT_HOGGING, Measure.SHEAR);
     }
     return Measure.of(key, known);
