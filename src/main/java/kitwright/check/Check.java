@@ -52,6 +52,7 @@ import kitwright.money.RefundOfUnpaid;
 import kitwright.money.RefundUnlinked;
 import kitwright.money.SettlementUnbooked;
 import kitwright.money.SpendContradictory;
+import kitwright.money.SpendTwice;
 import kitwright.money.TaxBeyondAmount;
 import kitwright.network.BegunEarly;
 import kitwright.network.DaysOffOverlap;
@@ -205,6 +206,7 @@ public final class Check {
           new RateDoubtful(),
           new DepositOnWithdrawn(),
           new PaymentUnlinked(),
+          new SpendTwice(),
           new RateMissing(),
           new TaxBeyondAmount(),
           new PaidInFuture(),

@@ -7,6 +7,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Spend;
 import kitwright.spending.Refused;
+import kitwright.value.Days;
 
 /** Fires where more is refunded than was paid. */
 public final class RefundBeyondPayment implements Rule {
@@ -57,9 +58,11 @@ public final class RefundBeyondPayment implements Rule {
             + (each.left().signum() > 0 ? "only " + each.left().told() + " were" : "nothing was")
             + " paid on the line "
             + each.refund().line()
+            + " by "
+            + Days.named(each.refund().on())
             + " and not yet refunded.",
         follows(each),
-        "Name in “refunds” the payment that it gives back, or correct the amount.",
+        "Name in “refunds” the payment that it gives back, or correct its day or its amount.",
         List.of(each.refund().named()));
   }
 }

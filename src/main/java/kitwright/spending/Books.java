@@ -74,8 +74,14 @@ public final class Books {
     }
     orders.forEach(books::order);
     refunds.sort(BY_DAY);
-    refunds.stream().filter(each -> books.purchases.of(each).isPresent()).forEach(books::refund);
-    refunds.stream().filter(each -> books.purchases.of(each).isEmpty()).forEach(books::refund);
+    for (Spend refund : refunds) {
+      books.purchases.of(refund).ifPresent(purchase -> books.refund(refund, purchase));
+    }
+    refunds.removeIf(each -> books.purchases.of(each).isPresent());
+    if (!refunds.isEmpty()) {
+      SpentByDay byDay = new SpentByDay(books.valued, books.zero);
+      refunds.forEach(each -> books.refundOnLine(each, byDay));
+    }
     return books;
   }
 
@@ -166,14 +172,11 @@ public final class Books {
     return order.amount().minus(purchases.sum(paid, order)).max(nothing);
   }
 
-  private void refund(Spend spend) {
-    purchases
-        .of(spend)
-        .ifPresentOrElse(purchase -> refund(spend, purchase), () -> refundOnLine(spend));
-  }
-
-  private void refundOnLine(Spend spend) {
-    Money left = tally(valuing.line(spend.line().id())).spent().min(allSpent()).max(zero);
+  /** Of one that names nothing: from what was paid on its line by its day. */
+  private void refundOnLine(Spend spend, SpentByDay byDay) {
+    String line = valuing.line(spend.line().id());
+    Money byThen = byDay.on(line, spend.on());
+    Money left = byThen.min(tally(line).spent()).min(allSpent()).max(zero);
     Optional<Valued> all = value(spend, spend.amount());
     if (all.isEmpty()) {
       returned(new Returned(spend, Optional.empty(), spend.amount(), Optional.empty()));
@@ -186,7 +189,9 @@ public final class Books {
     Money granted = asked.min(left);
     Money came = Share.of(spend.amount(), granted, asked);
     returned(new Returned(spend, Optional.empty(), came, Optional.empty()));
-    take(granted.equals(asked) ? all.get() : all.get().counting(granted));
+    Valued counted = granted.equals(asked) ? all.get() : all.get().counting(granted);
+    byDay.add(counted);
+    take(counted);
   }
 
   private void returned(Returned each) {

@@ -187,4 +187,88 @@ class MoneyRulesTest {
             + "  - {id: q, on: 2026-02-09, line: a, what: q, amount: 300 EUR, state: paid}\n";
     assertThat(told(new PaymentUnlinked(), twice)).as("one order, one payment").hasSize(1);
   }
+
+  private static final String TWICE =
+      """
+      budget: [{line: a, title: A, amount: 900}, {line: b, title: B, amount: 900}]
+      kit: [{id: bolt, what: bolt, qty: 10}]
+      spending:
+        - {id: p, on: 2026-02-01, line: a, what: bolts and nuts, amount: 30 EUR, state: paid%s}
+        - {id: q, on: %s, line: %s, what: "%s", amount: %s, state: %s%s}
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      value = {
+        "\"\" | 2026-02-01 | a | Bolts  and nuts | 30.00 EUR | paid | \"\" | 1",
+        ", to: yard | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , to: Yard | 1",
+        ", to: yard | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | \"\" | 1", // nobody else
+        ", item: bolt | 2026-02-01 | a | M8 | 30 EUR | paid | , item: bolt | 1", // the same thing
+        ", item: bolt, qty: 5 | 2026-02-01 | a | M8 | 30 EUR | paid | , item: bolt, qty: 6 | 0",
+        "\"\" | 2026-02-02 | a | bolts and nuts | 30 EUR | paid | \"\" | 0",
+        "\"\" | 2026-02-01 | b | bolts and nuts | 30 EUR | paid | \"\" | 0", // half on each line
+        "\"\" | 2026-02-01 | a | bolts, invoice 2 | 30 EUR | paid | \"\" | 0",
+        "\"\" | 2026-02-01 | a | bolts and nuts | 30.01 EUR | paid | \"\" | 0",
+        "\"\" | 2026-02-01 | a | bolts and nuts | 30 EUR | ordered | \"\" | 0",
+        ", to: yard | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , to: smith | 0",
+        ", pays: o | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , pays: n | 0",
+        ", pays: o | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | \"\" | 1",
+        ", receipt: [1.jpg] | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , receipt: [2.jpg]"
+            + " | 0",
+        ", receipt: [1.jpg] | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , receipt: [1.jpg]"
+            + " | 1",
+        ", because: s | 2026-02-01 | a | bolts and nuts | 30 EUR | paid | , because: t | 0"
+      })
+  void whatIsWrittenDownTwiceIsAskedAbout(
+      String first,
+      String on,
+      String line,
+      String what,
+      String amount,
+      String state,
+      String second,
+      int told) {
+    String yaml = TWICE.formatted(first, on, line, what, amount, state, second);
+    assertThat(told(new SpendTwice(), yaml)).hasSize(told);
+  }
+
+  @Test
+  void ordersAndRefundsAreWrittenDownTwiceToo() {
+    String spends =
+        """
+        budget: [{line: a, title: A, amount: 900}]
+        spending:
+          - {id: p, on: 2026-01-20, line: a, what: mast, amount: 300 EUR, state: paid}
+          - {id: o, on: 2026-02-01, line: a, what: mast, amount: 30 EUR, state: ordered}
+          - {id: n, on: 2026-02-01, line: a, what: mast, amount: 30 EUR, state: ordered%s}
+          - {id: r, on: 2026-02-02, line: a, what: mast, amount: 30 EUR, state: refunded, refunds: p}
+          - {id: s, on: 2026-02-02, line: a, what: mast, amount: 30 EUR, state: refunded%s}
+        """;
+    assertThat(Sample.words(new SpendTwice(), spends.formatted("", "")))
+        .satisfiesExactlyInAnyOrder(
+            order -> assertThat(order).contains("30.00 EUR ordered on the same day"),
+            refund -> assertThat(refund).contains("30.00 EUR back on the same day"));
+    assertThat(told(new SpendTwice(), spends.formatted(", withdrawn: 2026-02-03", ", refunds: o")))
+        .as("one was given up, and each gives back something else")
+        .isEmpty();
+  }
+
+  @Test
+  void aRefundThatNamesNothingGivesBackNoMoreThanWasPaidOnItsLineByThen() {
+    String early =
+        """
+        budget: [{line: a, title: A, amount: 900}]
+        spending:
+          - {id: p, on: 2026-02-01, line: a, what: mast, amount: 5 EUR, state: paid}
+          - {id: r, on: 2026-02-02, line: a, what: mast, amount: 30 EUR, state: refunded}
+          - {id: q, on: 2026-02-03, line: a, what: boom, amount: 100 EUR, state: paid}
+        """;
+    assertThat(Sample.words(new RefundBeyondPayment(), early))
+        .singleElement()
+        .asString()
+        .contains("but only 5.00 EUR were paid on the line a by 2 February 2026 and not yet")
+        .contains("correct its day");
+  }
 }

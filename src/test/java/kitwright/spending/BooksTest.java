@@ -163,4 +163,46 @@ class BooksTest {
     assertThat(Books.on(day).belowZero()).extracting(Spend::id).containsExactly("n");
     assertThat(spent(day)).isEqualTo("60.00 EUR");
   }
+
+  private static String bare(String id, String on, String amount) {
+    return "id: %s, on: %s, state: refunded, amount: %s".formatted(id, on, amount);
+  }
+
+  /** Of 60 paid by 15 January 20 had come back by name, so 40 are left, and 10 after the 30. */
+  @Test
+  void whatNamesNothingGivesBackWhatItsLineHadPaidByThen() {
+    Facts day =
+        day(
+            FIRST,
+            SECOND,
+            refund("n", "p", "2026-01-12", "20"),
+            bare("r", "2026-01-15", "30"),
+            bare("s", "2026-01-16", "30"),
+            bare("t", "2026-01-20", "40"));
+    assertThat(Books.on(day).returned())
+        .extracting(each -> each.refund().id() + " " + each.came())
+        .containsExactly("n 20.00 EUR", "r 30.00 EUR", "s 10.00 EUR", "t 40.00 EUR");
+    assertThat(spent(day)).isEqualTo("0.00 EUR");
+    assertThat(spent(day(FIRST, bare("r", "2026-01-10", "30"))))
+        .as("nothing was paid by then")
+        .isEqualTo("60.00 EUR");
+  }
+
+  /** What names a payment comes first, though it came later: the line has no more to give. */
+  @Test
+  void whatNamesNothingLeavesWhatComesBackByNameLater() {
+    Facts day = day(FIRST, bare("r", "2026-01-15", "30"), refund("n", "p", "2026-01-18", "60"));
+    assertThat(spent(day)).isEqualTo("0.00 EUR");
+    assertThat(Books.on(day).refused())
+        .singleElement()
+        .satisfies(each -> assertThat(each.refund().id()).isEqualTo("r"));
+  }
+
+  /** An order is no money that could come back. */
+  @Test
+  void ofAnOrderNothingComesBackByItsLine() {
+    Facts day = day(ORDER, bare("r", "2026-01-15", "30"));
+    assertThat(spent(day)).isEqualTo("0.00 EUR");
+    assertThat(Books.on(day).refused().get(0).left()).hasToString("0.00 EUR");
+  }
 }
