@@ -11,6 +11,7 @@ import kitwright.openmatter.Ends;
 import kitwright.report.ahead.AheadReport;
 import kitwright.report.ahead.Outlook;
 import kitwright.report.ahead.WorkPicture;
+import kitwright.value.Nearest;
 
 /** Looks ahead: work, material, weather, and what follows if something is late. */
 final class AheadCommand implements Command {
@@ -91,8 +92,7 @@ final class AheadCommand implements Command {
   static Refusal unknown(String id, List<String> known) {
     return Refusal.unknown(
         "No delivery, claim, shortage, order or task has the id “" + id + "”.",
-        id,
-        known,
+        Nearest.to(id, known),
         "Look it up in the ledger.");
   }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import kitwright.finding.Wrapping;
 import kitwright.ledger.Fault;
+import kitwright.value.Nearest;
 import kitwright.value.Visible;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -156,8 +157,7 @@ final class CommandLineRun {
     }
     return Refusal.unknown(
         "There is no command “" + word + "”.",
-        word,
-        Commands.all().stream().map(Commands.Word::name).toList(),
+        Nearest.ofWords(word, Commands.all().stream().map(Commands.Word::name).toList()),
         "“kitwright --help” lists them.");
   }
 

@@ -15,6 +15,7 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Task;
 import kitwright.value.Decimal;
+import kitwright.value.Nearest;
 import kitwright.value.Ref;
 
 /** A deed with all that tells it, as a change of a record or as a new one. */
@@ -70,8 +71,7 @@ final class DeedRecord {
     if (!lines.contains(of)) {
       throw Refusal.unknown(
           "The " + claim.named() + " has no line “" + of + "”.",
-          of,
-          lines,
+          Nearest.to(of, lines),
           "Its lines are: " + String.join(", ", lines) + ".");
     }
     return new Change.Line("shortages", "shortage", of);

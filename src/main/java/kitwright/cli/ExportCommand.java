@@ -3,6 +3,7 @@ package kitwright.cli;
 import java.util.List;
 import java.util.Optional;
 import kitwright.edit.Export;
+import kitwright.value.Nearest;
 
 /** Prints records as a flat table. */
 final class ExportCommand implements Command {
@@ -46,8 +47,7 @@ final class ExportCommand implements Command {
     if (!tables.contains(table.get())) {
       throw Refusal.unknown(
           "There is no table “" + table.get() + "”.",
-          table.get(),
-          tables,
+          Nearest.ofWords(table.get(), tables),
           "“kitwright export” lists them.");
     }
     Export export = Export.of(Opened.of(options, session).ledger(session), table.get());

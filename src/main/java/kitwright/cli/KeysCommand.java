@@ -6,6 +6,8 @@ import java.util.stream.Stream;
 import kitwright.edit.KeyReference;
 import kitwright.edit.KeySchema;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Meant;
+import kitwright.value.Nearest;
 
 /** Prints what the keys of records mean. */
 final class KeysCommand implements Command {
@@ -53,8 +55,7 @@ final class KeysCommand implements Command {
         Stream.of(Kind.values()).map(kind -> kind.word().replace(' ', '-')).toList();
     return Refusal.unknown(
         "There is no kind of record “" + word + "”.",
-        word,
-        words,
+        Nearest.ofWords(word, words).or(() -> Meant.by(word, Kind.keys())),
         "The kinds are: " + String.join(", ", words) + ".");
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.edit.NewFiles;
+import kitwright.value.Nearest;
 
 /** Prints manual pages. */
 final class ManualCommand implements Command {
@@ -40,8 +41,9 @@ final class ManualCommand implements Command {
                         () ->
                             Refusal.unknown(
                                 "There is no command “" + word.get() + "”.",
-                                word.get(),
-                                Commands.all().stream().map(Commands.Word::name).toList(),
+                                Nearest.ofWords(
+                                    word.get(),
+                                    Commands.all().stream().map(Commands.Word::name).toList()),
                                 "“kitwright help” lists them."))));
     return CLEAN;
   }

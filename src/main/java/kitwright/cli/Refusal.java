@@ -1,6 +1,6 @@
 package kitwright.cli;
 
-import java.util.Collection;
+import java.util.Optional;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.value.Misread;
@@ -46,13 +46,11 @@ final class Refusal extends RuntimeException {
    * A name that nobody knows.
    *
    * @param what what is wrong
-   * @param known the names there are, of which the nearest is offered
+   * @param near the one that may have been meant
    * @param otherwise how to mend it where none is near
    */
-  static Refusal unknown(String what, String name, Collection<String> known, String otherwise) {
-    return new Refusal(
-        what,
-        Nearest.to(name, known).map(near -> "Did you mean “" + near + "”?").orElse(otherwise));
+  static Refusal unknown(String what, Optional<String> near, String otherwise) {
+    return new Refusal(what, near.map(each -> "Did you mean “" + each + "”?").orElse(otherwise));
   }
 
   /**
@@ -70,8 +68,7 @@ final class Refusal extends RuntimeException {
             () ->
                 unknown(
                     "There is no " + kind.word() + " “" + id + "”.",
-                    id,
-                    ledger.ids(kind),
+                    Nearest.to(id, ledger.ids(kind)),
                     otherwise));
   }
 

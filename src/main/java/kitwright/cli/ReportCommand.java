@@ -13,6 +13,7 @@ import kitwright.ledger.Ledger;
 import kitwright.report.Reports;
 import kitwright.report.words.Report;
 import kitwright.report.words.Sheet;
+import kitwright.value.Nearest;
 
 /** Writes reports. */
 final class ReportCommand implements Command {
@@ -65,8 +66,7 @@ final class ReportCommand implements Command {
             () ->
                 Refusal.unknown(
                     "There is no report “" + name + "”.",
-                    name,
-                    known,
+                    Nearest.ofWords(name, known),
                     "The reports are: " + String.join(", ", known) + "."));
   }
 

@@ -12,6 +12,7 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.finding.RulePage;
 import kitwright.report.words.Sheet;
+import kitwright.value.Nearest;
 
 /** Tells what rules protect against. */
 final class RulesCommand implements Command {
@@ -39,8 +40,7 @@ final class RulesCommand implements Command {
                 () ->
                     Refusal.unknown(
                         "There is no rule “" + rule + "”.",
-                        rule,
-                        RuleNames.all(),
+                        Nearest.ofWords(rule, RuleNames.all()),
                         "“kitwright rules” lists them all."));
     return new Sheet(
         rule + ".md",

@@ -15,6 +15,7 @@ import kitwright.ledger.Keys;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Layout;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Meant;
 import kitwright.value.Misread;
 import kitwright.value.Nearest;
 
@@ -215,7 +216,7 @@ public final class Answers {
       } else {
         throw new Misread(
             "“" + part + "” says no key of “" + key.name() + "”",
-            Nearest.to(name, names)
+            Meant.by(name, names)
                 .map(near -> "did you mean “" + near + "=…”?")
                 .orElse("write such as “" + example(key) + "”"));
       }

@@ -10,9 +10,9 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Layouts;
+import kitwright.ledger.Meant;
 import kitwright.ledger.SourceFile;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 import kitwright.yaml.YamlEdit;
 
 /**
@@ -79,7 +79,7 @@ public record Change(
       if (!known.contains(key)) {
         throw new Misread(
             "a " + kind.word() + " has no key “" + key + "”",
-            Nearest.to(key, known)
+            Meant.by(key, known)
                 .map(near -> "did you mean “" + near + "”?")
                 .orElse("use one of: " + String.join(", ", known)));
       }

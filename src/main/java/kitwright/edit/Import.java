@@ -16,9 +16,9 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Layout;
 import kitwright.ledger.Layouts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Meant;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -96,7 +96,7 @@ public final class Import {
       if (columns.containsKey(title) && !keys.containsKey(key)) {
         throw new Misread(
             "a " + kind.word() + " has no plain key “" + key + "”",
-            Nearest.to(key, keys.keySet())
+            Meant.by(key, List.copyOf(keys.keySet()))
                 .map(near -> "did you mean “" + near + "”?")
                 .orElse("use one of: " + String.join(", ", keys.keySet())));
       }

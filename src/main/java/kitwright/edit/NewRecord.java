@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Layouts;
+import kitwright.ledger.Meant;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 
 /**
  * A new record to be filled in: one file, every key with a word on what it means, those that may be
@@ -119,7 +119,7 @@ public final class NewRecord {
     known.remove(kind.key());
     throw new Misread(
         "a " + kind.word() + " has no key “" + key + "”",
-        Nearest.to(key, known)
+        Meant.by(key, known)
             .map(near -> "did you mean “" + near + "”?")
             .orElse("use one of: " + String.join(", ", known)));
   }

@@ -751,7 +751,7 @@ public final class Keys {
       if (slots[i] < 0) {
         Optional<CommaCut> cut =
             i == 0 ? Optional.empty() : CommaCut.of(entries.get(i - 1), entries.get(i));
-        faults.unknown(entries.get(i), cut, layout.names());
+        faults.unknown(entries.get(i), cut, layout);
       }
     }
   }

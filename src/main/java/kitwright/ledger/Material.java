@@ -131,7 +131,7 @@ public record Material(
     }
     throw new Misread(
         "“" + key + "” is no property of a material",
-        Nearest.to(key.replace(' ', '-'), known)
+        Nearest.ofWords(key.replace(' ', '-'), known)
             .map(near -> "write " + near)
             .orElse("write all, or one of: " + String.join(", ", known)));
   }

@@ -2,12 +2,10 @@ package kitwright.ledger;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.value.Misread;
-import kitwright.value.Nearest;
 import kitwright.value.Place;
 import kitwright.value.Word;
 import kitwright.yaml.Node;
@@ -93,9 +91,9 @@ final class RecordFaults {
         "Write one value, or [low, likely, high].");
   }
 
-  void unknown(Node.Entry entry, Optional<CommaCut> cut, List<String> known) {
+  void unknown(Node.Entry entry, Optional<CommaCut> cut, Layout form) {
     none = false;
-    out.add(cut.map(text -> text.finding(owner, records())).orElseGet(() -> unknown(entry, known)));
+    out.add(cut.map(text -> text.finding(owner, records())).orElseGet(() -> unknown(entry, form)));
   }
 
   void cut(CommaCut text) {
@@ -103,7 +101,7 @@ final class RecordFaults {
     out.add(text.finding(owner, records()));
   }
 
-  private Finding unknown(Node.Entry entry, List<String> known) {
+  private Finding unknown(Node.Entry entry, Layout form) {
     String key = entry.key().text();
     return new Finding(
         "key-unknown",
@@ -114,9 +112,7 @@ final class RecordFaults {
             + key
             + "”.",
         "The " + owner + " is left out of every sum and report.",
-        Nearest.to(key, known)
-            .map(near -> "Did you mean “" + near + "”?")
-            .orElse("The keys here are: " + String.join(", ", new TreeSet<>(known)) + "."),
+        Meant.mend(key, form, near -> source.get(near).isPresent()),
         records());
   }
 

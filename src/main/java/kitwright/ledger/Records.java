@@ -99,7 +99,7 @@ final class Records {
         key.at(),
         "“" + key.text() + "” names no kind of record.",
         "Nothing below it is read.",
-        Nearest.to(key.text(), Kind.keys())
+        Meant.by(key.text(), Kind.keys())
             .or(() -> byOne(key.text()))
             .map(near -> "Did you mean “" + near + "”?")
             .or(() -> ofLog(key.text()))
@@ -121,7 +121,7 @@ final class Records {
   /** Some write of one: {@code task}. */
   private static Optional<String> byOne(String text) {
     return Arrays.stream(Kind.values())
-        .filter(kind -> Nearest.to(text, List.of(kind.word())).isPresent())
+        .filter(kind -> Nearest.ofWords(text, List.of(kind.word())).isPresent())
         .map(Kind::key)
         .findFirst();
   }

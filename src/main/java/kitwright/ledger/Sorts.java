@@ -249,7 +249,7 @@ final class Sorts {
       List<String> all = words();
       throw new Misread(
           "“" + text + "” is not one of the words known here",
-          Nearest.to(text, all)
+          Nearest.ofWords(text, all)
               .map(near -> "did you mean “" + near + "”? The words are: " + String.join(", ", all))
               .orElse("use one of: " + String.join(", ", all)));
     }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Set;
+import kitwright.value.English;
 
 /**
  * English words that people and firms are called by too. Such a word is a name where it is written
@@ -16,7 +17,7 @@ import java.util.Set;
  */
 record CommonWords(Set<String> english, Set<String> firms) {
   static CommonWords read() {
-    Set<String> english = words("english");
+    Set<String> english = new HashSet<>(English.words());
     english.addAll(words("names"));
     return new CommonWords(english, words("firms"));
   }

@@ -280,10 +280,45 @@ class ReadingTest {
         .satisfies(n -> assertThat(Decimal.print(n)).isEqualTo("100"));
   }
 
+  private static final List<String> WORDS =
+      List.of(
+          "received",
+          "from",
+          "tool",
+          "dew-margin",
+          "expected",
+          "due",
+          "rate",
+          "worth",
+          "load",
+          "grain",
+          "reason",
+          "not-structural");
+
   @ParameterizedTest
   @CsvSource({"borowed, borrowed", "kiit, kit", "duw, due", "sheeet, sheet"})
   void theNearestWordIsOffered(String wrong, String right) {
     assertThat(Nearest.to(wrong, List.of("kit", "borrowed", "due", "sheet"))).hasValue(right);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "recieved, received",
+    "receive, received",
+    "form, from",
+    "tools, tool",
+    "margin, dew-margin",
+    "expceted, expected",
+    "duw, due"
+  })
+  void aMisspeltWordOfTheProgramIsAnsweredWithTheNearest(String wrong, String right) {
+    assertThat(Nearest.ofWords(wrong, WORDS)).hasValue(right);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"date", "width", "lead", "rain", "crate", "resin", "toll", "structural"})
+  void aWordThatIsRightInItselfIsAnsweredWithNone(String word) {
+    assertThat(Nearest.ofWords(word, WORDS)).isEmpty();
   }
 
   @Test

@@ -125,7 +125,7 @@ public final class BoltMethod {
       faults.add(
           name.at(),
           "A bolt has no dimension “" + name + "”",
-          Nearest.to(name.id(), DIMENSIONS)
+          Nearest.ofWords(name.id(), DIMENSIONS)
               .map(near -> "Did you mean “" + near + "”?")
               .orElse("It has: " + String.join(", ", DIMENSIONS) + "."));
     }

@@ -46,7 +46,7 @@ record Measures(Map<String, Double> lengths, double count) {
       faults.add(
           name.at(),
           "It has no dimension “" + name + "”",
-          Nearest.to(name.id(), known)
+          Nearest.ofWords(name.id(), known)
               .map(near -> "Did you mean “" + near + "”?")
               .orElse("It has: " + String.join(", ", known) + "."));
       return;

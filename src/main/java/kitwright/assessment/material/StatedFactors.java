@@ -85,7 +85,7 @@ record StatedFactors(Assessment assessment, List<String> lacking) {
           "“"
               + name
               + "” is no factor"
-              + Nearest.to(name.id(), KnockDown.For.words())
+              + Nearest.ofWords(name.id(), KnockDown.For.words())
                   .map(near -> ": did you mean “" + near + "”?")
                   .orElse("; there are " + String.join(", ", KnockDown.For.words())));
       return Optional.empty();

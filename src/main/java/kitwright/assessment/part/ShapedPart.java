@@ -187,7 +187,7 @@ public final class ShapedPart {
       faults.add(
           name.at(),
           "The shape has no dimension “" + name + "”",
-          Nearest.to(name.id(), needs.stream().sorted().toList())
+          Nearest.ofWords(name.id(), needs.stream().sorted().toList())
               .map(near -> "Did you mean “" + near + "”?")
               .orElse("It has: " + String.join(", ", needs.stream().sorted().toList()) + "."));
     } else if (value.unit().dimension() != wanted) {
