@@ -134,12 +134,13 @@ public final class Meant {
 
   /** The one of some keys that a word means, or misspells. */
   public static Optional<String> by(String word, List<String> keys) {
-    return called(word, keys).or(() -> Nearest.ofWords(word, keys));
+    return called(word, keys)
+        .or(() -> called(word + "s", keys))
+        .or(() -> Nearest.ofWords(word, keys));
   }
 
   private static Optional<String> called(String word, List<String> keys) {
-    String small = word.toLowerCase(Locale.ROOT);
-    return KEYS.getOrDefault(small, KEYS.getOrDefault(small + "s", List.of())).stream()
+    return KEYS.getOrDefault(word.toLowerCase(Locale.ROOT), List.of()).stream()
         .filter(keys::contains)
         .findFirst();
   }
