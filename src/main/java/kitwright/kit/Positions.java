@@ -37,11 +37,6 @@ public final class Positions {
     return FACT.on(day);
   }
 
-  /** Counts, uses and promises up to the end of a day. */
-  public static Positions of(Ledger ledger, LocalDate day) {
-    return of(ledger, Headways.of(ledger, day), day);
-  }
-
   private static Positions of(Ledger ledger, Headways headways, LocalDate day) {
     Tallies tallies = new Tallies(ledger, headways);
     return new Positions(day, tallies.items(), tallies.stock());

@@ -9,21 +9,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kitwright.ledger.Ledger;
+import kitwright.numbers.Ranks;
 import kitwright.value.Money;
 import kitwright.value.ThreePoint;
 
 /** Where the build may end, from many simulated ends, and what makes it uncertain. */
 public final class CostRange {
-  /** 95 % of a normal distribution lie within so many standard deviations. */
-  private static final double TWO_SIDED_95 = 1.959964;
-
   private final double[] sorted;
-  private final long seed;
   private final List<Contribution> contributions;
 
-  private CostRange(double[] sorted, long seed, List<Contribution> contributions) {
+  private CostRange(double[] sorted, List<Contribution> contributions) {
     this.sorted = sorted;
-    this.seed = seed;
     this.contributions = contributions;
   }
 
@@ -36,27 +32,19 @@ public final class CostRange {
   public record Contribution(CostItem item, double share) {}
 
   /**
-   * A share found by counting runs.
-   *
-   * @param share 0 to 1
-   * @param error its standard error, √(share (1 − share) / runs)
-   */
-  public record Chance(double share, double error) {}
-
-  /**
    * The amount that a share of the runs stayed within.
    *
-   * @param from lower end of the 95 % interval that sampling leaves, by order statistics
+   * @param from lower end of the 95 % interval that sampling leaves, by {@link Ranks}
    * @param to upper end of it
    */
-  public record Quantile(double share, double amount, double from, double to) {
+  public record Quantile(double amount, double from, double to) {
     /** The amount as money. */
     public Money money(Currency currency) {
       return Money.rounded(BigDecimal.valueOf(amount), currency);
     }
   }
 
-  static CostRange of(double[] ends, long seed, List<Contribution> contributions) {
+  static CostRange of(double[] ends, List<Contribution> contributions) {
     double[] sorted = ends.clone();
     Arrays.sort(sorted);
     List<Contribution> ranked = new ArrayList<>(contributions);
@@ -64,7 +52,7 @@ public final class CostRange {
         Comparator.comparingDouble(Contribution::share)
             .reversed()
             .thenComparing(each -> each.item().what()));
-    return new CostRange(sorted, seed, List.copyOf(ranked));
+    return new CostRange(sorted, List.copyOf(ranked));
   }
 
   /** The range of the final cost on the day of an account, with the usual runs and seed. */
@@ -119,44 +107,18 @@ public final class CostRange {
     return sorted.length;
   }
 
-  public long seed() {
-    return seed;
-  }
-
-  /** Mean of the ends. */
-  public double mean() {
-    return Arrays.stream(sorted).average().orElse(0);
-  }
-
-  /** Standard deviation of the ends. */
-  public double deviation() {
-    double mean = mean();
-    double squares = Arrays.stream(sorted).map(end -> (end - mean) * (end - mean)).sum();
-    return sorted.length < 2 ? 0 : Math.sqrt(squares / (sorted.length - 1));
-  }
-
   /**
    * The amount that a share of the runs stayed within.
    *
    * @param share more than 0, at most 1
-   * @see "David and Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1"
    */
   public Quantile within(double share) {
-    if (!(share > 0 && share <= 1)) {
-      throw new IllegalArgumentException("a share lies between 0 and 1: " + share);
-    }
-    double rank = share * runs();
-    double spread = TWO_SIDED_95 * Math.sqrt(rank * (1 - share));
-    return new Quantile(share, ranked(rank), ranked(rank - spread), ranked(rank + spread + 1));
-  }
-
-  private double ranked(double rank) {
-    int index = (int) Math.ceil(rank) - 1;
-    return sorted[Math.max(0, Math.min(runs() - 1, index))];
+    Ranks ranks = Ranks.of(share, runs());
+    return new Quantile(sorted[ranks.at()], sorted[ranks.from()], sorted[ranks.to()]);
   }
 
   /** The chance that the build ends at this amount or below, to the half of a minor unit. */
-  public Chance chanceWithin(Money amount) {
+  public double chanceWithin(Money amount) {
     double limit = amount.amount().doubleValue() + halfUnit(amount.currency());
     int low = 0;
     int high = runs();
@@ -168,8 +130,7 @@ public final class CostRange {
         high = middle;
       }
     }
-    double share = (double) low / runs();
-    return new Chance(share, Math.sqrt(share * (1 - share) / runs()));
+    return (double) low / runs();
   }
 
   private static double halfUnit(Currency currency) {

@@ -159,6 +159,6 @@ public final class CostSimulation {
       contributions.add(
           new CostRange.Contribution(items.get(i), variance > 0 ? covariance / variance : 0));
     }
-    return CostRange.of(ends, seed, contributions);
+    return CostRange.of(ends, contributions);
   }
 }

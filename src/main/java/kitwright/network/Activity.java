@@ -31,19 +31,6 @@ public record Activity(
     }
   }
 
-  /** A task not begun, without cure wait, free to begin at once. */
-  public static Activity of(String id, Estimate takes) {
-    return new Activity(id, id, takes, Duration.ZERO, Headway.WAITING, Optional.empty(), List.of());
-  }
-
-  public Activity curing(Duration wait) {
-    return new Activity(id, what, takes, wait, headway, notBefore, away);
-  }
-
-  public Activity at(Headway now) {
-    return new Activity(id, what, takes, cure, now, notBefore, away);
-  }
-
   /** The same, held at least until {@code day}. */
   public Activity heldUntil(LocalDate day) {
     Optional<LocalDate> later = notBefore.filter(day::isBefore).or(() -> Optional.of(day));

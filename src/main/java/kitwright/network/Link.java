@@ -13,9 +13,4 @@ public record Link(String before, String after, long lag) {
       throw new IllegalArgumentException("a lag is never negative: " + lag);
     }
   }
-
-  /** A link without lag. */
-  public static Link of(String before, String after) {
-    return new Link(before, after, 0);
-  }
 }

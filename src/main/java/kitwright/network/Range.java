@@ -3,12 +3,10 @@ package kitwright.network;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import kitwright.numbers.Ranks;
 
 /** What a simulation found: when the build ends, and which tasks decide it how often. */
 public final class Range {
-  /** 95 % of a normal distribution lie within so many standard deviations. */
-  private static final double TWO_SIDED_95 = 1.959964;
-
   private final Network network;
   private final long seed;
   private final long[] clocks;
@@ -44,12 +42,11 @@ public final class Range {
   /**
    * The moment by which a share of the runs had ended.
    *
-   * @param share 0 to 1
    * @param at the moment
-   * @param from lower end of the 95 % interval that sampling leaves, by order statistics
+   * @param from lower end of the 95 % interval that sampling leaves, by {@link Ranks}
    * @param to upper end of it
    */
-  public record Quantile(double share, LocalDateTime at, LocalDateTime from, LocalDateTime to) {}
+  public record Quantile(LocalDateTime at, LocalDateTime from, LocalDateTime to) {}
 
   public int runs() {
     return clocks.length;
@@ -63,20 +60,14 @@ public final class Range {
    * The moment by which a share of the runs had ended.
    *
    * @param share more than 0, at most 1
-   * @see "David and Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1 (from memory)"
    */
   public Quantile by(double share) {
-    if (!(share > 0 && share <= 1)) {
-      throw new IllegalArgumentException("a share lies between 0 and 1: " + share);
-    }
-    double rank = share * runs();
-    double spread = TWO_SIDED_95 * Math.sqrt(rank * (1 - share));
-    return new Quantile(share, ranked(rank), ranked(rank - spread), ranked(rank + spread + 1));
+    Ranks ranks = Ranks.of(share, runs());
+    return new Quantile(moment(ranks.at()), moment(ranks.from()), moment(ranks.to()));
   }
 
-  private LocalDateTime ranked(double rank) {
-    int index = (int) Math.ceil(rank) - 1;
-    return WorkCalendar.moment(clocks[Math.max(0, Math.min(runs() - 1, index))]);
+  private LocalDateTime moment(int rank) {
+    return WorkCalendar.moment(clocks[rank]);
   }
 
   /** The chance that all is ready by midnight after that day. */

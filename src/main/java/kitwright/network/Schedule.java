@@ -1,6 +1,5 @@
 package kitwright.network;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -102,20 +101,19 @@ public final class Schedule {
     return WorkCalendar.lastDay(end());
   }
 
-  /** Working time from today to the end. */
-  public Duration length() {
-    return Duration.ofMinutes(early.end - passes.today);
-  }
-
   /** Working time between the end and the closing of a wanted day; negative if the end is later. */
   public Slack marginTo(LocalDate wanted) {
     return slack(passes.calendar.worked(passes.calendar.closing(wanted)) - early.end);
   }
 
+  /** Working minutes from today to the end. */
+  long length() {
+    return early.end - passes.today;
+  }
+
   /** The classical normal estimate of the end, along the critical chain. */
   public Pert pert() {
-    return new Pert(
-        passes.calendar, passes.today, early.end - passes.today, Chain.variance(passes, early));
+    return new Pert(passes.calendar, passes.today, length(), Chain.variance(passes, early));
   }
 
   private Slack slack(long minutes) {

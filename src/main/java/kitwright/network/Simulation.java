@@ -45,13 +45,8 @@ public final class Simulation {
     hits = new int[(runs + BLOCK - 1) / BLOCK][];
   }
 
-  /** The usual number of runs with the usual seed; of a very long plan fewer. */
-  public static Range run(Network network, WorkCalendar calendar, LocalDate today) {
-    return run(network, calendar, today, done -> {});
-  }
-
   /**
-   * The same, telling as it goes on.
+   * The usual number of runs with the usual seed; of a very long plan fewer.
    *
    * @param told is given the share of the runs that are done, 0 to 1; from any thread
    */
@@ -71,12 +66,7 @@ public final class Simulation {
    * @param runs how often, at least once
    * @param seed fixes the draws
    */
-  public static Range run(
-      Network network, WorkCalendar calendar, LocalDate today, int runs, long seed) {
-    return run(network, calendar, today, runs, seed, done -> {});
-  }
-
-  private static Range run(
+  static Range run(
       Network network,
       WorkCalendar calendar,
       LocalDate today,

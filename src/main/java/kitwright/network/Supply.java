@@ -41,24 +41,6 @@ public record Supply(
     keptFor = Set.copyOf(keptFor);
   }
 
-  /** Counted and at hand for every task. */
-  public static Supply atHand(String id, String item, BigDecimal amount) {
-    return new Supply(id, item, amount, Optional.empty(), Set.of(), Sureness.COUNTED);
-  }
-
-  /** Expected on a day, for every task. */
-  public static Supply due(String id, String item, BigDecimal amount, LocalDate day) {
-    return new Supply(id, item, amount, Optional.of(day), Set.of(), Sureness.EXPECTED);
-  }
-
-  public Supply keptFor(Set<String> tasks) {
-    return new Supply(id, item, amount, arrives, tasks, sureness);
-  }
-
-  public Supply known(Sureness how) {
-    return new Supply(id, item, amount, arrives, keptFor, how);
-  }
-
   boolean isThereOn(LocalDate day) {
     return arrives.filter(day::isBefore).isEmpty();
   }

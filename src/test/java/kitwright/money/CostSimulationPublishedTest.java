@@ -29,12 +29,11 @@ class CostSimulationPublishedTest {
   void theExampleComesOut(String what, double at, double value, double allow, String how) {
     double found =
         switch (what) {
-          case "mean" -> RANGE.mean();
-          case "deviation" -> RANGE.deviation();
+          case "mean" -> Costs.mean(RANGE);
+          case "deviation" -> Costs.deviation(RANGE);
           case "chance" ->
-              RANGE
-                  .chanceWithin(Money.rounded(BigDecimal.valueOf(at), Currency.getInstance("EUR")))
-                  .share();
+              RANGE.chanceWithin(
+                  Money.rounded(BigDecimal.valueOf(at), Currency.getInstance("EUR")));
           default -> RANGE.within(at).amount();
         };
     assertThat(found).as(what + " " + at + ", " + how).isCloseTo(value, within(allow));

@@ -31,13 +31,13 @@ class NettingProperties {
         needs.add(new Need("t" + i, item(random), amount(random, 1), on));
       }
       for (int i = 1 + random.nextInt(12); i > 0; i--) {
-        Supply supply = Supply.atHand("s" + i, item(random), amount(random, 0));
+        Supply supply = Supplies.atHand("s" + i, item(random), amount(random, 0));
         if (random.nextBoolean()) {
           LocalDate on = TODAY.plusDays(random.nextInt(60));
-          supply = Supply.due("s" + i, supply.item(), supply.amount(), on);
+          supply = Supplies.due("s" + i, supply.item(), supply.amount(), on);
         }
         Set<String> tasks = Set.of("t" + random.nextInt(20), "u" + random.nextInt(20));
-        supplies.add(random.nextInt(3) == 0 ? supply.keptFor(tasks) : supply);
+        supplies.add(random.nextInt(3) == 0 ? Supplies.keptFor(supply, tasks) : supply);
       }
       return new Drawn(needs, supplies);
     }

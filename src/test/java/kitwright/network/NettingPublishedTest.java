@@ -66,7 +66,7 @@ class NettingPublishedTest {
       Netting netting =
           Netting.of(
               List.of(new Need("t", ITEM, gross, week(4))),
-              List.of(Supply.atHand("s", ITEM, BigDecimal.valueOf(atHand))),
+              List.of(Supplies.atHand("s", ITEM, BigDecimal.valueOf(atHand))),
               Map.of(ITEM, 7),
               Calendars.MONDAY);
       gross = netting.orders().get(0).amount();
@@ -96,14 +96,14 @@ class NettingPublishedTest {
   private static Netting net(String name, int onHand, Map<String, Integer> leadDays) {
     List<Need> needs = new ArrayList<>();
     List<Supply> supplies = new ArrayList<>();
-    supplies.add(Supply.atHand("stock", ITEM, BigDecimal.valueOf(onHand)));
+    supplies.add(Supplies.atHand("stock", ITEM, BigDecimal.valueOf(onHand)));
     for (int i = 0; i < 8; i++) {
       BigDecimal gross = weeks(name, "gross").get(i);
       if (gross.signum() > 0) {
         needs.add(new Need("w" + i, ITEM, gross, week(i)));
       }
       if (isPrinted(name, "receipt")) {
-        supplies.add(Supply.due("r" + i, ITEM, weeks(name, "receipt").get(i), week(i)));
+        supplies.add(Supplies.due("r" + i, ITEM, weeks(name, "receipt").get(i), week(i)));
       }
     }
     return Netting.of(needs, supplies, leadDays, Calendars.MONDAY);

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("late", 6, 9), need("early", 6, 2)),
-            Supply.atHand("s", "ply", new BigDecimal(8)));
+            Supplies.atHand("s", "ply", new BigDecimal(8)));
     assertThat(netting.covers())
         .extracting(cover -> cover.need().task() + " short " + cover.shortOnTheDay())
         .containsExactly("early short 0", "late short 4");
@@ -30,7 +31,7 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("b", 5, 2), need("a", 5, 2)),
-            Supply.atHand("s", "ply", new BigDecimal(5)));
+            Supplies.atHand("s", "ply", new BigDecimal(5)));
     assertThat(netting.stopped()).containsExactly("b");
   }
 
@@ -39,7 +40,7 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("other", 5, 1), need("mine", 5, 8)),
-            Supply.atHand("kept", "ply", new BigDecimal(7)).keptFor(Set.of("mine")));
+            Supplies.keptFor(Supplies.atHand("kept", "ply", new BigDecimal(7)), Set.of("mine")));
     assertThat(netting.stopped()).containsExactly("other");
     assertThat(netting.readyDays()).containsOnlyKeys("mine");
   }
@@ -49,8 +50,8 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("mine", 5, 1), need("other", 5, 8)),
-            Supply.atHand("free", "ply", new BigDecimal(5)),
-            Supply.atHand("kept", "ply", new BigDecimal(5)).keptFor(Set.of("mine")));
+            Supplies.atHand("free", "ply", new BigDecimal(5)),
+            Supplies.keptFor(Supplies.atHand("kept", "ply", new BigDecimal(5)), Set.of("mine")));
     assertThat(netting.covers()).allMatch(cover -> cover.shortOnTheDay().signum() == 0);
   }
 
@@ -59,8 +60,8 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("a", 5, 2)),
-            Supply.atHand("s", "ply", new BigDecimal(2)),
-            Supply.due("r", "ply", new BigDecimal(9), TODAY.plusDays(20)));
+            Supplies.atHand("s", "ply", new BigDecimal(2)),
+            Supplies.due("r", "ply", new BigDecimal(9), TODAY.plusDays(20)));
     Cover cover = netting.covers().get(0);
     assertThat(cover.shortOnTheDay()).isEqualByComparingTo("3");
     assertThat(cover.missing()).isZero();
@@ -102,8 +103,14 @@ class NettingTest {
     Netting netting =
         net(
             List.of(need("a", 5, 2), need("b", 5, 3)),
-            Supply.atHand("box", "ply", new BigDecimal(9)).known(Supply.Sureness.UNCOUNTED),
-            Supply.atHand("shelf", "ply", new BigDecimal(5)));
+            new Supply(
+                "box",
+                "ply",
+                new BigDecimal(9),
+                Optional.empty(),
+                Set.of(),
+                Supply.Sureness.UNCOUNTED),
+            Supplies.atHand("shelf", "ply", new BigDecimal(5)));
     assertThat(netting.covers())
         .extracting(
             cover ->
@@ -115,7 +122,7 @@ class NettingTest {
   @Test
   void impossibleValuesAreRefused() {
     assertThatThrownBy(() -> need("a", 0, 1)).hasMessageContaining("more than nothing");
-    assertThatThrownBy(() -> Supply.atHand("s", "ply", new BigDecimal(-1)))
+    assertThatThrownBy(() -> Supplies.atHand("s", "ply", new BigDecimal(-1)))
         .hasMessageContaining("never negative");
   }
 

@@ -37,7 +37,7 @@ class NetworkPublishedTest {
   @CsvFileSource(resources = "worked-chains.csv", useHeadersInDisplayName = true)
   void theWorkedNetworksHaveTheirPublishedLengthAndChain(String name, long days, String chain) {
     Schedule schedule = schedule("worked-networks.csv", name);
-    assertThat(schedule.length().toDays()).isEqualTo(days);
+    assertThat(Works.length(schedule).toDays()).isEqualTo(days);
     assertThat(schedule.all().stream().filter(Planned::critical).map(Planned::id))
         .contains(chain.split(" "));
   }
@@ -64,7 +64,8 @@ class NetworkPublishedTest {
   void theClassicalChanceIsAsPublished(
       String name, double mean, double variance, long days, double chance, String how) {
     Schedule schedule = schedule("three-point-networks.csv", name);
-    assertThat(schedule.length().toMinutes() / (double) WorkCalendar.CLOCK_DAY).isEqualTo(mean);
+    assertThat(Works.length(schedule).toMinutes() / (double) WorkCalendar.CLOCK_DAY)
+        .isEqualTo(mean);
     double classical = schedule.pert().chanceBy(Calendars.MONDAY.plusDays(days - 1));
     assertThat(classical)
         .isCloseTo(
@@ -78,7 +79,8 @@ class NetworkPublishedTest {
   @Test
   void aNearlyCriticalChainMakesTheClassicalChanceTooGood() {
     Schedule schedule = schedule("three-point-networks.csv", "P3");
-    Range range = Simulation.run(schedule.network(), Calendars.THE_CLOCK, Calendars.MONDAY);
+    Range range =
+        Simulation.run(schedule.network(), Calendars.THE_CLOCK, Calendars.MONDAY, done -> {});
     assertThat(range.criticality("D").share()).isBetween(0.1, 0.5);
     Range.Chance simulated = range.chanceBy(Calendars.MONDAY.plusDays(16));
     double classical = schedule.pert().chanceBy(Calendars.MONDAY.plusDays(16));
@@ -108,14 +110,14 @@ class NetworkPublishedTest {
     List<Map<String, String>> rows =
         Table.read(table).stream().filter(row -> cell(row, "case").equals(name)).toList();
     List<Activity> tasks =
-        rows.stream().map(row -> Activity.of(cell(row, "task"), estimate(row))).toList();
+        rows.stream().map(row -> Works.of(cell(row, "task"), estimate(row))).toList();
     List<Link> links =
         rows.stream()
             .flatMap(
                 row ->
                     Arrays.stream(cell(row, "after").split(" "))
                         .filter(before -> !before.isEmpty())
-                        .map(before -> Link.of(before, cell(row, "task"))))
+                        .map(before -> Works.link(before, cell(row, "task"))))
             .toList();
     return Schedule.of(Network.of(tasks, links), Calendars.THE_CLOCK, Calendars.MONDAY);
   }

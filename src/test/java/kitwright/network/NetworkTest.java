@@ -21,10 +21,10 @@ class NetworkTest {
         Network.of(
             tasks("sand", "coat", "glue", "plane"),
             List.of(
-                Link.of("plane", "glue"),
-                Link.of("glue", "sand"),
-                Link.of("sand", "coat"),
-                Link.of("coat", "glue")));
+                Works.link("plane", "glue"),
+                Works.link("glue", "sand"),
+                Works.link("sand", "coat"),
+                Works.link("coat", "glue")));
     assertThat(network.faults())
         .containsExactly(new NetworkFault(LOOP, List.of("coat", "glue", "sand")));
     assertThat(network.inOrder()).containsExactly("plane", "coat", "glue", "sand");
@@ -35,7 +35,11 @@ class NetworkTest {
     Network network =
         Network.of(
             tasks("a", "b", "c", "d"),
-            List.of(Link.of("a", "b"), Link.of("b", "a"), Link.of("c", "d"), Link.of("d", "c")));
+            List.of(
+                Works.link("a", "b"),
+                Works.link("b", "a"),
+                Works.link("c", "d"),
+                Works.link("d", "c")));
     assertThat(network.faults())
         .containsExactly(
             new NetworkFault(LOOP, List.of("a", "b")), new NetworkFault(LOOP, List.of("c", "d")));
@@ -45,7 +49,8 @@ class NetworkTest {
   void whatWaitsForALoopIsNotPartOfIt() {
     Network network =
         Network.of(
-            tasks("a", "b", "c"), List.of(Link.of("b", "c"), Link.of("c", "b"), Link.of("c", "a")));
+            tasks("a", "b", "c"),
+            List.of(Works.link("b", "c"), Works.link("c", "b"), Works.link("c", "a")));
     assertThat(network.faults()).containsExactly(new NetworkFault(LOOP, List.of("b", "c")));
     assertThat(network.inOrder()).containsExactly("b", "c", "a");
   }
@@ -55,7 +60,7 @@ class NetworkTest {
     Network network =
         Network.of(
             tasks("a", "b", "b"),
-            List.of(Link.of("a", "a"), Link.of("a", "ghost"), Link.of("a", "b")));
+            List.of(Works.link("a", "a"), Works.link("a", "ghost"), Works.link("a", "b")));
     assertThat(network.faults())
         .containsExactly(
             new NetworkFault(SAME_ID, List.of("b")),
@@ -72,8 +77,8 @@ class NetworkTest {
     IntStream.range(0, 20_000)
         .forEach(
             i -> {
-              tasks.add(Activity.of("t" + i, Estimate.fixed(1)));
-              links.add(Link.of("t" + i, "t" + (i + 1) % 20_000));
+              tasks.add(Works.of("t" + i, Estimate.fixed(1)));
+              links.add(Works.link("t" + i, "t" + (i + 1) % 20_000));
             });
     Network network = Network.of(tasks, links);
     assertThat(network.faults())
@@ -96,6 +101,6 @@ class NetworkTest {
   }
 
   private static List<Activity> tasks(String... ids) {
-    return Arrays.stream(ids).map(id -> Activity.of(id, Estimate.fixed(60))).toList();
+    return Arrays.stream(ids).map(id -> Works.of(id, Estimate.fixed(60))).toList();
   }
 }

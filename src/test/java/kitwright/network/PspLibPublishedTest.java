@@ -26,7 +26,7 @@ class PspLibPublishedTest {
     try (Stream<Path> all = Files.list(folder())) {
       for (Path file : all.filter(f -> f.toString().endsWith(".sm")).sorted().toList()) {
         List<String> lines = Files.readAllLines(file, StandardCharsets.US_ASCII);
-        long length = schedule(lines).length().toDays();
+        long length = Works.length(schedule(lines)).toDays();
         assertThat(length).as(file.toString()).isEqualTo(mpmTime(lines));
         sum += length;
         files++;
@@ -41,7 +41,7 @@ class PspLibPublishedTest {
     for (Map<String, String> row : Table.read("psplib-j30.csv")) {
       Path file = folder().resolve(row.get("file") + ".sm");
       Schedule schedule = schedule(Files.readAllLines(file, StandardCharsets.US_ASCII));
-      assertThat(schedule.length().toDays()).isEqualTo(number(row, "mpm"));
+      assertThat(Works.length(schedule).toDays()).isEqualTo(number(row, "mpm"));
       assertThat(schedule.all().stream().filter(Planned::critical).count())
           .isEqualTo(number(row, "critical"));
       assertThat(schedule.all().stream().mapToLong(each -> each.total().wholeDays()).sum())
@@ -72,12 +72,12 @@ class PspLibPublishedTest {
     int arcs = indexOf(lines, "jobnr.    #modes") + 1;
     for (String line : lines.subList(arcs, indexOf(lines, "REQUESTS/DURATIONS") - 1)) {
       List<Long> row = numbers(line);
-      row.stream().skip(3).forEach(after -> links.add(Link.of("j" + row.get(0), "j" + after)));
+      row.stream().skip(3).forEach(after -> links.add(Works.link("j" + row.get(0), "j" + after)));
     }
     int jobs = indexOf(lines, "REQUESTS/DURATIONS") + 3;
     for (String line : lines.subList(jobs, indexOf(lines, "RESOURCEAVAILABILITIES") - 1)) {
       List<Long> row = numbers(line);
-      tasks.add(Activity.of("j" + row.get(0), Estimate.fixed(Calendars.days(row.get(2)))));
+      tasks.add(Works.of("j" + row.get(0), Estimate.fixed(Calendars.days(row.get(2)))));
     }
     return Schedule.of(Network.of(tasks, links), Calendars.THE_CLOCK, Calendars.MONDAY);
   }

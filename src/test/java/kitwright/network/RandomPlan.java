@@ -38,14 +38,14 @@ record RandomPlan(List<Activity> tasks, List<Link> links) {
     List<Activity> tasks = new ArrayList<>();
     List<Link> links = new ArrayList<>();
     for (int i = 0; i < size; i++) {
-      Activity task = Activity.of(name(i), Estimate.fixed(random.nextInt(1500)));
+      Activity task = Works.of(name(i), Estimate.fixed(random.nextInt(1500)));
       if (random.nextInt(10) < liveliness) {
-        task = task.curing(Duration.ofMinutes(random.nextInt(4000)));
+        task = Works.curing(task, Duration.ofMinutes(random.nextInt(4000)));
       }
       if (random.nextInt(10) < liveliness) {
         task = task.heldUntil(Calendars.MONDAY.plusDays(random.nextInt(30)));
       }
-      tasks.add(random.nextInt(20) < liveliness ? task.at(headway(random)) : task);
+      tasks.add(random.nextInt(20) < liveliness ? Works.at(task, headway(random)) : task);
       for (int k = random.nextInt(4); k > 0 && i > 0; k--) {
         long lag = random.nextInt(3) == 0 ? random.nextInt(500) : 0;
         links.add(new Link(name(random.nextInt(i)), name(i), lag));

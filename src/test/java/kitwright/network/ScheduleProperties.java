@@ -34,7 +34,7 @@ class ScheduleProperties {
     plan.links().forEach(l -> arrow(graph, l.before() + " done", l.after(), l.lag()));
     Schedule schedule = Schedule.of(plan.network(), Calendars.THE_CLOCK, Calendars.MONDAY);
     var paths = new BellmanFordShortestPath<>(graph).getPaths("begin");
-    assertThat((double) schedule.length().toMinutes()).isEqualTo(-paths.getWeight("end"));
+    assertThat((double) Works.length(schedule).toMinutes()).isEqualTo(-paths.getWeight("end"));
     for (Activity task : plan.tasks()) {
       assertThat(schedule.of(task.id()).earliestStart())
           .isEqualTo(
@@ -81,15 +81,16 @@ class ScheduleProperties {
     for (Planned each : schedule.all()) {
       if (!each.activity().isDone() && each.activity().left().expected() > 0) {
         assertThat(each.total().minutes()).isNotNegative();
-        assertThat(lengthIfLate(network, each, 0)).isEqualTo(schedule.length().toMinutes());
-        assertThat(lengthIfLate(network, each, 1)).isGreaterThan(schedule.length().toMinutes());
+        assertThat(lengthIfLate(network, each, 0)).isEqualTo(Works.length(schedule).toMinutes());
+        assertThat(lengthIfLate(network, each, 1))
+            .isGreaterThan(Works.length(schedule).toMinutes());
       }
     }
   }
 
   private static long lengthIfLate(Network network, Planned task, long beyond) {
     long late = task.total().minutes() + beyond;
-    return barn(network.longerBy(Map.of(task.id(), late))).length().toMinutes();
+    return Works.length(barn(network.longerBy(Map.of(task.id(), late)))).toMinutes();
   }
 
   @Property(tries = 400)
@@ -125,7 +126,7 @@ class ScheduleProperties {
     List<Link> tangled = new ArrayList<>(plan.links());
     for (int i = 0; i < 3; i++) {
       Link link = plan.another(seed + i);
-      tangled.add(Link.of(/* before= */ link.after(), /* after= */ link.before()));
+      tangled.add(Works.link(/* before= */ link.after(), /* after= */ link.before()));
     }
     Network network = Network.of(plan.tasks(), tangled);
     for (NetworkFault fault : network.faults()) {
@@ -167,7 +168,7 @@ class ScheduleProperties {
     // build's days off would put both later
     List<Activity> tasks =
         plan.tasks().stream()
-            .map(task -> task.isDone() ? task : task.longerBy(1).curing(Duration.ZERO))
+            .map(task -> task.isDone() ? task : Works.curing(task.longerBy(1), Duration.ZERO))
             .toList();
     List<Activity> away = tasks.stream().map(task -> task.without(TRIP)).toList();
     Schedule with = barn(Network.of(away, links));
@@ -200,8 +201,9 @@ class ScheduleProperties {
     Schedule schedule = barn(network);
     for (Planned each : schedule.all()) {
       if (!each.activity().isDone() && each.activity().left().expected() > 0) {
-        assertThat(lengthIfLate(network, each, 0)).isEqualTo(schedule.length().toMinutes());
-        assertThat(lengthIfLate(network, each, 1)).isGreaterThan(schedule.length().toMinutes());
+        assertThat(lengthIfLate(network, each, 0)).isEqualTo(Works.length(schedule).toMinutes());
+        assertThat(lengthIfLate(network, each, 1))
+            .isGreaterThan(Works.length(schedule).toMinutes());
       }
     }
   }

@@ -15,16 +15,16 @@ class ScheduleTest {
 
   @Test
   void aCureRunsThroughTheNight() {
-    Activity glue = Activity.of("glue", Estimate.fixed(DAY)).curing(Duration.ofHours(18));
-    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    Activity glue = Works.curing(Works.of("glue", Estimate.fixed(DAY)), Duration.ofHours(18));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Works.link("glue", "sand"));
     assertThat(schedule.of("glue").ready()).isEqualTo("2026-01-06T08:00");
     assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-06T08:00");
   }
 
   @Test
   void aCureThatEndsOnADayOffWaitsForTheNextWorkingDay() {
-    Activity glue = Activity.of("glue", Estimate.fixed(2 * DAY)).curing(Duration.ofHours(24));
-    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    Activity glue = Works.curing(Works.of("glue", Estimate.fixed(2 * DAY)), Duration.ofHours(24));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Works.link("glue", "sand"));
     assertThat(schedule.of("glue").ready()).isEqualTo("2026-01-07T14:00");
     assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-08T08:00");
     // Finished on Tuesday by two; Wednesday is no working day, so nothing can slip unseen.
@@ -34,8 +34,8 @@ class ScheduleTest {
 
   @Test
   void aNightThatIsLongerThanTheCureLeavesFloatOnTheCriticalChain() {
-    Activity glue = Activity.of("glue", Estimate.fixed(DAY - 120)).curing(Duration.ofHours(18));
-    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Link.of("glue", "sand"));
+    Activity glue = Works.curing(Works.of("glue", Estimate.fixed(DAY - 120)), Duration.ofHours(18));
+    Schedule schedule = schedule(List.of(glue, task("sand", 1)), Works.link("glue", "sand"));
     assertThat(schedule.of("glue").earliestFinish()).isEqualTo("2026-01-05T12:00");
     assertThat(schedule.of("sand").earliestStart()).isEqualTo("2026-01-06T08:00");
     assertThat(schedule.of("glue").total().minutes()).isEqualTo(120);
@@ -47,7 +47,7 @@ class ScheduleTest {
 
   @Test
   void theLastCureBelongsToTheBuild() {
-    Activity paint = Activity.of("paint", Estimate.fixed(DAY)).curing(Duration.ofDays(3));
+    Activity paint = Works.curing(Works.of("paint", Estimate.fixed(DAY)), Duration.ofDays(3));
     assertThat(schedule(List.of(paint)).end()).isEqualTo("2026-01-08T14:00");
   }
 
@@ -60,8 +60,9 @@ class ScheduleTest {
   @Test
   void aFinishedTaskKeepsItsDays() {
     Activity done =
-        task("a", 3).at(new Headway.Done(LocalDate.of(2025, 12, 27), LocalDate.of(2025, 12, 30)));
-    Schedule schedule = schedule(List.of(done, task("b", 1)), Link.of("a", "b"));
+        Works.at(
+            task("a", 3), new Headway.Done(LocalDate.of(2025, 12, 27), LocalDate.of(2025, 12, 30)));
+    Schedule schedule = schedule(List.of(done, task("b", 1)), Works.link("a", "b"));
     assertThat(schedule.of("a").earliestStart()).isEqualTo("2025-12-27T08:00");
     assertThat(schedule.of("a").latestFinish()).isEqualTo("2025-12-30T14:00");
     assertThat(schedule.of("a").critical()).isFalse();
@@ -71,17 +72,17 @@ class ScheduleTest {
   @Test
   void aCureThatBeganYesterdayIsWaitedFor() {
     Activity done =
-        task("a", 1)
-            .curing(Duration.ofDays(3))
-            .at(new Headway.Done(LocalDate.of(2026, 1, 3), LocalDate.of(2026, 1, 4)));
-    Schedule schedule = schedule(List.of(done, task("b", 1)), Link.of("a", "b"));
+        Works.at(
+            Works.curing(task("a", 1), Duration.ofDays(3)),
+            new Headway.Done(LocalDate.of(2026, 1, 3), LocalDate.of(2026, 1, 4)));
+    Schedule schedule = schedule(List.of(done, task("b", 1)), Works.link("a", "b"));
     assertThat(schedule.of("a").ready()).isEqualTo("2026-01-07T14:00");
     assertThat(schedule.of("b").earliestStart()).isEqualTo("2026-01-08T08:00");
   }
 
   @Test
   void ofABegunTaskOnlyTheRestIsAhead() {
-    Activity begun = task("a", 4).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.75));
+    Activity begun = Works.at(task("a", 4), new Headway.Begun(LocalDate.of(2026, 1, 3), 0.75));
     Planned planned = schedule(List.of(begun)).of("a");
     assertThat(planned.earliestStart()).isEqualTo("2026-01-03T08:00");
     assertThat(planned.earliestFinish()).isEqualTo("2026-01-05T14:00");
@@ -89,8 +90,8 @@ class ScheduleTest {
 
   @Test
   void theRestOfATaskBegunOutOfTurnWaitsForItsPredecessor() {
-    Activity begun = task("b", 2).at(new Headway.Begun(LocalDate.of(2026, 1, 3), 0.5));
-    Schedule schedule = schedule(List.of(task("a", 1), begun), Link.of("a", "b"));
+    Activity begun = Works.at(task("b", 2), new Headway.Begun(LocalDate.of(2026, 1, 3), 0.5));
+    Schedule schedule = schedule(List.of(task("a", 1), begun), Works.link("a", "b"));
     assertThat(schedule.of("b").earliestFinish()).isEqualTo("2026-01-06T14:00");
   }
 
@@ -98,7 +99,7 @@ class ScheduleTest {
   void aTaskHeldUntilADayBeginsThen() {
     Schedule schedule =
         Schedule.of(
-            Network.of(List.of(task("a", 1), task("b", 1)), List.of(Link.of("a", "b")))
+            Network.of(List.of(task("a", 1), task("b", 1)), List.of(Works.link("a", "b")))
                 .heldUntil(Map.of("b", LocalDate.of(2026, 1, 9))),
             barn,
             Calendars.MONDAY);
@@ -113,7 +114,7 @@ class ScheduleTest {
   @Test
   void aTaskWithoutWorkHappensWhenItsPredecessorEnds() {
     Schedule schedule =
-        schedule(List.of(task("a", 1), task("launched", 0)), Link.of("a", "launched"));
+        schedule(List.of(task("a", 1), task("launched", 0)), Works.link("a", "launched"));
     assertThat(schedule.of("launched").earliestStart()).isEqualTo("2026-01-05T14:00");
     assertThat(schedule.end()).isEqualTo("2026-01-05T14:00");
   }
@@ -136,6 +137,6 @@ class ScheduleTest {
   }
 
   private static Activity task(String id, int days) {
-    return Activity.of(id, Estimate.fixed(days * DAY));
+    return Works.of(id, Estimate.fixed(days * DAY));
   }
 }

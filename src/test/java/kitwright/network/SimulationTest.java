@@ -26,7 +26,7 @@ class SimulationTest {
   void oneTaskFollowsItsBetaDistribution(int likely) {
     Estimate estimate =
         new Estimate(Calendars.days(0), Calendars.days(likely), Calendars.days(100));
-    Range range = simulate(List.of(Activity.of("a", estimate)));
+    Range range = simulate(List.of(Works.of("a", estimate)));
     BetaDistribution exact = exact(likely);
     for (int day = 5; day < 100; day += 5) {
       double chance = exact.cumulativeProbability(day / 100.0);
@@ -39,7 +39,7 @@ class SimulationTest {
   @Test
   void theLaterOfTwoTasksFollowsTheSquareOfTheDistribution() {
     Estimate estimate = new Estimate(0, Calendars.days(30), Calendars.days(100));
-    Range range = simulate(List.of(Activity.of("a", estimate), Activity.of("b", estimate)));
+    Range range = simulate(List.of(Works.of("a", estimate), Works.of("b", estimate)));
     double single = exact(30).cumulativeProbability(0.4);
     Range.Chance found = range.chanceBy(Calendars.MONDAY.plusDays(39));
     assertThat(found.share()).isCloseTo(single * single, within(FOUR_ERRORS * found.error()));
@@ -53,7 +53,7 @@ class SimulationTest {
   void aVeryLongPlanGetsFewerRunsAndTellsHowFarItIs() {
     Estimate estimate = new Estimate(10, 20, 90);
     List<Activity> tasks =
-        IntStream.range(0, 20_000).mapToObj(i -> Activity.of("t" + i, estimate)).toList();
+        IntStream.range(0, 20_000).mapToObj(i -> Works.of("t" + i, estimate)).toList();
     List<Double> told = Collections.synchronizedList(new ArrayList<>());
     Range range =
         Simulation.run(
@@ -65,7 +65,8 @@ class SimulationTest {
             Simulation.run(
                     Network.of(tasks.subList(0, 10), List.of()),
                     Calendars.THE_CLOCK,
-                    Calendars.MONDAY)
+                    Calendars.MONDAY,
+                    done -> {})
                 .runs())
         .isEqualTo(Simulation.RUNS);
   }
@@ -73,11 +74,11 @@ class SimulationTest {
   @Test
   void theErrorOfAShareIsThatOfTheBinomialDistribution() {
     Estimate fixed = Estimate.fixed(Calendars.days(2));
-    Range range = simulate(List.of(Activity.of("a", fixed)));
+    Range range = simulate(List.of(Works.of("a", fixed)));
     assertThat(range.chanceBy(Calendars.MONDAY.plusDays(1)).error()).isZero();
     Estimate spread = new Estimate(0, Calendars.days(30), Calendars.days(100));
     Range.Chance found =
-        simulate(List.of(Activity.of("a", spread))).chanceBy(Calendars.MONDAY.plusDays(24));
+        simulate(List.of(Works.of("a", spread))).chanceBy(Calendars.MONDAY.plusDays(24));
     assertThat(found.error())
         .isCloseTo(Math.sqrt(found.share() * (1 - found.share()) / RUNS), within(1e-12));
     assertThat(found.share()).isBetween(0.05, 0.95);
@@ -87,11 +88,11 @@ class SimulationTest {
   void meansAddUpAlongAChain() {
     Estimate estimate = new Estimate(Calendars.days(1), Calendars.days(2), Calendars.days(9));
     List<Activity> tasks =
-        IntStream.range(0, 16).mapToObj(i -> Activity.of("t" + i, estimate)).toList();
+        IntStream.range(0, 16).mapToObj(i -> Works.of("t" + i, estimate)).toList();
     List<Link> links =
-        IntStream.range(0, 15).mapToObj(i -> Link.of("t" + i, "t" + (i + 1))).toList();
+        IntStream.range(0, 15).mapToObj(i -> Works.link("t" + i, "t" + (i + 1))).toList();
     Network network = Network.of(tasks, links);
-    Range range = Simulation.run(network, Calendars.THE_CLOCK, Calendars.MONDAY);
+    Range range = Simulation.run(network, Calendars.THE_CLOCK, Calendars.MONDAY, done -> {});
     // sixteen alike are nearly normal: half of the runs end by their mean, 48 days
     assertThat(days(range.by(0.5))).isCloseTo(48, within(0.5));
     assertThat(range.criticality("t7").share()).isEqualTo(1);
@@ -101,7 +102,7 @@ class SimulationTest {
   void withoutSpreadEveryRunIsThePlainSchedule() {
     Network network = RandomPlan.lively(7).network();
     Schedule schedule = Schedule.of(network, Calendars.barn(), Calendars.MONDAY);
-    Range range = Simulation.run(network, Calendars.barn(), Calendars.MONDAY, 100, 1);
+    Range range = Simulation.run(network, Calendars.barn(), Calendars.MONDAY, 100, 1, done -> {});
     assertThat(range.by(0.01).at()).isEqualTo(schedule.end());
     assertThat(range.by(1).at()).isEqualTo(schedule.end());
     schedule
@@ -115,7 +116,7 @@ class SimulationTest {
   @Test
   void theIntervalOfAQuantileHoldsIt() {
     Estimate estimate = new Estimate(0, Calendars.days(30), Calendars.days(100));
-    Range range = simulate(List.of(Activity.of("a", estimate)));
+    Range range = simulate(List.of(Works.of("a", estimate)));
     for (double share : new double[] {0.1, 0.5, 0.8, 0.9}) {
       double exact = 100 * exact(30).inverseCumulativeProbability(share);
       Range.Quantile found = range.by(share);
@@ -135,21 +136,24 @@ class SimulationTest {
   @Test
   void oneSeedGivesOneAnswerAndAnotherSeedAnother() {
     Estimate estimate = new Estimate(0, Calendars.days(30), Calendars.days(100));
-    Network network = Network.of(List.of(Activity.of("a", estimate)), List.of());
+    Network network = Network.of(List.of(Works.of("a", estimate)), List.of());
     double first = median(network, 1);
     assertThat(median(network, 1)).isEqualTo(first);
     assertThat(median(network, 2)).isNotEqualTo(first);
   }
 
   private static double median(Network network, long seed) {
-    return days(Simulation.run(network, Calendars.THE_CLOCK, Calendars.MONDAY, 1000, seed).by(0.5));
+    return days(
+        Simulation.run(network, Calendars.THE_CLOCK, Calendars.MONDAY, 1000, seed, done -> {})
+            .by(0.5));
   }
 
   @Test
   void ofABegunTaskOnlyTheRestIsUncertain() {
     Activity begun =
-        Activity.of("a", new Estimate(0, Calendars.days(30), Calendars.days(100)))
-            .at(new Headway.Begun(Calendars.MONDAY.minusDays(5), 0.9));
+        Works.at(
+            Works.of("a", new Estimate(0, Calendars.days(30), Calendars.days(100))),
+            new Headway.Begun(Calendars.MONDAY.minusDays(5), 0.9));
     Range range = simulate(List.of(begun));
     for (double share : new double[] {0.1, 0.5, 0.9}) {
       assertThat(days(range.by(share)))
@@ -163,6 +167,7 @@ class SimulationTest {
 
   private static Range simulate(List<Activity> tasks) {
     Network network = Network.of(tasks, List.of());
-    return Simulation.run(network, Calendars.THE_CLOCK, Calendars.MONDAY, RUNS, Simulation.SEED);
+    return Simulation.run(
+        network, Calendars.THE_CLOCK, Calendars.MONDAY, RUNS, Simulation.SEED, done -> {});
   }
 }

@@ -96,24 +96,6 @@ public record BeamMaterial(
       var none = OptionalDouble.empty();
       return new Strength(none, none, none, none);
     }
-
-    /** Tension, compression and shear known, all in Pa. */
-    public static Strength of(double tension, double compression, double shear) {
-      return new Strength(
-          OptionalDouble.of(tension),
-          OptionalDouble.of(compression),
-          OptionalDouble.empty(),
-          OptionalDouble.of(shear));
-    }
-
-    /** Timber: bending, compression along the grain and shear along the grain, all in Pa. */
-    public static Strength ofTimber(double bending, double compression, double shear) {
-      return new Strength(
-          OptionalDouble.empty(),
-          OptionalDouble.of(compression),
-          OptionalDouble.of(bending),
-          OptionalDouble.of(shear));
-    }
   }
 
   public BeamMaterial {
@@ -131,13 +113,6 @@ public record BeamMaterial(
       String name, Kind kind, double density, double axial, double shear, Strength strength) {
     var elastic = new Elastic(axial, shear, OptionalDouble.empty());
     return new BeamMaterial(name, kind, density, elastic, strength);
-  }
-
-  /** An isotropic core: as stiff through its thickness as along it. */
-  public static BeamMaterial core(
-      String name, double density, double modulus, double shear, Strength strength) {
-    var elastic = new Elastic(modulus, shear, OptionalDouble.of(modulus));
-    return new BeamMaterial(name, Kind.CORE, density, elastic, strength);
   }
 
   /** Young's modulus along the beam, Pa. */

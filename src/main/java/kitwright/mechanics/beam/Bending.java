@@ -79,39 +79,9 @@ public final class Bending {
     return flow.stiffness();
   }
 
-  /** Bending stress at the edges of every region under a moment in N·m (sagging positive). */
-  public List<EdgeStress> stresses(double moment) {
-    var list = new ArrayList<EdgeStress>(section.regions().size());
-    for (int i = 0; i < boxes.size(); i++) {
-      var region = section.regions().get(i);
-      var box = boxes.get(i);
-      double slope = stressSlope(region) * moment;
-      double[] reach = reaches(i);
-      list.add(
-          new EdgeStress(
-              region.where(),
-              region.material().name(),
-              box.minZ(),
-              box.maxZ(),
-              slope * reach[0],
-              slope * reach[1]));
-    }
-    return List.copyOf(list);
-  }
-
-  /** Bending stress of a material at a point under a moment in N·m, Pa, tension positive. */
-  public double stress(BeamMaterial material, Point at, double moment) {
-    return -material.axial() / stiffness * reach(at) * moment;
-  }
-
   /** Stress per height per moment: a sagging moment pulls what lies below the neutral axis. */
   private double stressSlope(Region region) {
     return -region.material().axial() / stiffness;
-  }
-
-  /** Shear stress in every region at every level looked at, under a shear force in N. */
-  public List<ShearStress> shearStresses(double force) {
-    return flow.stresses(force);
   }
 
   /** Where a region is sheared most, if there is one of that name. */
@@ -122,11 +92,6 @@ public final class Bending {
       }
     }
     return java.util.Optional.empty();
-  }
-
-  /** Shear stress along a horizontal glue line, τ = V·ΣES/(EI·b), in Pa under a force in N. */
-  public double bondShear(Bond bond, double force) {
-    return flow.bond(bond) * force;
   }
 
   /** Whether it bends sideways under a load along z. */

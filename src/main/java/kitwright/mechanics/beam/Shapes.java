@@ -52,19 +52,6 @@ public final class Shapes {
         Optional.empty());
   }
 
-  /** A rectangular hollow section of walls of two thicknesses, corners square. */
-  public static Section box(
-      BeamMaterial material, double width, double height, double side, double flange) {
-    Refuse.unless(2 * side < width && 2 * flange < height, "a box has a hollow");
-    var wall = Strip.of(side, material);
-    var walls = List.of(wall, Strip.gap(width - 2 * side), wall);
-    return LayeredSection.ofWidth(width)
-        .add(new Layer("lower flange", flange, List.of(Strip.of(width, material))))
-        .add(new Layer("walls", height - 2 * flange, walls))
-        .add(new Layer("upper flange", flange, List.of(Strip.of(width, material))))
-        .section();
-  }
-
   /** An I of equal flanges; torsion as thin open walls, ΣG·b·t³/3. */
   public static Section iBeam(
       BeamMaterial material, double width, double height, double web, double flange) {

@@ -1,6 +1,5 @@
 package kitwright.mechanics.beam;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import kitwright.mechanics.Refuse;
@@ -123,20 +122,10 @@ final class ShearFlow {
     return perForce[i] * section.regions().get(region).material().shearModulus() / shared[i];
   }
 
-  List<ShearStress> stresses(double force) {
-    var list = new ArrayList<ShearStress>();
-    for (int i = 0; i < levels.length; i++) {
-      for (int r = 0; r < widths.length; r++) {
-        if (widths[r][i] > 0) {
-          var where = section.regions().get(r).where();
-          list.add(new ShearStress(where, levels[i], at(r, i) * force));
-        }
-      }
-    }
-    return List.copyOf(list);
-  }
-
-  /** Shear stress on a level glue line for one newton, Pa; shared with others at its level. */
+  /**
+   * Shear stress τ = ΣES/(EI·b) on a level glue line for one newton, Pa; shared with others at its
+   * level.
+   */
   double bond(Bond bond) {
     double level = bond.from().z();
     double sum = 0;

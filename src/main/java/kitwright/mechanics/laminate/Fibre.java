@@ -21,9 +21,4 @@ public record Fibre(
     Refuse.unlessPositive("fibre shear modulus", shear);
     Refuse.outside("Poisson’s ratio", -1, 0.5, poisson);
   }
-
-  /** A fibre that is as stiff across as along, such as glass: G = E/(2(1 + ν)). */
-  public static Fibre isotropic(String name, double density, double modulus, double poisson) {
-    return new Fibre(name, density, modulus, modulus, modulus / 2 / (1 + poisson), poisson);
-  }
 }

@@ -54,9 +54,4 @@ public record Notch(double depth, double left, double corner, double slope, bool
     double deep = left + (slope > 0 ? beyond / slope : 0);
     return force * (corner + beyond) <= bending * breadth * deep * deep / 6;
   }
-
-  /** Shear force at which it splits, N: k_v·f_v·b·h_ef/1.5. */
-  public double shear(double strength, double breadth) {
-    return share() * strength * breadth * left / 1.5;
-  }
 }

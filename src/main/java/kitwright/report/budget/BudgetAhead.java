@@ -189,7 +189,7 @@ public final class BudgetAhead {
   }
 
   private String chance(Money amount) {
-    double share = range.chanceWithin(amount).share();
+    double share = range.chanceWithin(amount);
     return Say.beyondRuns(share).orElse(percent(share));
   }
 

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -43,7 +42,7 @@ class BeamProperties {
         Kind.LAMINATE,
         1000,
         new Elastic(e, e / 2.6, OptionalDouble.of(e)),
-        Strength.of(e / 100, e / 150, e / 300));
+        Made.strength(e / 100, e / 150, e / 300));
   }
 
   private static Section stack(List<Sheet> sheets, double width, double scale) {
@@ -86,7 +85,7 @@ class BeamProperties {
     double force = 0;
     double moment = 0;
     double size = 0;
-    for (var s : bending.stresses(1000)) {
+    for (var s : Stresses.of(bending.section(), 1000)) {
       double h = s.upper() - s.lower();
       double mean = (s.atLower() + s.atUpper()) / 2;
       double middle = (s.lower() + s.upper()) / 2 - bending.neutralAxis();

@@ -27,7 +27,7 @@ class BucklingPublishedTest {
   private static BeamMaterial isotropic(double e, double nu) {
     double g = e / 2 / (1 + nu);
     var elastic = new Elastic(e, g, OptionalDouble.empty(), Optional.of(new Flat(e, nu, g)));
-    return new BeamMaterial("stuff", Kind.METAL, 2700, elastic, Strength.of(1e12, 1e12, 1e12));
+    return new BeamMaterial("stuff", Kind.METAL, 2700, elastic, Made.strength(1e12, 1e12, 1e12));
   }
 
   private static Skin skin(BeamMaterial stuff, double thickness, Support support) {
@@ -83,7 +83,7 @@ class BucklingPublishedTest {
     var flat = new Flat(across * 1e9, poisson, shear * 1e9);
     var elastic = new Elastic(along * 1e9, shear * 1e9, OptionalDouble.empty(), Optional.of(flat));
     var stuff =
-        new BeamMaterial("wall", BeamMaterial.Kind.TIMBER, 500, elastic, Strength.of(1, 1, 1));
+        new BeamMaterial("wall", BeamMaterial.Kind.TIMBER, 500, elastic, Made.strength(1, 1, 1));
     double knock = 1 - 0.901 * (1 - Math.exp(-Math.sqrt(r / t) / 16));
     double ours = skin(stuff, t, new Support.Round(r)).axialBuckling().orElseThrow() / knock;
     double theirs = Double.POSITIVE_INFINITY;
@@ -142,8 +142,7 @@ class BucklingPublishedTest {
   /** fcr = 0.044·E·t²/b². */
   @Test
   void aFlangeOfWoodIsHeldToWhatWasTested() {
-    var spruce =
-        BeamMaterial.of("spruce", Kind.TIMBER, 400, 10e9, 0.6e9, Strength.ofTimber(70, 38, 8));
+    var spruce = BeamMaterial.of("spruce", Kind.TIMBER, 400, 10e9, 0.6e9, Made.ofTimber(70, 38, 8));
     double stress = skin(spruce, 0.01, new Support.Outstanding(0.1)).buckling().orElseThrow();
     assertThat(stress).isCloseTo(0.044 * 10e9 * 0.01, within(1.0));
   }

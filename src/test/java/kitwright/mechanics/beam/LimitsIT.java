@@ -18,7 +18,6 @@ import kitwright.mechanics.Ccx;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Flat;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,7 +40,7 @@ class LimitsIT {
           Kind.METAL,
           2700,
           new Elastic(E, G, OptionalDouble.empty(), Optional.of(new Flat(E, NU, G))),
-          Strength.of(1e12, 1e12, 1e12));
+          Made.strength(1e12, 1e12, 1e12));
 
   @TempDir Path folder;
 
@@ -129,7 +128,7 @@ class LimitsIT {
         "MIDDLE",
         at -> Math.abs(at[0] - 0.05) < MM && Math.abs(at[1] - 0.0452) < 2 * MM && at[2] > 48 * MM);
     Twist twist = twist(bricks, 0.1, 0.05, 0.025);
-    Section box = Shapes.box(STUFF, 0.1, 0.05, 2 * MM, 2 * MM);
+    Section box = Made.box(STUFF, 0.1, 0.05, 2 * MM, 2 * MM);
     assertThat(box.torsion().orElseThrow() / twist.gj()).isCloseTo(1, within(0.02));
     double mean =
         twist.stresses().values().iterator().next().stream()
@@ -301,7 +300,7 @@ class LimitsIT {
             500,
             new Elastic(
                 30e9, 1.5e9, OptionalDouble.empty(), Optional.of(new Flat(10e9, 0.3, 1.5e9))),
-            Strength.of(1e12, 1e12, 1e12));
+            Made.strength(1e12, 1e12, 1e12));
     var skin =
         Skin.of(List.of(0), List.of(new Skin.Leaf(stuff, 2 * MM)), new Support.Round(radius));
     assertThat(skin.axialBuckling().orElseThrow() / knock / (factor * 1e6))
@@ -466,7 +465,7 @@ class LimitsIT {
     int after = bricks.nodes(toe(0.24)).get(0);
     double strain = (Ccx.of(moved, after)[0] - Ccx.of(moved, before)[0]) / 0.08;
     double moment = -load / length * (length - 0.2) * (length - 0.2) / 2;
-    assertThat(bending.stress(STUFF, new Point(50 * MM, 0), moment) / (E * strain))
+    assertThat(Stresses.at(angle, STUFF, new Point(50 * MM, 0), moment) / (E * strain))
         .as("stress at the toe")
         .isCloseTo(1, within(0.03));
   }

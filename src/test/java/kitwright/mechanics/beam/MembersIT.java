@@ -19,7 +19,6 @@ import kitwright.mechanics.Ccx;
 import kitwright.mechanics.beam.BeamMaterial.Elastic;
 import kitwright.mechanics.beam.BeamMaterial.Flat;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import kitwright.mechanics.load.BeamCase;
 import kitwright.mechanics.load.Cantilever;
 import kitwright.mechanics.load.Overhang;
@@ -48,7 +47,7 @@ class MembersIT {
           Kind.METAL,
           2700,
           new Elastic(E, G, OptionalDouble.empty(), Optional.of(new Flat(E, NU, G))),
-          Strength.of(YIELD, YIELD, YIELD / Math.sqrt(3)));
+          Made.strength(YIELD, YIELD, YIELD / Math.sqrt(3)));
 
   @TempDir Path folder;
 
@@ -223,7 +222,7 @@ class MembersIT {
     assertThat(ours / -Ccx.of(moved, foot)[2]).as("deflection").isCloseTo(1, within(0.02));
     double strain = -Ccx.of(moved, before)[0] / 0.03;
     double moment = all / 2 * 0.485 - pressure * wide * 0.485 * 0.485 / 2;
-    assertThat(bar.stress(STUFF, new Point(0, 0), moment) / (E * strain))
+    assertThat(Stresses.at(bar.section(), STUFF, new Point(0, 0), moment) / (E * strain))
         .as("stress")
         .isCloseTo(1, within(0.03));
   }

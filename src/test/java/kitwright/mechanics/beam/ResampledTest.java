@@ -7,17 +7,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import org.junit.jupiter.api.Test;
 
 /** A section prepared for sampling says at its means what it says when built whole. */
 class ResampledTest {
   private static final BeamMaterial WOOD =
-      BeamMaterial.of("wood", Kind.TIMBER, 425, 11e9, 7e8, Strength.ofTimber(70e6, 38e6, 8e6));
+      BeamMaterial.of("wood", Kind.TIMBER, 425, 11e9, 7e8, Made.ofTimber(70e6, 38e6, 8e6));
   private static final BeamMaterial GLASS =
-      BeamMaterial.of("glass", Kind.LAMINATE, 1700, 15e9, 4e9, Strength.of(250e6, 200e6, 80e6));
+      BeamMaterial.of("glass", Kind.LAMINATE, 1700, 15e9, 4e9, Made.strength(250e6, 200e6, 80e6));
   private static final BeamMaterial FOAM =
-      BeamMaterial.core("foam", 80, 7e7, 2.7e7, Strength.of(2e6, 1e6, 1e6));
+      Made.core("foam", 80, 7e7, 2.7e7, Made.strength(2e6, 1e6, 1e6));
 
   private static void agrees(Section section) {
     Bending whole = Bending.of(section);
@@ -38,7 +37,7 @@ class ResampledTest {
   @Test
   void agreesAtTheMeans() {
     agrees(Shapes.rectangle(WOOD, 0.04, 0.06));
-    agrees(Shapes.box(WOOD, 0.096, 0.096, 0.022, 0.024));
+    agrees(Made.box(WOOD, 0.096, 0.096, 0.022, 0.024));
     agrees(
         LayeredSection.ofWidth(1)
             .layer(GLASS, 2e-3)
@@ -57,7 +56,7 @@ class ResampledTest {
   /** Twice the modulus and strength of everything is twice of everything. */
   @Test
   void growsWithEveryShare() {
-    Section section = Shapes.box(WOOD, 0.096, 0.096, 0.022, 0.024);
+    Section section = Made.box(WOOD, 0.096, 0.096, 0.022, 0.024);
     Resampled light = Resampled.of(section);
     double[] one = {1, 1};
     double[] two = {2, 2};

@@ -28,7 +28,7 @@ class ShearedWallsPublishedTest {
         2700,
         new Elastic(
             along, shear, OptionalDouble.empty(), Optional.of(new Flat(across, poisson, shear))),
-        Strength.of(240e6, 240e6, strength));
+        Made.strength(240e6, 240e6, strength));
   }
 
   private static BeamMaterial alike(double modulus, double strength) {
@@ -147,7 +147,8 @@ class ShearedWallsPublishedTest {
 
   @Test
   void ofWhatNobodyKnowsAcrossItIsMissing() {
-    var unknown = BeamMaterial.of("x", Kind.LAMINATE, 1700, 14e9, 3e9, Strength.of(2e8, 2e8, 48e6));
+    var unknown =
+        BeamMaterial.of("x", Kind.LAMINATE, 1700, 14e9, 3e9, Made.strength(2e8, 2e8, 48e6));
     var thin = Shapes.tube(unknown, 0.1, 0.002);
     assertThat(thin.torque().missing())
         .extracting(Missing::property)
@@ -162,7 +163,7 @@ class ShearedWallsPublishedTest {
   /** Both walls of a box that lies flat: 54 mm of 0.4 mm between webs, 5.34·… of 70 GPa. */
   @Test
   void theFlatWallOfABoxBuckles() {
-    var box = Shapes.box(alike(70e9, 138e6), 0.06, 0.02, 0.003, 0.0004);
+    var box = Made.box(alike(70e9, 138e6), 0.06, 0.02, 0.003, 0.0004);
     var torque = box.torque();
     double buckles = 5.34 * Math.PI * Math.PI * 70e9 / 12 / 0.91 * Math.pow(0.4 / 54, 2);
     var limit = torque.governing().orElseThrow();
@@ -170,13 +171,12 @@ class ShearedWallsPublishedTest {
     assertThat(limit.allowable()).isCloseTo(buckles, within(0.002 * buckles));
     assertThat(limit.perUnit())
         .isCloseTo(1 / (2 * 0.057 * 0.0196 * 0.0004), within(1e-6 * limit.perUnit()));
-    assertThat(Shapes.box(alike(70e9, 138e6), 0.06, 0.02, 0.003, 0.003).torque().atLeast())
-        .isFalse();
+    assertThat(Made.box(alike(70e9, 138e6), 0.06, 0.02, 0.003, 0.003).torque().atLeast()).isFalse();
   }
 
   @Test
   void aFaceOnItsCoreWrinklesAsUnderAPush() {
-    var core = BeamMaterial.core("foam", 80, 90e6, 27e6, Strength.unknown());
+    var core = Made.core("foam", 80, 90e6, 27e6, Strength.unknown());
     var face =
         Skin.of(
             List.of(0), List.of(new Skin.Leaf(alike(14e9, 1), 0.001)), new Support.OnCore(core));

@@ -64,8 +64,7 @@ class SideStabilityPublishedTest {
   private static final double G = 0.69e9;
 
   private static BeamMaterial wood() {
-    return BeamMaterial.of(
-        "C24", BeamMaterial.Kind.TIMBER, 420, 11e9, G, BeamMaterial.Strength.ofTimber(24, 21, 4));
+    return BeamMaterial.of("C24", BeamMaterial.Kind.TIMBER, 420, 11e9, G, Made.ofTimber(24, 21, 4));
   }
 
   /** Equation 6.34 is of one piece: 1 to 0.75, then straight to 1/1.4² (0.51), then by Euler. */

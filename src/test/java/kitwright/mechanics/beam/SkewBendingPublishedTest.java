@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -16,7 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class SkewBendingPublishedTest {
   private static final BeamMaterial STUFF =
-      BeamMaterial.of("stuff", Kind.METAL, 1, 1, 0.4, Strength.of(1, 1, 1));
+      BeamMaterial.of("stuff", Kind.METAL, 1, 1, 0.4, Made.strength(1, 1, 1));
 
   private static Section polygon(double... corners) {
     var points = new java.util.ArrayList<Point>();
@@ -43,8 +42,8 @@ class SkewBendingPublishedTest {
     double[][] printed = {{1, 6, -2380}, {-5, 6, 580}, {-5, 4, 1210}};
     for (double[] row : printed) {
       double stress =
-          upright.stress(STUFF, new Point(row[0], row[1]), 100_000)
-              + aside.stress(STUFF, new Point(row[1], row[0]), 10_000);
+          Stresses.at(upright.section(), STUFF, new Point(row[0], row[1]), 100_000)
+              + Stresses.at(aside.section(), STUFF, new Point(row[1], row[0]), 10_000);
       assertThat(stress).isCloseTo(row[2], within(10.0));
     }
   }
@@ -65,9 +64,8 @@ class SkewBendingPublishedTest {
   void aRectangleUnderASlantingMoment() {
     var section = Shapes.rectangle(STUFF, 8, 15);
     double slant = Math.toRadians(65);
-    double one = Bending.of(section).stress(STUFF, new Point(0, 0), 400 * Math.sin(slant));
-    double other =
-        Bending.of(section.turned()).stress(STUFF, new Point(0, 0), 400 * Math.cos(slant));
+    double one = Stresses.at(section, STUFF, new Point(0, 0), 400 * Math.sin(slant));
+    double other = Stresses.at(section.turned(), STUFF, new Point(0, 0), 400 * Math.cos(slant));
     assertThat(one + other).isCloseTo(2.26, within(0.006));
     assertThat(one - other).isCloseTo(0.15 - 0.0, within(0.01));
   }
@@ -77,8 +75,8 @@ class SkewBendingPublishedTest {
   void aRodBentBothWays() {
     var rod = Shapes.round(STUFF, 0.032);
     var top = new Point(0.016, 0.032);
-    assertThat(Bending.of(rod).stress(STUFF, top, 376) / 1e6).isCloseTo(-116.9, within(0.05));
-    assertThat(Bending.of(rod).stress(STUFF, top, 204) / 1e6).isCloseTo(-63.4, within(0.05));
+    assertThat(Stresses.at(rod, STUFF, top, 376) / 1e6).isCloseTo(-116.9, within(0.05));
+    assertThat(Stresses.at(rod, STUFF, top, 204) / 1e6).isCloseTo(-63.4, within(0.05));
   }
 
   /** Post 200 by 150, 180 kN, M 7.2 and 9.0 kN·m, at 85 and 75 mm from the middle: 11.9 MPa. */
@@ -86,8 +84,8 @@ class SkewBendingPublishedTest {
   void aPostPushedOffBothAxes() {
     var post = Shapes.rectangle(STUFF, 0.2, 0.15);
     double pushed = 180e3 / (0.2 * 0.15);
-    double one = Bending.of(post).stress(STUFF, new Point(0, 0), 9.0e3);
-    double other = Bending.of(post.turned()).stress(STUFF, new Point(0, 0.015), 7.2e3);
+    double one = Stresses.at(post, STUFF, new Point(0, 0), 9.0e3);
+    double other = Stresses.at(post.turned(), STUFF, new Point(0, 0.015), 7.2e3);
     assertThat(one / 1e6).isCloseTo(12.0, within(1e-6));
     assertThat((pushed + one - other) / 1e6).isCloseTo(11.9, within(0.05));
   }
@@ -100,7 +98,7 @@ class SkewBendingPublishedTest {
             .strips(16, List.of(Strip.gap(3.75), Strip.of(1.5, STUFF), Strip.gap(3.75)))
             .layer(STUFF, 4)
             .section();
-    var edges = Bending.of(tee).stresses(100_000);
+    var edges = Stresses.of(tee, 100_000);
     assertThat(edges.get(0).atLower()).isCloseTo(700, within(0.5));
     assertThat(edges.get(1).atUpper()).isCloseTo(-300, within(0.5));
   }

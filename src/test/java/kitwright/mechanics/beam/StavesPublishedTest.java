@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,7 +16,7 @@ import org.junit.jupiter.api.Test;
  */
 class StavesPublishedTest {
   private static final BeamMaterial WOOD =
-      BeamMaterial.of("spruce", Kind.TIMBER, 415, 10.9e9, 0.7e9, Strength.of(72e6, 38e6, 7.7e6));
+      BeamMaterial.of("spruce", Kind.TIMBER, 415, 10.9e9, 0.7e9, Made.strength(72e6, 38e6, 7.7e6));
 
   private static Loop regular(int sides, double acrossFlats) {
     List<Point> corners = new ArrayList<>();
@@ -177,7 +176,7 @@ class StavesPublishedTest {
   @Test
   void partsThatAreNotAlikeDoNotStandSideBySide() {
     BeamMaterial other =
-        BeamMaterial.of("ash", Kind.TIMBER, 600, 13e9, 0.8e9, Strength.of(90e6, 50e6, 10e6));
+        BeamMaterial.of("ash", Kind.TIMBER, 600, 13e9, 0.8e9, Made.strength(90e6, 50e6, 10e6));
     LayeredSection unlike =
         LayeredSection.ofWidth(0.060)
             .strips(

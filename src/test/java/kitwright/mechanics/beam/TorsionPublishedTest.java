@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class TorsionPublishedTest {
   private static final BeamMaterial STUFF =
-      BeamMaterial.of("stuff", Kind.METAL, 1, 2.6, 1, Strength.of(1, 1, 1));
+      BeamMaterial.of("stuff", Kind.METAL, 1, 2.6, 1, Made.strength(1, 1, 1));
 
   private static double stress(Section section) {
     return section.twisted().stream().mapToDouble(Twisted::perUnit).max().orElseThrow();
@@ -56,7 +55,7 @@ class TorsionPublishedTest {
     Section shaft = Shapes.round(STUFF, 4.67017);
     double shear = 9000 * stress(shaft);
     assertThat(shear).isCloseTo(450, within(0.05));
-    double bent = Bending.of(shaft).stresses(75_000).get(0).atLower();
+    double bent = Stresses.of(shaft, 75_000).get(0).atLower();
     assertThat(bent).isCloseTo(7500, within(0.5));
     assertThat(Math.hypot(bent / 2, shear)).isCloseTo(3777, within(0.5));
   }
@@ -72,7 +71,7 @@ class TorsionPublishedTest {
   /** Box 100 by 50 of 2 mm by its mid-lines, 98 by 48: 4·A²/Σ(s/t) = 0.6062e6 mm⁴, T/(2·A·t). */
   @Test
   void aBoxByItsMidLines() {
-    Section box = Shapes.box(STUFF, 100, 50, 2, 2);
+    Section box = Made.box(STUFF, 100, 50, 2, 2);
     double cell = 98.0 * 48;
     assertThat(box.torsion().orElseThrow())
         .isCloseTo(4 * cell * cell / (2 * (98 + 48) / 2.0), within(1e-3));
@@ -83,7 +82,7 @@ class TorsionPublishedTest {
   /** Walls of two thicknesses, top and bottom 6, sides 3: Bredt by hand. */
   @Test
   void aBoxOfTwoThicknesses() {
-    Section box = Shapes.box(STUFF, 80, 60, 3, 6);
+    Section box = Made.box(STUFF, 80, 60, 3, 6);
     double cell = 77.0 * 54;
     double round = 2 * 54 / 3.0 + 2 * 77 / 6.0;
     assertThat(box.torsion().orElseThrow()).isCloseTo(4 * cell * cell / round, within(1e-3));

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 class ClothTest {
   private static final Matrix EPOXY = Matrix.of("epoxy", 1200, 3.2e9, 0.35);
-  private static final Fibre GLASS = Fibre.isotropic("E-glass", 2560, 72.4e9, 0.22);
+  private static final Fibre GLASS =
+      new Fibre("E-glass", 2560, 72.4e9, 72.4e9, 72.4e9 / 2.44, 0.22);
   private static final LaminaStrength STRONG = new LaminaStrength(900e6, 600e6, 35e6, 110e6, 60e6);
 
   private static Laminate cured(Weave weave, double mass, Fibre fibre, double angle) {

@@ -37,8 +37,6 @@ class NotchPublishedTest {
     assertThat(
             new Notch(0.2, 0.1, 0.0, 0, true).share() / new Notch(0.2, 0.1, 0.0, 0, false).share())
         .isCloseTo(1.3, within(1e-9));
-    assertThat(new Notch(0.245, 0.182, 0.024, 0, false).shear(4.6e6, 0.047))
-        .isCloseTo(0.6303 * 4.6e6 * 0.047 * 0.182 / 1.5, within(20.0));
   }
 
   /**

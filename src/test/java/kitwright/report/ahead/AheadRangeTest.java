@@ -34,7 +34,8 @@ class AheadRangeTest {
                         Simulation.run(
                             Ends.on(now).last().network(),
                             Plan.on(now).calendar(),
-                            Plan.on(now).morning()))))));
+                            Plan.on(now).morning(),
+                            done -> {}))))));
   }
 
   private static final String A = "  - {id: a, what: A, takes: [2 d, 4 d, 9 d]}\n";
