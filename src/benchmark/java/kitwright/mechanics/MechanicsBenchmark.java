@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
-import kitwright.mechanics.beam.BeamMaterial.Strength;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.FoilSection;
 import kitwright.mechanics.beam.FoilShape;
 import kitwright.mechanics.beam.LayeredSection;
+import kitwright.mechanics.beam.Made;
 import kitwright.mechanics.beam.Resampled;
 import kitwright.mechanics.beam.Section;
 import kitwright.mechanics.beam.Sense;
@@ -45,11 +45,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 4, time = 1)
 public class MechanicsBenchmark {
   private final BeamMaterial spruce =
-      BeamMaterial.of("spruce", Kind.TIMBER, 425, 11e9, 7e8, Strength.ofTimber(70e6, 38e6, 8e6));
+      BeamMaterial.of("spruce", Kind.TIMBER, 425, 11e9, 7e8, Made.ofTimber(70e6, 38e6, 8e6));
   private final BeamMaterial glass =
-      BeamMaterial.of("glass", Kind.LAMINATE, 1700, 15e9, 4e9, Strength.of(250e6, 200e6, 80e6));
-  private final BeamMaterial foam =
-      BeamMaterial.core("foam", 80, 7e7, 2.7e7, Strength.of(2e6, 1e6, 1e6));
+      BeamMaterial.of("glass", Kind.LAMINATE, 1700, 15e9, 4e9, Made.strength(250e6, 200e6, 80e6));
+  private final BeamMaterial foam = Made.core("foam", 80, 7e7, 2.7e7, Made.strength(2e6, 1e6, 1e6));
   private final Section foil =
       new FoilSection(
               new FoilShape(0.4, 0.12).outline(),

@@ -51,8 +51,8 @@ public class NetworkBenchmark {
     }
     calendar = fiveDays(off);
     for (int i = 0; i < size; i++) {
-      Activity task = Activity.of("task-" + i, new Estimate(120, 480, 1440));
-      tasks.add(i % 5 == 0 ? task.curing(Duration.ofHours(18)) : task);
+      Activity task = Works.of("task-" + i, new Estimate(120, 480, 1440));
+      tasks.add(i % 5 == 0 ? Works.curing(task, Duration.ofHours(18)) : task);
       for (int k = 0; k < 3 && i > 0; k++) {
         int near = Math.max(0, i - 1 - random.nextInt(200));
         links.add(new Link("task-" + near, "task-" + i, 0));
@@ -66,7 +66,7 @@ public class NetworkBenchmark {
     for (int i = 0; i < size; i++) {
       BigDecimal amount = BigDecimal.valueOf(random.nextInt(25));
       LocalDate on = TODAY.plusDays(random.nextInt(900));
-      supplies.add(Supply.due("supply-" + i, "item-" + random.nextInt(size / 5), amount, on));
+      supplies.add(Supplies.due("supply-" + i, "item-" + random.nextInt(size / 5), amount, on));
     }
   }
 

@@ -41,8 +41,8 @@ public class SimulationBenchmark {
     List<Activity> tasks = new ArrayList<>();
     List<Link> links = new ArrayList<>();
     for (int i = 0; i < SIZE; i++) {
-      Activity task = Activity.of("task-" + i, new Estimate(120, 300 + random.nextInt(400), 1440));
-      tasks.add(i % 5 == 0 ? task.curing(Duration.ofHours(18)) : task);
+      Activity task = Works.of("task-" + i, new Estimate(120, 300 + random.nextInt(400), 1440));
+      tasks.add(i % 5 == 0 ? Works.curing(task, Duration.ofHours(18)) : task);
       for (int k = 0; k < 3 && i > 0; k++) {
         int near = Math.max(0, i - 1 - random.nextInt(60));
         links.add(new Link("task-" + near, "task-" + i, 0));
@@ -53,6 +53,6 @@ public class SimulationBenchmark {
 
   @Benchmark
   public Range tenThousandRuns() {
-    return Simulation.run(network, calendar, TODAY);
+    return Simulation.run(network, calendar, TODAY, done -> {});
   }
 }
