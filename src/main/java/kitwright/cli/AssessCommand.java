@@ -66,6 +66,7 @@ final class AssessCommand implements Command {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     List<Result> results = chosen(ledger);
+    List<String> unread = ids.isEmpty() ? unread(ledger) : List.of();
     if (sheet || page) {
       List<Sheet> sheets =
           results.stream()
@@ -74,14 +75,14 @@ final class AssessCommand implements Command {
                       page ? DesignerSheet.of(result, ledger) : CalculationSheet.of(result, ledger))
               .toList();
       int written = out.tell(sheets, telling.forFiles(), "reports", opened, session);
-      return written == CLEAN ? how(results) : written;
+      return written == CLEAN ? how(results, unread, session) : written;
     }
     int told =
         telling.tell(
             AssessTold.sheet(ledger, asked(results, ledger), !ids.isEmpty(), least),
             opened,
             session);
-    return told == CLEAN ? how(results) : told;
+    return told == CLEAN ? how(results, unread, session) : told;
   }
 
   private List<AssessTold.Asked> asked(List<Result> results, Ledger ledger) {
@@ -99,8 +100,24 @@ final class AssessCommand implements Command {
         .toList();
   }
 
-  private static int how(List<Result> results) {
-    return results.stream().allMatch(result -> result.verdict().passes()) ? CLEAN : FOUND;
+  /** Assessments that cannot be read, or may stand in what cannot: of those nothing is told. */
+  private static List<String> unread(Ledger ledger) {
+    return ledger.unread().stream()
+        .filter(each -> each.mayBe(Kind.ASSESSMENTS))
+        .map(
+            each ->
+                each.named()
+                    + " cannot be read"
+                    + (each.kind().isPresent() ? "" : " and may hold assessments")
+                    + ": nothing is told of it here.")
+        .toList();
+  }
+
+  private static int how(List<Result> results, List<String> unread, Session session) {
+    unread.forEach(session::note);
+    return unread.isEmpty() && results.stream().allMatch(result -> result.verdict().passes())
+        ? CLEAN
+        : FOUND;
   }
 
   private List<Result> chosen(Ledger ledger) {

@@ -176,6 +176,46 @@ class NothingLeftOutTest {
         .isTrue();
   }
 
+  /** Tables are at 12 %: what is stated away from that is not set beside what says nothing. */
+  @Test
+  void aWoodThatDoesNotSayHowMoistIsNotSetBesideWetWood() {
+    isOpen(
+        "method: section, designed: of-wet, built: plain, require: {moment: 1}",
+        "the values of wet hold at 25 % moisture, and spruce does not say at which its values hold,"
+            + " mostly 12 %: state values at one moisture, or a knock-down for moisture on one"
+            + " part");
+  }
+
+  /** Half of the strength of the part as drawn alone is half of what is asked. */
+  @ParameterizedTest
+  @CsvSource({"moisture, what stands in its place is as wet", "temperature, is as hot"})
+  void whatActsOnThePlaceIsNotOnThePartAsDrawnAlone(String cause, String why) {
+    String asked =
+        "method: section, designed: plain, built: plain, require: {moment: 1}, knock-downs: [{for: "
+            + cause
+            + ", value: 0.5, source: test, on: ";
+    isOpen(asked + "designed}]", why);
+    assertThat(verdict(asked + "both}]").passes()).isTrue();
+    assertThat(verdict(asked + "built}]").fails()).isTrue();
+  }
+
+  @Test
+  void howTheEndsOfAPanelAreHeldIsNotPassedOver() {
+    isOpen(
+        "method: panel, designed: woven, built: woven, require: {reserve: 1}, load: {pressure: 1"
+            + " kPa, span: 300 mm, breadth: 200 mm, support: simple, ends: fixed, factor: 1,"
+            + " source: test}",
+        "its load also states how its ends are held (ends)");
+  }
+
+  /** As a sheet in its plane a core does nothing: half of it would pass. */
+  @Test
+  void facesOnACoreAreNoSheet() {
+    isOpen(
+        "method: laminate, designed: one-thin-face, built: one-thin-face, require: {strength: 1}",
+        "one-thin-face has a core, on which its faces wrinkle before they are pushed in");
+  }
+
   @Test
   void aFactorTakesFromSomething() {
     String asked =

@@ -92,7 +92,7 @@ class RemedySearchProperties {
           BOARDS
               + """
               assessments:
-                - {id: a, method: laminate, designed: drawn, built: made, require: {stiffness: %1$s, strength: %2$s}, allow: {mass: %3$s},
+                - {id: a, method: laminate, designed: drawn, built: made, require: {stiffness: %1$s, shear: %2$s}, allow: {mass: %3$s},
               """
               + PLIES
               + "}",

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kitwright.assessment.material.Factors;
@@ -45,6 +46,9 @@ public final class BoltMethod {
           "washer",
           "washer-thickness");
 
+  private static final Set<String> OF_WOOD =
+      Set.of("edge-distance", "end-distance", "washer", "washer-thickness");
+
   private final Section section;
   private final BoltThread thread;
   private final Material material;
@@ -68,6 +72,7 @@ public final class BoltMethod {
     Faults faults = new Faults(section, out);
     Unheeded.tell(section, faults);
     section.dimensions().keySet().forEach(name -> known(name, faults));
+    ofNoWood(section).ifPresent(inputs::lacks);
     Optional<Double> diameter = dimension(section, "diameter", Dimension.LENGTH, faults);
     Optional<Double> count = dimension(section, "count", Dimension.RATIO, faults);
     if (section.dimensions().keySet().stream().noneMatch(key -> key.id().equals("diameter"))) {
@@ -129,6 +134,24 @@ public final class BoltMethod {
               .map(near -> "Did you mean “" + near + "”?")
               .orElse("It has: " + String.join(", ", DIMENSIONS) + "."));
     }
+  }
+
+  /** What is stated of the wood round a bolt says nothing where no wood is listed. */
+  private static Optional<String> ofNoWood(Section section) {
+    List<String> idle =
+        section.dimensions().keySet().stream()
+            .map(Ref::id)
+            .filter(OF_WOOD::contains)
+            .sorted()
+            .toList();
+    return idle.isEmpty() || !section.layers().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            section.named()
+                + " states its "
+                + String.join(", ", idle)
+                + " and not what its bolts go through: list the pieces under “layers”, the one"
+                + " under the head first");
   }
 
   private static Optional<Double> dimension(

@@ -104,7 +104,9 @@ public final class WoodUnderBolts {
         || proof.isEmpty()
         || thin.isEmpty()
         || thick.isEmpty()) {
-      lacking.add(section.named() + " does not state what its bolts go through");
+      if (lacking.isEmpty()) {
+        lacking.add(section.named() + " does not state what its bolts go through");
+      }
       return;
     }
     double yield = (pull.getAsDouble() + proof.getAsDouble()) / 2;
@@ -151,8 +153,27 @@ public final class WoodUnderBolts {
   private OptionalDouble strength(int index, Materials materials) {
     Section.Layer layer = section.layers().get(index - 1);
     Optional<Material> wood = layer.material().flatMap(materials::material);
+    if (wood.isPresent() && wood.get().sort() != Material.Sort.TIMBER) {
+      lacking.add(
+          "layer "
+              + index
+              + " of "
+              + section.named()
+              + " is of "
+              + wood.get().id()
+              + ", and bolts are worked out between two pieces of solid timber only");
+    }
     if (wood.isEmpty() || wood.get().sort() != Material.Sort.TIMBER) {
       return OptionalDouble.empty();
+    }
+    if (layer.angle().isEmpty() && layer.grain().isEmpty()) {
+      lacking.add(
+          "layer "
+              + index
+              + " of "
+              + section.named()
+              + " does not say how its grain runs against the load on its bolts: grain: along,"
+              + " grain: across, or angle: 30 deg");
     }
     OptionalDouble density = inputs.needed(wood.get(), MaterialProperty.DENSITY);
     if (density.isEmpty()) {

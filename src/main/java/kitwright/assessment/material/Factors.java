@@ -154,6 +154,13 @@ public record Factors(List<Factor> all, Map<String, Double> converted) {
     return all.stream().anyMatch(one -> one.on() == what && one.side().isPresent());
   }
 
+  /** Whether the part as drawn has a factor for something, and the one as built has none. */
+  boolean onDrawnAlone(KnockDown.For what) {
+    List<Factor> some = all.stream().filter(one -> one.on() == what).toList();
+    return !some.isEmpty()
+        && some.stream().allMatch(one -> one.side().filter(Side.DESIGNED::equals).isPresent());
+  }
+
   /** Whether both parts of a comparison have the same. */
   public boolean alike() {
     return all.stream().allMatch(factor -> factor.side().isEmpty());

@@ -75,6 +75,13 @@ record StatedFactors(Assessment assessment, List<String> lacking) {
         lacking.add("the load lasts as long on both parts, and their factors for duration differ");
       }
     }
+    List<Factor> heat = all.stream().filter(one -> one.on() == KnockDown.For.TEMPERATURE).toList();
+    if (!heat.isEmpty()
+        && heat.stream().allMatch(one -> one.side().filter(Side.DESIGNED::equals).isPresent())) {
+      lacking.add(
+          "the factor for temperature is on the part as drawn alone, and what stands in its place"
+              + " is as hot: state it on the part as built too");
+    }
   }
 
   /** {@code factors: {moisture: 0.9}}: on both parts, its source among those of the assessment. */

@@ -12,6 +12,7 @@ import kitwright.assessment.sheet.Outcome;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Working;
+import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.laminate.Criterion;
 import kitwright.mechanics.laminate.Lamina;
 import kitwright.mechanics.laminate.Laminate;
@@ -48,6 +49,13 @@ public final class LaminateMethod {
         strengths);
     strength(
         figures, Measure.SHEAR_STRENGTH, part, laminate::shear, laminate.thickness(), strengths);
+    if (part.stack().stream().anyMatch(layer -> layer.stuff().kind() == Kind.CORE)) {
+      String how =
+          part.id()
+              + " has a core, on which its faces wrinkle before they are pushed in, and which is"
+              + " there to bear bending: take method: panel, or section, which work that out";
+      figures.lacks(Measure.COMPRESSION, how).lacks(Measure.COMPRESSION_ACROSS, how);
+    }
     return new Outcome(figures, () -> List.of(working(part, steps(free, strengths))));
   }
 

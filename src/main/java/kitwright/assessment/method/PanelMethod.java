@@ -105,6 +105,7 @@ public final class PanelMethod {
       load.heldSideways().ifPresent(any -> others.add("how it is held sideways"));
       load.overhang().ifPresent(any -> others.add("an overhang"));
       load.bearing().ifPresent(any -> others.add("a bearing"));
+      load.ends().ifPresent(any -> others.add("how its ends are held (ends)"));
       load.shape()
           .filter(shape -> shape != Shape.UNIFORM)
           .ifPresent(shape -> others.add("a shape that is not uniform"));

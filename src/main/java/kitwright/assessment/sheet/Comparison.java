@@ -97,7 +97,9 @@ public final class Comparison {
                 + "” was asked: ask for "
                 + aside.key()
                 + " too, with the reason (less-because) where less is enough"
-            : String.join("; ", row.lacking())
+            : (row.lacking().isEmpty()
+                    ? "only one of both sections lists what its bolts go through"
+                    : String.join("; ", row.lacking()))
                 + ": so the "
                 + aside.words()
                 + " is not known, and it bears what “"
