@@ -77,6 +77,7 @@ import kitwright.shortage.ShortageBeyondCount;
 import kitwright.shortage.ShortageCauseContradicted;
 import kitwright.shortage.ShortageUnclaimed;
 import kitwright.shortage.SubstitutionServesLess;
+import kitwright.substitution.AssessedOtherwise;
 import kitwright.substitution.AssessmentAsksTooLittle;
 import kitwright.substitution.AssessmentFails;
 import kitwright.substitution.AssessmentInconclusive;
@@ -170,6 +171,7 @@ public final class Check {
           new SubstitutionUnsigned(),
           new GradeTooLow(),
           new ProposerMissing(),
+          new AssessedOtherwise(),
           new AssessmentAsksTooLittle(),
           new LimitUnexplained(),
           new RightUnfit(),

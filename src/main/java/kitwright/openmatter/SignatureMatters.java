@@ -17,6 +17,7 @@ final class SignatureMatters {
           Lack.ASSESSMENT_FAILS,
           Lack.ASSESSMENT_OPEN,
           Lack.ASKS_TOO_LITTLE,
+          Lack.ASSESSED_OTHERWISE,
           Lack.LIMIT_UNEXPLAINED);
 
   private final Facts now;

@@ -57,6 +57,9 @@ final class Judge {
                 .map(signOff -> signature(signOff, substitution, grading.grade(), assessment))
                 .toList());
     List<Lack> lacks = new ArrayList<>(lacksOfAssessment(grading.grade(), assessment, verdict));
+    if (grading.grade() == Grade.STRUCTURAL && !OtherStuff.of(substitution, ledger).isEmpty()) {
+      lacks.add(Lack.ASSESSED_OTHERWISE);
+    }
     if (grading.grade() == Grade.STRUCTURAL && substitution.proposed().isEmpty()) {
       lacks.add(Lack.PROPOSER_UNKNOWN);
     }

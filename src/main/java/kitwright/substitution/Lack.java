@@ -6,6 +6,7 @@ public enum Lack {
   ASSESSMENT_FAILS("its assessment fails"),
   ASSESSMENT_OPEN("its assessment comes to no result"),
   ASKS_TOO_LITTLE("its assessment does not ask for all that a structural part must bear"),
+  ASSESSED_OTHERWISE("its assessment is of another part than is taken or replaced"),
   LIMIT_UNEXPLAINED("its assessment asks for less than was drawn and does not say why"),
   PROPOSER_UNKNOWN("nobody says who proposed it"),
   UNSIGNED("nobody has signed"),
