@@ -11,18 +11,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.kit.Count;
-import kitwright.ledger.Claim;
-import kitwright.ledger.Delivery;
-import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
-import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
-import kitwright.ledger.Spend;
 import kitwright.network.PlannedOrder;
 import kitwright.shortage.Balance;
-import kitwright.shortage.Coming;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
@@ -38,12 +31,12 @@ import kitwright.value.Ref;
 final class ShortageMatters {
   private final Facts now;
   private final Needed needed;
-  private final Map<String, Delivery> uncounted;
+  private final ShortageMove move;
 
   ShortageMatters(Facts now, Needed needed) {
     this.now = now;
     this.needed = needed;
-    uncounted = uncounted(now.ledger());
+    move = new ShortageMove(now);
   }
 
   List<OpenMatter> all() {
@@ -132,8 +125,8 @@ final class ShortageMatters {
             + cause(shortage.cause())
             + underWay(standing),
         stop,
-        waitsFor(standing),
-        next(standing, Awaited.last(stop, waiting, now)),
+        move.waitsFor(standing),
+        move.next(standing, Awaited.last(stop, waiting, now)),
         earlier(
             isSettledByOthers(standing) ? Optional.empty() : lastDayToOrder(stop, waiting),
             standing.state() == Standing.State.FOUND ? notice(shortage) : Optional.empty()),
@@ -200,167 +193,6 @@ final class ShortageMatters {
       case WRONG -> "wrong ones came";
       case UNDERSIZE -> "undersize";
       case USED_UP -> "used up";
-    };
-  }
-
-  private String waitsFor(Standing standing) {
-    if (chosen(standing).isPresent()) {
-      return "you";
-    }
-    return switch (standing.state()) {
-      case FOUND -> "you";
-      case ANSWERED -> "you";
-      case CLAIMED, PROMISED -> supplier(standing);
-      case COVERED -> "nobody";
-    };
-  }
-
-  /** Who has promised it; else whom it is claimed from. */
-  private String supplier(Standing standing) {
-    Ledger ledger = now.ledger();
-    return standing.coming().stream()
-        .flatMap(part -> sender(part.by()).stream())
-        .findFirst()
-        .or(
-            () ->
-                standing.claims().stream()
-                    .flatMap(claim -> ledger.party(claim.against()).stream())
-                    .map(Party::name)
-                    .findFirst())
-        .orElse("the seller");
-  }
-
-  private Optional<String> sender(Entry entry) {
-    if (entry instanceof Delivery delivery) {
-      return Optional.of(now.ledger().nameOf(delivery.from().id()));
-    }
-    if (entry instanceof Claim claim) {
-      return now.ledger().party(claim.against()).map(Party::name);
-    }
-    return entry instanceof Spend spend ? spend.to().map(now.ledger()::nameOf) : Optional.empty();
-  }
-
-  private String next(Standing standing, Optional<LocalDate> last) {
-    Optional<String> chosen = chosen(standing);
-    if (chosen.isPresent()) {
-      return chosen.get();
-    }
-    if (standing.shortage().decided().isEmpty() && standing.shortage().options().size() > 1) {
-      return "choose a way out: "
-          + standing.shortage().options().stream()
-              .map(Shortage.Option::name)
-              .collect(Collectors.joining(", "))
-          + bought(standing);
-    }
-    return switch (standing.state()) {
-      case FOUND ->
-          Optional.ofNullable(uncounted.get(standing.shortage().item().id()))
-                  .map(delivery -> "count " + delivery.id() + ", which may hold it; then ")
-                  .orElse("")
-              + toClaim(standing)
-              + bought(standing);
-      case CLAIMED ->
-          Awaited.of(sent(standing), claims(standing), last) + rest(standing) + bought(standing);
-      case ANSWERED ->
-          brokenPromise(standing)
-              ? "ask again: what was promised did not come" + rest(standing) + bought(standing)
-              : standing.claims().stream().allMatch(claim -> isClosed(claim, standing.shortage()))
-                  ? "get it another way: the claim brings no goods"
-                      + rest(standing)
-                      + bought(standing)
-                  : "settle what was answered to "
-                      + claims(standing)
-                      + rest(standing)
-                      + bought(standing);
-      case PROMISED -> "see that it comes on " + Days.named(standing.promisedFor().orElseThrow());
-      case COVERED -> "nothing";
-    };
-  }
-
-  /** Of what was used up nobody owes any. */
-  private static String toClaim(Standing standing) {
-    if (standing.shortage().cause() == Shortage.Cause.USED_UP) {
-      return "get it another way: nobody owes what was used up";
-    }
-    return standing.claims().isEmpty()
-        ? "claim it from the supplier"
-        : "send the drafted claim" + rest(standing);
-  }
-
-  /** What of it no claim names, where some do. */
-  private static String rest(Standing standing) {
-    return standing.isClaimedInPart()
-        ? ", and claim the " + standing.unclaimed().told() + " that no claim names"
-        : "";
-  }
-
-  /** What to record where one has helped oneself, whatever was decided before. */
-  private static String bought(Standing standing) {
-    return "; bought it instead? “kitwright buy … --replaces "
-        + standing.shortage().id()
-        + "”, or “replaces:” in the payment";
-  }
-
-  /** Deliveries that came and nobody has counted, by the items that their lists name. */
-  private static Map<String, Delivery> uncounted(Ledger ledger) {
-    Map<String, Delivery> byItem = new HashMap<>();
-    ledger.deliveries().stream()
-        .filter(each -> each.received().isPresent() && each.counted().isEmpty())
-        .forEach(each -> each.packed().forEach(line -> byItem.putIfAbsent(line.item().id(), each)));
-    return byItem;
-  }
-
-  private static boolean brokenPromise(Standing standing) {
-    return standing.lapsed().stream().anyMatch(each -> each.how() == Coming.How.PROMISED);
-  }
-
-  /** Whether the claim, or its part for the shortage, has come to its end. */
-  private boolean isClosed(Claim claim, Shortage shortage) {
-    return kitwright.claim.Standings.on(now)
-        .of(claim.id())
-        .filter(
-            standing ->
-                standing.state() == kitwright.claim.Standing.State.SETTLED
-                    || standing.lines().stream()
-                        .map(line -> line.asking())
-                        .filter(asking -> asking.shortage().id().equals(shortage.id()))
-                        .allMatch(asking -> asking.isSettled()))
-        .isPresent();
-  }
-
-  private List<kitwright.claim.Standing> sent(Standing standing) {
-    return standing.claims().stream()
-        .flatMap(claim -> kitwright.claim.Standings.on(now).of(claim.id()).stream())
-        .filter(claim -> !claim.isDraft())
-        .toList();
-  }
-
-  private static String claims(Standing standing) {
-    return standing.claims().stream().map(claim -> claim.id()).collect(Collectors.joining(", "));
-  }
-
-  /** What the decision asks, where it asks something now. */
-  private Optional<String> chosen(Standing standing) {
-    Optional<Shortage.Option> option = standing.chosen();
-    if (option.isEmpty()) {
-      return Optional.empty();
-    }
-    return switch (option.get().way()) {
-      case WAIT -> Optional.empty();
-      case DO_WITHOUT ->
-          Optional.of("ask somebody entitled whether it may be left out, or get it another way");
-      case BUY ->
-          standing.promisedFor().isPresent()
-              ? Optional.empty()
-              : Optional.of(
-                  "buy it, as decided, and record the order or the payment with “replaces: "
-                      + standing.shortage().id()
-                      + "”");
-      case SUBSTITUTE ->
-          standing.substitutions().stream()
-              .filter(each -> !each.isWithdrawn() && !each.isApproved())
-              .findFirst()
-              .map(each -> "get substitution " + each.substitution().id() + " signed");
     };
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitwright.assessment.part.Part;
-import kitwright.assessment.sheet.Print;
 import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Assessment.Shape;
 import kitwright.ledger.Assessment.Support;
@@ -16,7 +15,6 @@ import kitwright.mechanics.load.SideForce;
 import kitwright.mechanics.load.SpanLoad;
 import kitwright.mechanics.load.Stretch;
 import kitwright.value.Quantity;
-import kitwright.value.Word;
 
 /**
  * What a beam carries, without its safety factor.
@@ -97,7 +95,7 @@ public record BeamLoad(
     }
 
     /** kg/m. */
-    private double mass() {
+    double mass() {
       return part.beam().massPerLength();
     }
 
@@ -108,16 +106,6 @@ public record BeamLoad(
 
     private SpanLoad.Even weight(double span) {
       return SpanLoad.Even.weight(from, Math.min(to, span), mass());
-    }
-
-    private String how() {
-      return "self-weight of "
-          + part.id()
-          + ": w = m·g = "
-          + Print.with(mass(), "kg/m")
-          + " · 9.80665 m/s² = "
-          + Print.with(mass() * SpanLoad.STANDARD_GRAVITY, "N/m")
-          + ", as if level";
     }
   }
 
@@ -156,19 +144,19 @@ public record BeamLoad(
   }
 
   /** What lies along the part as its shape says: a force given, or that of a stream; N. */
-  private static double shaped(Load load) {
+  static double shaped(Load load) {
     return load.force().map(Quantity::base).orElseGet(() -> isFlow(load) ? sideForce(load) : 0.0);
   }
 
-  private static boolean isFlow(Load load) {
+  static boolean isFlow(Load load) {
     return load.speed().isPresent() && load.area().isPresent() && load.lift().isPresent();
   }
 
-  private static double density(Load load) {
+  static double density(Load load) {
     return load.density().map(Quantity::base).orElse(SEA_WATER);
   }
 
-  private static double sideForce(Load load) {
+  static double sideForce(Load load) {
     return new SideForce(
             density(load),
             load.speed().orElseThrow().base(),
@@ -177,12 +165,12 @@ public record BeamLoad(
         .force();
   }
 
-  private static boolean isPressed(Load load) {
+  static boolean isPressed(Load load) {
     return load.pressure().isPresent() && load.breadth().isPresent() && load.span().isPresent();
   }
 
   /** On all of its length, an overhang too. */
-  private static double pressed(Load load) {
+  static double pressed(Load load) {
     return load.pressure().orElseThrow().base()
         * load.breadth().orElseThrow().base()
         * (load.span().orElseThrow().base() + load.overhang().map(Quantity::base).orElse(0.0));
@@ -278,7 +266,7 @@ public record BeamLoad(
         load, span, force, tip, own, moment, shear, Optional.empty(), held, Optional.empty());
   }
 
-  private static boolean isSimple(Load load) {
+  static boolean isSimple(Load load) {
     return load.support().orElse(Support.SIMPLE) == Support.SIMPLE;
   }
 
@@ -326,117 +314,7 @@ public record BeamLoad(
 
   /** How it came about, in words and formulas, a line each. */
   public List<String> how() {
-    List<String> how = new ArrayList<>(howForced());
-    if (tip > 0) {
-      how.add("tip force " + Print.with(tip, "N"));
-    }
-    stated
-        .thrust()
-        .ifPresent(
-            push ->
-                how.add(
-                    "thrust "
-                        + push
-                        + ", ends "
-                        + stated.ends().map(ends -> Word.key(ends)).orElse("?")));
-    stated.torque().ifPresent(torque -> how.add("torque " + torque));
-    own.forEach(part -> how.add(part.how()));
-    String weighing =
-        own.isEmpty()
-            ? ""
-            : String.join(" and ", own.stream().map(one -> one.part().id()).toList()) + ": ";
-    how.add(
-        weighing
-            + (arm.isPresent()
-                ? howHanging()
-                : beyond.map(this::howBeyond).orElseGet(this::howHeld)));
-    return how;
-  }
-
-  private List<String> howForced() {
-    List<String> how = new ArrayList<>();
-    stated.force().ifPresent(force -> how.add("force " + force));
-    if (isFlow(stated)) {
-      how.add(
-          "F = ½·ρ·V²·A·C_L = ½ · "
-              + Print.number(density(stated))
-              + " · "
-              + Print.number(stated.speed().get().base())
-              + "² · "
-              + Print.number(stated.area().get().base())
-              + " · "
-              + Print.number(stated.lift().get().doubleValue())
-              + " = "
-              + Print.with(sideForce(stated), "N"));
-    }
-    if (isPressed(stated)) {
-      how.add(
-          "F = p·b·L = "
-              + stated.pressure().get()
-              + " · "
-              + stated.breadth().get()
-              + " · "
-              + stated.span().get()
-              + stated.overhang().map(more -> " and " + more).orElse("")
-              + " = "
-              + Print.with(pressed(stated), "N")
-              + ", spread evenly");
-    }
-    return how;
-  }
-
-  private String howHanging() {
-    return "cantilever of "
-        + Print.with(span, "m")
-        + (shaped(stated) > 0 ? ", the force " + shape(stated) : "")
-        + ": M = "
-        + Print.with(moment, "N·m")
-        + " and V = "
-        + Print.with(shear, "N")
-        + " at the support";
-  }
-
-  private String howBeyond(Overhang beam) {
-    return "two supports "
-        + Print.with(span, "m")
-        + " apart, "
-        + Print.with(beam.beyond(), "m")
-        + " beyond the second: R₁ = "
-        + Print.with(beam.reaction(), "N")
-        + ", M = "
-        + Print.with(Math.abs(beam.moment(beam.span())), "N·m")
-        + " over the second, greatest M = "
-        + Print.with(moment, "N·m")
-        + ", V = "
-        + Print.with(shear, "N");
-  }
-
-  private static String shape(Load load) {
-    return switch (load.shape().orElse(Shape.UNIFORM)) {
-      case POINT -> "at the tip";
-      case UNIFORM -> "spread evenly";
-      case TRIANGULAR -> "spread as a triangle, greatest at the support";
-      case ELLIPTIC -> "spread as a quarter ellipse";
-    };
-  }
-
-  private String howHeld() {
-    return (isSimple(stated) ? "simply supported" : "clamped at both ends")
-        + " over "
-        + Print.with(span, "m")
-        + (shaped(stated) > 0 ? ", the force " + heldShape(stated) : "")
-        + ": M = "
-        + Print.with(moment, "N·m")
-        + ", V = "
-        + Print.with(shear, "N");
-  }
-
-  private static String heldShape(Load load) {
-    return switch (load.shape().orElse(Shape.UNIFORM)) {
-      case POINT -> "at the middle";
-      case TRIANGULAR -> "spread as a triangle from nothing at one end";
-      case UNIFORM, ELLIPTIC -> "spread evenly";
-    };
+    return new LoadTold(this, stated).lines();
   }
 
   /** The greatest deflection of a beam of one section. */

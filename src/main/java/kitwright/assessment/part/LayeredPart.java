@@ -35,6 +35,7 @@ public final class LayeredPart {
   private final Materials materials;
   private final Factors.OnSide factors;
   private final Faults faults;
+  private final LayersUnsaid unsaid;
   private double wide;
   private final List<StackLayer> stack = new ArrayList<>();
 
@@ -43,6 +44,7 @@ public final class LayeredPart {
     this.materials = materials;
     this.factors = factors;
     this.faults = faults;
+    unsaid = new LayersUnsaid(section, materials);
   }
 
   public Optional<Part> part() {
@@ -60,7 +62,7 @@ public final class LayeredPart {
       return Optional.empty();
     }
     walls();
-    taken();
+    unsaid.taken();
     LayeredSection built = LayeredSection.ofWidth(wide);
     glue().ifPresent(built::glue);
     boolean whole = true;
@@ -95,49 +97,6 @@ public final class LayeredPart {
         .filter(strip -> high > Webs.STOUT * strip.width().base())
         .flatMap(strip -> strip.material().stream())
         .forEach(materials::plate);
-  }
-
-  /** What nobody says of its layers and is taken all the same. */
-  private void taken() {
-    boolean wood = section.layers().stream().flatMap(Layer::materials).anyMatch(this::isWood);
-    if (!wood) {
-      return;
-    }
-    if (section.layers().size() > 1 && section.glue().isEmpty()) {
-      materials
-          .inputs()
-          .note(
-              "no glue is stated between the layers of "
-                  + section.id()
-                  + ": a glue line is taken to bear what the weaker of both sides bears");
-    }
-    if (section.layers().stream().anyMatch(this::isUnsaid)) {
-      materials
-          .inputs()
-          .note(
-              "where nothing says how its grain runs, the wood of "
-                  + section.id()
-                  + " is taken to run along the part");
-    }
-  }
-
-  /** Whether it is of wood, or has a strip of it, and does not say how that lies. */
-  private boolean isUnsaid(Layer layer) {
-    boolean strips =
-        layer.strips().stream()
-            .filter(strip -> strip.grain().isEmpty())
-            .flatMap(strip -> strip.material().stream())
-            .anyMatch(this::isWood);
-    boolean whole = layer.grain().isEmpty() && layer.angle().isEmpty();
-    return strips || (whole && layer.material().filter(this::isWood).isPresent());
-  }
-
-  private boolean isWood(Ref ref) {
-    return materials.material(ref).filter(LayeredPart::isWood).isPresent();
-  }
-
-  private static boolean isWood(Material material) {
-    return material.sort() == Material.Sort.TIMBER || material.sort() == Material.Sort.PLYWOOD;
   }
 
   private Optional<Double> glue() {
@@ -197,7 +156,7 @@ public final class LayeredPart {
     double angle = angle(layer.angle(), layer.grain());
     Ref material = layer.material().get();
     if (layer.angle().isEmpty() && layer.grain().isEmpty()) {
-      notTurned(material, where);
+      unsaid.notTurned(material, where);
     }
     Optional<Stuff> stuff = materials.at(material, angle);
     if (stuff.filter(one -> one.veneer().isPresent()).isPresent()) {
@@ -210,43 +169,6 @@ public final class LayeredPart {
     }
     Stuff less = factors.on(stuff.get(), index);
     return Optional.of(new StackLayer(where, less, angle + less.turned(), thick.get()));
-  }
-
-  /**
-   * Fibres of one direction lie nowhere by themselves, nor does grain beside grain that is told.
-   */
-  private void notTurned(Ref ref, String where) {
-    Optional<Material> material = materials.material(ref);
-    boolean fibres =
-        material.flatMap(Material::weave).filter(Material.Weave.UNIDIRECTIONAL::equals).isPresent();
-    boolean wood = material.filter(LayeredPart::isWood).isPresent();
-    boolean told = section.layers().stream().anyMatch(layer -> layer.grain().isPresent());
-    if (material.flatMap(Material::weave).isPresent() && !fibres) {
-      materials
-          .inputs()
-          .note(
-              where
-                  + " of "
-                  + section.id()
-                  + " states no angle: the roll of its cloth is taken to lie along the part");
-    } else if (fibres) {
-      materials
-          .inputs()
-          .lacks(
-              where
-                  + " of "
-                  + section.named()
-                  + " does not say how its fibres lie: angle: 0 deg is along the part");
-    } else if (wood && told) {
-      materials
-          .inputs()
-          .lacks(
-              where
-                  + " of "
-                  + section.named()
-                  + " does not say how its grain runs, as another layer does: grain: along, across"
-                  + " or bias");
-    }
   }
 
   /** A plywood of which the veneer is stated is its veneers, each second one square to the rest. */
@@ -400,33 +322,12 @@ public final class LayeredPart {
       faults.add(strip.at().record(), "A strip has no material", "Name it, or write void: WIDTH.");
       return Optional.empty();
     }
-    upright(material.get(), strip.width().base(), high);
+    unsaid.upright(material.get(), strip.width().base(), high);
     double angle = angle(Optional.empty(), strip.grain());
     return materials
         .at(material.get(), angle)
-        .filter(stuff -> !isVeneered(stuff))
+        .filter(stuff -> !unsaid.isVeneered(stuff))
         .map(stuff -> Strip.of(part, factors.on(stuff, index).beam(angle + stuff.turned())));
-  }
-
-  /** What a board of plywood bears on edge is not what it bears lying flat. */
-  private void upright(Ref ref, double wide, double high) {
-    materials
-        .material(ref)
-        .filter(one -> high > wide && OnEdge.isMeantFlat(one))
-        .ifPresent(one -> materials.inputs().lacks(OnEdge.words(one, section)));
-  }
-
-  /** A strip of plywood stands on edge or lies flat, and nothing says which. */
-  private boolean isVeneered(Stuff stuff) {
-    if (stuff.veneer().isPresent()) {
-      materials
-          .inputs()
-          .lacks(
-              stuff.id()
-                  + " is worked out veneer by veneer over a whole width, not as a strip: state the"
-                  + " values of the board (E, E-across and strengths) for that");
-    }
-    return stuff.veneer().isPresent();
   }
 
   /** Degrees of grain or first fibre from the length. */
