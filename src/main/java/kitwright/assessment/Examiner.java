@@ -214,7 +214,6 @@ final class Examiner {
           .filter(link -> of.failing().isEmpty() && rows.stream().noneMatch(Row::fails))
           .ifPresent(link -> rows.add(new WrongOrder(of).row(link)));
     }
-    Judgement judgement = judgement(rows);
     List<Working> working = new ArrayList<>(of.inputs().cured());
     working.addAll(compared.designed().working().get());
     working.addAll(compared.built().working().get());
@@ -227,10 +226,9 @@ final class Examiner {
     }
     return new Result(
         assessment,
-        judgement.verdict(of.failing()),
+        judgement(rows).verdict(of.failing()),
         rows,
         of.inputs().all(),
-        judgement.leaning(),
         of.factors().lines(),
         load.lines(),
         working,

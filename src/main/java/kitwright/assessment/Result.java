@@ -15,7 +15,6 @@ import kitwright.mechanics.load.Break;
  *
  * @param rows every measure, asked or not, as designed and as built
  * @param inputs the values leaned on, with their sources
- * @param leaning the values leaned on by what is asked, which nobody has confirmed or sourced
  * @param factors on strengths and moduli, a line each
  * @param load how the load came about, a line each
  * @param working how the figures came about, a part each
@@ -29,7 +28,6 @@ public record Result(
     Verdict verdict,
     List<Row> rows,
     List<Input> inputs,
-    List<Input> leaning,
     List<String> factors,
     List<String> load,
     List<Working> working,
@@ -40,7 +38,6 @@ public record Result(
   public Result {
     rows = List.copyOf(rows);
     inputs = List.copyOf(inputs);
-    leaning = List.copyOf(leaning);
     factors = List.copyOf(factors);
     load = List.copyOf(load);
     working = List.copyOf(working);
@@ -55,7 +52,6 @@ public record Result(
     return new Result(
         assessment,
         verdict,
-        List.of(),
         List.of(),
         List.of(),
         List.of(),

@@ -42,7 +42,7 @@ record KeptStatements(LedgerFolder folder) {
   Optional<String> past(String substitution, String digits) {
     try {
       History history = History.of(folder.root());
-      List<Commit> commits = new ArrayList<>(history.commits(Optional.empty()));
+      List<Commit> commits = new ArrayList<>(history.commits());
       Collections.reverse(commits);
       for (Commit commit : commits.subList(0, Math.min(MOST, commits.size()))) {
         Optional<String> text =

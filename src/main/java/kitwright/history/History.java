@@ -98,7 +98,7 @@ public final class History {
     if (found.isPresent()) {
       return found.get();
     }
-    Commit first = commits(Optional.empty()).get(0);
+    Commit first = commits().get(0);
     throw new NoHistory(
         "No commit is as old as " + day + "." + cut(),
         "The first is of " + first.day() + ": name that day or a later one.");
@@ -112,14 +112,16 @@ public final class History {
     return git.must(words).lines().stream().findFirst().map(Commit::read);
   }
 
-  /** The commits that touched the ledger, oldest first; after one only, where that is given. */
-  public List<Commit> commits(Optional<Commit> after) throws NoHistory {
-    String range = after.map(commit -> commit.id() + "..HEAD").orElse("HEAD");
+  /** The commits that touched the ledger, oldest first. */
+  public List<Commit> commits() throws NoHistory {
     List<Commit> all =
-        git.must("log", "--reverse", "--format=" + Commit.FORMAT, range, "--", ".").lines().stream()
+        git
+            .must("log", "--reverse", "--format=" + Commit.FORMAT, "HEAD", "--", ".")
+            .lines()
+            .stream()
             .map(Commit::read)
             .toList();
-    return all.isEmpty() && after.isEmpty() ? List.of(named("HEAD")) : all;
+    return all.isEmpty() ? List.of(named("HEAD")) : all;
   }
 
   /** Who touched which file since a commit: authors by path from the ledger's folder. */

@@ -35,7 +35,7 @@ public record Series(Figure figure, List<Reading> readings, int leftOut, boolean
   public static Series of(History history, Figure figure, int most, IntBinaryOperator progress)
       throws NoHistory {
     Map<LocalDate, Commit> byDay = new TreeMap<>();
-    history.commits(Optional.empty()).forEach(commit -> byDay.put(commit.day(), commit));
+    history.commits().forEach(commit -> byDay.put(commit.day(), commit));
     List<Commit> days = List.copyOf(byDay.values());
     List<Commit> chosen = chosen(days, most);
     List<Reading> readings = new ArrayList<>();

@@ -14,11 +14,9 @@ import kitwright.value.Ref;
  * How long open tasks still need a borrowed tool.
  *
  * @param tasks that need it, by earliest start
- * @param from the first day on which one of them could use it
  * @param until the day on which the last of them could be finished at the earliest
  */
-public record Need(
-    Standing loan, List<String> tasks, Optional<LocalDate> from, Optional<LocalDate> until) {
+public record Need(Standing loan, List<String> tasks, Optional<LocalDate> until) {
   public Need {
     tasks = List.copyOf(tasks);
   }
@@ -34,7 +32,6 @@ public record Need(
     return new Need(
         loan,
         tasks,
-        tasks.stream().map(plan::workableOn).min(Comparator.naturalOrder()),
         tasks.stream()
             .map(task -> plan.schedule().of(task).lastDay())
             .max(Comparator.naturalOrder()));

@@ -9,12 +9,10 @@ import kitwright.value.ThreePoint;
  * What an open shortage is still going to cost, in the build's currency.
  *
  * @param line the budget line that it falls on; empty text where nothing tells
- * @param decided whether the builder has chosen; there is then one way out
- * @param costs of each way out that may be taken, each low, likely, high, less what is paid and
- *     ordered because of the shortage already; at least one
+ * @param costs of each way out that may be taken, one where the builder has chosen, each low,
+ *     likely, high, less what is paid and ordered because of the shortage already; at least one
  */
-public record OpenShortage(
-    Shortage shortage, String line, boolean decided, List<ThreePoint<Money>> costs) {
+public record OpenShortage(Shortage shortage, String line, List<ThreePoint<Money>> costs) {
 
   public OpenShortage {
     costs = List.copyOf(costs);

@@ -84,7 +84,7 @@ final class WaysOut {
             .toList();
     return costs.isEmpty()
         ? Optional.empty()
-        : Optional.of(new OpenShortage(shortage, line(shortage), decided, costs));
+        : Optional.of(new OpenShortage(shortage, line(shortage), costs));
   }
 
   private Optional<ThreePoint<Money>> cost(Shortage.Option option, Money spent) {

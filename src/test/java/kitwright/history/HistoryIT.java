@@ -236,7 +236,7 @@ class HistoryIT {
   void aDetachedHeadIsAnsweredLikeAnyOther() throws Exception {
     threeWeeks();
     folder.git("checkout", "-q", "--detach", "HEAD~1");
-    assertThat(History.of(ledger()).commits(Optional.empty()))
+    assertThat(History.of(ledger()).commits())
         .extracting(Commit::subject)
         .containsExactly("Begin", "Count the crate");
   }

@@ -46,7 +46,7 @@ public final class Judgement {
   }
 
   /** Values that a requirement leans on and that nobody vouches for. */
-  public List<Input> leaning() {
+  private List<Input> leaning() {
     Set<Measure> asked = EnumSet.noneOf(Measure.class);
     rows.stream().filter(row -> row.limit().isPresent()).map(Row::measure).forEach(asked::add);
     return inputs.all().stream()

@@ -11,9 +11,6 @@ import kitwright.mechanics.Refuse;
  * @param coefficient of lift, no dimension
  */
 public record SideForce(double density, double speed, double area, double coefficient) {
-  /** One knot is 1852 m an hour, exactly, in m/s. */
-  public static final double KNOT = 1852.0 / 3600;
-
   public SideForce {
     Refuse.unlessPositive("density", density);
     Refuse.ifNegative("speed", speed);

@@ -24,10 +24,9 @@ public record Remedy(List<Addition> menu) {
    * An answer.
    *
    * @param counts how many of each, in the order of the menu
-   * @param price of all together
    * @param tried how many combinations were looked at, up to the answer
    */
-  public record Found(List<Integer> counts, double price, int tried) {}
+  public record Found(List<Integer> counts, int tried) {}
 
   public Remedy {
     menu = List.copyOf(menu);
@@ -62,7 +61,7 @@ public record Remedy(List<Addition> menu) {
 
   private Found found(Candidate candidate, int tried) {
     var counts = Arrays.stream(counts(candidate.number())).boxed().toList();
-    return new Found(counts, candidate.price(), tried);
+    return new Found(counts, tried);
   }
 
   /** A combination by its number: the counts are its digits, the last line the highest. */

@@ -38,11 +38,6 @@ public enum Caution {
       "Work aloft and over the side: a harness and a second person; tools on lanyards. Local rules"
           + " for work at height hold.");
 
-  /** What stands on the picture that lies at the saw. */
-  static final String SAW_SHORT =
-      "Eyes, ears and lungs: protection on, extraction running. Guard and riving knife on,"
-          + " push-stick under 150 mm. Measure again before each cut.";
-
   private final String words;
 
   Caution(String words) {

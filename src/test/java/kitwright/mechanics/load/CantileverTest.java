@@ -13,7 +13,7 @@ class CantileverTest {
   /** Reckoned twice: 8 kn, 0.40 m², CL 1.2, 1025 kg/m³ give 4167 N. */
   @Test
   void sideForce() {
-    double force = new SideForce(1025, 8 * SideForce.KNOT, 0.40, 1.2).force();
+    double force = new SideForce(1025, 8 * 1852.0 / 3600, 0.40, 1.2).force();
     assertThat(force).isCloseTo(4167, within(0.5));
   }
 

