@@ -26,6 +26,7 @@ import kitwright.ledger.Assessment;
 import kitwright.ledger.Assessment.Method;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
+import kitwright.ledger.WeakLink;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Capacity;
 import kitwright.mechanics.beam.Resampled;
@@ -238,8 +239,8 @@ public final class Chances {
   }
 
   /** The protected part stands at the support, the sacrificial one at the place of the break. */
-  private void order(Assessment.WeakLink link) {
-    if (link.by() != Assessment.WeakLink.By.BENDING) {
+  private void order(WeakLink link) {
+    if (link.by() != WeakLink.By.BENDING) {
       ForceLink.of(link, sections, materials, factors, spreads)
           .chance(SAMPLES, SEED)
           .ifPresent(chance -> lines.add(new Line("what is protected fails first", chance)));

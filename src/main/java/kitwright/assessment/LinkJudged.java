@@ -18,6 +18,7 @@ import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Row;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Section;
+import kitwright.ledger.WeakLink;
 import kitwright.mechanics.load.Break;
 import kitwright.mechanics.load.Cantilever;
 import kitwright.value.Quantity;
@@ -37,12 +38,12 @@ final class LinkJudged {
   }
 
   /** The order of the two, with its row behind the others. */
-  WeakLinks judge(Assessment.WeakLink link, List<Row> rows) {
+  WeakLinks judge(WeakLink link, List<Row> rows) {
     WeakLinks worked = worked(link);
     of.lacking().addAll(worked.lacking());
     of.lacking().addAll(LinkStated.lacking(link));
     double least = link.margin().doubleValue();
-    if (link.by() == Assessment.WeakLink.By.BENDING) {
+    if (link.by() == WeakLink.By.BENDING) {
       of.section(link.protectedPart())
           .flatMap(parts::linked)
           .flatMap(kept -> tipping.outlasts(kept, worked.margin().orElse(0.0), least))
@@ -60,7 +61,7 @@ final class LinkJudged {
     return worked;
   }
 
-  private static Optional<String> otherThanMeant(Break first, Assessment.WeakLink link) {
+  private static Optional<String> otherThanMeant(Break first, WeakLink link) {
     boolean itself = first.part().equals(link.sacrificial().id());
     double meant = link.breaksAt().map(Quantity::base).orElse(0.0);
     if (itself && Math.abs(first.at() - meant) <= 1e-6) {
@@ -78,11 +79,11 @@ final class LinkJudged {
                 : link.sacrificial() + " was meant to"));
   }
 
-  private WeakLinks worked(Assessment.WeakLink link) {
+  private WeakLinks worked(WeakLink link) {
     if (link.isToItself()) {
       return lacking("its weak link protects a section from itself");
     }
-    if (link.by() == Assessment.WeakLink.By.BENDING) {
+    if (link.by() == WeakLink.By.BENDING) {
       return bent(link);
     }
     Assessment assessment = of.assessment();
@@ -91,7 +92,7 @@ final class LinkJudged {
         .told(of.inputs());
   }
 
-  private WeakLinks bent(Assessment.WeakLink link) {
+  private WeakLinks bent(WeakLink link) {
     Optional<Section> weak = of.sections().apply(link.sacrificial());
     Optional<Section> safe = of.section(link.protectedPart());
     if (!of.assessment().method().isOfBeam()

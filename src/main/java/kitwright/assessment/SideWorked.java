@@ -21,7 +21,7 @@ import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Outcome;
 import kitwright.assessment.sheet.Working;
 import kitwright.finding.Findings;
-import kitwright.ledger.Assessment;
+import kitwright.ledger.Load;
 import kitwright.ledger.Section;
 import kitwright.value.Ref;
 import kitwright.value.Word;
@@ -67,12 +67,9 @@ final class SideWorked {
   }
 
   private Outcome beam(Section section, Part part, Side side) {
-    Optional<Assessment.Load> stated = of.assessment().load();
+    Optional<Load> stated = of.assessment().load();
     if (section.notch().isPresent()
-        && stated
-            .flatMap(Assessment.Load::support)
-            .filter(Assessment.Support.SIMPLE::equals)
-            .isEmpty()) {
+        && stated.flatMap(Load::support).filter(Load.Support.SIMPLE::equals).isEmpty()) {
       of.lacking()
           .add(
               "a notch is worked out at the supports of a beam that lies on two: a load with"
@@ -85,7 +82,7 @@ final class SideWorked {
           .map(outcome::with)
           .orElse(outcome);
     }
-    if (stated.flatMap(Assessment.Load::bearing).isPresent()) {
+    if (stated.flatMap(Load::bearing).isPresent()) {
       of.lacking().add("where a part that tapers is crushed is not worked out: leave bearing out");
     }
     return tapered(section, section.tapersTo().get(), part, side);

@@ -13,6 +13,7 @@ import kitwright.assessment.material.Materials;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Material;
 import kitwright.ledger.Section;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 
 /** The materials that the sections of an assessment are of, and where they lie. */
@@ -22,7 +23,7 @@ record Used(Assessment assessment, Function<Ref, Optional<Section>> sections, Ma
     Stream<Ref> named =
         Stream.concat(
             Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
-            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts));
+            assessment.weakLink().stream().flatMap(WeakLink::parts));
     Map<String, Material> used = new LinkedHashMap<>();
     named
         .flatMap(ref -> sections.apply(ref).stream())

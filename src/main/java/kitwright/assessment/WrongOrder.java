@@ -8,9 +8,9 @@ import kitwright.assessment.material.Materials;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
-import kitwright.ledger.Assessment;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
+import kitwright.ledger.WeakLink;
 import kitwright.mechanics.scatter.Chance;
 
 /** How likely it is that the protected part of a weak link breaks first. */
@@ -18,7 +18,7 @@ record WrongOrder(Case of) {
   /** The chance of the wrong order that is allowed where the assessment does not say. */
   private static final double LIKELY = 0.01;
 
-  Row row(Assessment.WeakLink link) {
+  Row row(WeakLink link) {
     double most = link.chance().map(BigDecimal::doubleValue).orElse(LIKELY);
     List<String> still = still(link);
     Optional<Chance> chance =
@@ -42,7 +42,7 @@ record WrongOrder(Case of) {
   }
 
   /** Parts of a weak link of which nobody says how they scatter. */
-  private List<String> still(Assessment.WeakLink link) {
+  private List<String> still(WeakLink link) {
     List<String> still = new ArrayList<>();
     List<Material> parts =
         link.parts()

@@ -17,6 +17,7 @@ import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 
 /**
@@ -81,7 +82,7 @@ final class FirstForm {
     Stream.of(
             assessment.designed().stream(),
             assessment.built().stream(),
-            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
+            assessment.weakLink().stream().flatMap(WeakLink::parts))
         .flatMap(sections -> sections)
         .forEach(ref -> found("section", ref, ledger.section(ref)).ifPresent(this::add));
   }

@@ -10,6 +10,7 @@ import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
 import kitwright.ledger.Substitution;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 import kitwright.value.Word;
 
@@ -76,7 +77,7 @@ public record Grading(Grade grade, List<String> because) {
     Stream<Part> sections =
         Stream.concat(
                 Stream.of(assessment.designed(), assessment.built()).flatMap(Optional::stream),
-                assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
+                assessment.weakLink().stream().flatMap(WeakLink::parts))
             .flatMap(ref -> ledger.section(ref).stream())
             .flatMap((Section section) -> part(section.grade(), section.named()));
     boolean excepted =

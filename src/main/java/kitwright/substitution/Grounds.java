@@ -7,7 +7,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.KitItem;
+import kitwright.ledger.KnockDown;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Load;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
@@ -15,6 +17,7 @@ import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.Condition;
 import kitwright.ledger.Substitution.Take;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 
 /** What a signature rests on: the assessment, and the sections and materials that lead from it. */
@@ -118,7 +121,7 @@ final class Grounds {
     assessment.built().ifPresent(this::section);
   }
 
-  private void knockDown(Assessment.KnockDown stated) {
+  private void knockDown(KnockDown stated) {
     lines.within(
         "knock-down",
         () -> {
@@ -144,7 +147,7 @@ final class Grounds {
                 .words("why", said.why()));
   }
 
-  private void weakLink(Assessment.WeakLink link) {
+  private void weakLink(WeakLink link) {
     lines.within(
         "weak link",
         () ->
@@ -154,9 +157,7 @@ final class Grounds {
                 .line("margin", Plain.number(link.margin()))
                 .quantity("breaks at", link.breaksAt())
                 .number("chance of the wrong order", link.chance())
-                .word(
-                    "broken by",
-                    Optional.of(link.by()).filter(by -> by != Assessment.WeakLink.By.BENDING)));
+                .word("broken by", Optional.of(link.by()).filter(by -> by != WeakLink.By.BENDING)));
     link.rating().ifPresent(this::rating);
     link.parts().forEach(this::section);
   }
@@ -173,7 +174,7 @@ final class Grounds {
                     "on the side", notch.opposite() ? "away from the support" : "of the support"));
   }
 
-  private void rating(Assessment.WeakLink.Rating rating) {
+  private void rating(WeakLink.Rating rating) {
     lines.within(
         "known load",
         () ->
@@ -184,7 +185,7 @@ final class Grounds {
                 .words("source", rating.source()));
   }
 
-  private void load(Assessment.Load load) {
+  private void load(Load load) {
     lines.within(
         "load",
         () ->

@@ -15,7 +15,9 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.KitItem;
+import kitwright.ledger.KnockDown;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Load;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Party;
@@ -24,6 +26,7 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Word;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -324,10 +327,10 @@ class StatementFieldsTest {
           Party.class,
           Assessment.class,
           Assessment.NotStructural.class,
-          Assessment.WeakLink.class,
-          Assessment.WeakLink.Rating.class,
-          Assessment.Load.class,
-          Assessment.KnockDown.class,
+          WeakLink.class,
+          WeakLink.Rating.class,
+          Load.class,
+          KnockDown.class,
           Section.class,
           Section.Layer.class,
           Section.Notch.class,
@@ -362,11 +365,11 @@ class StatementFieldsTest {
   }
 
   private static String records() {
-    return RECORDS.replace("ends: pinned", "ends: " + word(Assessment.Ends.PINNED));
+    return RECORDS.replace("ends: pinned", "ends: " + word(Load.Ends.PINNED));
   }
 
   private static String otherEnds() {
-    return word(Assessment.Ends.FIXED);
+    return word(Load.Ends.FIXED);
   }
 
   private static String word(Enum<?> constant) {

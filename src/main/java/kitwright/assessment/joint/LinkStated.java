@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.assessment.sheet.Sources;
-import kitwright.ledger.Assessment.WeakLink;
 import kitwright.ledger.Material.Basis;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Decimal;
 
 /** Whether a weak link asks for an order at all: a limit that everything meets is no limit. */

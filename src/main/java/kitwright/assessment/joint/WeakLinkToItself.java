@@ -5,6 +5,7 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.ledger.WeakLink;
 
 /** Fires where a weak link protects a section from itself. */
 public final class WeakLinkToItself implements Rule {
@@ -13,7 +14,7 @@ public final class WeakLinkToItself implements Rule {
     for (Assessment assessment : day.ledger().assessments()) {
       assessment
           .weakLink()
-          .filter(Assessment.WeakLink::isToItself)
+          .filter(WeakLink::isToItself)
           .ifPresent(
               link ->
                   out.add(

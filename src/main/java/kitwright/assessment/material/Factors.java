@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.assessment.sheet.Print;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Assessment.KnockDown;
+import kitwright.ledger.KnockDown;
 import kitwright.ledger.Material.Sort;
 import kitwright.value.Word;
 

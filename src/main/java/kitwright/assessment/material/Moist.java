@@ -3,7 +3,7 @@ package kitwright.assessment.material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitwright.ledger.Assessment.KnockDown.For;
+import kitwright.ledger.KnockDown.For;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
 import kitwright.ledger.MaterialProperty;

@@ -9,7 +9,7 @@ import kitwright.assessment.material.Factors.Side;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Sources;
 import kitwright.ledger.Assessment;
-import kitwright.ledger.Assessment.KnockDown;
+import kitwright.ledger.KnockDown;
 import kitwright.mechanics.timber.LoadDuration;
 import kitwright.mechanics.timber.TimberFactors;
 import kitwright.value.Nearest;

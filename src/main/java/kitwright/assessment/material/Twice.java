@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 
 /** Records of one id that an assessment names: which of them is meant nobody can tell. */
@@ -41,7 +42,7 @@ public record Twice(Set<String> sections, Set<String> materials, Set<String> ass
     Stream.concat(
             Stream.of(assessment.designed(), assessment.built())
                 .flatMap(java.util.Optional::stream),
-            assessment.weakLink().stream().flatMap(Assessment.WeakLink::parts))
+            assessment.weakLink().stream().flatMap(WeakLink::parts))
         .map(Ref::id)
         .distinct()
         .filter(sections::contains)

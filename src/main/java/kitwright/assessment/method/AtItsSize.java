@@ -10,8 +10,8 @@ import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Working;
-import kitwright.ledger.Assessment.Shape;
-import kitwright.ledger.Assessment.Support;
+import kitwright.ledger.Load.Shape;
+import kitwright.ledger.Load.Support;
 import kitwright.mechanics.load.Overhang;
 import kitwright.mechanics.timber.SizeEffect;
 

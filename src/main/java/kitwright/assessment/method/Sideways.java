@@ -6,7 +6,7 @@ import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
-import kitwright.ledger.Assessment.Support;
+import kitwright.ledger.Load.Support;
 import kitwright.mechanics.beam.BeamMaterial.Kind;
 import kitwright.mechanics.beam.Bending;
 import kitwright.mechanics.beam.Sense;

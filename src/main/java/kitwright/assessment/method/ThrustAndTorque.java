@@ -10,7 +10,7 @@ import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
-import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Load;
 import kitwright.ledger.Section;
 import kitwright.mechanics.beam.BeamMaterial;
 import kitwright.mechanics.beam.BeamMaterial.Kind;

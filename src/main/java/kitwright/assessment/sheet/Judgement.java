@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Load;
 import kitwright.ledger.MaterialProperty;
 
 /**
@@ -63,7 +64,7 @@ public final class Judgement {
   private boolean weighs(Measure measure, MaterialProperty property) {
     return property == MaterialProperty.DENSITY
         && measure.loaded()
-        && assessment.load().filter(Assessment.Load::selfWeight).isPresent();
+        && assessment.load().filter(Load::selfWeight).isPresent();
   }
 
   /** Fails where something that is asked is missed; passes only where nothing is lacking. */

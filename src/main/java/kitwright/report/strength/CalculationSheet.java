@@ -21,6 +21,7 @@ import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Load;
 import kitwright.mechanics.load.Break;
 import kitwright.report.words.Cautions;
 import kitwright.report.words.Sheet;
@@ -153,7 +154,7 @@ public final class CalculationSheet {
     if (result.assessment().load().isEmpty()) {
       return NOTHING;
     }
-    Assessment.Load load = result.assessment().load().get();
+    Load load = result.assessment().load().get();
     List<Inline> lines = new ArrayList<>(Inline.texts(result.load()));
     if (result.load().isEmpty()) {
       load.pressure().ifPresent(p -> lines.add(Inline.text("pressure " + p)));

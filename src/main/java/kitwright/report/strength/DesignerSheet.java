@@ -16,8 +16,8 @@ import kitwright.assessment.sheet.Trust;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Slots;
-import kitwright.ledger.Assessment.Load;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Load;
 import kitwright.report.words.Sheet;
 
 /**

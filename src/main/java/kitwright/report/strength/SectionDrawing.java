@@ -13,6 +13,7 @@ import kitwright.drawing.Look;
 import kitwright.drawing.Shade;
 import kitwright.drawing.Svg;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.WeakLink;
 import kitwright.value.Ref;
 
 /** Cross-sections side by side, to one scale, each material with a hatching of its own. */
@@ -103,16 +104,8 @@ public final class SectionDrawing {
     List<String> roles = new ArrayList<>();
     add(assessment.designed(), sketch, "as drawn", roles);
     add(assessment.built(), sketch, "as built", roles);
-    add(
-        assessment.weakLink().map(Assessment.WeakLink::sacrificial),
-        sketch,
-        "meant to break first",
-        roles);
-    add(
-        assessment.weakLink().flatMap(Assessment.WeakLink::protectedPart),
-        sketch,
-        "to be protected",
-        roles);
+    add(assessment.weakLink().map(WeakLink::sacrificial), sketch, "meant to break first", roles);
+    add(assessment.weakLink().flatMap(WeakLink::protectedPart), sketch, "to be protected", roles);
     return String.join("; ", roles);
   }
 

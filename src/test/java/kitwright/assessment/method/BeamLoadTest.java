@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.Sample;
-import kitwright.ledger.Assessment.Load;
+import kitwright.ledger.Load;
 import org.junit.jupiter.api.Test;
 
 /**
