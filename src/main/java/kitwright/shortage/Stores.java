@@ -10,17 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import kitwright.kit.Awaited;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.kit.SameWork;
 import kitwright.kit.StockPosition;
-import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
-import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
@@ -38,12 +35,10 @@ final class Stores {
   private final LocalDate today;
   private final Things things;
   private final Positions positions;
-  private final Late late;
   private final List<Supply> supplies = new ArrayList<>();
   private final Map<String, Integer> leadDays = new HashMap<>();
   private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
-  private final Map<String, List<Dayless>> dayless = new HashMap<>();
-  private final Purchases purchases;
+  private final OnItsWay onItsWay;
 
   /** What of stock that was bought serves as no item yet, by id of the stock. */
   private final Map<String, Quantity> freeOfBought = new HashMap<>();
@@ -62,7 +57,6 @@ final class Stores {
     this.today = positions.day();
     this.things = things;
     this.positions = positions;
-    this.late = late;
     shortages
         .open()
         .forEach(
@@ -70,7 +64,8 @@ final class Stores {
                 openByItem
                     .computeIfAbsent(each.shortage().item().id(), id -> new ArrayList<>())
                     .add(each));
-    this.purchases = new Purchases(ledger, today);
+    onItsWay =
+        new OnItsWay(today, things, late, new Purchases(ledger, today), openByItem, supplies);
     positions.all().forEach(this::add);
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
@@ -79,7 +74,7 @@ final class Stores {
         .filter(kitwright.substitution.Standing::isApproved)
         .map(kitwright.substitution.Standing::substitution)
         .forEach(this::add);
-    ledger.spending().forEach(this::add);
+    ledger.spending().forEach(onItsWay::add);
   }
 
   /**
@@ -132,13 +127,12 @@ final class Stores {
   private void add(Position position) {
     KitItem item = position.item();
     Quantity known = position.isCounted() ? position.left() : uncounted(position);
-    add(
+    here(
         "kit item " + item.id(),
         things.of(item, known),
-        Optional.empty(),
         Set.of(),
         position.isCounted() ? Supply.Sureness.COUNTED : Supply.Sureness.UNCOUNTED);
-    position.awaited().forEach(awaited -> add(item, awaited));
+    position.awaited().forEach(awaited -> onItsWay.add(item, awaited));
     // Of several items that are the same thing the one that is had soonest counts.
     lead(item)
         .ifPresent(
@@ -166,75 +160,6 @@ final class Stores {
     return known;
   }
 
-  /** What a delivery brings for shortages may be late with them; the rest with itself alone. */
-  private void add(KitItem item, Awaited awaited) {
-    Delivery delivery = awaited.delivery();
-    Quantity rest = awaited.qty();
-    for (Standing standing : openByItem.getOrDefault(item.id(), List.of())) {
-      for (Coming coming : standing.coming()) {
-        if (coming.by().at().equals(delivery.at()) && coming.qty().convertsTo(rest)) {
-          Quantity part = rest.min(coming.qty());
-          rest = rest.less(part);
-          int days = Math.max(late.of(delivery.id()), lateBy(standing));
-          awaited(delivery, item, part, coming.on(), days);
-        }
-      }
-    }
-    awaited(delivery, item, rest, current(delivery.expected()), late.of(delivery.id()));
-  }
-
-  private void awaited(
-      Delivery delivery, KitItem item, Quantity qty, Optional<LocalDate> said, int days) {
-    said.ifPresentOrElse(
-        day -> comes(delivery.named(), item, qty, coming(day, days)),
-        () -> dayless(things.of(item, qty), delivery.named(), delivery.expected()));
-  }
-
-  /** A day that has passed without anything coming is no day any more. */
-  private Optional<LocalDate> current(Optional<LocalDate> said) {
-    return said.filter(day -> !day.isBefore(today));
-  }
-
-  private void dayless(Optional<Things.Amount> amount, String by, Optional<LocalDate> said) {
-    amount
-        .filter(each -> each.amount().signum() > 0)
-        .ifPresent(
-            each ->
-                dayless
-                    .computeIfAbsent(each.thing().key(), any -> new ArrayList<>())
-                    .add(new Dayless(by, each.thing().qty(each.amount()), said)));
-  }
-
-  /** What is on its way for no day that holds, by the key of the thing. */
-  Map<String, List<Dayless>> dayless() {
-    return dayless;
-  }
-
-  private void comes(String id, KitItem item, Quantity qty, LocalDate day) {
-    add(id, things.of(item, qty), Optional.of(day), Set.of(), Supply.Sureness.EXPECTED);
-  }
-
-  /** What is said for today, and is not here, comes tomorrow at the earliest. */
-  private LocalDate coming(LocalDate said, int days) {
-    LocalDate day = said.isAfter(today) ? said : today.plusDays(1);
-    return day.plusDays(days);
-  }
-
-  private int lateOfShortage(KitItem item) {
-    return openByItem.getOrDefault(item.id(), List.of()).stream()
-        .mapToInt(this::lateBy)
-        .max()
-        .orElse(0);
-  }
-
-  private int lateBy(Standing standing) {
-    int most = late.of(standing.shortage().id());
-    for (Claim claim : standing.claims()) {
-      most = Math.max(most, late.of(claim.id()));
-    }
-    return most;
-  }
-
   private Optional<Integer> lead(KitItem item) {
     Optional<Party> supplier =
         item.from()
@@ -246,16 +171,20 @@ final class Stores {
                         .findFirst());
     return item.lead()
         .or(() -> supplier.flatMap(Party::lead))
-        .map(lead -> WorkTime.calendarDays(lead) + lateOfShortage(item));
+        .map(lead -> WorkTime.calendarDays(lead) + onItsWay.lateOfShortage(item));
+  }
+
+  /** What is on its way for no day that holds, by the key of the thing. */
+  Map<String, List<Dayless>> dayless() {
+    return onItsWay.dayless();
   }
 
   private void add(StockPosition position) {
     Stock stock = position.stock();
     stock.since().ifPresent(day -> since.put("stock " + stock.id(), day));
-    add(
+    here(
         "stock " + stock.id(),
         things.of(stock, position.left()),
-        Optional.empty(),
         keptFor(position),
         Supply.Sureness.COUNTED);
   }
@@ -267,7 +196,9 @@ final class Stores {
         .ifPresent(
             item -> {
               standing.covers().forEach(cover -> here(item, cover));
-              standing.coming().forEach(coming -> add(item, coming, lateBy(standing)));
+              standing
+                  .coming()
+                  .forEach(coming -> onItsWay.add(item, coming, onItsWay.lateBy(standing)));
             });
   }
 
@@ -287,29 +218,17 @@ final class Stores {
   }
 
   private void here(KitItem item, Cover cover, Quantity qty, Set<String> keptFor) {
-    add(
+    here(
         cover.by().named(),
         things.of(item, qty),
-        Optional.empty(),
         keptFor,
         cover.how() == Cover.How.DONE_WITHOUT ? Supply.Sureness.WAIVED : Supply.Sureness.COUNTED);
-  }
-
-  /** A delivery on its way has its supply already. */
-  private void add(KitItem item, Coming coming, int lateWithIt) {
-    Optional<LocalDate> day = coming.from(today);
-    if (coming.how() != Coming.How.SENT && day.isPresent()) {
-      int own = coming.how() == Coming.How.ORDERED ? late.of(coming.by().id()) : 0;
-      comes(coming.by().named(), item, coming.qty(), day.get().plusDays(Math.max(own, lateWithIt)));
-    } else if (coming.how() != Coming.How.SENT) {
-      dayless(things.of(item, coming.qty()), coming.by().named(), coming.lapsed());
-    }
   }
 
   private void spare(Balance balance) {
     KitItem item = balance.position().item();
     balance.spare().forEach(cover -> here(item, cover));
-    balance.spareToCome().forEach(coming -> add(item, coming, 0));
+    balance.spareToCome().forEach(coming -> onItsWay.add(item, coming, 0));
   }
 
   /**
@@ -373,57 +292,27 @@ final class Stores {
   private void add(Substitution substitution) {
     Optional<KitItem> item = substitution.insteadOf().item().flatMap(ledger::kitItem);
     if (item.isPresent() && substitution.hold().isPresent()) {
-      add(
+      here(
           substitution.named(),
           things.of(item.get(), Serves.of(substitution, positions, ledger).qty()),
-          Optional.empty(),
           Set.of(substitution.hold().get().id()),
           Supply.Sureness.COUNTED);
     }
   }
 
-  /**
-   * An order of material under way; one of an item, or of what a shortage lacks, is a purchase of
-   * that item.
-   */
-  private void add(Spend spend) {
-    boolean coming =
-        spend.state() != Spend.State.REFUNDED
-            && spend.replaces().isEmpty()
-            && spend.item().isEmpty()
-            && spend.withdrawn().isEmpty()
-            && spend.pays().isEmpty();
-    if (coming) {
-      spend.qty().stream()
-          .flatMap(whole -> purchases.parts(spend, whole))
-          .filter(part -> part.here().isEmpty())
-          .forEach(part -> comes(spend, part));
-    }
-  }
-
-  /** A part of an order may come by itself, on the day that its payment names. */
-  private void comes(Spend order, Purchases.Part part) {
-    Optional<Things.Amount> amount = things.of(order, part.qty());
-    String by = part.spend().named();
-    int days = Math.max(late.of(order.id()), late.of(part.spend().id()));
-    current(part.expected())
-        .ifPresentOrElse(
-            day ->
-                add(by, amount, Optional.of(coming(day, days)), Set.of(), Supply.Sureness.EXPECTED),
-            () -> dayless(amount, by, part.expected()));
-  }
-
-  private void add(
-      String id,
-      Optional<Things.Amount> amount,
-      Optional<LocalDate> arrives,
-      Set<String> keptFor,
-      Supply.Sureness sureness) {
+  private void here(
+      String id, Optional<Things.Amount> amount, Set<String> keptFor, Supply.Sureness sureness) {
     amount
         .filter(each -> each.amount().signum() > 0)
         .ifPresent(
             each ->
                 supplies.add(
-                    new Supply(id, each.thing().key(), each.amount(), arrives, keptFor, sureness)));
+                    new Supply(
+                        id,
+                        each.thing().key(),
+                        each.amount(),
+                        Optional.empty(),
+                        keptFor,
+                        sureness)));
   }
 }
