@@ -7,29 +7,17 @@ import static org.objectweb.asm.Opcodes.ACC_SYNTHETIC;
 import static org.objectweb.asm.Opcodes.ALOAD;
 import static org.objectweb.asm.Opcodes.ARETURN;
 import static org.objectweb.asm.Opcodes.ASM9;
-import static org.objectweb.asm.Opcodes.ASTORE;
-import static org.objectweb.asm.Opcodes.BIPUSH;
 import static org.objectweb.asm.Opcodes.CHECKCAST;
 import static org.objectweb.asm.Opcodes.DUP;
 import static org.objectweb.asm.Opcodes.F2D;
 import static org.objectweb.asm.Opcodes.F_SAME;
 import static org.objectweb.asm.Opcodes.GETFIELD;
-import static org.objectweb.asm.Opcodes.GETSTATIC;
 import static org.objectweb.asm.Opcodes.H_INVOKESTATIC;
 import static org.objectweb.asm.Opcodes.H_NEWINVOKESPECIAL;
 import static org.objectweb.asm.Opcodes.I2D;
 import static org.objectweb.asm.Opcodes.I2F;
 import static org.objectweb.asm.Opcodes.I2L;
-import static org.objectweb.asm.Opcodes.IADD;
-import static org.objectweb.asm.Opcodes.ICONST_0;
-import static org.objectweb.asm.Opcodes.ICONST_1;
-import static org.objectweb.asm.Opcodes.IFEQ;
-import static org.objectweb.asm.Opcodes.IFNE;
-import static org.objectweb.asm.Opcodes.IF_ACMPNE;
-import static org.objectweb.asm.Opcodes.IF_ICMPNE;
 import static org.objectweb.asm.Opcodes.ILOAD;
-import static org.objectweb.asm.Opcodes.IMUL;
-import static org.objectweb.asm.Opcodes.INSTANCEOF;
 import static org.objectweb.asm.Opcodes.INVOKEINTERFACE;
 import static org.objectweb.asm.Opcodes.INVOKESPECIAL;
 import static org.objectweb.asm.Opcodes.INVOKESTATIC;
@@ -41,15 +29,16 @@ import static org.objectweb.asm.Opcodes.NEW;
 import static org.objectweb.asm.Opcodes.POP;
 import static org.objectweb.asm.Opcodes.POP2;
 import static org.objectweb.asm.Opcodes.PUTFIELD;
-import static org.objectweb.asm.Opcodes.PUTSTATIC;
 import static org.objectweb.asm.Opcodes.RETURN;
+import static org.objectweb.asm.Opcodes.SIPUSH;
 import static org.objectweb.asm.Opcodes.V17;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -65,20 +54,19 @@ import org.objectweb.asm.RecordComponentVisitor;
 import org.objectweb.asm.Type;
 
 /**
- * Gives each lambda and method reference of compiled classes a small class of its own, as an inner
- * class written by hand would be. Java makes them up at run time, which costs a tenth of a
- * millisecond each at every start, also where an archive holds them; a class of the archive costs a
- * tenth of that. What compares records is written out too: Java makes it up for each record that is
- * compared, of method handles, twenty milliseconds for the first. Run by the build on a copy of the
+ * Gives the lambdas and method references of compiled classes classes of their own, as inner
+ * classes written by hand would be: one for all that a source file makes of one interface, which
+ * knows by a number which of them it is. Java makes them up at run time, a class each, which costs a
+ * tenth of a millisecond each at every start, also where an archive holds them; a class of the
+ * archive costs a tenth of that, and there are a third as many. Run by the build on a copy of the
  * compiled classes, which it changes in place.
  *
- * <p>A made class belongs to the nest of the class that the lambda stands in (JVMS 5.4.4), so that
+ * <p>A made class belongs to the nest of the classes that the lambdas stand in (JVMS 5.4.4), so that
  * it may call what is private there. Arguments and result are converted as LambdaMetafactory says:
  * cast, boxed, unboxed, widened.
  */
 public final class LambdaClasses {
   private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";
-  private static final String OBJECT_METHODS = "java/lang/runtime/ObjectMethods";
   private static final String OBJECT = "java/lang/Object";
 
   /** By the sort of a primitive type. */
@@ -90,36 +78,28 @@ public final class LambdaClasses {
 
   public static void main(String[] arguments) throws IOException {
     Path folder = Path.of(arguments[0]);
-    Map<String, byte[]> classes = new TreeMap<>();
-    Map<String, List<String>> nests = new TreeMap<>();
+    Map<String, Map<String, Family>> nests = new TreeMap<>();
+    List<Path> classes;
     try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(path -> path.toString().endsWith(".class")).toList()) {
-        rewrite(Files.readAllBytes(file), classes, nests);
+      classes = files.filter(path -> path.toString().endsWith(".class")).sorted().toList();
+    }
+    for (Path file : classes) {
+      ClassReader from = new ClassReader(Files.readAllBytes(file));
+      ClassWriter to = new ClassWriter(ClassWriter.COMPUTE_MAXS);
+      Rewriting rewriting = new Rewriting(to, from.getClassName(), nests);
+      from.accept(rewriting, 0);
+      if (rewriting.changed) {
+        Files.write(file, to.toByteArray());
       }
     }
-    for (Map.Entry<String, List<String>> nest : nests.entrySet()) {
-      classes.computeIfPresent(nest.getKey(), (host, bytes) -> enlarged(bytes, nest.getValue()));
-    }
-    for (Map.Entry<String, byte[]> each : classes.entrySet()) {
-      Files.write(folder.resolve(each.getKey() + ".class"), each.getValue());
-    }
-  }
-
-  /** Puts a class and those made of its lambdas beside the others. */
-  private static void rewrite(
-      byte[] bytes, Map<String, byte[]> classes, Map<String, List<String>> nests) {
-    ClassReader from = new ClassReader(bytes);
-    ClassWriter to = new ClassWriter(ClassWriter.COMPUTE_MAXS);
-    Rewriting rewriting = new Rewriting(to, from.getClassName());
-    from.accept(rewriting, 0);
-    if (rewriting.changed) {
-      classes.put(from.getClassName(), to.toByteArray());
-    } else {
-      classes.putIfAbsent(from.getClassName(), bytes);
-    }
-    for (Lambda lambda : rewriting.made) {
-      nests.computeIfAbsent(rewriting.host, host -> new ArrayList<>()).add(lambda.name);
-      classes.put(lambda.name, lambda.compiled(rewriting.host));
+    for (Map.Entry<String, Map<String, Family>> nest : nests.entrySet()) {
+      List<String> members = new ArrayList<>();
+      for (Family family : nest.getValue().values()) {
+        members.add(family.name);
+        Files.write(folder.resolve(family.name + ".class"), family.compiled(nest.getKey()));
+      }
+      Path host = folder.resolve(nest.getKey() + ".class");
+      Files.write(host, enlarged(Files.readAllBytes(host), members));
     }
   }
 
@@ -133,16 +113,14 @@ public final class LambdaClasses {
 
   /** Calls a made class wherever the class asked for a lambda. */
   private static final class Rewriting extends ClassVisitor {
-    private final String name;
     private String host;
     private boolean changed;
-    private final List<Lambda> made = new ArrayList<>();
-    private final List<Compared> compared = new ArrayList<>();
+    private final Map<String, Map<String, Family>> nests;
 
-    Rewriting(ClassVisitor to, String name) {
+    Rewriting(ClassVisitor to, String name, Map<String, Map<String, Family>> nests) {
       super(ASM9, to);
-      this.name = name;
       host = name;
+      this.nests = nests;
     }
 
     @Override
@@ -159,12 +137,6 @@ public final class LambdaClasses {
         @Override
         public void visitInvokeDynamicInsn(
             String call, String site, Handle bootstrap, Object... given) {
-          if (bootstrap.getOwner().equals(OBJECT_METHODS) && !call.equals("toString")) {
-            changed = true;
-            compared.add(new Compared(name, "$" + call, site, given));
-            super.visitMethodInsn(INVOKESTATIC, name, "$" + call, site, false);
-            return;
-          }
           // The other factory is for lambdas that are written to files or bear more than one type.
           if (!bootstrap.getOwner().equals(METAFACTORY)
               || !bootstrap.getName().equals("metafactory")) {
@@ -172,116 +144,20 @@ public final class LambdaClasses {
             return;
           }
           changed = true;
-          String own = name + "$$" + (made.size() + 1);
-          made.add(
-              new Lambda(own, call, site, (Type) given[0], (Handle) given[1], (Type) given[2]));
-          super.visitMethodInsn(INVOKESTATIC, own, "of", site, false);
+          Family family = family(Type.getReturnType(site).getInternalName());
+          Lambda lambda =
+              new Lambda(site, call, (Type) given[0], (Handle) given[1], (Type) given[2]);
+          family.lambdas.add(lambda);
+          String factory = "of" + family.lambdas.size();
+          super.visitMethodInsn(INVOKESTATIC, family.name, factory, site, false);
         }
       };
     }
 
-    @Override
-    public void visitEnd() {
-      compared.forEach(each -> each.write(cv));
-      super.visitEnd();
-    }
-  }
-
-  /**
-   * What compares two records of a class, or gives one's hash, as {@code ObjectMethods} says:
-   * component by component, in their order.
-   *
-   * @param site what it takes, and gives
-   * @param given the class, the components' names, and a handle that reads each
-   */
-  private record Compared(String owner, String name, String site, Object[] given) {
-    void write(ClassVisitor to) {
-      MethodVisitor code =
-          to.visitMethod(ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC, name, site, null, null);
-      code.visitCode();
-      if (name.equals("$equals")) {
-        equal(code);
-      } else {
-        hash(code);
-      }
-      code.visitMaxs(0, 0);
-      code.visitEnd();
-    }
-
-    private List<Type> components() {
-      return Arrays.stream(given)
-          .skip(2)
-          .map(read -> Type.getType(((Handle) read).getDesc()))
-          .toList();
-    }
-
-    private void read(MethodVisitor code, int slot, int index) {
-      Handle read = (Handle) given[index + 2];
-      code.visitVarInsn(ALOAD, slot);
-      code.visitFieldInsn(GETFIELD, owner, read.getName(), read.getDesc());
-    }
-
-    private void equal(MethodVisitor code) {
-      Label other = new Label();
-      Label differs = new Label();
-      code.visitVarInsn(ALOAD, 0);
-      code.visitVarInsn(ALOAD, 1);
-      code.visitJumpInsn(IF_ACMPNE, other);
-      code.visitInsn(ICONST_1);
-      code.visitInsn(IRETURN);
-      code.visitLabel(other);
-      code.visitFrame(F_SAME, 0, null, 0, null);
-      code.visitVarInsn(ALOAD, 1);
-      code.visitTypeInsn(INSTANCEOF, owner);
-      code.visitJumpInsn(IFEQ, differs);
-      code.visitVarInsn(ALOAD, 1);
-      code.visitTypeInsn(CHECKCAST, owner);
-      code.visitVarInsn(ASTORE, 2);
-      for (int i = 0; i < components().size(); i++) {
-        read(code, 0, i);
-        read(code, 2, i);
-        unless(code, components().get(i), differs);
-      }
-      code.visitInsn(ICONST_1);
-      code.visitInsn(IRETURN);
-      code.visitLabel(differs);
-      code.visitFrame(F_SAME, 0, null, 0, null);
-      code.visitInsn(ICONST_0);
-      code.visitInsn(IRETURN);
-    }
-
-    /** Goes on behind two equal values. */
-    private static void unless(MethodVisitor code, Type type, Label differs) {
-      if (!isPrimitive(type)) {
-        code.visitMethodInsn(
-            INVOKESTATIC,
-            "java/util/Objects",
-            "equals",
-            "(Ljava/lang/Object;Ljava/lang/Object;)Z",
-            false);
-        code.visitJumpInsn(IFEQ, differs);
-      } else if (type.getSort() > Type.INT) { // of long, float and double the box compares
-        String two = type.getDescriptor() + type.getDescriptor();
-        code.visitMethodInsn(INVOKESTATIC, box(type), "compare", "(" + two + ")I", false);
-        code.visitJumpInsn(IFNE, differs);
-      } else {
-        code.visitJumpInsn(IF_ICMPNE, differs);
-      }
-    }
-
-    private void hash(MethodVisitor code) {
-      code.visitInsn(ICONST_0);
-      for (int i = 0; i < components().size(); i++) {
-        Type type = components().get(i);
-        code.visitIntInsn(BIPUSH, 31);
-        code.visitInsn(IMUL);
-        read(code, 0, i);
-        String of = isPrimitive(type) ? box(type) : "java/util/Objects";
-        String taken = isPrimitive(type) ? type.getDescriptor() : "Ljava/lang/Object;";
-        code.visitMethodInsn(INVOKESTATIC, of, "hashCode", "(" + taken + ")I", false);
-        code.visitInsn(IADD);
-      }
-      code.visitInsn(IRETURN);
+    private Family family(String face) {
+      Map<String, Family> families = nests.computeIfAbsent(host, each -> new LinkedHashMap<>());
+      return families.computeIfAbsent(
+          face, each -> new Family(host + "$$" + (families.size() + 1), face));
     }
   }
 
@@ -329,102 +205,165 @@ public final class LambdaClasses {
     }
   }
 
-  /**
-   * A lambda, as its call site describes it.
-   *
-   * @param name of the class made for it
-   * @param method of the interface, and
-   * @param erased its types
-   * @param site what it catches, and the interface
-   * @param body the method that is called
-   * @param exact the types that the interface's arguments and result have here
-   */
-  private record Lambda(
-      String name, String method, String site, Type erased, Handle body, Type exact) {
+  /** All that a nest makes of one interface, in the order of their numbers. */
+  private static final class Family {
+    private final String name;
+    private final String face;
+    private final List<Lambda> lambdas = new ArrayList<>();
+
+    Family(String name, String face) {
+      this.name = name;
+      this.face = face;
+    }
 
     byte[] compiled(String host) {
       ClassWriter to = new ClassWriter(ClassWriter.COMPUTE_MAXS);
-      String face = Type.getReturnType(site).getInternalName();
       to.visit(V17, ACC_FINAL | ACC_SUPER | ACC_SYNTHETIC, name, null, OBJECT, new String[] {face});
       to.visitNestHost(host);
-      constructor(to);
-      factory(to);
+      to.visitField(ACC_PRIVATE | ACC_FINAL, "which", "I", null, null);
+      fields(to);
+      lambdas.stream().map(Lambda::constructor).distinct().forEach(each -> constructor(to, each));
+      for (int i = 0; i < lambdas.size(); i++) {
+        factory(to, i);
+      }
       method(to);
       to.visitEnd();
       return to.toByteArray();
     }
 
-    private Type[] caught() {
-      return Type.getArgumentTypes(site);
+    private void fields(ClassWriter to) {
+      Map<String, Type> fields = new TreeMap<>();
+      for (Lambda lambda : lambdas) {
+        for (Kept kept : lambda.kept()) {
+          fields.put(kept.name, kept.type);
+        }
+      }
+      fields.forEach(
+          (field, type) ->
+              to.visitField(ACC_PRIVATE | ACC_FINAL, field, type.getDescriptor(), null, null));
     }
 
-    private static String field(int index) {
-      return "caught" + index;
-    }
-
-    private void constructor(ClassWriter to) {
-      MethodVisitor code = begun(to, ACC_PRIVATE, "<init>", constructor());
+    private void constructor(ClassWriter to, String types) {
+      MethodVisitor code = begun(to, ACC_PRIVATE, "<init>", types);
       code.visitVarInsn(ALOAD, 0);
       code.visitMethodInsn(INVOKESPECIAL, OBJECT, "<init>", "()V", false);
-      int slot = 1;
-      for (int i = 0; i < caught().length; i++) {
-        Type type = caught()[i];
-        to.visitField(ACC_PRIVATE | ACC_FINAL, field(i), type.getDescriptor(), null, null);
+      code.visitVarInsn(ALOAD, 0);
+      code.visitVarInsn(ILOAD, 1);
+      code.visitFieldInsn(PUTFIELD, name, "which", "I");
+      int slot = 2;
+      List<Type> all = List.of(Type.getArgumentTypes(types));
+      for (Kept kept : kept(all.subList(1, all.size()))) {
         code.visitVarInsn(ALOAD, 0);
-        code.visitVarInsn(type.getOpcode(ILOAD), slot);
-        code.visitFieldInsn(PUTFIELD, name, field(i), type.getDescriptor());
-        slot += type.getSize();
+        code.visitVarInsn(kept.type.getOpcode(ILOAD), slot);
+        code.visitFieldInsn(PUTFIELD, name, kept.name, kept.type.getDescriptor());
+        slot += kept.type.getSize();
       }
       end(code, RETURN);
     }
 
-    private String constructor() {
-      return Type.getMethodDescriptor(Type.VOID_TYPE, caught());
-    }
-
-    /** One that catches nothing is there once. */
-    private void factory(ClassWriter to) {
-      MethodVisitor code = begun(to, ACC_STATIC, "of", site);
-      if (caught().length == 0) {
-        String self = "L" + name + ";";
-        to.visitField(ACC_PRIVATE | ACC_STATIC | ACC_FINAL, "ONE", self, null, null);
-        code.visitFieldInsn(GETSTATIC, name, "ONE", self);
-        end(code, ARETURN);
-        MethodVisitor first = begun(to, ACC_STATIC, "<clinit>", "()V");
-        made(first);
-        first.visitFieldInsn(PUTSTATIC, name, "ONE", self);
-        end(first, RETURN);
-      } else {
-        made(code);
-        end(code, ARETURN);
-      }
-    }
-
-    /** Makes one of what was caught, which stands in the first slots. */
-    private void made(MethodVisitor code) {
+    private void factory(ClassWriter to, int which) {
+      Lambda lambda = lambdas.get(which);
+      MethodVisitor code = begun(to, ACC_STATIC, "of" + (which + 1), lambda.site);
       code.visitTypeInsn(NEW, name);
       code.visitInsn(DUP);
+      code.visitIntInsn(SIPUSH, which);
       int slot = 0;
-      for (Type type : caught()) {
+      for (Type type : lambda.caught()) {
         code.visitVarInsn(type.getOpcode(ILOAD), slot);
         slot += type.getSize();
       }
-      code.visitMethodInsn(INVOKESPECIAL, name, "<init>", constructor(), false);
+      code.visitMethodInsn(INVOKESPECIAL, name, "<init>", lambda.constructor(), false);
+      end(code, ARETURN);
     }
 
-    /** The interface's method: calls the body with what was caught and what is given. */
+    /** The interface's method: what it does goes by the number. */
     private void method(ClassWriter to) {
-      MethodVisitor code = begun(to, ACC_PUBLIC, method, erased.getDescriptor());
+      MethodVisitor code =
+          begun(to, ACC_PUBLIC, lambdas.get(0).method, lambdas.get(0).erased.getDescriptor());
+      if (lambdas.size() == 1) {
+        lambdas.get(0).called(code, name);
+      } else {
+        Label[] each = Stream.generate(Label::new).limit(lambdas.size()).toArray(Label[]::new);
+        code.visitVarInsn(ALOAD, 0);
+        code.visitFieldInsn(GETFIELD, name, "which", "I");
+        code.visitTableSwitchInsn(0, each.length - 1, each[0], each);
+        for (int i = 0; i < each.length; i++) {
+          code.visitLabel(each[i]);
+          code.visitFrame(F_SAME, 0, null, 0, null);
+          lambdas.get(i).called(code, name);
+        }
+      }
+      code.visitMaxs(0, 0);
+      code.visitEnd();
+    }
+  }
+
+  /** A field that keeps what is caught; those of one kind serve all lambdas of a family. */
+  private record Kept(String name, Type type) {}
+
+  private static List<Kept> kept(List<Type> caught) {
+    Map<Type, Integer> counts = new HashMap<>();
+    List<Kept> all = new ArrayList<>();
+    for (Type each : caught) {
+      Type kind = kind(each);
+      all.add(new Kept(kind.getClassName().replaceAll(".*\\.", "") + counts.merge(kind, 1, Integer::sum), kind));
+    }
+    return all;
+  }
+
+  /** As it lies on the stack. */
+  private static Type kind(Type type) {
+    return switch (type.getSort()) {
+      case Type.LONG, Type.FLOAT, Type.DOUBLE -> type;
+      case Type.OBJECT, Type.ARRAY -> Type.getObjectType(OBJECT);
+      default -> Type.INT_TYPE;
+    };
+  }
+
+  /**
+   * A lambda, as its call site describes it.
+   *
+   * @param site what it catches, and the interface
+   * @param method of the interface, and
+   * @param erased its types
+   * @param body the method that is called
+   * @param exact the types that the interface's arguments and result have here
+   */
+  private record Lambda(String site, String method, Type erased, Handle body, Type exact) {
+
+    List<Type> caught() {
+      return List.of(Type.getArgumentTypes(site));
+    }
+
+    List<Kept> kept() {
+      return LambdaClasses.kept(caught());
+    }
+
+    /** The types of the constructor that keeps what it catches behind its number. */
+    String constructor() {
+      Type[] types =
+          Stream.concat(Stream.of(Type.INT_TYPE), caught().stream().map(LambdaClasses::kind))
+              .toArray(Type[]::new);
+      return Type.getMethodDescriptor(Type.VOID_TYPE, types);
+    }
+
+    /** Calls the body with what was caught, kept in an object of the class, and what is given. */
+    void called(MethodVisitor code, String keeper) {
       boolean makes = body.getTag() == H_NEWINVOKESPECIAL;
       if (makes) {
         code.visitTypeInsn(NEW, body.getOwner());
         code.visitInsn(DUP);
       }
       List<Type> wanted = wanted();
-      for (int i = 0; i < caught().length; i++) {
+      List<Kept> kept = kept();
+      for (int i = 0; i < kept.size(); i++) {
         code.visitVarInsn(ALOAD, 0);
-        code.visitFieldInsn(GETFIELD, name, field(i), caught()[i].getDescriptor());
-        convert(code, caught()[i], wanted.get(i));
+        code.visitFieldInsn(GETFIELD, keeper, kept.get(i).name, kept.get(i).type.getDescriptor());
+        Type own = caught().get(i);
+        if (!isPrimitive(own)) {
+          convert(code, kept.get(i).type, own);
+        }
+        convert(code, own, wanted.get(i));
       }
       Type[] given = erased.getArgumentTypes();
       int slot = 1;
@@ -433,7 +372,7 @@ public final class LambdaClasses {
         slot += given[i].getSize();
         Type here = exact.getArgumentTypes()[i];
         convert(code, given[i], here);
-        convert(code, here, wanted.get(caught().length + i));
+        convert(code, here, wanted.get(kept.size() + i));
       }
       code.visitMethodInsn(
           call(), body.getOwner(), body.getName(), body.getDesc(), body.isInterface());
@@ -469,20 +408,20 @@ public final class LambdaClasses {
       } else if (result.getSize() > 0) {
         code.visitInsn(result.getSize() == 1 ? POP : POP2);
       }
-      end(code, asked.getOpcode(IRETURN));
+      code.visitInsn(asked.getOpcode(IRETURN));
     }
+  }
 
-    private static MethodVisitor begun(ClassWriter to, int access, String name, String types) {
-      MethodVisitor code = to.visitMethod(access, name, types, null, null);
-      code.visitCode();
-      return code;
-    }
+  private static MethodVisitor begun(ClassWriter to, int access, String name, String types) {
+    MethodVisitor code = to.visitMethod(access, name, types, null, null);
+    code.visitCode();
+    return code;
+  }
 
-    private static void end(MethodVisitor code, int with) {
-      code.visitInsn(with);
-      code.visitMaxs(0, 0);
-      code.visitEnd();
-    }
+  private static void end(MethodVisitor code, int with) {
+    code.visitInsn(with);
+    code.visitMaxs(0, 0);
+    code.visitEnd();
   }
 
   private static boolean isPrimitive(Type type) {
