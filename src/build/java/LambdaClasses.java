@@ -54,7 +54,7 @@ import org.objectweb.asm.RecordComponentVisitor;
 import org.objectweb.asm.Type;
 
 /**
- * Gives the lambdas and method references of compiled classes classes of their own, as inner
+ * Makes classes of the lambdas and method references of compiled classes, as inner
  * classes written by hand would be: one for all that a source file makes of one interface, which
  * knows by a number which of them it is. Java makes them up at run time, a class each, which costs a
  * tenth of a millisecond each at every start, also where an archive holds them; a class of the

@@ -30,9 +30,9 @@ class ArchiveIT {
   @ParameterizedTest
   @CsvSource({
     "20, --version",
-    "1400, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
-    "2750, open --today 2026-03-29 --ledger ledger",
-    "3600, check --fail-on never --today 2026-03-29 --ledger ledger",
+    "800, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
+    "1350, open --today 2026-03-29 --ledger ledger",
+    "1900, check --fail-on never --today 2026-03-29 --ledger ledger",
   })
   void fewClassesAreLoadedAndHardlyOneFromOutsideTheArchive(int own, String words)
       throws Exception {
