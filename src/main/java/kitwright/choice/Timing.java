@@ -2,6 +2,7 @@ package kitwright.choice;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import kitwright.value.Quantity;
 
 /**
  * When a way out lets the work go on.
@@ -9,8 +10,13 @@ import java.util.Optional;
  * @param arrives the day on which the thing is at hand; empty where nobody knows
  * @param held the first task that has to wait for it; empty where none waits, or nobody knows
  * @param launch the day on which the build ends; empty where nobody knows
+ * @param rest what it leaves missing, where it stands for less than is; when that comes nobody says
  */
-public record Timing(Optional<LocalDate> arrives, Optional<Held> held, Optional<LaunchDay> launch) {
+public record Timing(
+    Optional<LocalDate> arrives,
+    Optional<Held> held,
+    Optional<LaunchDay> launch,
+    Optional<Quantity> rest) {
 
   /**
    * A task that waits.

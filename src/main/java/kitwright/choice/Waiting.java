@@ -25,6 +25,7 @@ import kitwright.shortage.Arrival;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Standing;
 import kitwright.shortage.Wanted;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
 /**
@@ -86,8 +87,9 @@ final class Waiting {
     Optional<LocalDate> arrives = arrives(option);
     List<String> tasks = tasks(substitution);
     boolean nothingComes = option.way() == Shortage.Way.DO_WITHOUT;
-    if (arrives.isEmpty() && !nothingComes) {
-      return new Timing(arrives, Optional.empty(), Optional.empty());
+    Optional<Quantity> rest = substitution.flatMap(each -> rest(option, each));
+    if ((arrives.isEmpty() && !nothingComes) || rest.isPresent()) {
+      return new Timing(arrives, Optional.empty(), Optional.empty(), rest);
     }
     Map<String, LocalDate> held = new HashMap<>(others);
     arrives.ifPresent(day -> tasks.forEach(task -> held.merge(task, day, Waiting::later)));
@@ -95,7 +97,20 @@ final class Waiting {
     long own = Choice.hours(option).multiply(BigDecimal.valueOf(60)).longValue();
     first(tasks).ifPresent(task -> longer.merge(task, own, Long::sum));
     Schedule with = plan.scheduled(plan.network().heldUntil(held).longerBy(longer));
-    return new Timing(arrives, held(tasks, with), Optional.of(launch(with)));
+    return new Timing(arrives, held(tasks, with), Optional.of(launch(with)), rest);
+  }
+
+  /** What a substitution leaves missing; what it stands for already counts among what comes. */
+  private Optional<Quantity> rest(Shortage.Option option, Substitution substitution) {
+    boolean counted =
+        standing.chosen().filter(option::equals).isPresent()
+            || standing.covers().stream().anyMatch(cover -> cover.by().equals(substitution));
+    Quantity open = standing.unsupplied();
+    Quantity qty = substitution.insteadOf().qty();
+    if (!counted && !qty.convertsTo(open)) {
+      return Optional.empty();
+    }
+    return Optional.of(counted ? open : open.less(qty)).filter(rest -> !rest.isNone());
   }
 
   /** As the shortage stands where the way is chosen or waits for what is sent; else as it says. */

@@ -68,6 +68,26 @@ class ChoiceTest {
     assertThat(wait.launch().orElseThrow().later()).isEqualTo(24);
   }
 
+  /** Of 10 m it stands for 8: the work goes on waiting for two, and beats nothing meanwhile. */
+  @Test
+  void whatStandsForAPartLeavesTheRestMissing() {
+    String part = Spars.LEDGER.replace("{item: stave, qty: 10 m}", "{item: stave, qty: 8 m}");
+    Choice choice = choice(part);
+    Timing timing = way(choice, "substitute").timing();
+    assertThat(timing.arrives()).contains(Sample.TODAY);
+    assertThat(timing.rest().orElseThrow()).hasToString("2 m");
+    assertThat(timing.launch()).isEmpty();
+    assertThat(choice.turning()).noneMatch(each -> each.way().equals("substitute"));
+    assertThat(way(choice(Spars.LEDGER), "substitute").timing().rest()).isEmpty();
+    Choice chosen =
+        choice(
+            part.replace(
+                "substitutions:\n",
+                "    decided: {option: substitute, on: 2026-02-28, by: nora}\nsubstitutions:\n"));
+    assertThat(way(chosen, "substitute").timing().rest().orElseThrow()).hasToString("2 m");
+    assertThat(way(chosen, "substitute").timing().launch()).isEmpty();
+  }
+
   @Test
   void waitingAskedAloneSaysTheSame() {
     for (String kind : List.of("wait", "buy")) {

@@ -52,7 +52,8 @@ class DominatedTest {
             Optional.empty(),
             launch < 0
                 ? Optional.empty()
-                : Optional.of(new Timing.LaunchDay(DAY.plusDays(launch), launch))),
+                : Optional.of(new Timing.LaunchDay(DAY.plusDays(launch), launch)),
+            Optional.empty()),
         Optional.empty(),
         Optional.empty(),
         List.of());

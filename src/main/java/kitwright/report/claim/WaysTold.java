@@ -163,6 +163,10 @@ public final class WaysTold {
         .filter(day -> way.timing().arrives().isEmpty())
         .map(day -> "the day that it says, " + Say.day(day) + ", has passed; ask for a new one")
         .ifPresent(details::add);
+    way.timing()
+        .rest()
+        .map(rest -> "leaves " + Say.qty(rest) + " missing, and nobody says when that comes")
+        .ifPresent(details::add);
     way.timing().held().map(WaysTold::held).ifPresent(details::add);
     way.strength()
         .flatMap(Strength::governing)
