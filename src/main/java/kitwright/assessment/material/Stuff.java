@@ -13,6 +13,7 @@ import kitwright.mechanics.laminate.Lamina;
 import kitwright.mechanics.laminate.LaminaStrength;
 import kitwright.mechanics.laminate.Laminate;
 import kitwright.mechanics.laminate.Ply;
+import kitwright.mechanics.timber.Hankinson;
 
 /**
  * A material of the ledger as mechanics wants it, in its own axes: along and across its grain or
@@ -219,7 +220,11 @@ public record Stuff(
     BeamMaterial off = turned.asBeamMaterial(id, Criterion.MAXIMUM_STRAIN);
     double cos = Math.cos(Math.toRadians(angle));
     double shear = cos * cos * elastic.shear() + (1 - cos * cos) * rolling.modulus().orElseThrow();
-    Strength strength = off.strength();
+    Flat across = flat.orElseThrow();
+    OptionalDouble pull = limits.tension().isPresent() ? limits.tension() : limits.bending();
+    OptionalDouble tension = wooden(off.strength().tension(), pull, across.tension(), angle);
+    OptionalDouble compression =
+        wooden(off.strength().compression(), limits.compression(), across.compression(), angle);
     return new BeamMaterial(
         id,
         kind(),
@@ -227,10 +232,22 @@ public record Stuff(
         density,
         new BeamMaterial.Elastic(off.axial(), shear, elastic.through()),
         new Strength(
-            strength.tension(),
-            strength.compression(),
-            least(strength.tension(), strength.compression()),
+            tension,
+            compression,
+            least(tension, compression),
             least(limits.shear(), rolling.strength())));
+  }
+
+  /** Of wood no more than by {@link Hankinson}: what acts along, across and in shear adds up. */
+  private OptionalDouble wooden(
+      OptionalDouble strength, OptionalDouble along, OptionalDouble across, double angle) {
+    if (kind() != Kind.TIMBER || along.isEmpty() || across.isEmpty()) {
+      return strength;
+    }
+    return least(
+        strength,
+        OptionalDouble.of(
+            Hankinson.strength(along.getAsDouble(), across.getAsDouble(), Math.toRadians(angle))));
   }
 
   /** The lesser; empty where one of them is not known. */

@@ -3,6 +3,7 @@ package kitwright.mechanics.fastener;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import kitwright.mechanics.Refuse;
+import kitwright.mechanics.timber.Hankinson;
 
 /**
  * A bolt in single shear between two pieces of wood: the loads at which either wood or the bolt
@@ -46,16 +47,12 @@ public record BoltInWood(
   }
 
   /**
-   * At an angle to the grain, P·Q/(P·sin² + Q·cos²), Hankinson.
+   * At an angle to the grain.
    *
    * @param angle from the load to the grain, radians
-   * @see "Wood Handbook FPL-GTR-282, eq. 8-16"
    */
   public static double bearing(double gravity, double diameter, double angle) {
-    double along = bearingAlong(gravity);
-    double across = bearingAcross(gravity, diameter);
-    double sin = Math.sin(angle);
-    return along * across / (along * sin * sin + across * (1 - sin * sin));
+    return Hankinson.strength(bearingAlong(gravity), bearingAcross(gravity, diameter), angle);
   }
 
   private double ratio() {

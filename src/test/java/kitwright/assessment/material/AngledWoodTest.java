@@ -38,6 +38,18 @@ class AngledWoodTest {
         .value();
   }
 
+  /**
+   * By Hankinson, 10° off: pulled 90·3/(90·0.03015 + 3·0.96985) = 47.99 MPa, pushed 120·40/(…)
+   * more; Z 26 667 mm³. By each stress alone it would bear 90/0.96985 MPa.
+   */
+  @Test
+  void whatActsAlongAndAcrossAddsUp() {
+    double sin = Math.sin(Math.toRadians(10));
+    double pulled = 90 * 3 / (90 * sin * sin + 3 * (1 - sin * sin));
+    assertThat(moment("90 MPa", "120 MPa", "3 MPa", "40 MPa"))
+        .isCloseTo(pulled * 100 * 40 * 40 / 6 / 1000, within(1e-6));
+  }
+
   @Test
   void theLesserOfBothCounts() {
     double bent = moment("90 MPa", "40 MPa", "3 MPa", "6 MPa");
