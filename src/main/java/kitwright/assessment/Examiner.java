@@ -250,10 +250,25 @@ final class Examiner {
     if (bases.mixed()) {
       all.add(bases.words());
     }
+    same(rows).ifPresent(all::add);
     all.addAll(Slender.cautions(assessment, rows));
     all.addAll(of.materials().overrides(used.all()));
     all.addAll(Galvanic.cautions(assessment, of.sections(), of.materials()::material));
     return all;
+  }
+
+  /** Of one and the same section every ratio is 1: a slip of the pen looks like a pass. */
+  private Optional<String> same(List<Row> rows) {
+    boolean compares =
+        rows.stream().anyMatch(row -> row.limit().isPresent() && !row.measure().absolute());
+    Optional<String> drawn = assessment.designed().map(Ref::id);
+    return assessment
+        .built()
+        .map(Ref::id)
+        .filter(one -> drawn.filter(one::equals).isPresent())
+        .filter(any -> compares && assessment.knockDowns().isEmpty())
+        .map(
+            one -> "the section as built is the one as designed, " + one + ": nothing is compared");
   }
 
   private void judgeAlike(List<Row> rows) {

@@ -208,6 +208,26 @@ class NothingLeftOutTest {
         "its load also states how its ends are held (ends)");
   }
 
+  @Test
+  void aSectionSetBesideItselfIsSaidSo() {
+    String said = "the section as built is the one as designed, plain: nothing is compared";
+    String asked = "method: section, designed: plain, built: %s, require: {moment: 0.1}";
+    assertThat(cautions(asked.formatted("plain"))).contains(said);
+    assertThat(cautions(asked.formatted("thin"))).isEmpty();
+    assertThat(
+            cautions(
+                asked.formatted("plain")
+                    + ", knock-downs: [{for: grade, value: 0.5, on: built, source: test}]"))
+        .isEmpty();
+  }
+
+  private static List<String> cautions(String asked) {
+    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
+        .all()
+        .get(0)
+        .cautions();
+  }
+
   /** As a sheet in its plane a core does nothing: half of it would pass. */
   @Test
   void facesOnACoreAreNoSheet() {

@@ -31,6 +31,9 @@ public final class LayeredPart {
 
   private static final double WIDEST = 20;
 
+  /** Degrees; a fibre that is turned further lies as one that is turned less. */
+  private static final double HALF_TURN = 180;
+
   private final Section section;
   private final Materials materials;
   private final Factors.OnSide factors;
@@ -154,6 +157,12 @@ public final class LayeredPart {
       return Optional.empty();
     }
     double angle = angle(layer.angle(), layer.grain());
+    if (Math.abs(angle) > HALF_TURN) {
+      faults.add(
+          layer.at().of("angle"),
+          "A layer lies at " + Print.number(angle) + " degrees",
+          "Write it between -180 and 180, most often 0, 45, -45 or 90.");
+    }
     Ref material = layer.material().get();
     if (layer.angle().isEmpty() && layer.grain().isEmpty()) {
       unsaid.notTurned(material, where);
@@ -222,6 +231,13 @@ public final class LayeredPart {
 
   private Optional<Double> cured(Layer layer, Optional<Stuff> stuff) {
     BigDecimal plies = layer.plies().orElseThrow();
+    if (plies.signum() > 0 && plies.stripTrailingZeros().scale() > 0) {
+      faults.add(
+          layer.at().of("plies"),
+          "A layer has " + plies.toPlainString() + " plies",
+          "Write how many whole plies lie everywhere; where more lie is a section of its own.");
+      return Optional.empty();
+    }
     if (plies.signum() <= 0) {
       faults.add(
           layer.at().of("plies"), "A layer has no ply", "Write how many plies, or leave it out.");
