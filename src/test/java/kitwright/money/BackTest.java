@@ -76,4 +76,66 @@ class BackTest {
         .singleElement()
         .satisfies(each -> assertThat(each.left()).hasToString("40.00 EUR"));
   }
+
+  /** What is asked, of what is paid or ordered; the order stands for its payments. */
+  @Test
+  void aCostIsAskedBackAsFarAsItIsPaidOrOrdered() {
+    String costs = SENT + ", costs: [%s]";
+    String spends =
+        "  - {id: o, on: 2026-01-12, line: a, what: o, state: ordered, amount: 50}\n"
+            + "  - {id: p, on: 2026-01-13, line: a, what: p, state: paid, amount: 20, pays: o}";
+    assertThat(back(costs.formatted("p"), spends).costs()).hasToString("20.00 EUR");
+    assertThat(back(costs.formatted("o"), spends).costs()).as("20 + 30").hasToString("50.00 EUR");
+    assertThat(back(costs.formatted("o"), spends).ifGranted())
+        .as("4 × 30 + 50")
+        .hasToString("170.00 EUR");
+  }
+
+  /** A line that has its own end is asked no more; what it brought is granted. */
+  @Test
+  void aLineThatIsSettledIsAskedNoMore() {
+    String lines =
+        """
+        budget: [{line: a, title: A, amount: 900, remaining: 0}]
+        kit: [{id: bolt, what: bolt, qty: 10, price: 30 EUR}, {id: eye, what: eye, qty: 10, price: 5 EUR}]
+        deliveries: [{id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 6}, {item: eye, qty: 8}]}]
+        shortages:
+          - {id: s, item: bolt, qty: 4, found: 2026-01-06, cause: not-packed}
+          - {id: t, item: eye, qty: 2, found: 2026-01-06, cause: not-packed}
+        claims: [{id: c, against: kit-maker, sent: 2026-01-10, remedy: refund, shortages: [{shortage: s%s}, {shortage: t, remedy: %s}]}]
+        spending: [{id: kit, on: 2026-01-02, line: a, what: kit, state: paid, amount: 300}]
+        """;
+    assertThat(claim(lines.formatted("", "refund")).ifGranted())
+        .as("4 × 30 + 2 × 5")
+        .hasToString("130.00 EUR");
+    assertThat(claim(lines.formatted("", "cost")).goodsOf().keySet())
+        .as("what only its costs are asked for is no goods")
+        .containsExactly("s");
+    String ended = ", settled: [{on: 2026-02-10, how: credited, amount: 100 EUR}]";
+    Back back = claim(lines.formatted(ended, "refund"));
+    assertThat(back.goodsOf().keySet()).containsExactly("t");
+    assertThat(back.granted().orElseThrow()).hasToString("100.00 EUR");
+    assertThat(back.ifGranted()).hasToString("10.00 EUR");
+    assertThat(back.outstanding()).hasToString("100.00 EUR");
+  }
+
+  private static Back claim(String yaml) {
+    return Account.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).claims().get(0);
+  }
+
+  /** 100 NZD were granted and came at 0.50; that the rate is 0.60 now is nobody's debt. */
+  @Test
+  void whatCameWholeIsNotOwedOnceMoreByALaterRate() {
+    String rates =
+        "rates: [{on: 2026-01-01, from: NZD, to: EUR, rate: 0.50, source: x}, {on: 2026-02-20,"
+            + " from: NZD, to: EUR, rate: 0.60, source: x}]\n";
+    String settled = SENT + ", settled: {on: 2026-02-10, how: refunded, amount: 100 NZD}";
+    String came =
+        "  - {id: r, on: 2026-02-12, line: a, what: back, state: refunded, amount: %s NZD, refunds:"
+            + " kit, because: s}";
+    Back all = claim(rates + BASE.formatted(settled, came.formatted(100)));
+    assertThat(all.outstanding()).hasToString("0.00 EUR");
+    Back less = claim(rates + BASE.formatted(settled, came.formatted(90)));
+    assertThat(less.outstanding()).as("60 − 45").hasToString("15.00 EUR");
+  }
 }

@@ -9,6 +9,8 @@ import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class EarnedBookTest {
   private static final String FENCE =
@@ -100,5 +102,72 @@ class EarnedBookTest {
     assertThat(none.endAtCostIndex()).isEmpty();
     assertThat(none.endAtBothIndices()).isEmpty();
     assertThat(Figures.of(none, none.endAtBudgetRate())).hasSize(15);
+  }
+
+  /** BAC 1000; what was planned, earned and spent; the sentence of one figure. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "500, 500, 500 | CV | 0.00 EUR | The work done has cost what it was to cost.",
+        "500, 500, 400 | CV | 100.00 EUR | The work done has cost 100.00 EUR less than it was to"
+            + " cost; material bought ahead of the work counts as cost.",
+        "500, 500, 600 | CV | −100.00 EUR | The work done has cost 100.00 EUR more than it was to"
+            + " cost; material bought ahead of the work counts as cost.",
+        "500, 500, 400 | SV | 0.00 EUR | As much is done as was planned.",
+        "500, 400, 400 | SV | −100.00 EUR | Work worth 100.00 EUR less than planned is done.",
+        "500, 600, 400 | SV | 100.00 EUR | Work worth 100.00 EUR more than planned is done.",
+        "500, 600, 0 | CPI | not yet | Nothing is spent yet, so that it cannot be told.",
+        "500, 600, 500 | CPI | 1.200 | Each EUR spent has bought work worth 1.200.",
+        "0, 600, 500 | SPI | not yet | Nothing was planned to be done yet, so that it cannot be"
+            + " told.",
+        "500, 600, 500 | SPI | 1.200 | For each 1.000 of work planned by now, 1.200 is done.",
+        "500, 500, 900 | VAC | 0.00 EUR | It ends on its budget.",
+        "500, 500, 950 | VAC | −50.00 EUR | It ends 50.00 EUR over its budget.",
+        "500, 500, 850 | VAC | 50.00 EUR | It ends 50.00 EUR under its budget.",
+        "500, 500, 850 | ETC | 100.00 EUR | 100.00 EUR are still to be spent.",
+        "500, 500, 750 | TCPI | 2.000 | To end on budget, each EUR left must buy work worth 2.000.",
+        "500, 500, 1000 | TCPI | not reachable | The budget is spent: no way of working ends on"
+            + " it.",
+      })
+  void eachFigureSaysWhichWayItIs(String amounts, String name, String value, String says) {
+    String[] each = amounts.split(", ");
+    EarnedValue ev =
+        new EarnedValue(
+            java.util.Currency.getInstance("EUR"),
+            new BigDecimal("1000"),
+            new BigDecimal(each[0]),
+            new BigDecimal(each[1]),
+            new BigDecimal(each[2]));
+    assertThat(Figures.of(ev, ev.actualCost().plus(Costs.euro(100))))
+        .filteredOn(figure -> figure.abbreviation().equals(name))
+        .singleElement()
+        .satisfies(
+            figure -> assertThat(figure.value().replace('\u00a0', ' ')).isEqualTo(value),
+            figure -> assertThat(figure.says().replace('\u00a0', ' ')).isEqualTo(says));
+  }
+
+  /** One after another is nothing, the two others 500. */
+  @ParameterizedTest
+  @CsvSource({"0, 500, 500", "500, 0, 500", "500, 500, 0"})
+  void byBothIndicesNothingIsForetoldWhereOneOfThemIsNothing(int planned, int earned, int actual) {
+    EarnedValue ev =
+        new EarnedValue(
+            java.util.Currency.getInstance("EUR"),
+            new BigDecimal("1000"),
+            BigDecimal.valueOf(planned),
+            BigDecimal.valueOf(earned),
+            BigDecimal.valueOf(actual));
+    assertThat(ev.endAtBothIndices()).isEmpty();
+  }
+
+  @Test
+  void workThatIsGivenUpEarnsNothingAndIsNotPlanned() {
+    EarnedValue fence =
+        fence(
+            FENCE.replace(
+                "takes: 1 d, budget: fence}", "takes: 1 d, budget: fence, withdrawn: 2026-02-20}"));
+    assertThat(fence.plannedValue()).hasToString("4000.00 EUR");
+    assertThat(fence.earnedValue()).hasToString("3333.33 EUR");
   }
 }

@@ -8,6 +8,8 @@ import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class WhyTest {
   private static List<String> why(String yaml) {
@@ -211,5 +213,110 @@ class WhyTest {
                     """))
         .as("14 m for 154")
         .containsExactly("price 14.00 EUR");
+  }
+
+  private static final String TAKEN =
+      """
+      budget: [{line: a, title: A, amount: 900}]
+      kit: [{id: stave, what: stave, qty: 14 m, price: 10 EUR/m}]
+      stock: [{id: larch, what: larch, qty: 9 m}, {id: oak, what: oak, qty: 5 m}]
+      tasks: [{id: t, what: T, takes: 1 d}, {id: u, what: U, takes: 1 d}]
+      substitutions:
+        - {id: sub, instead-of: {item: stave, qty: 10 m}, use: [{stock: larch, qty: 8 m}, {stock: oak, qty: 4 m}], hold: t, grade: finish, why: here, sign-offs: [{by: nora, on: 2026-02-12}]}
+        - {id: other, instead-of: {item: stave, qty: 1 m}, use: [], grade: finish, why: here}
+      spending: [{id: p, on: 2026-02-13, line: a, what: x, amount: 9, state: paid, substitution: other}]
+      ---
+      day: 2026-02-20
+      used: [{stock: larch, qty: %s m%s}, {stock: oak, qty: %s m}]
+      ---
+      """;
+
+  /** 10 m at 10 EUR, of which the share counts that went into the held work. */
+  @ParameterizedTest
+  @CsvSource({
+    "8, '', 4, 100.00 EUR",
+    "8, ', task: t', 4, 100.00 EUR",
+    "8, ', task: u', 4, ''", // into other work
+    "8, '', 1, 25.00 EUR", // the least of what it takes
+    "2, '', 4, 25.00 EUR",
+    "9, '', 4, 100.00 EUR" // no more than it takes
+  })
+  void offCutsSaveByTheLeastShareOfWhatWentIntoTheHeldWork(
+      String larch, String task, String oak, String saved) {
+    Ledger ledger = Sample.ledger(TAKEN.formatted(larch, task, oak));
+    assertThat(Saving.byStock(Facts.of(ledger, Sample.TODAY)))
+        .extracting(each -> each.amount().toString())
+        .containsExactlyElementsOf(saved.isEmpty() ? List.of() : List.of(saved));
+  }
+
+  @Test
+  void whatTakesNothingFromStockSavesNothing() {
+    Ledger ledger =
+        Sample.ledger(
+            TAKEN
+                .formatted(8, "", 4)
+                .replace(
+                    "use: [{stock: larch, qty: 8 m}, {stock: oak, qty: 4 m}]",
+                    "use: [{item: stave, qty: 8 m}]"));
+    assertThat(Saving.byStock(Facts.of(ledger, Sample.TODAY))).isEmpty();
+  }
+
+  /** A record that names its reason, or what it belongs to, does not use up the planned 14 m. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "because: s | shortage s 50.00 EUR",
+        "cause: shortage | shortage 50.00 EUR",
+        "substitution: sub | substitution sub 50.00 EUR",
+        "cause: substitution | substitution 50.00 EUR",
+        "repairs: saw | repair saw 50.00 EUR",
+        "cause: forgotten | forgotten 50.00 EUR",
+        "cause: quantity | quantity 50.00 EUR",
+        "cause: price | quantity 50.00 EUR"
+      })
+  void eachReasonIsACauseOfItsOwn(String reason, String told) {
+    assertThat(
+            why(
+                MEASURED
+                    + """
+                      - {id: a, on: 2026-02-02, line: spars, what: staves, amount: 50, state: paid, item: stave, qty: 5 m, %s}
+                      - {id: b, on: 2026-02-09, line: spars, what: staves, amount: 140, state: paid, item: stave, qty: 14 m}
+                    shortages: [{id: s, item: stave, qty: 9 m, found: 2026-01-24, cause: not-packed}]
+                    substitutions: [{id: sub, instead-of: {item: stave, qty: 4 m}, use: [], grade: finish, why: larch is here}]
+                    borrowed: [{id: saw, tool: saw, from: pell, on: 2026-02-01, condition: ok}]
+                    """
+                        .formatted(reason)))
+        .containsExactly(told);
+  }
+
+  /** By day, and of one day by id: the last ones are those beyond what was planned. */
+  @Test
+  void purchasesUseUpWhatWasPlannedByTheirDaysWhateverTheOrderOfTheRecords() {
+    assertThat(
+            why(
+                """
+                budget: [{line: spars, title: Spars, amount: 140, remaining: 0}, {line: oars, title: Oars, amount: 0, remaining: 0}]
+                kit: [{id: stave, what: stave, qty: 14 m, price: 10 EUR/m}]
+                spending:
+                  - {id: z, on: 2026-02-09, line: spars, what: staves, amount: 100, state: paid, item: stave, qty: 10 m}
+                  - {id: y, on: 2026-02-09, line: oars, what: staves, amount: 20, state: paid, item: stave, qty: 2 m}
+                  - {id: x, on: 2026-02-02, line: spars, what: staves, amount: 70, state: paid, item: stave, qty: 7 m}
+                """))
+        .as("7 m, 2 m, then 10 m of which 5 were planned")
+        .containsExactly("quantity 50.00 EUR", "rest -20.00 EUR", "rest 20.00 EUR");
+  }
+
+  @Test
+  void aWayOutAndARepairAreCausesOfTheLineTheyAreOn() {
+    assertThat(
+            why(
+                """
+                budget: [{line: a, title: A, amount: 0, remaining: 0}, {line: b, title: B, amount: 0, remaining: 0}]
+                kit: [{id: stave, what: stave, qty: 14 m}]
+                shortages: [{id: s, item: stave, qty: 9 m, found: 2026-01-24, cause: not-packed, line: b, options: [{kind: buy, cost: 30}]}]
+                borrowed: [{id: saw, tool: saw, from: pell, on: 2026-02-01, condition: ok, repair: {what: bent, found: 2026-02-10, cost: 9, line: b}}]
+                """))
+        .containsExactly("shortage s 30.00 EUR", "repair saw 9.00 EUR");
   }
 }
