@@ -22,8 +22,7 @@ public final class Books {
   /** Stands for the line of a spend whose line the budget does not have. */
   public static final String NO_LINE = "";
 
-  private static final Comparator<Spend> BY_DAY =
-      Comparator.comparing(Spend::on).thenComparing(Spend::id);
+  static final Comparator<Spend> BY_DAY = Comparator.comparing(Spend::on).thenComparing(Spend::id);
 
   private static final Facts.Fact<Books> FACT =
       day -> of(day.ledger(), Exchange.on(day), day.day());

@@ -81,7 +81,7 @@ final class Purchases {
 
   /**
    * The lines that what comes back is taken from, each no further than it paid: that of the payment
-   * that the refund names, or else its own, first.
+   * that the refund names, or else its own, first; then the others in the order of their days.
    */
   Map<String, Money> byLine(Spend refund, Spend purchase, Money granted) {
     Spend named = refund.refunds().flatMap(ledger::spend).orElse(purchase);
@@ -89,7 +89,7 @@ final class Purchases {
     Money nothing = Money.zero(granted.currency());
     Stream.of(Books.is(named, Spend.State.PAID) ? named.line() : refund.line(), named.line())
         .forEach(line -> left.put(line.id(), nothing));
-    for (Spend payment : paymentsOf(purchase)) {
+    for (Spend payment : paymentsOf(purchase).stream().sorted(Books.BY_DAY).toList()) {
       if (!payment.on().isAfter(refund.on())) {
         left.merge(payment.line().id(), sum(List.of(payment), purchase), Money::plus);
       }

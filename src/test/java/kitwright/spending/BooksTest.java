@@ -205,4 +205,23 @@ class BooksTest {
     assertThat(spent(day)).isEqualTo("0.00 EUR");
     assertThat(Books.on(day).refused().get(0).left()).hasToString("0.00 EUR");
   }
+
+  /** The order's own line paid nothing: the first payment by its day gives back first. */
+  @Test
+  void theOrderOfTheRecordsDoesNotSayWhichLineGetsItBack() {
+    String head =
+        """
+        budget: [{line: a, title: A, amount: 9}, {line: b, title: B, amount: 9}, {line: c, title: C, amount: 9}]
+        spending:
+        """;
+    String order = "  - {line: a, what: x, " + ORDER + "}\n";
+    String first = "  - {line: b, what: x, " + FIRST + "}\n";
+    String second = "  - {line: c, what: x, " + SECOND + "}\n";
+    String back = "  - {line: a, what: x, " + refund("r", "o", "2026-02-01", "70") + "}\n";
+    for (String spends : java.util.List.of(first + second, second + first)) {
+      Books books = Books.on(Facts.of(Sample.ledger(head + order + spends + back), Sample.TODAY));
+      assertThat(books.tally("b").spent()).hasToString("0.00 EUR");
+      assertThat(books.tally("c").spent()).as("of 40, ten").hasToString("30.00 EUR");
+    }
+  }
 }
