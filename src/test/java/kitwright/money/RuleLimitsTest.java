@@ -113,12 +113,12 @@ class RuleLimitsTest {
     assertThat(whats(rule, refunded("amount: 30"))).isEmpty();
     assertThat(whats(rule, refunded("amount: 40")))
         .containsExactly(
-            "The refund r0 gives back 40.00 EUR, but only 30.00 EUR were paid on the line a and"
-                + " not yet refunded.");
+            "The refund r0 gives back 40.00 EUR, but only 30.00 EUR were paid on the line a by"
+                + " 10 February 2026 and not yet refunded.");
     assertThat(whats(rule, refunded("amount: 30", "amount: 5")))
         .containsExactly(
-            "The refund r1 gives back 5.00 EUR, but nothing was paid on the line a and not yet"
-                + " refunded.");
+            "The refund r1 gives back 5.00 EUR, but nothing was paid on the line a by 11"
+                + " February 2026 and not yet refunded.");
   }
 
   /** That nothing was paid for it at all is told by refund-of-unpaid, once. */
