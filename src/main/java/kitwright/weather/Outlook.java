@@ -25,8 +25,8 @@ public final class Outlook implements Rule {
   private static final Facts.Fact<Forecast> FACT =
       day -> Forecast.of(rows(day).stream().map(Outlook::plain).toList());
 
-  private static final int COLDEST = -45;
-  private static final int HOTTEST = 60;
+  private static final BigDecimal COLDEST = BigDecimal.valueOf(-45);
+  private static final BigDecimal HOTTEST = BigDecimal.valueOf(60);
 
   @Override
   public String name() {
@@ -96,7 +96,7 @@ public final class Outlook implements Rule {
       return Optional.of(
           "a lowest temperature of " + row.low() + " °C and a highest of " + row.high() + " °C");
     }
-    if (row.low().intValue() < COLDEST || row.high().intValue() >= HOTTEST) {
+    if (row.low().compareTo(COLDEST) < 0 || row.high().compareTo(HOTTEST) >= 0) {
       return Optional.of("temperatures that no work is done in");
     }
     if (row.humidity().filter(share -> share.signum() <= 0 || isMoreThanAll(share)).isPresent()) {

@@ -31,6 +31,9 @@ class OutlookTest {
     assertThat(rows(FAIR.formatted(", humidity: 100 %"))).hasSize(1);
     assertThat(rows(FAIR.formatted(", dew-point: 18"))).hasSize(1);
     assertThat(rows("{day: 2026-03-03, rain: 0 mm, low: 12, high: 12}")).hasSize(1);
+    assertThat(rows("{day: 2026-03-03, rain: 0 mm, low: -45, high: 59.9, humidity: 50 %}"))
+        .as("as far as the formula of the dew point reaches")
+        .hasSize(1);
   }
 
   @ParameterizedTest
@@ -38,6 +41,7 @@ class OutlookTest {
       strings = {
         "{day: 2026-03-03, rain: 0 mm, low: 19, high: 12}",
         "{day: 2026-03-03, rain: 0 mm, low: -46, high: 12}",
+        "{day: 2026-03-03, rain: 0 mm, low: -45.1, high: -45.1, humidity: 50 %}",
         "{day: 2026-03-03, rain: 0 mm, low: 12, high: 60}",
         "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, humidity: 0 %}",
         "{day: 2026-03-03, rain: 0 mm, low: 12, high: 18, humidity: 101 %}",
