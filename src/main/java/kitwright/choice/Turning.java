@@ -12,7 +12,7 @@ import kitwright.value.Money;
 
 /**
  * What would have to change for a way out to be ahead of the cheapest one, own hours counted, that
- * is neither beaten nor too weak.
+ * is not beaten. What is too weak is neither: no price makes it bear.
  *
  * @param way the one that would win
  * @param against the cheapest
@@ -38,11 +38,12 @@ public record Turning(
     dominated.forEach(each -> beaten.add(each.way()));
     List<WayOut> known =
         ways.stream()
+            .filter(way -> !way.isTooWeak())
             .filter(way -> price(way, ownHour).isPresent() && way.timing().launch().isPresent())
             .toList();
     Optional<WayOut> cheapest =
         known.stream()
-            .filter(way -> !beaten.contains(way.name()) && !way.isTooWeak())
+            .filter(way -> !beaten.contains(way.name()))
             .min(Comparator.comparing((WayOut way) -> price(way, ownHour).orElseThrow().amount()));
     List<Turning> all = new ArrayList<>();
     cheapest.ifPresent(

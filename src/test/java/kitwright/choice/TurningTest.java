@@ -96,4 +96,30 @@ class TurningTest {
     assertThat(turning("", way("one", SOON + "cost: 100") + ", " + way("other", SOON + "hours: 1")))
         .isEmpty();
   }
+
+  /** Cheaper by 90 and sooner by 6 days: neither is a reason to build what does not bear. */
+  @Test
+  void whatIsTooWeakIsNoChoiceAtAnyPrice() {
+    String yaml =
+        """
+        kit: [{id: stave, what: stave, qty: 4 m}]
+        stock: [{id: larch, what: larch, qty: 9 m}]
+        tasks: [{id: t, what: T, takes: 1 d, uses: [{item: stave, qty: 4 m}]}]
+        assessments: [{id: a, method: external, require: {strength: 1.0}, numbers: {strength: %s}}]
+        substitutions: [{id: sub, for: short, instead-of: {item: stave, qty: 4 m}, use: [{stock: larch, qty: 4 m}], hold: t, grade: structural, why: larch is here, assessment: a}]
+        shortages: [{id: short, item: stave, qty: 4 m, found: 2026-01-24, cause: not-packed, options: [{kind: substitute, substitution: sub, cost: 10, arrives: 2026-03-03}, {kind: buy, cost: 100, arrives: 2026-03-09}]}]
+        """;
+    assertThat(weighed(yaml.formatted("1.0"))).containsExactly("buy against substitute");
+    assertThat(weighed(yaml.formatted("0.9"))).isEmpty();
+  }
+
+  private static List<String> weighed(String yaml) {
+    return Choice.of(
+            Facts.of(Sample.ledger(yaml), Sample.TODAY), new Ref("short", Place.wholeFile("test")))
+        .orElseThrow()
+        .turning()
+        .stream()
+        .map(each -> each.way() + " against " + each.against())
+        .toList();
+  }
 }
