@@ -2,7 +2,10 @@ package kitwright.openmatter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.List;
 import kitwright.Sample;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
@@ -96,5 +99,48 @@ class EndsTest {
         """;
     assertThat(ends(Sample.ledger(yaml)).leftOut())
         .containsExactly("2 tasks unpack a delivery of which nobody says when it comes");
+  }
+
+  /**
+   * Rain until Wednesday: one day of outdoor work is done on Thursday, in these and other dates.
+   */
+  @Test
+  void theWeatherIsInTheLastDatesAndLaidOverOthers() {
+    String rows =
+        """
+        tasks: [{id: t, what: T, takes: 1 d%s}]
+        forecast:
+          - {day: 2026-03-02, rain: 2 mm, low: 6, high: 12}
+          - {day: 2026-03-03, rain: 2 mm, low: 6, high: 12}
+          - {day: 2026-03-04, rain: 2 mm, low: 6, high: 12}
+          - {day: 2026-03-05, rain: 0 mm, low: 6, high: 12}
+        """;
+    Facts wet =
+        Facts.of(
+            Sample.ledger(rows.formatted(", place: outdoors, weather: {dry: 1 d}")), Sample.TODAY);
+    LocalDate monday = Sample.TODAY;
+    assertThat(Ends.on(wet).alone().lastDay()).isEqualTo(monday);
+    assertThat(Ends.on(wet).last().lastDay()).isEqualTo(monday.plusDays(3));
+    assertThat(Ends.weathered(Ends.on(wet).alone(), wet).lastDay()).isEqualTo(monday.plusDays(3));
+    Facts indoors = Facts.of(Sample.ledger(rows.formatted("")), Sample.TODAY);
+    assertThat(Ends.on(indoors).last().lastDay()).isEqualTo(monday);
+    assertThat(Ends.weathered(Ends.on(indoors).alone(), indoors).lastDay()).isEqualTo(monday);
+  }
+
+  @Test
+  void workThatNobodyCanReadIsInNoDate() {
+    String task = "tasks: [{id: t, what: T, takes: lots}]\n";
+    String stock = "stock: [{id: s, what: S, qty: lots}]\n";
+    String stretch = "taskss: [{id: t, what: T, takes: 1 d}]\n";
+    assertThat(unread(task)).containsExactly("task t cannot be read");
+    assertThat(unread(stock)).isEmpty();
+    assertThat(unread(stretch))
+        .singleElement()
+        .asString()
+        .startsWith("“taskss” in sample.yaml on line 1 cannot be read, and may hold");
+  }
+
+  private static List<String> unread(String yaml) {
+    return Ends.unread(Facts.of(Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY));
   }
 }

@@ -41,6 +41,9 @@ class CureRateTest {
   @Test
   void theRuleDoesNotReachFarAndSaysWhoRules() {
     assertThatThrownBy(() -> CureRate.factor(60, 20)).hasMessageContaining("does not reach");
+    assertThatThrownBy(() -> CureRate.factor(20, 50.5)).hasMessageContaining("does not reach");
+    assertThat(CureRate.factor(20, 50)).as("as far as it reaches").isEqualTo(0.125);
+    assertThat(CureRate.factor(20, -10)).isEqualTo(8);
     assertThat(CureRate.mayStop(4)).isTrue();
     assertThat(CureRate.mayStop(5)).isFalse();
     assertThat(CureRate.CAUTION).contains("data sheet rules");

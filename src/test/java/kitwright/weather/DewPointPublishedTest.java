@@ -54,6 +54,8 @@ class DewPointPublishedTest {
   @Test
   void saturatedAirIsAtItsDewPoint() {
     assertThat(DewPoint.of(17.3, 100)).isCloseTo(17.3, within(1e-12));
+    assertThat(DewPoint.of(-45, 100)).as("as far as it reaches").isCloseTo(-45, within(1e-12));
+    assertThat(DewPoint.of(60, 100)).isCloseTo(60, within(1e-12));
   }
 
   @Test
@@ -61,6 +63,8 @@ class DewPointPublishedTest {
     assertThatThrownBy(() -> DewPoint.of(20, 0)).hasMessageContaining("humidity");
     assertThatThrownBy(() -> DewPoint.of(20, 101)).hasMessageContaining("humidity");
     assertThatThrownBy(() -> DewPoint.of(80, 50)).hasMessageContaining("-45 and 60");
+    assertThatThrownBy(() -> DewPoint.of(60.1, 50)).hasMessageContaining("-45 and 60");
+    assertThatThrownBy(() -> DewPoint.of(-45.1, 50)).hasMessageContaining("-45 and 60");
   }
 
   private static List<double[]> saturation() throws IOException {

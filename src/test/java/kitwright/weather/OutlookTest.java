@@ -83,8 +83,13 @@ class OutlookTest {
     String again = "{day: 2026-03-03, rain: 0.0 cm, low: 12.0, high: 18, source: radio}";
     assertThat(rows(FAIR.formatted(""), again)).hasSize(1);
     assertThat(Sample.findings(new ForecastTwice(), forecast(FAIR.formatted(""), again)))
-        .extracting(Finding::follows)
-        .containsExactly("It counts once.");
+        .extracting(Finding::follows, Finding::mend)
+        .containsExactly(tuple("It counts once.", "Take one of them out."));
+    assertThat(Sample.findings(new ForecastTwice(), forecast(FAIR.formatted(""), again)))
+        .extracting(Finding::what)
+        .singleElement()
+        .asString()
+        .contains(", and they say the same. The first is at ");
   }
 
   @Test
