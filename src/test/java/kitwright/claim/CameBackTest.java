@@ -163,4 +163,52 @@ class CameBackTest {
             .orElseThrow();
     isTold(claim, "[120.00 EUR]", "[27.00 EUR]", "[5.00 USD]");
   }
+
+  private static String because(String on, String more) {
+    return "id: b, on: " + on + ", state: refunded, amount: 30, because: s" + more;
+  }
+
+  /**
+   * What the seller gave back for the shortage is come back, whenever it came; what it gave back of
+   * a cost before it was asked is not, whatever else it names.
+   */
+  @Test
+  void forTheShortageItCountsFromTheFirstDayOn() {
+    String other = "id: k, on: 2026-01-02, state: paid, amount: 300";
+    isTold(
+        claim("p", PAYMENT, other, because("2026-01-20", ", refunds: k")),
+        "[100.00 EUR]",
+        "[30.00 EUR]",
+        "[70.00 EUR]");
+    isTold(
+        claim("p", PAYMENT, because("2026-01-20", "")),
+        "[100.00 EUR]",
+        "[30.00 EUR]",
+        "[70.00 EUR]");
+    isTold(
+        claim("p", PAYMENT, because("2026-01-20", ", refunds: p")),
+        "[70.00 EUR]",
+        "[]",
+        "[70.00 EUR]");
+    isTold(
+        claim("p", ORDER, PAYMENT + ", pays: o", because("2026-01-20", ", refunds: o")),
+        "[70.00 EUR]",
+        "[]",
+        "[70.00 EUR]");
+    isTold(
+        claim("o", ORDER, PAYMENT + ", pays: o", because("2026-01-20", ", refunds: p")),
+        "[70.00 EUR]",
+        "[]",
+        "[70.00 EUR]");
+  }
+
+  /** By the rate of the purchase, 0.80, where it has one, not by that of the day. */
+  @Test
+  void ofAPurchaseInTheMoneyThatIsAskedItIsTakenOffByTheRateOfThePurchase() {
+    isTold(
+        claim("p", PAYMENT + " USD, rate: 0.80", refund("p", "2026-02-10", "40 EUR")),
+        "[100.00 USD]",
+        "[40.00 EUR]",
+        "[50.00 USD]");
+  }
 }
