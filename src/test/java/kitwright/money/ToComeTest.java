@@ -367,4 +367,40 @@ class ToComeTest {
     return Lacks.ofSpending(
         Facts.of(Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY));
   }
+
+  /** Two spends of a shortage, on two lines: what is still to come is where the first was. */
+  @Test
+  void theLineOfAWayOutIsElseThatOfTheFirstSpendByItsDay() {
+    String yaml =
+        """
+        budget: [{line: a, title: A, amount: 100, remaining: 0}, {line: b, title: B, amount: 100, remaining: 0}]
+        kit: [{id: eye, what: eye, qty: 4}]
+        shortages: [{id: s, item: eye, qty: 4, found: 2026-01-24, cause: not-packed, options: [{kind: buy, cost: 50}]}]
+        spending:
+          - {id: x, on: 2026-02-09, line: a, what: courier, amount: 5, state: paid, because: s}
+          - {id: y, on: %s, line: b, what: courier, amount: 5, state: paid, because: s}
+        """;
+    assertThat(ways(yaml.formatted("2026-02-08"))).containsExactly("0.00 EUR", "40.00 EUR");
+    assertThat(ways(yaml.formatted("2026-02-10"))).containsExactly("40.00 EUR", "0.00 EUR");
+    assertThat(ways(yaml.formatted("2026-02-09")))
+        .as("of one day the first by its id")
+        .containsExactly("40.00 EUR", "0.00 EUR");
+  }
+
+  private static List<String> ways(String yaml) {
+    return Account.on(day(yaml)).lines().stream().map(each -> each.waysOut().toString()).toList();
+  }
+
+  @Test
+  void theContingencyGrowsByNothingThatIsLeftOfTheBudget() {
+    String build = "build: {name: S, currency: EUR, started: 2026-01-05, contingency: 500}\n";
+    String line = "budget: [{line: a, title: A, amount: 1000, remaining: %d}]\n";
+    assertThat(left(build + line.formatted(900))).hasToString("500.00 EUR");
+    assertThat(left(build + line.formatted(1000))).hasToString("500.00 EUR");
+    assertThat(left(build + line.formatted(1600))).hasToString("-100.00 EUR");
+  }
+
+  private static kitwright.value.Money left(String yaml) {
+    return Account.on(day(yaml)).contingencyLeft().orElseThrow();
+  }
 }
