@@ -38,6 +38,12 @@ final class Laminating {
       gap("how many plies of " + ref.id() + " there are", "Write the layer’s “plies”.");
       return;
     }
+    if (isLappedSomehow(cloth)) {
+      gap(
+          "how much of " + ref.id() + " laps the next",
+          "Write the “roll-width” of that material, wider than its “overlap”.");
+      return;
+    }
     BigDecimal count = plies.get();
     Sum laid =
         Sum.of(area.in(Unit.M2))
@@ -55,10 +61,19 @@ final class Laminating {
     return count.compareTo(BigDecimal.ONE) == 0;
   }
 
+  /** Whether it laps the next, and nobody can say what is left of its width. */
+  private static boolean isLappedSomehow(Material cloth) {
+    Optional<BigDecimal> width = measure(cloth, MaterialProperty.ROLL_WIDTH, Unit.M);
+    return measure(cloth, MaterialProperty.OVERLAP, Unit.M)
+        .filter(lap -> lap.signum() > 0)
+        .filter(lap -> width.filter(wide -> lap.compareTo(wide) < 0).isEmpty())
+        .isPresent();
+  }
+
   private static Sum overlapped(Material cloth, Sum laid) {
     Optional<BigDecimal> width = measure(cloth, MaterialProperty.ROLL_WIDTH, Unit.M);
     Optional<BigDecimal> overlap = measure(cloth, MaterialProperty.OVERLAP, Unit.M);
-    if (width.isEmpty() || overlap.isEmpty() || overlap.get().compareTo(width.get()) >= 0) {
+    if (width.isEmpty() || overlap.isEmpty()) {
       return laid;
     }
     BigDecimal covers = width.get().subtract(overlap.get());

@@ -162,6 +162,21 @@ class TakeOffCasesTest {
         .isEqualTo(told);
   }
 
+  /** Laps as wide as the roll, or on a roll of no width, are not “no laps”. */
+  @ParameterizedTest
+  @CsvSource({
+    "'overlap: 1 m, roll-width: 1 m', not known how much of odd laps the next",
+    "'overlap: 1.1 m, roll-width: 1 m', not known how much of odd laps the next",
+    "overlap: 50 mm, not known how much of odd laps the next",
+    "'overlap: 0 mm', cloth odd 10 m2",
+    "'overlap: 0 mm, roll-width: 1 m', cloth odd 10 m2",
+    "'overlap: 900 mm, roll-width: 1 m', cloth odd 100 m2"
+  })
+  void lapsThatCannotBeReckonedAreNotLeftOut(String laps, String told) {
+    assertThat(told(of(", " + laps, ", layers: [{material: odd, plies: 1}]", "area: 10 m2")).get(0))
+        .isEqualTo(told);
+  }
+
   @Test
   void aClothOfWhichNobodySaysHowManyPliesTakesNobodyKnowsHowMuch() {
     assertThat(told(of("", ", layers: [{material: woven}]", "area: 10 m2")))
