@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -112,5 +113,25 @@ class DrawsTest {
         org.apache.commons.statistics.distribution.ChiSquaredDistribution.of(cells - 1)
             .inverseSurvivalProbability(0.001);
     assertThat(square).isLessThan(limit);
+  }
+
+  /** Java's own SplittableRandom is SplitMix64 with the same step: a referee bit by bit. */
+  @Test
+  void theStreamIsSplitMix64() {
+    for (long seed : new long[] {0, 1, 20_260_105, -7}) {
+      for (long block : new long[] {0, 1, 49}) {
+        Draws draws = new Draws(seed, block);
+        SplittableRandom referee = new SplittableRandom(mixed(seed + STEP * mixed(block)));
+        for (int i = 0; i < 20; i++) {
+          assertThat(draws.even()).isEqualTo(((referee.nextLong() >>> 11) + 0.5) * 0x1.0p-53);
+        }
+      }
+    }
+  }
+
+  private static final long STEP = 0x9e3779b97f4a7c15L;
+
+  private static long mixed(long bits) {
+    return new SplittableRandom(bits - STEP).nextLong();
   }
 }
