@@ -15,8 +15,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PartingTest {
   private static final Rect WHOLE = new Rect(0, 0, 10_000, 1_000);
 
-  private static Saw saw(long trim, long edge, Way first) {
-    return new Saw(30, 20, trim, edge, 1_000, 200, Optional.ofNullable(first));
+  private static Saw saw(long trim, long edge) {
+    return new Saw(30, 20, trim, edge, 1_000, 200, Optional.empty());
+  }
+
+  private static Saw first(Way way) {
+    return new Saw(30, 20, 0, 0, 1_000, 200, Optional.of(way));
   }
 
   private static Laid laid(String mark, long along, long across, long length, long width) {
@@ -52,7 +56,7 @@ class PartingTest {
   }
 
   private static String parted(Laid... parts) {
-    return parted(saw(0, 0, null), List.of(), parts);
+    return parted(saw(0, 0), List.of(), parts);
   }
 
   @Test
@@ -130,22 +134,22 @@ class PartingTest {
     Laid part = laid("a", 0, 0, 6_000, 500);
     assertThat(parted(part))
         .isEqualTo("rip at 500 (cross at 6000 (a, keep 3970x500), keep 10000x480)");
-    assertThat(parted(saw(0, 0, Way.CROSS), List.of(), part))
+    assertThat(parted(first(Way.CROSS), List.of(), part))
         .isEqualTo("cross at 6000 (rip at 500 (a, keep 6000x480), keep 3970x1000)");
-    assertThat(parted(saw(0, 0, Way.RIP), List.of(), part))
+    assertThat(parted(first(Way.RIP), List.of(), part))
         .isEqualTo("rip at 500 (cross at 6000 (a, keep 3970x500), keep 10000x480)");
   }
 
   @Test
   void endsAndEdgesAreTrimmedFirst() {
-    assertThat(parted(saw(50, 0, null), List.of(), laid("a", 50, 0, 9_900, 1_000)))
+    assertThat(parted(saw(50, 0), List.of(), laid("a", 50, 0, 9_900, 1_000)))
         .isEqualTo("cross at 20 (waste, cross at 9950 (a, waste))");
-    assertThat(parted(saw(0, 40, null), List.of(), laid("a", 0, 40, 10_000, 920)))
+    assertThat(parted(saw(0, 40), List.of(), laid("a", 0, 40, 10_000, 920)))
         .isEqualTo("rip at 20 (waste, rip at 960 (a, waste))");
-    assertThat(parted(saw(20, 0, null), List.of(), laid("a", 20, 0, 9_960, 1_000)))
+    assertThat(parted(saw(20, 0), List.of(), laid("a", 20, 0, 9_960, 1_000)))
         .as("a trim narrower than the blade")
         .isEqualTo("cross at 0 by 20 (waste, cross at 9980 by 20 (a, waste))");
-    assertThat(parted(saw(50, 0, null), List.of(), laid("a", 0, 0, 9_900, 1_000)))
+    assertThat(parted(saw(50, 0), List.of(), laid("a", 0, 0, 9_900, 1_000)))
         .as("in what is trimmed off")
         .isEqualTo("cannot be parted");
   }
@@ -153,12 +157,12 @@ class PartingTest {
   @Test
   void whatIsKeptIsCutClearOfItsFlaws() {
     Laid part = laid("a", 0, 0, 4_000, 1_000);
-    assertThat(parted(saw(0, 0, null), List.of(new Flaw(7_000, 7_500, "knot")), part))
+    assertThat(parted(saw(0, 0), List.of(new Flaw(7_000, 7_500, "knot")), part))
         .as("the blade runs in the flaw, not in what is kept")
         .isEqualTo(
             "cross at 4000 (a, cross at 7000 (keep 2970x1000, cross at 7470 (waste, keep"
                 + " 2500x1000)))");
-    assertThat(parted(saw(0, 0, null), List.of(new Flaw(3_900, 4_020, "knot")), part))
+    assertThat(parted(saw(0, 0), List.of(new Flaw(3_900, 4_020, "knot")), part))
         .as("in the cut")
         .isEqualTo("cross at 4000 (a, keep 5970x1000)");
   }
@@ -166,7 +170,7 @@ class PartingTest {
   @Test
   void areasBalance() {
     Board board =
-        Parting.of(WHOLE, List.of(), List.of(laid("a", 0, 0, 6_000, 500)), saw(0, 0, Way.CROSS))
+        Parting.of(WHOLE, List.of(), List.of(laid("a", 0, 0, 6_000, 500)), first(Way.CROSS))
             .orElseThrow();
     assertThat(board.dust()).as("30 × 1000 + 20 × 6000").isEqualTo(150_000);
     assertThat(board.pieces()).hasSize(3);
