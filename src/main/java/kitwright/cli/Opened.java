@@ -92,13 +92,18 @@ record Opened(
 
   /** That something could not be read, so that nobody takes a sum for whole that is not. */
   private Optional<String> lacks() {
-    long stops = findings.inOrder().stream().filter(Opened::losesRecords).count();
+    int stops = losing(findings);
     return stops == 0
         ? Optional.empty()
         : Optional.of(
             (stops == 1 ? "one fault" : stops + " faults")
                 + " in the ledger’s files; what follows lacks those records. “kitwright check”"
                 + " shows them.");
+  }
+
+  /** How many faults of reading hide a record, or a part of one. */
+  static int losing(Findings findings) {
+    return (int) findings.inOrder().stream().filter(Opened::losesRecords).count();
   }
 
   private static boolean losesRecords(Finding finding) {

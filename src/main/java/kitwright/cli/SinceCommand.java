@@ -44,11 +44,11 @@ final class SinceCommand implements Command {
       Opened opened = Opened.of(options, session);
       Facts now = Facts.of(opened.ledger(session), opened.today());
       Past there = past.answer();
-      Facts then = then(there, now);
+      Findings faults = new Findings();
+      Facts then = then(there, now, faults);
+      Changes changes = Changes.between(then, now, hands.answer());
       return telling.tell(
-          SinceTold.sheet(now, there.commit(), Changes.between(then, now, hands.answer())),
-          opened,
-          session);
+          SinceTold.sheet(now, there.commit(), Opened.losing(faults), changes), opened, session);
     } catch (NoHistory none) {
       throw new Refusal(none.what(), none.mend());
     }
@@ -67,9 +67,8 @@ final class SinceCommand implements Command {
   }
 
   /** Each ledger on its own day; a commit made after the day asked for is judged by that. */
-  private static Facts then(Past past, Facts now) throws NoHistory {
+  private static Facts then(Past past, Facts now, Findings faults) throws NoHistory {
     Commit commit = past.commit();
-    Findings faults = new Findings();
     Optional<Ledger> ledger = past.history().tree(commit).ledger(faults);
     if (ledger.isEmpty()) {
       throw new Refusal(

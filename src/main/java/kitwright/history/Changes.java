@@ -26,7 +26,7 @@ public record Changes(List<Change> all) {
     for (View view : Views.all()) {
       all.addAll(changes(view, before, now, hands));
     }
-    all.addAll(RecordViews.changes(before.ledger(), now.ledger(), hands));
+    all.addAll(RecordViews.changes(before, now, hands));
     return new Changes(all);
   }
 

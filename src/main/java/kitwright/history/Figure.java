@@ -2,9 +2,10 @@ package kitwright.history;
 
 import java.util.Optional;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.money.Account;
 import kitwright.money.Lacks;
-import kitwright.network.Plan;
+import kitwright.openmatter.Ends;
 import kitwright.shortage.Standings;
 import kitwright.value.Word;
 
@@ -25,26 +26,30 @@ public enum Figure {
           : Optional.empty();
     }
   },
-  END("the day on which the plan ends, by work alone") {
+  END("the day on which the plan ends, with material and weather as they were known") {
     @Override
     Optional<Held> on(Facts day) {
-      return Optional.of(new Held.On(Plan.on(day).schedule().lastDay()));
+      return Ends.on(day).told(day).map(Held.On::new);
     }
   },
   MISSING("shortages that nothing covers yet") {
     @Override
     Optional<Held> on(Facts day) {
-      return Optional.of(new Held.Count(Standings.on(day).open().size()));
+      return isRead(Kind.SHORTAGES, day)
+          ? Optional.of(new Held.Count(Standings.on(day).open().size()))
+          : Optional.empty();
     }
   },
   UNSIGNED("substitutions that may not be built") {
     @Override
     Optional<Held> on(Facts day) {
-      return Optional.of(
-          new Held.Count(
-              kitwright.substitution.Standings.on(day).all().stream()
-                  .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
-                  .count()));
+      return isRead(Kind.SUBSTITUTIONS, day)
+          ? Optional.of(
+              new Held.Count(
+                  kitwright.substitution.Standings.on(day).all().stream()
+                      .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
+                      .count()))
+          : Optional.empty();
     }
   };
 
@@ -71,6 +76,11 @@ public enum Figure {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether every record of a kind could be read, as far as anybody can tell. */
+  private static boolean isRead(Kind kind, Facts day) {
+    return day.ledger().unread().stream().noneMatch(each -> each.mayBe(kind));
   }
 
   /** What it was on a day; empty where what could not be read is, or may hold, a part of it. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.At;
 import kitwright.ledger.Entry;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Layout;
@@ -20,17 +21,18 @@ final class RecordViews {
   private RecordViews() {}
 
   /** The changes, kind by kind, in the order of the newer ledger, what is gone last. */
-  static List<Change> changes(Ledger before, Ledger now, Hands hands) {
+  static List<Change> changes(Facts before, Facts now, Hands hands) {
     List<Change> changes = new ArrayList<>();
     Layouts layouts = new Layouts();
     for (Kind kind : Kind.values()) {
-      Map<String, Entry> old = byId(before, kind);
-      Map<String, Entry> young = byId(now, kind);
+      Map<String, Entry> old = byId(before.ledger(), kind);
+      Map<String, Entry> young = byId(now.ledger(), kind);
       young.forEach(
           (id, entry) -> {
             Entry other = old.get(id);
             if (other == null) {
-              changes.add(change(entry, new Held.Nothing(), Held.Told.of("new"), hands));
+              Held was = absent(before, entry, new Held.Nothing());
+              changes.add(change(entry, was, Held.Told.of("new"), hands));
             } else {
               Layout layout = layouts.of(kind);
               List<String> keys = differing(values(other, layout), values(entry, layout));
@@ -42,11 +44,17 @@ final class RecordViews {
       old.forEach(
           (id, entry) -> {
             if (!young.containsKey(id)) {
-              changes.add(change(entry, Held.Told.of("there"), Held.Told.of("gone"), hands));
+              Held is = absent(now, entry, Held.Told.of("gone"));
+              changes.add(change(entry, Held.Told.of("there"), is, hands));
             }
           });
     }
     return changes;
+  }
+
+  /** What is written and cannot be read is not gone. */
+  private static Held absent(Facts day, Entry entry, Held gone) {
+    return day.written().isUnread(entry.kind(), entry.id()) ? Held.Told.of("cannot be read") : gone;
   }
 
   private static Change change(Entry entry, Held before, Held now, Hands hands) {

@@ -10,11 +10,15 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Task;
 import kitwright.money.Account;
+import kitwright.money.Lacks;
 import kitwright.money.LineState;
 import kitwright.network.Headways;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
+import kitwright.openmatter.Ends;
+import kitwright.openmatter.Readiness;
 import kitwright.shortage.Standings;
+import kitwright.value.Money;
 import kitwright.value.Ref;
 import kitwright.value.Word;
 
@@ -143,11 +147,16 @@ final class Views {
     void look(Facts day, Seen seen) {
       Account account = Account.on(day);
       for (LineState line : account.all()) {
-        seen.add(line.line() + " spent", line.title() + ", spent", new Held.Sum(line.spent()));
+        boolean isWhole = Lacks.ofLine(line.line(), day).isEmpty();
+        seen.add(line.line() + " spent", line.title() + ", spent", sum(line.spent(), isWhole));
         seen.add(
-            line.line() + " end", line.title() + ", will end at", new Held.Sum(line.forecast()));
+            line.line() + " end", line.title() + ", will end at", sum(line.forecast(), isWhole));
       }
     }
+  }
+
+  private static Held sum(Money money, boolean isWhole) {
+    return isWhole ? new Held.Sum(money) : Held.Told.of("cannot be told whole");
   }
 
   private static final class Days extends View {
@@ -158,10 +167,11 @@ final class Views {
     @Override
     void look(Facts day, Seen seen) {
       Plan plan = Plan.on(day);
-      seen.add("", "The plan ends", new Held.On(plan.schedule().lastDay()));
+      Ends.on(day).told(day).ifPresent(end -> seen.add("", "The plan ends", new Held.On(end)));
       for (Planned planned : plan.ahead()) {
         plan.task(planned.id())
-            .ifPresent(task -> seen.add(task, task.what(), new Held.On(planned.lastDay())));
+            .ifPresent(
+                task -> seen.add(task, task.what(), new Held.On(Readiness.finish(task, day))));
       }
     }
 

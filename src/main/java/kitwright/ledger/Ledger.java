@@ -319,6 +319,11 @@ public final class Ledger {
         || (kind == Kind.MATERIALS && BuiltInMaterials.ids().contains(id));
   }
 
+  /** Whether a record of that id is written and could not be read. */
+  public boolean isUnread(Kind kind, String id) {
+    return unsound.getOrDefault(kind, Set.of()).contains(id);
+  }
+
   /** What could not be read, in the order of the files. */
   public List<Unread> unread() {
     return unread;

@@ -55,6 +55,11 @@ public record Ends(
     return weather.map(Weathered::schedule).orElse(paced);
   }
 
+  /** The last day, by all that is known; empty where work that nobody can read may come later. */
+  public Optional<LocalDate> told(Facts day) {
+    return unread(day).isEmpty() ? Optional.of(last().lastDay()) : Optional.empty();
+  }
+
   /** Other dates, such as those of a way out, with the weather in them as it is in these. */
   public static Schedule weathered(Schedule dry, Facts day) {
     return weather(dry, day).map(Weathered::schedule).orElse(dry);

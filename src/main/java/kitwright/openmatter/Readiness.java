@@ -94,6 +94,11 @@ public record Readiness(
     return last.isBefore(from) ? from : last;
   }
 
+  /** The day on which it is finished, the weather in sight and its own people’s days reckoned. */
+  public static LocalDate finish(Task task, Facts now) {
+    return to(from(task, now), task, now);
+  }
+
   private static Stream<Lack> clauses(Kind kind, Stream<String> words) {
     return words.map(each -> new Lack(kind, each));
   }

@@ -39,6 +39,7 @@ final class GeneratedBuild {
     try {
       Files.createDirectories(folder.resolve("log"));
       Files.writeString(folder.resolve("ledger.yaml"), build.ledger());
+      Files.writeString(folder.resolve("more.yaml"), build.more());
       for (int i = 0; i < 3; i++) {
         LocalDate day = build.around(TODAY.minusDays(7), 4).plusDays(2L * i);
         if (!day.isAfter(TODAY)) {
@@ -68,6 +69,8 @@ final class GeneratedBuild {
     claims();
     spending();
     substitutions();
+    borrowed();
+    rack();
     return yaml.toString();
   }
 
@@ -76,7 +79,12 @@ final class GeneratedBuild {
     line("  - {id: meter, what: Meter, public: Meter, takes: 10 d, budget: work" + headway() + "}");
     for (int i = 0; i < TASKS; i++) {
       String after = i > 0 && one(2) ? ", after: [t" + random.nextInt(i) + "]" : "";
-      String place = one(2) ? ", place: indoors" : "";
+      String place =
+          switch (random.nextInt(4)) {
+            case 0, 1 -> ", place: indoors";
+            case 2 -> ", place: outdoors, weather: {above: 8 C}";
+            default -> "";
+          };
       line(
           "  - {id: t%d, what: Task %s, public: Task %s, takes: %d d, uses: [{item: i%d, qty: %d}]%s%s%s}"
               .formatted(
@@ -110,7 +118,12 @@ final class GeneratedBuild {
   private String log(LocalDate day) {
     String tasks =
         one(2) ? "tasks: {meter: " + tenths() + "}\n" : "tasks: {t1: " + tenths() + "}\n";
-    return "---\nday: " + day + "\nhours: {office: 1}\n" + tasks + "---\n\nWork.\n";
+    String used =
+        one(2)
+            ? "used: [{item: i%d, qty: %d}]\n"
+                .formatted(random.nextInt(ITEMS), 1 + random.nextInt(2))
+            : "";
+    return "---\nday: " + day + "\nhours: {office: 1}\n" + tasks + used + "---\n\nWork.\n";
   }
 
   private void kit() {
@@ -222,6 +235,83 @@ final class GeneratedBuild {
                   signed,
                   withdrawn));
     }
+  }
+
+  /** Tools that came, went back, are due and overdue. */
+  private void borrowed() {
+    line("borrowed:");
+    for (int l = 0; l < 3; l++) {
+      LocalDate due = around(TODAY.plusDays(4), 10);
+      String back = one(3) ? ", returned: " + around(TODAY.minusDays(1), 4) : "";
+      line(
+          "  - {id: l%d, tool: Tool %d, from: pal, on: 2026-02-1%d, due: %s, condition: good, needed-for: [t%d]%s}"
+              .formatted(l, l, l, due, random.nextInt(TASKS), back));
+    }
+  }
+
+  /** Boards and what shall be cut of them: enough, too little, and cut already. */
+  private void rack() {
+    line("stock:");
+    for (int s = 0; s < 2; s++) {
+      line(
+          "  - {id: k%d, what: Board %d, size: %d x 120 x 20 mm, pieces: %d}"
+              .formatted(s, s, 1000 + 200 * random.nextInt(6), 1 + random.nextInt(3)));
+    }
+    line("cuts:");
+    for (int c = 0; c < 2; c++) {
+      String done =
+          one(3)
+              ? ", done: %s, used: [{stock: k%d, pieces: 1}]"
+                  .formatted(around(TODAY.minusDays(1), 4), c)
+              : "";
+      line(
+          "  - {id: u%d, task: t%d, from: [k%d], kerf: 3 mm, keep: 200 x 40 mm, parts: [{mark: rib, length: %d mm, width: 50 mm, qty: %d}, {mark: cleat, length: 240 mm, width: 40 mm, qty: %d}]%s}"
+              .formatted(
+                  c,
+                  random.nextInt(TASKS),
+                  c,
+                  400 + 50 * random.nextInt(5),
+                  1 + random.nextInt(8),
+                  1 + random.nextInt(6),
+                  done));
+    }
+  }
+
+  private void forecast() {
+    line("forecast:");
+    for (int d = 0; d < 6; d++) {
+      int low = 4 + random.nextInt(8);
+      line(
+          "  - {day: %s, rain: 0 mm, low: %d C, high: %d C}"
+              .formatted(TODAY.plusDays(d), low, low + 4));
+    }
+  }
+
+  /** A claim for costs, of which something was granted and came back. */
+  private String more() {
+    yaml.setLength(0);
+    forecast();
+    String granted = one(2) ? "{on: %s, what: granted, amount: 6}".formatted(around(TODAY, 4)) : "";
+    line("claims:");
+    line(
+        "  - {id: c2, against: maker, shortages: [{shortage: s2, remedy: credit%s}], remedy: credit, costs: [p2], sent: %s, reply-by: %s, events: [%s]}"
+            .formatted(
+                one(3)
+                    ? ", settled: [{on: %s, how: credited, amount: 5}]".formatted(around(TODAY, 5))
+                    : "",
+                SENT,
+                around(TODAY.plusDays(2), 8),
+                granted));
+    line("spending:");
+    line(
+        "  - {id: p2, on: 2026-03-16, line: goods, what: calls, amount: 9, state: paid, because:"
+            + " s2}");
+    if (one(2)) {
+      line(
+          "  - {id: r2, on: %s, line: goods, what: back, amount: 4, state: refunded, because: s2}"
+              .formatted(around(TODAY.minusDays(1), 4)));
+    }
+    return yaml.toString();
   }
 
   private boolean one(int in) {

@@ -29,8 +29,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.constraints.IntRange;
 
 /**
  * One question, one answer: what reports, both weeks, {@code ahead}, {@code open}, {@code options}
@@ -50,8 +52,10 @@ class OneAnswerProperties {
   private static final DateTimeFormatter LONG_DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
-  @Property(tries = 30, shrinking = ShrinkingMode.OFF)
-  void whatIsToldNeverContradictsWhatIsToldElsewhere(@ForAll long seed) {
+  /** The same builds on every run: which of them holds what is no matter of chance. */
+  @Property(generation = GenerationMode.EXHAUSTIVE, shrinking = ShrinkingMode.OFF)
+  void whatIsToldNeverContradictsWhatIsToldElsewhere(
+      @ForAll @IntRange(min = 1, max = 30) int seed) {
     List<String> contradictions = contradictions(seed);
     assertThat(contradictions).as("seed " + seed).isEmpty();
   }
@@ -76,7 +80,7 @@ class OneAnswerProperties {
     }
   }
 
-  private static boolean isDated(Path folder, LocalDate day) {
+  static boolean isDated(Path folder, LocalDate day) {
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         if (Files.readString(file).contains(day.toString())) {
@@ -298,7 +302,7 @@ class OneAnswerProperties {
         same(
             "what is lacking for " + row.of("Work"),
             told,
-            json.getOrDefault(row.of("Work").replace(", begun", ""), "nothing"));
+            json.getOrDefault(row.of("Work").replaceFirst(", (begun|Tool ).*", ""), "nothing"));
       }
     }
 

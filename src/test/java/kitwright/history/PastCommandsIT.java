@@ -96,6 +96,58 @@ class PastCommandsIT {
   }
 
   @Test
+  void whatCouldNotBeReadThenIsNotToldAsNewWithoutAWord() throws Exception {
+    folder.write("tasks.yaml", "tasks: [{id: sole, what: Lay the sole, takes: 1 dayy}]");
+    folder.commit("Nora", "2026-03-09", "A slip");
+    folder.write("tasks.yaml", "tasks: [{id: sole, what: Lay the sole, takes: 1 d}]");
+    assertThat(run("since", "HEAD").out().replaceAll("\\s+", " "))
+        .contains(
+            "1 fault stood in the ledger’s files then: what could not be read is told as new.",
+            "task (sole) cannot be read new");
+  }
+
+  @Test
+  void whatCannotBeReadNowIsNotToldAsGoneNorItsMoneyAsASum() throws Exception {
+    spend("2026-03-09", "46.20 EUR");
+    folder.write(
+        "spend-2026-03-09.yaml",
+        "spending: [{id: s-2026-03-09, on: 2026-03-09, what: bolts, amount: x, line: kit, state:"
+            + " paid}]");
+    assertThat(run("since", "HEAD").out().replaceAll("[\\s\u00a0]+", " "))
+        .contains(
+            "spend (s-2026-03-09) there cannot be read",
+            "The kit, spent 46.20 EUR cannot be told whole");
+  }
+
+  @Test
+  void theEndThatMovedIsTheEndThatTheLookAheadTells() throws Exception {
+    folder.write(
+        "tasks.yaml",
+        """
+        tasks: [{id: paint, what: Paint, takes: 1 d, place: outdoors, weather: {above: 8 C}}]
+        forecast:
+          - {day: 2026-03-29, rain: 0 mm, low: 2 C, high: 4 C}
+          - {day: 2026-03-30, rain: 0 mm, low: 2 C, high: 4 C}
+          - {day: 2026-03-31, rain: 0 mm, low: 9 C, high: 14 C}
+        """);
+    assertThat(run("ahead").out().replaceAll("\\s+", " "))
+        .contains("With the weather as well, by the forecast", "Wed 1 April 2026");
+    assertThat(run("since", "2026-03-02").out().replaceAll("\\s+", " "))
+        .contains("The plan ends 2026-03-03 2026-04-01");
+    folder.commit("Nora", "2026-03-29", "A task");
+    assertThat(run("history", "end").out().replaceAll("\\s+", " "))
+        .contains("2026-03-29 2026-04-01");
+  }
+
+  @Test
+  void aFigureIsNotToldWhereWhatItCountsCannotBeRead() throws Exception {
+    folder.write("short.yaml", "shortages: [{id: short, item: rail, qty: x, found: 2026-03-09}]");
+    folder.commit("Nora", "2026-03-09", "Short");
+    assertThat(run("history", "missing").out().replaceAll("\\s+", " "))
+        .contains("On 1 day it could not be told");
+  }
+
+  @Test
   void aKeyOfAGroupIsToldWithItsGroup() throws Exception {
     folder.write("sub.yaml", SUBSTITUTION.formatted("2026-03-08", DIGITS));
     folder.commit("Nora", "2026-03-09", "Signed");

@@ -1,6 +1,7 @@
 package kitwright.report.past;
 
 import static kitwright.document.Column.columns;
+import static kitwright.document.Column.data;
 import static kitwright.document.Column.head;
 import static kitwright.document.Column.left;
 import static kitwright.document.Row.row;
@@ -31,6 +32,15 @@ public final class SinceTold {
 
   /** Tells it. */
   public static Sheet sheet(Facts now, Commit from, Changes changes) {
+    return sheet(now, from, 0, changes);
+  }
+
+  /**
+   * Tells it.
+   *
+   * @param faults of reading the ledger at that commit, which may hide what was there
+   */
+  public static Sheet sheet(Facts now, Commit from, int faults, Changes changes) {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
@@ -42,7 +52,8 @@ public final class SinceTold {
             .sentence(
                 "summary",
                 changes.all().isEmpty() ? "nothing changed" : summary(changes.all().size()))
-            .sentence("hands", hands(changes));
+            .sentence("hands", hands(changes))
+            .sentence("before-lacks", lacks(faults));
     for (Matter matter : Matter.values()) {
       slots = slots.table(Word.key(matter), table(changes.of(matter)));
     }
@@ -51,6 +62,13 @@ public final class SinceTold {
 
   private static String summary(int many) {
     return Say.count(many, "thing has changed", "things have changed");
+  }
+
+  private static String lacks(int faults) {
+    return faults == 0
+        ? ""
+        : Word.capital(Say.count(faults, "fault", "faults"))
+            + " stood in the ledger’s files then: what could not be read is told as new.";
   }
 
   private static String hands(Changes changes) {
@@ -68,6 +86,7 @@ public final class SinceTold {
       rows.add(
           row(
               what(change),
+              Cell.text(change.what()),
               change.before().match(new HeldCell()),
               change.now().match(new HeldCell()),
               change.by().isEmpty()
@@ -75,7 +94,9 @@ public final class SinceTold {
                   : Cell.several(String.join(", ", change.by()), List.copyOf(change.by()))));
     }
     return new Table(
-        "", columns(head("What").named("id"), left("Before"), left("Now"), left("By")), rows);
+        "",
+        columns(head("What").named("id"), data("what"), left("Before"), left("Now"), left("By")),
+        rows);
   }
 
   private static Cell what(Change change) {

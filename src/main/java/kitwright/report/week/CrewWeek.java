@@ -98,8 +98,8 @@ public final class CrewWeek {
     String work =
         log.days().isEmpty()
             ? "No day of this week is written up."
-            : Say.hours(log.hours().total())
-                + " hours of work on "
+            : Say.hoursWord(log.hours().total())
+                + " of work on "
                 + Say.days(log.days().size())
                 + ".";
     return Say.sentences(
