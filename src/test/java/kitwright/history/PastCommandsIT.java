@@ -100,7 +100,7 @@ class PastCommandsIT {
     folder.write("tasks.yaml", "tasks: [{id: sole, what: Lay the sole, takes: 1 dayy}]");
     folder.commit("Nora", "2026-03-09", "A slip");
     folder.write("tasks.yaml", "tasks: [{id: sole, what: Lay the sole, takes: 1 d}]");
-    assertThat(run("since", "HEAD").out().replaceAll("\\s+", " "))
+    assertThat(run("since", "HEAD").out().replaceAll("[\\s\u00a0]+", " "))
         .contains(
             "1 fault stood in the ledger’s files then: what could not be read is told as new.",
             "task (sole) cannot be read new");
@@ -130,12 +130,12 @@ class PastCommandsIT {
           - {day: 2026-03-30, rain: 0 mm, low: 2 C, high: 4 C}
           - {day: 2026-03-31, rain: 0 mm, low: 9 C, high: 14 C}
         """);
-    assertThat(run("ahead").out().replaceAll("\\s+", " "))
+    assertThat(run("ahead").out().replaceAll("[\\s\u00a0]+", " "))
         .contains("With the weather as well, by the forecast", "Wed 1 April 2026");
-    assertThat(run("since", "2026-03-02").out().replaceAll("\\s+", " "))
+    assertThat(run("since", "2026-03-02").out().replaceAll("[\\s\u00a0]+", " "))
         .contains("The plan ends 2026-03-03 2026-04-01");
     folder.commit("Nora", "2026-03-29", "A task");
-    assertThat(run("history", "end").out().replaceAll("\\s+", " "))
+    assertThat(run("history", "end").out().replaceAll("[\\s\u00a0]+", " "))
         .contains("2026-03-29 2026-04-01");
   }
 
@@ -143,7 +143,7 @@ class PastCommandsIT {
   void aFigureIsNotToldWhereWhatItCountsCannotBeRead() throws Exception {
     folder.write("short.yaml", "shortages: [{id: short, item: rail, qty: x, found: 2026-03-09}]");
     folder.commit("Nora", "2026-03-09", "Short");
-    assertThat(run("history", "missing").out().replaceAll("\\s+", " "))
+    assertThat(run("history", "missing").out().replaceAll("[\\s\u00a0]+", " "))
         .contains("On 1 day it could not be told");
   }
 
