@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -173,6 +174,10 @@ class TellingsProperties {
       return all;
     }
 
+    private static JsonNode row(Map<String, JsonNode> rows, String id) {
+      return rows.getOrDefault(id, MissingNode.getInstance());
+    }
+
     private Map<String, JsonNode> changed(String matter) {
       return by(each(since.get(matter)), "id");
     }
@@ -202,7 +207,9 @@ class TellingsProperties {
                 String told =
                     id.equals("The plan ends")
                         ? ends.get("ends").asText()
-                        : tasks.containsKey(id) ? tasks.get(id).get("finish").asText() : "nothing";
+                        : tasks.containsKey(id)
+                            ? row(tasks, id).path("finish").asText()
+                            : "nothing";
                 same("ends by what changed, and ahead: " + id, row.path("now").asText(), told);
               });
     }
@@ -216,7 +223,7 @@ class TellingsProperties {
                   same(
                       "good by what changed, and in the kit: " + id,
                       row.path("now").asText(),
-                      items.get(id).path("good").asText()));
+                      row(items, id).path("good").asText()));
       Map<String, BigDecimal> counted = new TreeMap<>();
       String sheets = say(TODAY, "report", "count-sheet", "--format", "markdown");
       Matcher line =
@@ -229,7 +236,7 @@ class TellingsProperties {
               same(
                   "counted on the sheets, and good in the kit: " + id,
                   many + " each",
-                  items.get(id).path("good").asText()));
+                  row(items, id).path("good").asText()));
     }
 
     /** The story of an item adds up to what its line says. */
@@ -277,7 +284,7 @@ class TellingsProperties {
                   same(
                       "open by what changed, and with ways out: " + id,
                       now.replace(" open", ""),
-                      list.containsKey(id) ? list.get(id).get("open").asText() : "nothing");
+                      list.containsKey(id) ? row(list, id).path("open").asText() : "nothing");
                 }
               });
       same(
@@ -310,7 +317,7 @@ class TellingsProperties {
                   same(
                       "state by what changed, and in the list: " + id,
                       row.path("now").path(0).asText(),
-                      open.containsKey(id) ? open.get(id).get("state").asText() : "settled"));
+                      open.containsKey(id) ? row(open, id).path("state").asText() : "settled"));
       rows.forEach(
           (id, row) -> {
             JsonNode page = json("claim", id, "--since");
@@ -370,7 +377,7 @@ class TellingsProperties {
                       "may be built, by what changed and in the report: " + id,
                       row.path("now").path(0).asText().equals("approved"),
                       rows.containsKey(id)
-                          && rows.get(id).get("stands").asText().equals("may be built")));
+                          && row(rows, id).path("stands").asText().equals("may be built")));
     }
 
     /** What is spent, and where lines end. */
@@ -385,7 +392,7 @@ class TellingsProperties {
                 same(
                     column + " of " + line + ", by what changed and in the budget",
                     row.get("now").asText(),
-                    lines.get(line).get(column).asText());
+                    row(lines, line).path(column).asText());
               });
     }
 
@@ -399,7 +406,7 @@ class TellingsProperties {
                 String now = row.path("now").path(0).asText();
                 boolean late =
                     here.containsKey(name)
-                        && here.get(name).get("days-left").asText().startsWith("late");
+                        && row(here, name).path("days-left").asText().startsWith("late");
                 same(
                     "overdue, by what changed and in the report: " + id,
                     now.equals("overdue"),
