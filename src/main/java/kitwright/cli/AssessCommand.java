@@ -7,6 +7,7 @@ import kitwright.assessment.Assessments;
 import kitwright.assessment.Chances;
 import kitwright.assessment.Remedies;
 import kitwright.assessment.Result;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.strength.AssessTold;
@@ -64,8 +65,9 @@ final class AssessCommand implements Command {
   @Override
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
-    Ledger ledger = opened.ledger(session);
-    List<Result> results = chosen(ledger);
+    Facts now = Facts.of(opened.ledger(session), opened.today());
+    Ledger ledger = now.ledger();
+    List<Result> results = chosen(now);
     List<String> unread = ids.isEmpty() ? unread(ledger) : List.of();
     if (sheet || page) {
       List<Sheet> sheets =
@@ -120,8 +122,8 @@ final class AssessCommand implements Command {
         : FOUND;
   }
 
-  private List<Result> chosen(Ledger ledger) {
-    Assessments all = Assessments.of(ledger);
+  private List<Result> chosen(Facts now) {
+    Assessments all = Assessments.on(now);
     if (ids.isEmpty()) {
       return all.all();
     }
@@ -132,7 +134,10 @@ final class AssessCommand implements Command {
               .orElseThrow(
                   () ->
                       Refusal.unknown(
-                          ledger, Kind.ASSESSMENTS, id, "“kitwright assess” alone lists them.")));
+                          now.ledger(),
+                          Kind.ASSESSMENTS,
+                          id,
+                          "“kitwright assess” alone lists them.")));
     }
     return chosen;
   }

@@ -1,5 +1,6 @@
 package kitwright.cli;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kitwright.cutting.Buying;
@@ -61,21 +62,25 @@ final class CutCommand implements Command {
   @Override
   public int run(Session session) {
     Opened opened = Opened.of(options, session);
-    Ledger ledger = opened.ledger(session);
-    Facts day = Facts.of(ledger, opened.today());
+    Facts day = Facts.of(opened.ledger(session), opened.today());
+    Ledger ledger = day.ledger();
     if (id.isEmpty()) {
       return telling.tell(CutTold.list(ledger), opened, session);
     }
     Cut cut = cut(ledger, id.get());
-    if (cut.done().isPresent() && done) {
+    Optional<LocalDate> written = day.written().<Cut>find(Kind.CUTS, cut.id()).flatMap(Cut::done);
+    if (written.isPresent() && done) {
       throw new Refusal(
-          "The cut " + cut.id() + " is done since " + cut.done().get() + ".",
+          "The cut " + cut.id() + " is done since " + written.get() + ".",
           "Take “done” out of its record first if that is not so.");
     }
-    if (cut.done().filter(opened.today()::isBefore).isPresent()) {
-      throw new Refusal(
-          "The cut " + cut.id() + " is said to be done on " + cut.done().get() + ", still to come.",
-          "Correct “done”, or take it out; then its plan is shown.");
+    if (written.isPresent() && cut.done().isEmpty()) {
+      session.note(
+          "The cut "
+              + cut.id()
+              + " is said to be done on "
+              + written.get()
+              + ", still to come: this is its plan. Correct “done” if that is a slip.");
     }
     if (cut.done().isPresent()) {
       DoneCut came = DoneCut.of(cut, day, Effort.usual());

@@ -47,10 +47,12 @@ final class WeekCommand implements Command {
     Opened opened = Opened.of(options, session);
     Ledger ledger = opened.ledger(session);
     Week week = Week.ending(ending.isEmpty() ? opened.today() : LedgerOptions.day(ending));
+    Facts today = Facts.of(ledger, opened.today());
+    Facts evening = week.last().isBefore(today.day()) ? today.on(week.last()) : today;
     if (audience == LogDay.Audience.PUBLIC) {
-      return publicWeek(PublicWeek.of(week, Facts.of(ledger, week.last())), opened, session);
+      return publicWeek(PublicWeek.of(week, evening), opened, session);
     }
-    CrewWeek crew = CrewWeek.of(week, Facts.of(ledger, week.last()));
+    CrewWeek crew = CrewWeek.of(week, evening);
     Photos photos = Photos.of(hasPhotos() ? crew.photos() : List.of(), opened.folder());
     return out.tell(
         crew.sheet(photos.files().keySet()).with(photos.files()), telling, opened, session);

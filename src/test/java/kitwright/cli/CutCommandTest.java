@@ -48,11 +48,15 @@ class CutCommandTest {
   }
 
   @Test
-  void aCutThatIsSaidToBeDoneTomorrowIsNotDone() throws IOException {
+  void aCutThatIsSaidToBeDoneTomorrowIsNotDoneInAnyTelling() throws IOException {
+    ledger(LEDGER);
+    String plan = run("cut", "c").out();
     ledger(LEDGER.replace("kerf:", "done: 2026-03-03\n    kerf:"));
     Run told = run("cut", "c");
-    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.out()).isEqualTo(plan);
     assertThat(told.err()).contains("said to be done on 2026-03-03, still to come");
+    assertThat(run("cut").out()).contains("to be cut").doesNotContain("3 March");
+    assertThat(run("cut", "c", "--done").code()).as("not over what is written").isEqualTo(2);
   }
 
   @Test
