@@ -67,7 +67,7 @@ final class HistoryCommand implements Command {
 
   private Series read(Figure wanted, Opened opened, Session session) throws NoHistory {
     try (Progress progress = new Progress(session, "days")) {
-      return Series.of(History.of(opened.folder().root()), wanted, days, progress);
+      return Series.of(History.of(opened.folder().root()), wanted, days, Opened::checked, progress);
     }
   }
 

@@ -60,6 +60,11 @@ record Opened(
     return files.stream().filter(SourceFile::opened).toList();
   }
 
+  /** A ledger that Git holds, with its signatures looked at as those of a folder are. */
+  static Optional<Ledger> checked(Optional<Ledger> read, Tree tree) {
+    return read.map(ledger -> new SigningKeys("ssh-keygen").checked(ledger, tree::content));
+  }
+
   /** The same as Git has it staged for the next commit. */
   static Opened staged(LedgerOptions options, Session session) {
     LedgerFolder folder = options.folder(session);
@@ -71,7 +76,7 @@ record Opened(
           folder,
           options.today(session),
           seen(files),
-          tree.ledger(files, findings),
+          checked(tree.ledger(files, findings), tree),
           findings,
           new SeenEvidence(folder));
     } catch (NoHistory none) {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
@@ -37,27 +36,37 @@ record SigningKeys(String program) {
   private static final String SIGNER = "signer";
   private static final int SECONDS = 20;
 
+  /** What stands at the path of a signature, from the ledger’s folder; empty where none can be. */
+  @FunctionalInterface
+  interface Content {
+    Optional<byte[]> at(String path);
+  }
+
   /** The ledger with what came of each; the same where no sign-off has such a signature. */
   Ledger checked(Ledger ledger, LedgerFolder folder) {
+    return checked(ledger, path -> present(path, folder));
+  }
+
+  /** The same of a ledger whose files lie elsewhere, as at a commit. */
+  Ledger checked(Ledger ledger, Content content) {
     Map<Place, Seal> seals = new HashMap<>();
     for (Substitution substitution : ledger.substitutions()) {
       for (SignOff signOff : substitution.signOffs()) {
         if (!signOff.signature().isEmpty()) {
-          seals.put(signOff.at().record(), seal(substitution, signOff, ledger, folder));
+          seals.put(signOff.at().record(), seal(substitution, signOff, ledger, content));
         }
       }
     }
     return seals.isEmpty() ? ledger : ledger.sealed(seals);
   }
 
-  private Seal seal(
-      Substitution substitution, SignOff signOff, Ledger ledger, LedgerFolder folder) {
+  private Seal seal(Substitution substitution, SignOff signOff, Ledger ledger, Content content) {
     Optional<String> key = ledger.party(signOff.by()).flatMap(Party::signingKey).flatMap(this::key);
-    Optional<Path> file = present(signOff.signature().get(0), folder);
-    if (key.isEmpty() || file.isEmpty()) {
+    Optional<byte[]> signature = content.at(signOff.signature().get(0).file());
+    if (key.isEmpty() || signature.isEmpty()) {
       return Seal.BAD;
     }
-    return verify(key.get(), file.get(), Statement.of(substitution, signOff, ledger).text());
+    return verify(key.get(), signature.get(), Statement.of(substitution, signOff, ledger).text());
   }
 
   /** Sort and key alone: what else a line may say gives rights that nobody asked for. */
@@ -66,27 +75,34 @@ record SigningKeys(String program) {
     return parts.matches() ? Optional.of(parts.group(1) + " " + parts.group(2)) : Optional.empty();
   }
 
-  private static Optional<Path> present(Evidence piece, LedgerFolder folder) {
+  private static Optional<byte[]> present(String path, LedgerFolder folder) {
     EvidenceFile found =
         folder
-            .evidence(List.of(piece.file()))
-            .getOrDefault(
-                piece.file(), new EvidenceFile(EvidenceFile.State.ABSENT, Optional.empty()));
-    return found.state() == EvidenceFile.State.PRESENT
-        ? Optional.of(folder.root().resolve(piece.file()))
-        : Optional.empty();
+            .evidence(List.of(path))
+            .getOrDefault(path, new EvidenceFile(EvidenceFile.State.ABSENT, Optional.empty()));
+    if (found.state() != EvidenceFile.State.PRESENT) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Files.readAllBytes(folder.root().resolve(path)));
+    } catch (IOException gone) {
+      return Optional.empty();
+    }
   }
 
-  private Seal verify(String key, Path signature, String text) {
+  private Seal verify(String key, byte[] made, String text) {
     try {
       Path allowed = Files.createTempFile("kitwright", ".signers");
+      Path signature = Files.createTempFile("kitwright", ".sig");
       Path statement = Files.createTempFile("kitwright", ".statement");
       try {
         Files.writeString(allowed, SIGNER + " namespaces=\"" + NAMESPACE + "\" " + key + "\n");
+        Files.write(signature, made);
         Files.writeString(statement, text);
         return run(allowed, signature, statement);
       } finally {
         Files.deleteIfExists(allowed);
+        Files.deleteIfExists(signature);
         Files.deleteIfExists(statement);
       }
     } catch (IOException absent) {

@@ -10,6 +10,7 @@ import kitwright.history.Hands;
 import kitwright.history.History;
 import kitwright.history.Meanwhile;
 import kitwright.history.NoHistory;
+import kitwright.history.Tree;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.report.past.SinceTold;
@@ -69,7 +70,8 @@ final class SinceCommand implements Command {
   /** Each ledger on its own day; a commit made after the day asked for is judged by that. */
   private static Facts then(Past past, Facts now, Findings faults) throws NoHistory {
     Commit commit = past.commit();
-    Optional<Ledger> ledger = past.history().tree(commit).ledger(faults);
+    Tree tree = past.history().tree(commit);
+    Optional<Ledger> ledger = Opened.checked(tree.ledger(faults), tree);
     if (ledger.isEmpty()) {
       throw new Refusal(
           "At " + commit.shortId() + " no file held a readable build record.",

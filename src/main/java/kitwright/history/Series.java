@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.IntBinaryOperator;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
@@ -30,9 +31,15 @@ public record Series(Figure figure, List<Reading> readings, int leftOut, boolean
    * Follows a figure.
    *
    * @param most so many days at the most, evenly chosen, the first and the last among them
+   * @param checked looks at the signatures that keys made
    * @param progress told how many days are read, and of how many
    */
-  public static Series of(History history, Figure figure, int most, IntBinaryOperator progress)
+  public static Series of(
+      History history,
+      Figure figure,
+      int most,
+      BiFunction<Optional<Ledger>, Tree, Optional<Ledger>> checked,
+      IntBinaryOperator progress)
       throws NoHistory {
     Map<LocalDate, Commit> byDay = new TreeMap<>();
     history.commits().forEach(commit -> byDay.put(commit.day(), commit));
@@ -42,7 +49,8 @@ public record Series(Figure figure, List<Reading> readings, int leftOut, boolean
     for (int i = 0; i < chosen.size(); i++) {
       Commit commit = chosen.get(i);
       int unused = progress.applyAsInt(i, chosen.size());
-      Optional<Ledger> ledger = history.tree(commit).ledger(new Findings());
+      Tree tree = history.tree(commit);
+      Optional<Ledger> ledger = checked.apply(tree.ledger(new Findings()), tree);
       if (ledger.isPresent()) {
         held(figure, Facts.of(ledger.get(), commit.day()))
             .ifPresent(held -> readings.add(new Reading(commit, held)));

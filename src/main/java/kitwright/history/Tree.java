@@ -79,6 +79,18 @@ public final class Tree {
     }
   }
 
+  /** What stands at a path from the ledger’s folder; empty where no file is, or Git lacks it. */
+  public Optional<byte[]> content(String path) {
+    String name = blobs.getOrDefault(path, "");
+    try {
+      return name.isEmpty()
+          ? Optional.empty()
+          : Optional.ofNullable(git.blobs(List.of(name)).get(name));
+    } catch (NoHistory lacking) {
+      return Optional.empty();
+    }
+  }
+
   private EvidenceFile evidence(String path) throws NoHistory {
     String name = blobs.getOrDefault(path, "");
     if (name.isEmpty()) {

@@ -173,6 +173,35 @@ class SigningKeysIT {
     assertThat(check()).contains("signature-forged");
   }
 
+  /** What is staged, and what stood at a commit, is signed as much as what lies in the folder. */
+  @Test
+  void aSignatureOfAKeyCountsInEveryTellingOfThePast() throws Exception {
+    OutsideProgram.needed("git", "git");
+    prepared();
+    sign("office", "kitwright-statement");
+    git("init", "-q");
+    git("add", "--all");
+    git("-c", "user.name=x", "-c", "user.email=x@x.example", "commit", "-qm", "Signed");
+    assertThat(told("check --all --staged --today 2026-03-02")).isEqualTo("Nothing found.\n");
+    assertThat(told("since HEAD --today 2026-03-02")).contains("nothing changed");
+    assertThat(told("history unsigned").replaceAll("\\s+", " "))
+        .containsPattern("20\\d\\d-\\S+ 0 ");
+  }
+
+  private String told(String words) {
+    return Run.in(folder, words.split(" ", -1)).all();
+  }
+
+  private void git(String... words) throws Exception {
+    ProcessBuilder builder = new ProcessBuilder("git").directory(folder.toFile());
+    builder.command().addAll(java.util.List.of(words));
+    Process process = builder.redirectErrorStream(true).start();
+    String said =
+        new String(
+            process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(said).isZero();
+  }
+
   @Test
   void whereTheProgramIsAbsentNothingIsGood() throws Exception {
     prepared();
