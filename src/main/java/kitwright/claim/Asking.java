@@ -119,13 +119,29 @@ public record Asking(
 
   /** Whether all of it has an end of its own. */
   public boolean isSettled() {
+    return !settled.isEmpty() && qty.less(ended(true)).less(ended(false)).isNone();
+  }
+
+  /**
+   * So much of it as ends of its own have taken: all that others leave where one names no quantity.
+   *
+   * @param sent whether by goods that were sent, or otherwise
+   */
+  Quantity ended(boolean sent) {
     Quantity left = qty;
+    Quantity ended = Quantity.none(qty.unit());
     for (Claim.Settlement end : settled) {
-      Quantity before = left;
-      Quantity part = end.qty().orElse(before);
-      left = part.convertsTo(before) ? before.less(part) : before;
+      Quantity part =
+          end.qty().filter(left::convertsTo).orElse(end.qty().isPresent() ? none() : left);
+      Quantity taken = part.in(qty.unit()).min(left);
+      left = left.less(taken);
+      ended = (end.how() == Claim.Outcome.REPLACED) == sent ? ended.plus(taken) : ended;
     }
-    return !settled.isEmpty() && left.isNone();
+    return ended;
+  }
+
+  private Quantity none() {
+    return Quantity.none(qty.unit());
   }
 
   /** Whether money is asked. */

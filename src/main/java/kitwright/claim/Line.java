@@ -2,6 +2,7 @@ package kitwright.claim;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.shortage.Balance;
@@ -44,17 +45,52 @@ public record Line(
     return qty().less(sent);
   }
 
-  /** What that is worth at the kit's price, in the price's currency. */
+  /** What of it neither came nor has an end of its own. */
+  public Quantity open() {
+    Quantity replaced = asking.ended(true).less(sent);
+    return owed().less(replaced).less(asking.ended(false));
+  }
+
+  /** What they still owe is worth at the kit's price, in the price's currency. */
   public Optional<Money> value() {
+    return worth(owed());
+  }
+
+  /** What is open of it is worth at the kit's price, in the price's currency. */
+  public Optional<Money> openValue() {
+    return worth(open());
+  }
+
+  private Optional<Money> worth(Quantity of) {
     return shortage
         .item()
         .flatMap(KitItem::price)
-        .filter(price -> price.prices(owed()))
-        .map(price -> price.of(owed()));
+        .filter(price -> price.prices(of))
+        .map(price -> price.of(of));
   }
 
-  /** Whether it has an end of its own, or nothing is owed any more. */
+  /** The money that is asked for what is open of it: of its cost all, whatever came since. */
+  public List<Money> openMoney() {
+    if (asking.isSettled() || !asking.isForMoney()) {
+      return List.of();
+    }
+    return remedy() == Claim.Remedy.COST ? asked : openValue().stream().toList();
+  }
+
+  /**
+   * The money that is to come for it, before anything came: what its ends say, and what is open.
+   */
+  List<Money> due() {
+    return asking.isSettled()
+        ? granted
+        : Sums.of(
+            Stream.concat(
+                asking.settled().stream().flatMap(end -> end.amount().stream()),
+                openMoney().stream()));
+  }
+
+  /** Whether nothing of it is open. */
   public boolean isOver() {
-    return asking.isSettled() || owed().isNone();
+    return open().isNone();
   }
 }

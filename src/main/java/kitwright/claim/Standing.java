@@ -77,6 +77,14 @@ public record Standing(
             .flatMap(line -> line.value().stream()));
   }
 
+  /** The same of what has no end of its own yet. */
+  public List<Money> openGoods() {
+    return Sums.of(
+        lines.stream()
+            .filter(line -> !line.asking().isForMoney() && !line.isOver())
+            .flatMap(line -> line.openValue().stream()));
+  }
+
   /** What the shortages cost besides, one sum a currency, by its code. */
   public List<Money> extraCosts() {
     return Sums.of(costs.stream().map(Cost::asked));
@@ -98,9 +106,14 @@ public record Standing(
             settled.flatMap(Claim.Settlement::amount).or(() -> grantedInAll()).stream()));
   }
 
-  /** The last word on money for all of it, where no end says more. */
+  /** The last word on money for all of it; none where the end of a line names its own. */
   private Optional<Money> grantedInAll() {
+    boolean isToldByLine =
+        lines.stream()
+            .flatMap(line -> line.asking().settled().stream())
+            .anyMatch(end -> end.amount().isPresent());
     return events.stream()
+        .filter(event -> !isToldByLine)
         .filter(event -> event.what() == Claim.What.GRANTED && event.of().isEmpty())
         .flatMap(event -> event.amount().stream())
         .reduce((earlier, later) -> later);
@@ -112,7 +125,8 @@ public record Standing(
   }
 
   /**
-   * The money that is still to come: of what is over what was granted, of the rest what is asked.
+   * The money that is still to come: of what has an end what was granted, of the rest what is
+   * asked.
    */
   public List<Money> open() {
     return Sums.less(due(), cameBack.takenOff());
@@ -125,10 +139,7 @@ public record Standing(
     }
     return Sums.of(
         Stream.concat(
-            lines.stream()
-                .flatMap(
-                    line -> (line.asking().isSettled() ? line.granted() : line.asked()).stream()),
-            costs.stream().map(Cost::asked)));
+            lines.stream().flatMap(line -> line.due().stream()), costs.stream().map(Cost::asked)));
   }
 
   /** The same with what came back. */

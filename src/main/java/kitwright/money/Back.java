@@ -135,15 +135,20 @@ public record Back(
         granted(standing, all, sum(came, zero), exchange, asOf));
   }
 
-  /** What the ends of the claim and of its lines say; empty where none names an amount. */
+  /**
+   * What the ends of the claim and of its lines say, or else what was granted of one that is over;
+   * empty where nothing names an amount.
+   */
   private static Optional<Money> granted(
       Standing standing, List<Asking> parts, Money received, Exchange exchange, LocalDate asOf) {
-    List<Money> amounts =
+    List<Money> ends =
         Stream.concat(
                 standing.claim().settled().stream(),
                 parts.stream().flatMap(part -> part.settled().stream()).distinct())
             .flatMap(end -> end.amount().stream())
             .toList();
+    boolean isOver = standing.state() == Standing.State.SETTLED;
+    List<Money> amounts = ends.isEmpty() && isOver ? standing.granted() : ends;
     if (amounts.isEmpty()) {
       return Optional.empty();
     }
@@ -204,7 +209,7 @@ public record Back(
         .filter(line -> line.remedy() != Claim.Remedy.COST)
         .forEach(
             line ->
-                line.asked().stream()
+                line.openMoney().stream()
                     .flatMap(worth -> exchange.home(worth, asOf).money().stream())
                     .forEach(
                         worth -> goods.merge(line.asking().shortage().id(), worth, Money::plus)));

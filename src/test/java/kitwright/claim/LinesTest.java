@@ -107,8 +107,8 @@ class LinesTest {
     Standing standing = claim(PARTED);
     assertThat(standing.state()).as("one bolt is open").isEqualTo(Standing.State.ANSWERED);
     assertThat(told(standing.granted())).containsExactly("80.00 EUR", "60.00 NZD");
-    // Bolts: 120.00 asked and not over; staves: over, 60 of 114 granted.
-    assertThat(told(standing.open())).containsExactly("120.00 EUR", "60.00 NZD");
+    // Bolts: 80.00 granted for three, 30.00 asked for the fourth; staves: over, 60 of 114 granted.
+    assertThat(told(standing.open())).containsExactly("110.00 EUR", "60.00 NZD");
     Standing over = claim(PARTED.replace("qty: 3, ", ""));
     assertThat(over.state()).isEqualTo(Standing.State.SETTLED);
     assertThat(told(over.open())).containsExactly("80.00 EUR", "60.00 NZD");

@@ -193,7 +193,10 @@ final class GeneratedBuild {
           "  - {id: c%d, against: maker, shortages: [%s], remedy: replacement, sent: %s, reply-by: %s, events: [%s]%s}"
               .formatted(
                   c,
-                  shortages.get(c),
+                  one(4)
+                      ? "{shortage: %s, settled: [{on: %s, how: refused}]}"
+                          .formatted(shortages.get(c), around(TODAY.minusDays(2), 4))
+                      : shortages.get(c),
                   SENT,
                   around(TODAY.plusDays(2), 8),
                   String.join(", ", events),
@@ -296,8 +299,11 @@ final class GeneratedBuild {
     line(
         "  - {id: c2, against: maker, shortages: [{shortage: s2, remedy: credit%s}], remedy: credit, costs: [p2], sent: %s, reply-by: %s, events: [%s]}"
             .formatted(
-                one(3)
-                    ? ", settled: [{on: %s, how: credited, amount: 5}]".formatted(around(TODAY, 5))
+                one(2)
+                    ? ", settled: [{on: %s, how: credited%s}]"
+                        .formatted(
+                            around(TODAY.minusDays(1), 5),
+                            one(3) ? "" : one(2) ? ", amount: 5, qty: 1" : ", amount: 5")
                     : "",
                 SENT,
                 around(TODAY.plusDays(2), 8),

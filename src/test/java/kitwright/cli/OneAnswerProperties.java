@@ -83,8 +83,9 @@ class OneAnswerProperties {
   static boolean isDated(Path folder, LocalDate day) {
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
-        if (Files.readString(file).contains(day.toString())) {
-          return true;
+        if (Files.readAllLines(file).stream()
+            .anyMatch(line -> line.contains(day.toString()) && !line.contains("rain:"))) {
+          return true; // a forecast for a day is known before it
         }
       }
       return false;

@@ -361,7 +361,7 @@ class TellingsProperties {
                   same(
                       "goods open of " + id + ", in the reminder and in the list",
                       goods,
-                      !row.get("goods").isEmpty());
+                      !row.get("open-goods").isEmpty());
                 }
               });
     }
@@ -380,9 +380,22 @@ class TellingsProperties {
                           && row(rows, id).path("stands").asText().equals("may be built")));
     }
 
-    /** What is spent, and where lines end. */
+    /** What is spent, where lines end, and what may come back. */
     private void money() {
       JsonNode budget = json("budget");
+      BigDecimal toCome = BigDecimal.ZERO;
+      for (JsonNode row : claimRows().values()) {
+        for (JsonNode sum : row.get("still-open")) {
+          toCome = toCome.add(new BigDecimal(sum.asText().replace(" EUR", "")));
+        }
+      }
+      Matcher back =
+          Pattern.compile("claims ask, ([0-9.]+).EUR would still come back")
+              .matcher(budget.toString());
+      same(
+          "may come back, by the claims and in the budget",
+          toCome.setScale(2),
+          back.find() ? back.group(1) : "0.00");
       Map<String, JsonNode> lines = by(each(budget.get("lines")), "line");
       changed("money")
           .forEach(

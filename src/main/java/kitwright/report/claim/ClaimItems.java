@@ -50,7 +50,7 @@ public final class ClaimItems {
 
   /** What is asked: the replacement’s cost where that is, else what the goods are worth. */
   private static List<Money> worth(Line line) {
-    return line.remedy() == Claim.Remedy.COST ? line.asked() : line.value().stream().toList();
+    return line.remedy() == Claim.Remedy.COST ? line.asked() : line.openValue().stream().toList();
   }
 
   private static Quantity delivered(Line line) {
@@ -60,13 +60,14 @@ public final class ClaimItems {
   private static Row row(Line line, Amounts values) {
     Optional<Position> then = position(line).map(all -> all.on(line.shortage().shortage().found()));
     String why = Word.spoken(line.shortage().shortage().cause());
+    List<String> ends = ClaimSums.ends(line);
     String qty = Say.qty(line.qty());
     return Row.row(
         Cell.text(item(line)),
         Cell.text(position(line).map(p -> Say.qty(p.promised()))),
         then.map(some -> received(some, line)).orElseGet(Cell::none),
         Cell.text(then.map(Position::noGood).filter(bad -> !bad.isNone()).map(Say::qty)),
-        Cell.of(qty + ", " + why, Value.of(qty)),
+        Cell.of(qty + ", " + why + (ends.isEmpty() ? "" : "; " + Say.list(ends)), Value.of(qty)),
         Cell.text(why),
         Cell.text(ClaimSums.asks(line.remedy())),
         Cell.text(values.cell(worth(line))));

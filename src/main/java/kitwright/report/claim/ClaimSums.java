@@ -53,18 +53,26 @@ public final class ClaimSums {
   }
 
   private static String stands(Line line) {
-    if (line.asking().isSettled()) {
-      return Say.list(
-          line.asking().settled().stream()
-              .map(
-                  end ->
-                      end.qty().map(qty -> Say.qty(qty) + " ").orElse("")
-                          + Word.spoken(end.how())
-                          + " "
-                          + end.on())
-              .toList());
+    List<String> parts = new ArrayList<>(ends(line));
+    if (!line.sent().isNone() && !line.asking().isSettled()) {
+      parts.add(Say.qty(line.sent()) + " came since");
     }
-    return line.sent().isNone() ? "open" : Say.qty(line.sent()) + " came since";
+    if (!line.isOver()) {
+      parts.add(parts.isEmpty() ? "open" : Say.qty(line.open()) + " open");
+    }
+    return Say.list(parts);
+  }
+
+  /** How parts of a line ended. */
+  static List<String> ends(Line line) {
+    return line.asking().settled().stream()
+        .map(
+            end ->
+                end.qty().map(qty -> Say.qty(qty) + " ").orElse("")
+                    + Word.spoken(end.how())
+                    + " "
+                    + end.on())
+        .toList();
   }
 
   /** What came back and what is still open. */

@@ -95,6 +95,7 @@ public final class ClaimsReport {
             Column.data("days"),
             Column.data("state"),
             Column.data("goods"),
+            Column.data("open-goods"),
             Column.data("money-asked"),
             Column.data("granted"),
             Column.data("come-back")),
@@ -107,19 +108,20 @@ public final class ClaimsReport {
         Cell.text(missing(each)),
         Cell.day(each.claim().replyBy()),
         Cell.text(stands(each)),
-        Cell.text(asks(each, each.asked())),
-        Cell.several(asks(each, each.open()), texts(each.open())),
+        Cell.text(asks(each.goods(), each.asked())),
+        Cell.several(asks(each.openGoods(), each.open()), texts(each.open())),
         each.age().map(Cell::number).orElseGet(Cell::none),
         Cell.text(Word.spoken(each.state())),
         monies(each.goods()),
+        monies(each.openGoods()),
         monies(each.asked()),
         monies(each.granted()),
         monies(each.paid()));
   }
 
   /** Goods, and money beside them. */
-  private static String asks(Standing each, List<Money> sums) {
-    String goods = each.goods().isEmpty() ? "" : "goods of " + Say.monies(each.goods());
+  private static String asks(List<Money> worth, List<Money> sums) {
+    String goods = worth.isEmpty() ? "" : "goods of " + Say.monies(worth);
     String money = sums.isEmpty() ? "" : Say.monies(sums);
     return goods.isEmpty() || money.isEmpty()
         ? goods + money + (goods.isEmpty() && money.isEmpty() ? Cells.NONE : "")
