@@ -7,6 +7,7 @@ import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Slots;
 import kitwright.ledger.Facts;
+import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
@@ -25,7 +26,7 @@ public final class ClaimSince {
         Slots.none()
             .sentence("claim", claim.claim().id())
             .sentence("to", ClaimsReport.against(claim))
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("stands", Word.capital(ClaimsReport.stands(claim)) + ".")
             .block("lines", ClaimSums.table(claim))
             .sentence("sums", ClaimSums.words(claim))

@@ -164,8 +164,17 @@ public final class ClaimsReport {
       case SETTLED ->
           each.settled()
               .map(end -> Word.spoken(end.how()) + " on " + Days.named(end.on()))
-              .orElse("settled");
+              .orElseGet(() -> Say.list(ends(each)));
     };
+  }
+
+  /** How a claim ended of which each line has an end of its own. */
+  private static List<String> ends(Standing each) {
+    return each.lines().stream()
+        .flatMap(line -> line.asking().settled().stream())
+        .map(end -> Word.spoken(end.how()) + " on " + Days.named(end.on()))
+        .distinct()
+        .toList();
   }
 
   private static String due(long days) {

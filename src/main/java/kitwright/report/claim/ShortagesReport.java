@@ -38,7 +38,7 @@ public final class ShortagesReport {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("summary", summary(open, over))
             .block("open", open(open, neededBy(now)).toArray(Block[]::new))
             .block("covered", over.isEmpty() ? new Block[0] : new Block[] {covered(over)});

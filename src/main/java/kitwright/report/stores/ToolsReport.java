@@ -38,7 +38,7 @@ public final class ToolsReport {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("summary", summary(kitwright.loan.Standing.on(now), here) + owes(now))
             .block("here", tables(here.isEmpty(), here(here, now)))
             .block("back", tables(back.isEmpty(), back(back)))

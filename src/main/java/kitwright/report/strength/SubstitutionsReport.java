@@ -28,7 +28,7 @@ public final class SubstitutionsReport {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("today", Say.day(now.day()))
+            .value("today", Cells.spoken(now.day()))
             .sentence("summary", summary(all))
             .block("overview", all.isEmpty() ? new Block[0] : new Block[] {overview(all)})
             .block("register", each.toArray(Block[]::new));
