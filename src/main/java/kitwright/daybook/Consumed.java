@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LogDay;
@@ -22,10 +23,19 @@ public record Consumed(String what, Quantity qty) {
 
   /** What some days used up, in the order in which the log names it; units are drawn together. */
   public static List<Consumed> in(List<LogDay> days, Ledger ledger) {
+    return in(days, used -> Optional.of(name(used, ledger)));
+  }
+
+  /** The same of what has a name. */
+  public static List<Consumed> in(
+      List<LogDay> days, Function<LogDay.Used, Optional<String>> called) {
     Map<String, List<Quantity>> sums = new LinkedHashMap<>();
     for (LogDay day : days) {
       for (LogDay.Used used : day.used()) {
-        add(sums.computeIfAbsent(name(used, ledger), name -> new ArrayList<>()), used.qty());
+        called
+            .apply(used)
+            .ifPresent(
+                name -> add(sums.computeIfAbsent(name, any -> new ArrayList<>()), used.qty()));
       }
     }
     return sums.entrySet().stream()

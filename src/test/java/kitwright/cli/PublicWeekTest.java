@@ -51,6 +51,15 @@ class PublicWeekTest {
         "---\nday: 2026-02-23\nhours: {me: 1}\ntasks: {t: 40 %}\n" + keys + "---\n" + body);
   }
 
+  @Test
+  void whatWasUsedIsToldToEverybodyAsToTheCrew() throws IOException {
+    day("used: [{item: bolt, qty: 2}, {item: bolt, qty: 1 kg}, {item: bolt, qty: 1}]\n", "Cold.\n");
+    String used = "Used: 3\u00a0× bolt M12 x 120 and 1\u00a0kg of bolt M12 x 120.";
+    assertThat(week().out()).contains(used, "1 hour of work on 1 day.");
+    Run crew = Run.in(folder, "week", "--ending", "2026-03-01");
+    assertThat(crew.out()).contains(used, "1 hour of work on 1 day.");
+  }
+
   private Run week(String... more) {
     return Run.in(
         folder,

@@ -1,18 +1,15 @@
 package kitwright.report.week;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import kitwright.daybook.Consumed;
 import kitwright.daybook.Progress;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Table;
-import kitwright.ledger.LogDay;
 import kitwright.report.words.Say;
-import kitwright.value.Quantity;
 
 /** What was worked in a week, in figures: hours by phase, progress, what of the kit was used. */
 final class PublicWork {
@@ -70,20 +67,9 @@ final class PublicWork {
 
   /** What of the kit was used: by the kit’s names, not by the builder’s own for what lay about. */
   String used() {
-    Map<String, Quantity> sums = new LinkedHashMap<>();
-    for (LogDay day : log.days()) {
-      for (LogDay.Used used : day.used()) {
-        used.item()
-            .ifPresent(
-                item ->
-                    sums.merge(
-                        names.kit(item),
-                        used.qty(),
-                        (one, more) -> one.convertsTo(more) ? one.plus(more) : one));
-      }
-    }
-    List<String> parts = new ArrayList<>();
-    sums.forEach((what, qty) -> parts.add(Say.so(qty, what)));
-    return Say.list(parts);
+    return Say.list(
+        Consumed.in(log.days(), used -> used.item().map(names::kit)).stream()
+            .map(each -> Say.so(each.qty(), each.what()))
+            .toList());
   }
 }
