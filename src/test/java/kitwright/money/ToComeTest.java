@@ -403,4 +403,42 @@ class ToComeTest {
   private static kitwright.value.Money left(String yaml) {
     return Account.on(day(yaml)).contingencyLeft().orElseThrow();
   }
+
+  /**
+   * Half of 1000 is not earned, and 600 of it are ordered: nothing more comes, and nothing back.
+   */
+  @Test
+  void moreOrderedThanIsLeftBringsNothingBack() {
+    String yaml =
+        LINE
+            + """
+            tasks:
+              - {id: b, what: B, takes: 1 d, budget: a, started: 2026-02-01, finished: 2026-02-01}
+              - {id: c, what: C, takes: 1 d, budget: a}
+            """;
+    assertThat(
+            line(yaml + bought("id: o, on: 2026-02-01, amount: 600, state: ordered"))
+                .remaining()
+                .likely())
+        .hasToString("0.00 EUR");
+  }
+
+  /** What came back of another payment makes no repair dearer. */
+  @Test
+  void moreBackThanWasPaidForARepairAddsNothingToIt() {
+    String yaml =
+        LINE
+            + "borrowed: [{id: saw, tool: saw, from: pell, on: 2026-02-01, condition: ok, repair:"
+            + " {what: bent, found: 2026-02-10, cost: 45, line: a}}]\n";
+    String paid = "id: p, on: 2026-02-11, amount: 30, state: paid";
+    assertThat(line(yaml + bought(paid + ", repairs: saw")).repairs()).hasToString("15.00 EUR");
+    assertThat(
+            line(yaml
+                    + bought(
+                        paid,
+                        "id: r, on: 2026-02-12, amount: 30, state: refunded, refunds: p,"
+                            + " repairs: saw"))
+                .repairs())
+        .hasToString("45.00 EUR");
+  }
 }

@@ -319,4 +319,22 @@ class WhyTest {
                 """))
         .containsExactly("shortage s 30.00 EUR", "repair saw 9.00 EUR");
   }
+
+  /** Two claims ask for the same courier: his 25 come back once. */
+  @Test
+  void whatTwoClaimsAskComesBackOnce() {
+    assertThat(
+            why(
+                BASE
+                    + """
+                    claims:
+                      - {id: c, against: kit-maker, shortages: [short], sent: 2026-01-30, remedy: replacement, costs: [courier]}
+                      - {id: d, against: kit-maker, shortages: [short], sent: 2026-01-31, remedy: replacement, costs: [courier]}
+                    spending:
+                      - {id: courier, on: 2026-02-02, line: spars, what: courier, amount: 25, state: paid, because: short}
+                      - {id: knives, on: 2026-02-02, line: spars, what: knives, amount: 75, state: paid, because: short}
+                    """))
+        .containsExactly(
+            "shortage short 100.00 EUR, of which 25.00 EUR by claim", "rest -100.00 EUR");
+  }
 }

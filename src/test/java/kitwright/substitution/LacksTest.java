@@ -120,4 +120,37 @@ class LacksTest {
         .map(signer -> signer.party().name())
         .toList();
   }
+
+  private static final String AGAIN =
+      """
+            - by: office
+              on: 2026-02-20
+              covers: %s
+              conditions: [{section: built, at-least: {plies: 1}}]
+              evidence: [{file: there/letter.txt%s}]
+      """;
+
+  /** The first stands until its signer signs something else. */
+  @Test
+  void aLaterSignatureTakesTheFirstOnesPlaceOnlyWhereItIsOfAnotherStatement() {
+    String letter = ", sha256: e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
+    String first = signed(RECORDS);
+    String another = first + AGAIN.formatted("f".repeat(12), letter);
+    assertThat(SignedSample.standing(another).isApproved()).as("of other records").isFalse();
+    String same = first + AGAIN.formatted("COVERS", "");
+    assertThat(SignedSample.standing(signed(same)).signatures().get(1).lacks())
+        .containsExactly(Lack.NO_LETTER);
+    assertThat(SignedSample.standing(signed(same)).isApproved())
+        .as("of the same records, without its letter")
+        .isTrue();
+  }
+
+  /** Asked to sign anew, somebody would ask what was asked last. */
+  @Test
+  void theStatementToSignAnewHasTheLastConditionsOfItsSigner() {
+    String twice = RECORDS.replace("COVERS", "0".repeat(12)) + AGAIN.formatted("f".repeat(12), "");
+    Signer office = SignedSample.standing(twice).signers().get(0);
+    assertThat(office.party().id()).isEqualTo("office");
+    assertThat(office.statement().text()).contains("plies: 1").doesNotContain("no knot within");
+  }
 }
