@@ -224,4 +224,42 @@ class BooksTest {
       assertThat(books.tally("c").spent()).as("of 40, ten").hasToString("30.00 EUR");
     }
   }
+
+  private static Facts on(String day, String... spends) {
+    return Facts.of(day(spends).written(), LocalDate.parse(day));
+  }
+
+  @Test
+  void aSpendCountsFromItsDayAndAnOrderUntilTheDayItIsGivenUp() {
+    assertThat(spent(on("2026-01-10", FIRST))).as("the day before").isEqualTo("0.00 EUR");
+    assertThat(spent(on("2026-01-11", FIRST))).as("the day itself").isEqualTo("60.00 EUR");
+    String up = ORDER + ", withdrawn: 2026-02-20";
+    assertThat(Books.on(on("2026-02-19", up)).tally("a").ordered()).hasToString("100.00 EUR");
+    assertThat(Books.on(on("2026-02-20", up)).tally("a").ordered()).hasToString("0.00 EUR");
+  }
+
+  /** 30 came back on 15 January, when only b had paid; c paid five days later. */
+  @Test
+  void whatComesBackOfAnOrderIsTakenFromWhoHadPaidByThen() {
+    String yaml =
+        """
+        budget: [{line: a, title: A, amount: 9}, {line: b, title: B, amount: 9}, {line: c, title: C, amount: 9}]
+        spending:
+        """
+            + "  - {line: a, what: x, "
+            + ORDER
+            + "}\n"
+            + "  - {line: b, what: x, "
+            + FIRST
+            + "}\n"
+            + "  - {line: c, what: x, "
+            + SECOND
+            + "}\n"
+            + "  - {line: c, what: x, "
+            + refund("r", "o", "2026-01-15", "30")
+            + "}\n";
+    Books books = Books.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
+    assertThat(books.tally("b").spent()).hasToString("30.00 EUR");
+    assertThat(books.tally("c").spent()).hasToString("40.00 EUR");
+  }
 }
