@@ -33,7 +33,8 @@ public final class LooseAssessmentFails implements Rule {
         "The assessment " + assessment.id() + " fails: " + result.verdict().because() + ".",
         "Nothing is held up by it, since no substitution names it; but the part is not what it was"
             + " asked to be.",
-        "Strengthen the built section, or name the assessment in the substitution it belongs to.",
+        "Change what is built until it passes; where it belongs to a substitution, name it there"
+            + " under “assessment”.",
         List.of(assessment.named()));
   }
 }

@@ -3,7 +3,6 @@ package kitwright.check;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -33,9 +32,9 @@ public final class DatesDisordered extends KeyRule {
    *
    * @param whose where it stands, if in another record
    */
-  private record Earlier(String key, LocalDate day, Optional<Entry> whose) {
+  private record Earlier(String key, LocalDate day, String whose) {
     String told() {
-      return "“" + key + "”" + whose.map(entry -> " of the " + entry.named()).orElse("");
+      return "“" + key + "”" + whose;
     }
   }
 
@@ -45,12 +44,11 @@ public final class DatesDisordered extends KeyRule {
     return within.stream()
         .filter(group -> group.value(first).isPresent())
         .findFirst()
-        .map(group -> earlier(group, path, Optional.empty(), ledger))
+        .map(group -> earlier(group, path, "", ledger))
         .orElse(Stream.empty());
   }
 
-  private static Stream<Earlier> earlier(
-      At group, String path, Optional<Entry> whose, Ledger ledger) {
+  private static Stream<Earlier> earlier(At group, String path, String whose, Ledger ledger) {
     String[] names = path.split("\\.", 2);
     Object value = group.value(names[0]).orElse("");
     if (names.length == 1) {
@@ -63,10 +61,11 @@ public final class DatesDisordered extends KeyRule {
         .flatMap(
             one ->
                 one instanceof At inner
-                    ? earlier(inner, names[1], whose, ledger)
+                    ? earlier(inner, names[1], " under “" + names[0] + "”", ledger)
                     : records(key, one, ledger)
                         .flatMap(
-                            entry -> earlier(entry.at(), names[1], Optional.of(entry), ledger)));
+                            entry ->
+                                earlier(entry.at(), names[1], " of the " + entry.named(), ledger)));
   }
 
   private static Stream<Entry> records(List<Key> key, Object value, Ledger ledger) {

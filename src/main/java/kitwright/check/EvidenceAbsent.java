@@ -42,7 +42,8 @@ public final class EvidenceAbsent implements Rule {
               piece,
               out,
               "lies outside the ledger and is not opened",
-              "Copy it into the ledger, so that it travels with the records.");
+              "Copy it into the ledger’s folder, so that it travels with the records, and write its"
+                  + " path from there.");
       case NOT_A_FILE -> add(entry, piece, out, "is a folder or a device", "Name one file.");
       case UNREADABLE -> add(entry, piece, out, "cannot be opened", "Check who may read it.");
     }

@@ -44,8 +44,9 @@ public final class EvidenceAltered implements Rule {
             + found.substring(0, Math.min(found.length(), 12))
             + ".",
         "It proves nothing for the " + entry.named() + ".",
-        "Fetch the first version from Git; or, if the change was meant, record what “kitwright hash"
-            + " FILE” prints, with the reason.",
+        "Fetch the first version from Git, or from whoever sent it. Only a file of your own that"
+            + " you meant to change is recorded anew: under “sha256” what “kitwright hash FILE”"
+            + " prints, under “says” why.",
         List.of(entry.named()));
   }
 }

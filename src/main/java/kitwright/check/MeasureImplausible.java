@@ -37,7 +37,7 @@ public final class MeasureImplausible extends KeyRule {
             + ".",
         "It is reckoned with as it stands; a slip of the unit makes all that follows from it"
             + " wrong.",
-        "Look the measure up, and check its unit.",
+        "Look the measure up, and check its unit; where it is right, nothing is to be done.",
         List.of(seen.entry().named()));
   }
 }

@@ -30,7 +30,8 @@ public final class MoneyNegative extends KeyRule {
                   + money
                   + ".",
               "A spend below zero is left out of every sum; another amount makes sums false.",
-              "Write it above zero; money that comes back is a spend with “state: refunded”.",
+              "Write it above zero; money that comes back is a spend with “state: refunded”,"
+                  + " which names under “refunds” what it gives back.",
               List.of(seen.entry().named())));
     }
   }

@@ -34,8 +34,8 @@ public final class ClaimReplyOverdue implements Rule {
             + Days.told(late)
             + " ago.",
         "What it claims stays open, and an unanswered claim grows weaker with time.",
-        "Remind them in writing and record it under “events”; then choose between waiting and"
-            + " another way.",
+        "Remind them in writing, record it under “events”, and write under “reply-by” the day that"
+            + " you ask for now; or choose another way than waiting.",
         List.of(standing.claim().named()));
   }
 }

@@ -45,7 +45,7 @@ public final class ReplacementUncounted implements Rule {
             + uncounted(end, line).min(shortage.open()).told(shortage.shortage().item().id())
             + ".",
         "They are still told as missing, and if they are, nobody is claiming them any more.",
-        "Record and count the delivery that brought them, or take this end out of the claim, which"
+        "Record and count the delivery that brought them, or take “settled” out of the claim, which"
             + " is open again then.",
         List.of(standing.claim().named(), shortage.shortage().named()));
   }

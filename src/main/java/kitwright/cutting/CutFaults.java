@@ -201,10 +201,22 @@ public final class CutFaults {
     if (PartFaults.of(part, cut).isPresent()) {
       return "Correct what the part asks for, or take it out.";
     }
-    return part.scarf().isPresent() || part.butt()
-        ? "Draw on stock that suits, or say of the stock what is not said."
-        : "Draw on stock that suits, or say of the stock what is not said; a part that is too long"
-            + " may be joined with “scarf: 8” or “butt: yes”.";
+    return "Draw on stock that suits, or say of the stock what is not said"
+        + (part.scarf().isPresent() || part.butt() || !isTooLong(part)
+            ? "."
+            : "; or let the part be joined, with “scarf: 8” or “butt: yes”.");
+  }
+
+  /** For every piece of a size that the cut draws on. */
+  private boolean isTooLong(Cut.Part part) {
+    long length = Sawn.length(part);
+    List<Stock> sized =
+        cut.from().stream()
+            .flatMap(ref -> ledger.stock(ref).stream())
+            .filter(stock -> stock.size().isPresent())
+            .toList();
+    return !sized.isEmpty()
+        && sized.stream().allMatch(stock -> length > Clearance.of(stock, cut).longest());
   }
 
   private void spoils(Place at, String what, String mend) {

@@ -6,6 +6,7 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.ledger.Stock;
 import kitwright.value.Days;
 import kitwright.value.Quantity;
 
@@ -33,12 +34,17 @@ public final class StockOverused implements Rule {
       boolean fine = used.compareAmount(had) <= 0;
       used = used.plus(use.qty());
       if (fine && used.compareAmount(had) > 0) {
-        out.add(finding(thing, how, used, use));
+        out.add(finding(thing, how, used, use, isLater(thing, use)));
       }
     }
   }
 
-  private Finding finding(Entry thing, String how, Quantity used, Use use) {
+  /** Whether it came to be only after the day of its use. */
+  private static boolean isLater(Entry thing, Use use) {
+    return thing instanceof Stock stock && stock.since().filter(use.on()::isBefore).isPresent();
+  }
+
+  private Finding finding(Entry thing, String how, Quantity used, Use use, boolean later) {
     return stop(
         use.at(),
         "By "
@@ -47,9 +53,10 @@ public final class StockOverused implements Rule {
             + used.told(thing.id())
             + " went into the work, but "
             + how
-            + ".",
+            + (later ? ", and its “since” is a later day." : "."),
         "What is left of it is told wrongly, and so is what must be bought.",
-        "Correct what is recorded as used, or count and record what there really was.",
+        "Correct what is recorded as used, or count and record what there really was"
+            + (later ? "; correct “since” where it was there before." : "."),
         List.of(thing.named(), use.by().named()));
   }
 }

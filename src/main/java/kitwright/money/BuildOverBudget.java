@@ -65,7 +65,8 @@ public final class BuildOverBudget implements Rule {
         within
             ? "It eats " + over.told() + " of the contingency of " + kept.told() + "."
             : "The contingency of " + kept.told() + " does not cover it.",
-        "Stop what can be stopped, claim what is owed, and find the money before the next order.",
+        "Stop what can be stopped, claim what is owed, and find the money before the next order;"
+            + " what was found goes into the budget.",
         List.of(ledger.build().named()));
   }
 }

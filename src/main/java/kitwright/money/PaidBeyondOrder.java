@@ -32,9 +32,31 @@ public final class PaidBeyondOrder implements Rule {
                   exchange
                       .inOrder(spend, order, day.day())
                       .map(part -> paid.merge(order.id(), part, Money::plus))
-                      .filter(sum -> sum.compareAmount(order.amount()) > 0)
+                      .filter(any -> spend.cause().isEmpty())
+                      .filter(sum -> isBeyond(sum, order, day))
                       .ifPresent(sum -> out.add(beyond(spend, order, sum))));
     }
+  }
+
+  /** What came back of the order or of a payment of it was not paid in the end. */
+  private static boolean isBeyond(Money sum, Spend order, Facts day) {
+    Money left = sum;
+    for (Spend back : day.ledger().spending()) {
+      boolean ofIt =
+          back.refunds()
+              .flatMap(day.ledger()::spend)
+              .filter(bought -> isOf(bought, order))
+              .isPresent();
+      if (ofIt) {
+        left = Exchange.on(day).inOrder(back, order, day.day()).map(left::minus).orElse(left);
+      }
+    }
+    return left.compareAmount(order.amount()) > 0;
+  }
+
+  private static boolean isOf(Spend bought, Spend order) {
+    return bought.id().equals(order.id())
+        || bought.pays().filter(ref -> ref.id().equals(order.id())).isPresent();
   }
 
   private Finding beyond(Spend payment, Spend order, Money sum) {
@@ -50,7 +72,10 @@ public final class PaidBeyondOrder implements Rule {
             + order.amount().told()
             + " were ordered.",
         "Either it was dearer than ordered, or something was paid twice.",
-        "Compare the invoice; if it was dearer, write “cause: price” on the payment.",
+        "Compare the invoice; if it was dearer, write “cause: price” on the payment; what was paid"
+            + " twice ask back, and record it with “state: refunded” and “refunds: "
+            + payment.id()
+            + "”.",
         List.of(payment.named(), order.named()));
   }
 }

@@ -2,6 +2,7 @@ package kitwright.money;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -9,6 +10,7 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.value.Days;
+import kitwright.value.Ref;
 
 /** Fires where a claim was settled with money that is not in the spending. */
 public final class SettlementUnbooked implements Rule {
@@ -39,7 +41,10 @@ public final class SettlementUnbooked implements Rule {
             + back.outstanding()
             + " of it are not in the spending.",
         "They count nowhere until they are, and nobody sees whether they came.",
-        "When the money has come, record it with “state: refunded” and “because: SHORTAGE”.",
+        "When the money has come, record it with “state: refunded”, “refunds: ID” with the payment,"
+            + " and “because: "
+            + back.claim().shortages().stream().map(Ref::id).collect(Collectors.joining("” or “"))
+            + "”.",
         List.of(back.claim().named()));
   }
 }

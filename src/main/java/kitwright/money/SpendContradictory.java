@@ -2,6 +2,7 @@ package kitwright.money;
 
 import java.util.List;
 import java.util.Optional;
+import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -23,25 +24,43 @@ public final class SpendContradictory implements Rule {
       add(spend, "refunds", "Only a refund gives something back", out);
     }
     if (spend.inFull() && spend.pays().isEmpty()) {
-      add(spend, "in-full", "Only a payment that names its order in “pays” closes it", out);
+      out.add(
+          odd(
+              spend,
+              "in-full",
+              "The " + spend.named() + " says that nothing more is owed, and names no order.",
+              "Name the order under “pays”, or take “in-full” out."));
     }
     if (spend.withdrawn().isPresent() && spend.state() != Spend.State.ORDERED) {
       add(spend, "withdrawn", "Only an order can be given up", out);
     }
     Optional<Spend> paid = spend.pays().flatMap(ledger::spend);
     if (paid.filter(order -> order.state() != Spend.State.ORDERED).isPresent()) {
-      add(spend, "pays", "“" + paid.get().id() + "” is no order", out);
+      out.add(
+          odd(
+              spend,
+              "pays",
+              "The " + spend.named() + " pays “" + paid.get().id() + "”, which is no order.",
+              "Name under “pays” the order that it pays, or take “pays” out."));
     }
   }
 
   private void add(Spend spend, String key, String why, Findings out) {
     out.add(
-        warn(
-            spend.at().of(key),
+        odd(
+            spend,
+            key,
             why + "; the " + spend.named() + " is in state “" + word(spend) + "”.",
-            "The key “" + key + "” has no effect.",
-            "Correct the state, or take the key out.",
-            List.of(spend.named())));
+            "Correct “state”, or take “" + key + "” out."));
+  }
+
+  private Finding odd(Spend spend, String key, String what, String mend) {
+    return warn(
+        spend.at().of(key),
+        what,
+        "The key “" + key + "” has no effect.",
+        mend,
+        List.of(spend.named()));
   }
 
   private static String word(Spend spend) {

@@ -44,7 +44,7 @@ public final class BegunEarly implements Rule {
             + "; what was done may have to be undone.",
         "Leave it until "
             + before
-            + (cures ? " has cured" : " is finished")
+            + (cures ? " has cured" : " is finished (if it is, write the day under its “finished”)")
             + ", or take the link out if the order does not matter.",
         List.of(task.named(), "task " + wait.before()));
   }

@@ -48,7 +48,8 @@ public final class HoldPointNear implements Rule {
         "The work stops there; from "
             + Days.named(latest)
             + " on the end of the plan moves with it.",
-        "Have the substitution assessed and signed before, or plan other work.",
+        (standing.lacks().equals(List.of(Lack.UNSIGNED)) ? "" : "See to what is lacking. ")
+            + "Have it signed before, or plan other work.",
         List.of(standing.substitution().named(), "task " + task.id()));
   }
 }

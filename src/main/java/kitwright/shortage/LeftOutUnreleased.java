@@ -43,8 +43,9 @@ public final class LeftOutUnreleased implements RecordRule<Shortage> {
             + (entitled.isEmpty()
                 ? "somebody entitled (no party of the ledger is)"
                 : String.join(" or ", entitled))
-            + " whether it may be left out; if so, write them under “by”, the day of their answer"
-            + " under “on”, and keep their letter under “evidence”. Else choose another way.",
+            + " whether it may be left out; if so, write under “decided” who answered (“by”, with"
+            + " the id in brackets) and on which day (“on”), and keep the letter under “evidence”"
+            + " of the shortage. Else choose another way.",
         List.of(shortage.named(), "kit item " + shortage.item().id()));
   }
 }

@@ -40,8 +40,9 @@ public final class SubstitutionServesLess implements Rule {
         substitution.use().isEmpty()
             ? "Write under “use” what it takes, with the quantity; where the part is left out,"
                 + " decide “do-without” in its shortage."
-            : "Write under “use” all that it takes, get what is not there, or lessen"
-                + " “instead-of”; what is cut into several needs its “size”.",
+            : "Write under “use” all that it takes, and no more than is there; get what is lacking,"
+                + " or lessen both “use” and “instead-of”. What is cut into several needs its"
+                + " “size”.",
         List.of(substitution.named()));
   }
 }

@@ -26,8 +26,8 @@ public final class AssessmentFails implements AssessedRule {
             + verdict.because()
             + ".",
         "Built so, the part is weaker, softer or heavier than what was drawn.",
-        "Strengthen the built section, choose another way, or ask the designer whether less is"
-            + " enough.",
+        "Change what is built until it passes, choose another way, or ask the designer whether less"
+            + " is enough.",
         List.of(assessment.named(), standing.substitution().named()));
   }
 }

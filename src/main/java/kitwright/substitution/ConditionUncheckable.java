@@ -34,7 +34,8 @@ public final class ConditionUncheckable implements Rule {
                   + verdict.because()
                   + ".",
               "Nobody notices if it is not met, so the signature does not count.",
-              "Name a measure that the built section states, such as thickness, wall or plies.",
+              "Write into the built section what it lacks, where it is so; else ask the signer for"
+                  + " a condition that its measures can show, and for a signature under that.",
               List.of(standing.substitution().named())));
     }
   }

@@ -33,8 +33,8 @@ public final class ConditionUnmet implements Rule {
                   + verdict.because()
                   + ".",
               "It was signed for something stronger than what is to be built.",
-              "Build it as the signer asks and record the section so, or ask for another"
-                  + " signature.",
+              "Build it as the signer asks and record the section so, or ask for a signature"
+                  + " without this condition.",
               List.of(standing.substitution().named())));
     }
   }

@@ -31,8 +31,11 @@ public final class GradeTooLow implements Rule {
         "It is judged as " + grade + ": the grade belongs to the part.",
         "Write “grade: "
             + grade
-            + "”; or, if nothing structural depends on it, have somebody entitled to structural"
-            + " work say so in the assessment: not-structural: {by: …, on: …, why: …}.",
+            + (standing.grading().byLook()
+                ? "”; or, if nothing structural depends on it, have somebody entitled to structural"
+                    + " work, who did not propose it, say so in the assessment: not-structural:"
+                    + " {by: …, on: …, why: …}."
+                : "”; or correct the grade where it stands, if it is wrong there."),
         List.of(standing.substitution().named()));
   }
 }

@@ -20,8 +20,10 @@ import kitwright.value.Word;
  * somebody entitled to structural work says otherwise.
  *
  * @param because why it is more than the substitution says, each a clause; empty where it is not
+ * @param byLook whether it is more only by what its assessment asks, so that somebody entitled may
+ *     say otherwise
  */
-public record Grading(Grade grade, List<String> because) {
+public record Grading(Grade grade, List<String> because, boolean byLook) {
   private static final Set<String> OF_STRENGTH =
       Set.of(
           "strength",
@@ -43,17 +45,19 @@ public record Grading(Grade grade, List<String> because) {
     Grade stated = substitution.grade();
     Grade grade = stated;
     List<String> because = new ArrayList<>();
+    boolean byLook = true;
     for (Part part : parts(substitution, ledger).toList()) {
       if (part.grade().compareTo(stated) < 0) { // the gravest stands first
         because.add(part.clause());
+        byLook &= part.look();
         grade = part.grade().compareTo(grade) < 0 ? part.grade() : grade;
       }
     }
-    return new Grading(grade, because);
+    return new Grading(grade, because, byLook && !because.isEmpty());
   }
 
   /** Something that the substitution touches, with its grade. */
-  private record Part(Grade grade, String clause) {}
+  private record Part(Grade grade, String clause, boolean look) {}
 
   private static Stream<Part> parts(Substitution substitution, Ledger ledger) {
     Stream<Part> replaced =
@@ -69,7 +73,8 @@ public record Grading(Grade grade, List<String> because) {
   }
 
   private static Stream<Part> part(Optional<Grade> grade, String what) {
-    return grade.stream().map(there -> new Part(there, what + " is " + Word.key(there)));
+    return grade.stream()
+        .map(there -> new Part(there, what + " is " + Word.key(there), /* look= */ false));
   }
 
   private static Stream<Part> loaded(
@@ -86,7 +91,7 @@ public record Grading(Grade grade, List<String> because) {
         excepted
             ? Stream.empty()
             : structural(assessment).stream()
-                .map(why -> new Part(Grade.STRUCTURAL, "its assessment " + why));
+                .map(why -> new Part(Grade.STRUCTURAL, "its assessment " + why, /* look= */ true));
     return Stream.concat(sections, looks);
   }
 

@@ -13,6 +13,10 @@ import kitwright.value.Days;
 
 /** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
+  private static final String LATE =
+      "Ask the signer whether it may stay as it is or must be opened up, and keep the answer under"
+          + " “evidence” of the sign-off. That the work began before the signature stays told.";
+
   @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
@@ -36,7 +40,7 @@ public final class HoldPointPassed implements Rule {
             + (hold.state() == HoldPoint.State.OVERTAKEN ? overtaken(standing) : unsigned(standing))
             + ".",
         follows(standing),
-        mend(hold),
+        standing.signedOn().isPresent() && hold.begun().isPresent() ? LATE : mend(hold),
         List.of(standing.substitution().named(), "task " + task));
   }
 

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import kitwright.ledger.Grade;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Task;
 import kitwright.value.Ref;
@@ -51,7 +50,7 @@ public final class LeavingOut {
   public static List<String> entitled(Grade grade, LocalDate day, Ledger ledger) {
     return ledger.parties().stream()
         .filter(party -> Rights.maySign(party, grade, day))
-        .map(Party::name)
+        .map(party -> party.name() + " (" + party.id() + ")")
         .toList();
   }
 }

@@ -39,8 +39,9 @@ public final class PersonTwice implements Rule {
               named
                   ? "Both count as one: nobody proposes under one id and signs under the other."
                   : "If it is one person, nobody else has looked at what they proposed and signed.",
-              "Keep one of the two ids; if they are two people, write their names and contacts so"
-                  + " that they can be told apart.",
+              "Keep one of the two ids; if they are two people, write "
+                  + (named ? "each name in full" : "the contact of each")
+                  + ", so that they can be told apart.",
               List.of(earlier.named(), later.named())));
     }
   }

@@ -37,8 +37,9 @@ public final class RightUnproved implements Rule {
                             + " has signed structural work, and nothing shows that they may.",
                         "Whoever reads the signature later has only the word “structural” to go"
                             + " by.",
-                        "Write the right with its letter: may-sign: [{grade: structural, since: …,"
-                            + " letter: {file: …, sha256: …}}].",
+                        "Write the right with its letter, in place of “structural” under"
+                            + " “may-sign”: {grade: structural, since: …, letter: {file: …, sha256:"
+                            + " …}}.",
                         List.of(party.named()))));
   }
 }

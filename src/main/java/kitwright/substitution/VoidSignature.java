@@ -24,8 +24,7 @@ public final class VoidSignature implements Rule {
         "by",
         "{who}{being} is not entitled to sign a {grade} substitution such as {sub} on {on}.",
         "The signature does not count, so the substitution is not approved.",
-        "Have it signed by a designer, engineer or surveyor whose “may-sign” holds this grade on"
-            + " that day; or, if they are entitled, say so there.",
+        "Have it signed by {entitled} whose “may-sign” holds this grade on that day; {or}.",
         Severity.STOP),
     BY_PROPOSER(
         Lack.BY_PROPOSER,
@@ -154,6 +153,11 @@ public final class VoidSignature implements Rule {
     }
   }
 
+  private static final String RIGHT =
+      "or, if {who} was entitled then, write “{grade}” into their “may-sign”";
+  private static final String ROLE =
+      "or, if the role of {who} is wrong, correct it, and write “{grade}” into their “may-sign”";
+
   private final Why why;
 
   public VoidSignature(Why why) {
@@ -191,6 +195,10 @@ public final class VoidSignature implements Rule {
     SignOff signOff = signature.signOff();
     String covers = signOff.covers().orElse("");
     return words
+        .replace(
+            "{entitled}",
+            standing.grade() == Grade.STRUCTURAL ? "a designer, engineer or surveyor" : "somebody")
+        .replace("{or}", being(standing, signOff, ledger).isEmpty() ? RIGHT : ROLE)
         .replace("{who}", ledger.party(signOff.by()).map(Party::name).orElse(signOff.by().id()))
         .replace("{being}", being(standing, signOff, ledger))
         .replace("{grade}", Word.key(standing.grade()))

@@ -8,8 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -17,6 +19,7 @@ import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.RulePage;
+import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.DynamicTest;
@@ -40,6 +43,17 @@ class RulePagesTest {
           "rule-broken",
           "template-broken");
 
+  /** What has happened stays told, or the mend is made with a key that only its owner has. */
+  private static final Set<String> NOT_MENDED_IN_THE_LEDGER =
+      Set.of(
+          "hold-point-passed",
+          "signature-forged",
+          "signature-unchecked",
+          "signature-without-key",
+          "signed-results-differ");
+
+  private static final Pattern MENDED = Pattern.compile("(?s)## Mended\\n(.*?)```diff\\n(.*?)```");
+  private static final Pattern NEXT = Pattern.compile("`([a-z-]+)`");
   private static final Pattern SAMPLE = Pattern.compile("(?s)```yaml\\n(.*?)```");
   private static final Pattern TODAY = Pattern.compile("(?m)^Today: (\\S+)$");
 
@@ -48,6 +62,83 @@ class RulePagesTest {
     return pages()
         .filter(page -> !ABOUT_FILES.contains(name(page)))
         .map(page -> DynamicTest.dynamicTest(name(page), () -> run(page)));
+  }
+
+  /** Followed as it is written, a mend silences its rule and brings nothing graver than a note. */
+  @TestFactory
+  Stream<DynamicTest> everyMendShownSilencesItsRuleAndBringsNothingWorse() throws IOException {
+    return pages()
+        .filter(page -> !ABOUT_FILES.contains(name(page)))
+        .filter(page -> !NOT_MENDED_IN_THE_LEDGER.contains(name(page)))
+        .map(page -> DynamicTest.dynamicTest(name(page), () -> mend(page)));
+  }
+
+  private static void mend(Path page) throws IOException {
+    String text = Files.readString(page);
+    Matcher mended = MENDED.matcher(text);
+    assertThat(mended.find()).as("the page shows what its mend makes of the sample").isTrue();
+    Matcher sample = SAMPLE.matcher(text);
+    assertThat(sample.find()).isTrue();
+    LocalDate day = day(text);
+    String fires = sample.group(1).replaceAll("(?m) *# <- here$", "");
+    Map<String, Integer> before = graver(found(fires, day));
+    List<Finding> after = found(Hunk.of(mended.group(2)).in(fires), day);
+    assertThat(after).extracting(Finding::rule).doesNotContain(name(page));
+    Map<String, Integer> worse = graver(after);
+    Matcher next = NEXT.matcher(mended.group(1));
+    while (next.find()) {
+      assertThat(worse.remove(next.group(1))).as(next.group(1) + " is next").isNotNull();
+    }
+    worse.forEach(
+        (rule, count) ->
+            assertThat(count).as(rule).isLessThanOrEqualTo(before.getOrDefault(rule, 0)));
+  }
+
+  private static Map<String, Integer> graver(List<Finding> all) {
+    Map<String, Integer> counts = new TreeMap<>();
+    all.stream()
+        .filter(finding -> finding.severity() != Severity.NOTE)
+        .forEach(finding -> counts.merge(finding.rule(), 1, Integer::sum));
+    return counts;
+  }
+
+  private static List<Finding> found(String yaml, LocalDate day) {
+    Findings out = new Findings();
+    Sample.read(yaml, out).ifPresent(read -> Check.examine(Facts.of(read, day), out));
+    return out.inOrder();
+  }
+
+  private static LocalDate day(String page) {
+    Matcher today = TODAY.matcher(page);
+    return today.find() ? LocalDate.parse(today.group(1)) : Sample.TODAY;
+  }
+
+  /** Lines as a diff shows them: left out behind “-”, new behind “+”, as they were behind “ ”. */
+  private record Hunk(List<String> lines) {
+    static Hunk of(String diff) {
+      return new Hunk(diff.lines().toList());
+    }
+
+    String in(String text) {
+      List<String> all = new ArrayList<>(text.lines().toList());
+      int at = 0;
+      for (String line : lines) {
+        String rest = line.substring(1);
+        if (line.startsWith("+")) {
+          all.add(at++, rest);
+        } else {
+          int found = all.subList(at, all.size()).indexOf(rest);
+          assertThat(found).as("the sample has the line: " + rest).isNotNegative();
+          at += found;
+          if (line.startsWith("-")) {
+            all.remove(at);
+          } else {
+            at++;
+          }
+        }
+      }
+      return String.join("\n", all) + "\n";
+    }
   }
 
   @Test
@@ -66,8 +157,7 @@ class RulePagesTest {
 
   private static void run(Path page) throws IOException {
     String text = Files.readString(page);
-    Matcher today = TODAY.matcher(text);
-    LocalDate day = today.find() ? LocalDate.parse(today.group(1)) : Sample.TODAY;
+    LocalDate day = day(text);
     Matcher samples = SAMPLE.matcher(text);
     List<String> found = new ArrayList<>();
     while (samples.find()) {

@@ -38,6 +38,24 @@ class StockOverusedTest {
   }
 
   @Test
+  void whatCameToBeOnlyLaterIsTold() {
+    String later = RACK.replace("pieces: 5", "pieces: 5, since: 2026-02-%s");
+    String log = log("2026-02-11", "{stock: larch, qty: 6}");
+    assertThat(Sample.words(RULE, later.formatted("12") + log))
+        .containsExactly(
+            """
+            STOP stock-overused 5
+            By 11 February 2026, 6 × larch went into the work, but there were only 5, and its “since”\
+             is a later day.
+            What is left of it is told wrongly, and so is what must be bought.
+            Correct what is recorded as used, or count and record what there really was; correct\
+             “since” where it was there before.
+            stock larch, log day 2026-02-11\
+            """);
+    assertThat(Sample.words(RULE, later.formatted("11") + log).get(0)).doesNotContain("since");
+  }
+
+  @Test
   void allOfItMayBeUsed() {
     assertThat(
             Sample.words(

@@ -183,15 +183,15 @@ class ToldDaysTest {
             "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:4:95, what=“Side work” can"
                 + " start on 2\u00a0March\u00a02026, and what it closes up is not released: nobody"
                 + " has signed., follows=The work stops there; from 20\u00a0March\u00a02026 on the"
-                + " end of the plan moves with it., mend=Have the substitution assessed and signed"
-                + " before, or plan other work., records=[substitution thin, task side]]");
+                + " end of the plan moves with it., mend=Have it signed before, or plan"
+                + " other work., records=[substitution thin, task side]]");
     assertThat(near(work(", after: [long]") + substitution(", grade: finish, hold: side")))
         .containsExactly(
             "Finding[rule=hold-point-near, severity=WARN, at=sample.yaml:4:95, what=“Side work” can"
                 + " start on 23\u00a0March\u00a02026, and what it closes up is not released: nobody"
                 + " has signed., follows=The work stops there; from 23\u00a0March\u00a02026 on the"
-                + " end of the plan moves with it., mend=Have the substitution assessed and signed"
-                + " before, or plan other work., records=[substitution thin, task side]]");
+                + " end of the plan moves with it., mend=Have it signed before, or plan"
+                + " other work., records=[substitution thin, task side]]");
     assertThat(
             near(
                 work(", after: [{task: long, lag: 200 d}]")

@@ -34,7 +34,7 @@ class GradingTest {
 
   @Test
   void nothingThatItTouchesSaysMore() {
-    assertThat(of("", "", "", STIFF)).isEqualTo(new Grading(Grade.FINISH, List.of()));
+    assertThat(of("", "", "", STIFF)).isEqualTo(new Grading(Grade.FINISH, List.of(), false));
     assertThat(of(", grade: finish", ", grade: finish", ", grade: finish", STIFF).because())
         .isEmpty();
   }
@@ -43,7 +43,8 @@ class GradingTest {
   void itIsNoLessThanWhatItReplacesHoldsOrIsMadeOf() {
     assertThat(of(", grade: systems", "", "", STIFF))
         .isEqualTo(
-            new Grading(Grade.SYSTEMS, List.of("what it replaces, kit item spruce, is systems")));
+            new Grading(
+                Grade.SYSTEMS, List.of("what it replaces, kit item spruce, is systems"), false));
     assertThat(of("", ", grade: systems", "", STIFF).because())
         .containsExactly("what it holds, task close, is systems");
     assertThat(of("", "", ", grade: structural", STIFF).because())
@@ -51,7 +52,15 @@ class GradingTest {
     assertThat(of(", grade: systems", ", grade: structural", ", grade: systems", STIFF).grade())
         .isEqualTo(Grade.STRUCTURAL);
     assertThat(of(", grade: systems", "", "", STIFF, "structural"))
-        .isEqualTo(new Grading(Grade.STRUCTURAL, List.of()));
+        .isEqualTo(new Grading(Grade.STRUCTURAL, List.of(), false));
+  }
+
+  @Test
+  void onlyWhatLooksStructuralMayBeSaidNotToBe() {
+    String load = ", load: {shape: uniform, force: 10 N, span: 1 m, factor: 2, source: test}";
+    assertThat(of("", "", "", STIFF + load).byLook()).isTrue();
+    assertThat(of(", grade: structural", "", "", STIFF + load).byLook()).isFalse();
+    assertThat(of(", grade: structural", "", "", STIFF).byLook()).isFalse();
   }
 
   @Test
@@ -64,7 +73,8 @@ class GradingTest {
         .containsExactly("its assessment states a weak link");
     for (String measure : List.of("moment", "shear", "reserve", "moment-across")) {
       assertThat(of("", "", "", "require: {stiffness: 1, " + measure + ": 1}"))
-          .isEqualTo(new Grading(Grade.STRUCTURAL, List.of("its assessment asks for " + measure)));
+          .isEqualTo(
+              new Grading(Grade.STRUCTURAL, List.of("its assessment asks for " + measure), true));
     }
     assertThat(of("", "", "", STIFF + ", allow: {shear: 5 %}").because())
         .containsExactly("its assessment asks for shear");

@@ -66,6 +66,28 @@ class StandingsTest {
   }
 
   @Test
+  void whoeverWasEntitledOrHasAnotherRoleIsToldHowThatIsWritten() {
+    assertThat(notEntitled("nora", "structural"))
+        .isEqualTo(
+            "Have it signed by a designer, engineer or surveyor whose “may-sign” holds this grade"
+                + " on that day; or, if the role of Nora is wrong, correct it, and write"
+                + " “structural” into their “may-sign”.");
+    assertThat(notEntitled("nora", "systems"))
+        .isEqualTo(
+            "Have it signed by somebody whose “may-sign” holds this grade on that day; or, if Nora"
+                + " was entitled then, write “systems” into their “may-sign”.");
+  }
+
+  private static String notEntitled(String by, String grade) {
+    Ledger ledger =
+        Sample.ledger(
+            "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, grade: "
+                + (grade + ", sign-offs: [{by: " + by + ", on: 2026-02-12}]}]\n"));
+    var rule = new VoidSignature(VoidSignature.Why.NOT_ENTITLED);
+    return Sample.findings(rule, ledger, Sample.TODAY).get(0).mend();
+  }
+
+  @Test
   void aStructuralOneNeedsAnAssessmentAndASecondPersonEntitled() {
     Standing approved = structural("office", "2026-02-12", "");
     assertThat(approved.isApproved()).isTrue();

@@ -97,7 +97,8 @@ public final class DrivenMethod {
     between(section, measured, "head", 1, 6, faults);
     Optional<Material> of = section.material().flatMap(materials::material);
     if (of.isEmpty()) {
-      faults.add("material", "The fastening has no material", "Name the metal it is of.");
+      faults.add(
+          "material", "The fastening has no material", "Name under “material” the metal it is of.");
     }
     if (section.layers().isEmpty() || section.layers().size() > 2) {
       faults.add(

@@ -26,7 +26,8 @@ public final class WeakLinkToItself implements Rule {
                               + link.sacrificial()
                               + " from itself.",
                           "Which part breaks first cannot be worked out.",
-                          "Name the part that shall break and the part that shall not.",
+                          "Name the part that shall break under “sacrificial”, and the one that"
+                              + " shall not under “protected”.",
                           List.of(assessment.named()))));
     }
   }

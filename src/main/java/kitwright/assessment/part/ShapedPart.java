@@ -121,7 +121,8 @@ public final class ShapedPart {
         .filter(one -> OnEdge.isMeantFlat(one) && !(flat && at("height") <= at("width")))
         .ifPresent(one -> materials.inputs().lacks(OnEdge.words(one, section)));
     if (section.material().isEmpty()) {
-      faults.add("material", "A section has no material", "Name what it is made of.");
+      faults.add(
+          "material", "A section has no material", "Name under “material” what it is made of.");
     }
     return section.material().flatMap(this::stuff);
   }
