@@ -13,10 +13,6 @@ import kitwright.value.Days;
 
 /** Fires where work that a substitution holds went on, and nobody entitled has released it. */
 public final class HoldPointPassed implements Rule {
-  private static final String LATE =
-      "Ask the signer whether it may stay as it is or must be opened up, and keep the answer under"
-          + " “evidence” of the sign-off. That the work began before the signature stays told.";
-
   @Override
   public void examine(Facts day, Findings out) {
     Standings.on(day).all().stream()
@@ -40,7 +36,7 @@ public final class HoldPointPassed implements Rule {
             + (hold.state() == HoldPoint.State.OVERTAKEN ? overtaken(standing) : unsigned(standing))
             + ".",
         follows(standing),
-        standing.signedOn().isPresent() && hold.begun().isPresent() ? LATE : mend(hold),
+        mend(hold, standing.signedOn().isPresent()),
         List.of(standing.substitution().named(), "task " + task));
   }
 
@@ -93,13 +89,15 @@ public final class HoldPointPassed implements Rule {
         + " looked at it.";
   }
 
-  private static String mend(HoldPoint hold) {
+  private static String mend(HoldPoint hold, boolean signed) {
     return (hold.finished()
             ? "Ask the signer whether it may stay closed or must be opened up; build nothing on it"
                 + " until then;"
             : "Stop the task, and ask the signer whether it may be inspected as it is or must be"
                 + " opened up;")
         + " withdraw the substitution if the part was built as drawn."
-        + (hold.begun().isEmpty() ? " Write the day on which it began under “started”." : "");
+        + (hold.begun().isEmpty()
+            ? " Write the day on which it began under “started”."
+            : signed ? " That it began before the signature stays told." : "");
   }
 }
