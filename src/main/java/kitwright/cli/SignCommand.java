@@ -110,17 +110,28 @@ final class SignCommand implements Command {
       return by.get();
     }
     Facts now = Facts.of(recording.ledger(), recording.opened().today());
-    String may =
-        Standings.on(now)
-            .of(new Ref(substitution.id(), substitution.at().record()))
-            .map(Standing::whoMaySign)
-            .orElse("");
+    Optional<Standing> standing =
+        Standings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
     return dialogue
         .orElseThrow(
             () ->
                 new Refusal(
-                    "It is not said who signs.", "Write --by PARTY; may sign: " + may + "."))
+                    "It is not said who signs.",
+                    "Write --by PARTY" + standing.map(SignCommand::may).orElse("") + "."))
         .which(Kind.PARTIES);
+  }
+
+  /** Who may be named, by id. */
+  private static String may(Standing standing) {
+    if (standing.lacks().isEmpty()) {
+      return " for another signature; it is released already";
+    }
+    return standing.signers().isEmpty()
+        ? "; no party of the ledger is entitled, as its “may-sign” would say"
+        : "; may sign: "
+            + standing.signers().stream()
+                .map(signer -> signer.party().id() + " (" + signer.party().name() + ")")
+                .collect(Collectors.joining(", "));
   }
 
   private Map<String, String> keys(Answers answers, String signer) {

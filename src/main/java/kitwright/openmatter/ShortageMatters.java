@@ -229,10 +229,18 @@ final class ShortageMatters {
             + (LookAhead.on(now).dayless(thing).isEmpty() ? "" : " for a day that holds"),
         stop,
         "you",
-        last.map(day -> order(day, order.orElseThrow()))
-            .orElse("get it, and write down how long that takes (“lead”)"),
+        last.map(day -> order(day, order.orElseThrow())).orElseGet(() -> get(thing)),
         last,
         Optional.empty());
+  }
+
+  /** Only a kit item has a lead, and only an item or a material is ordered by name. */
+  private static String get(Thing thing) {
+    return switch (thing.record().split(" ")[0]) {
+      case "kit" -> "get it, and write down how long that takes (“lead”)";
+      case "stock" -> "get more of it and write down how much there is then, or use something else";
+      default -> "get it, and record the order with its “material” and “expected”";
+    };
   }
 
   private String order(LocalDate last, PlannedOrder order) {

@@ -61,6 +61,24 @@ class SignTest {
   }
 
   @Test
+  void whoMaySignIsToldByTheIdsToWrite() throws IOException {
+    assertThat(asked(LEDGER, "paint"))
+        .contains("Write --by PARTY; may sign: me (Nora), ann (Ann).");
+    String signed =
+        LEDGER.replaceFirst(
+            "(?s)(finish\\n.*?03-01}\\n)", "$1    sign-offs: [{by: ann, on: 2026-03-02}]\n");
+    assertThat(asked(signed, "paint"))
+        .contains("Write --by PARTY for another signature; it is released already.");
+    assertThat(asked(LEDGER.replace("[structural, systems, finish]", "[]"), "rail"))
+        .contains("; no party of the ledger is entitled, as its “may-sign” would say.");
+  }
+
+  private String asked(String ledger, String substitution) throws IOException {
+    Files.writeString(root.resolve("all.yaml"), ledger);
+    return Run.in(root, "sign", substitution).err();
+  }
+
+  @Test
   void withoutATerminalTheDigitsThatWereReadStandForTheAnswer() throws IOException {
     Run shown = Run.in(root, "sign", "paint", "--by", "ann");
     assertThat(shown.code()).isEqualTo(2);

@@ -50,6 +50,21 @@ class OpenMattersTest {
         .startsWith("have signed what “kitwright fingerprint thin --statement” prints");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "materials: [{id: x, kind: resin, source: test}] | material: x | record the order with its"
+            + " “material” and “expected”",
+        "stock: [{id: x, what: X, qty: 1}] | stock: x | get more of it and write down how much"
+            + " there is then",
+      })
+  void whatNobodySendsIsGotAsItCanBeRecorded(String record, String use, String next) {
+    String task = "tasks: [{id: t, what: T, takes: 1 d, uses: [{%s, qty: 2}]}]\n";
+    assertThat(only(record + "\n" + task.formatted(use), OpenMatter.Sort.LACK).next())
+        .contains(next);
+  }
+
   @Test
   void anOrderWaitsForTheSellerByName() {
     String order =
