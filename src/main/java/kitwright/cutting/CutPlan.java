@@ -137,6 +137,7 @@ public record CutPlan(
         .distinct()
         .forEach(notes::add);
     Unnamed.in(cut, day.ledger()).forEach(notes::add);
+    notes.addAll(AnyThickness.in(cut, rack.pieces()));
     CutPlan plan =
         new CutPlan(
             cut,

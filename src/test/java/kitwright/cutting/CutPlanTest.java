@@ -377,6 +377,29 @@ class CutPlanTest {
                     || part.rect().along() >= 12400);
   }
 
+  /** The thin sheet is worth less: nothing else says that the part is to be of the thick one. */
+  @Test
+  void aPartThatDoesNotSayHowThickItIsIsNotProvedBest() {
+    String yaml =
+        """
+        stock:
+          - {id: thin, what: thin, size: 2440 x 1220 x 4 mm, worth: 20.00 EUR}
+          - {id: thick, what: thick, size: 2440 x 1220 x 9 mm, worth: 60.00 EUR}
+        cuts: [{id: c, from: [thin, thick], kerf: 3 mm, parts: [{mark: x, length: 800 mm, width: 400 mm%s}]}]
+        """;
+    CutPlan any = plan(yaml.formatted(""));
+    assertThat(any.isProvedBest()).isFalse();
+    assertThat(any.notes())
+        .containsExactly(
+            "“x” does not say how thick it is, and is cut of 4 or 9 mm alike: add its thickness if"
+                + " it matters.");
+    for (String said : List.of(", thickness: 9 mm", ", from: [thick]")) {
+      CutPlan plan = plan(yaml.formatted(said));
+      assertThat(stocks(plan)).as(said).containsExactly("thick");
+      assertThat(plan.notes()).as(said).isEmpty();
+    }
+  }
+
   @Test
   void oneUnpricedPieceLeavesThePricesOn() {
     CutPlan plan =
