@@ -30,8 +30,9 @@ public final class AssessedOtherwise implements Rule {
                 + fault.what()
                 + ".",
             "A pass says nothing of what is not in the section, so it does not count.",
-            "Correct whichever is not so: the material or size of what is taken or replaced, or the"
-                + " section. What is glued up from thinner pieces has a layer for each.",
+            "Correct whichever is not so: the material, size or number of what is taken or"
+                + " replaced, or the section. What is glued up from thinner pieces has a layer for"
+                + " each.",
             List.of("assessment " + assessment, standing.substitution().named())));
   }
 }

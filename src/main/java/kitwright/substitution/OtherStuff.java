@@ -1,5 +1,6 @@
 package kitwright.substitution;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,9 @@ import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.Take;
+import kitwright.value.Dimension;
 import kitwright.value.Place;
+import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Size;
 
@@ -60,6 +63,9 @@ final class OtherStuff {
     OtherStuff stuff = new OtherStuff(substitution, ledger);
     assessment.get().built().flatMap(ledger::section).ifPresent(stuff::taken);
     assessment.get().designed().flatMap(ledger::section).ifPresent(stuff::replaced);
+    if (assessment.get().method() == Assessment.Method.BOLT) {
+      stuff.fewer(assessment.get());
+    }
     return stuff.faults;
   }
 
@@ -135,6 +141,58 @@ final class OtherStuff {
                             + mm(of.thickest()))));
   }
 
+  /** Fewer fastenings for those that are replaced than the sections count of each. */
+  private void fewer(Assessment assessment) {
+    Optional<Section> drawn = assessment.designed().flatMap(ledger::section);
+    Optional<Section> made = assessment.built().flatMap(ledger::section);
+    Quantity replaced = substitution.insteadOf().qty();
+    if (drawn.isEmpty() || made.isEmpty() || !isCount(replaced) || replaced.isNone()) {
+      return;
+    }
+    double taken = 0;
+    for (Take take : substitution.use()) {
+      boolean isIt =
+          thing(take)
+              .filter(one -> made.get().material().filter(of -> isOfIt(one, of)).isPresent())
+              .isPresent();
+      taken += isIt && isCount(take.qty()) ? take.qty().base() : 0;
+    }
+    double asked = replaced.base() * count(made.get()) / count(drawn.get());
+    if (taken > 0 && taken < asked * (1 - 1e-9)) {
+      faults.add(
+          new Fault(
+              substitution.at().of("use"),
+              "it takes "
+                  + number(taken)
+                  + " for "
+                  + number(replaced.base())
+                  + ", and its sections count "
+                  + number(count(made.get()))
+                  + " for "
+                  + number(count(drawn.get()))));
+    }
+  }
+
+  private static boolean isOfIt(Thing thing, Ref material) {
+    return thing.material().id().equals(material.id());
+  }
+
+  private static boolean isCount(Quantity qty) {
+    return qty.unit().dimension() == Dimension.COUNT;
+  }
+
+  private static double count(Section section) {
+    return section.dimensions().entrySet().stream()
+        .filter(one -> one.getKey().id().equals("count") && !one.getValue().isNone())
+        .mapToDouble(one -> one.getValue().base())
+        .findFirst()
+        .orElse(1);
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
   private static Fault other(
       String how, Thing thing, String which, Section section, Set<String> known) {
     return new Fault(
@@ -152,10 +210,7 @@ final class OtherStuff {
   }
 
   private static String mm(double metres) {
-    return java.math.BigDecimal.valueOf(Math.round(metres * 1e4), 1)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " mm";
+    return number(Math.round(metres * 1e4) / 10.0) + " mm";
   }
 
   private Optional<Thing> thing(Take take) {

@@ -119,6 +119,38 @@ class AssessedOtherwiseTest {
     assertThat(faults("section", "drawn", "two", "item: plank", "larch-18")).isEmpty();
   }
 
+  /** Each bolt is 1.45 times as strong; four of them for eight bear 0.73 of what was drawn. */
+  @Test
+  void fewerFasteningsAreCountedInTheSections() {
+    String bolts =
+        """
+        materials: [{id: bolt-x, kind: bolt, source: test}]
+        stock: [{id: m12, what: bolt M12, material: bolt-x, qty: 8}]
+        sections:
+          - {id: d, shape: bolt, material: bolt-x, dimensions: {diameter: 10 mm%s}}
+          - {id: b, shape: bolt, material: bolt-x, dimensions: {diameter: 12 mm%s}}
+        assessments:
+          - {id: a, method: bolt, on: 2026-02-01, designed: d, built: b, require: {strength: 1}}
+        substitutions:
+          - {id: s, instead-of: {what: bolts, qty: 8}, use: [{stock: m12, qty: %s}], grade: structural, why: here, proposed: {by: nora, on: 2026-01-30}, assessment: a}
+        """;
+    assertThat(counted(bolts, "", "", "4"))
+        .containsExactly("it takes 4 for 8, and its sections count 1 for 1");
+    assertThat(counted(bolts, ", count: 8", ", count: 5", "4"))
+        .containsExactly("it takes 4 for 8, and its sections count 5 for 8");
+    assertThat(counted(bolts, ", count: 8", ", count: 4", "4")).isEmpty();
+    assertThat(counted(bolts, ", count: 2", ", count: 1", "4")).isEmpty();
+    assertThat(counted(bolts, "", "", "8")).isEmpty();
+    assertThat(counted(bolts, "", "", "4 kg")).isEmpty();
+  }
+
+  private static List<String> counted(String bolts, String drawn, String made, String taken) {
+    Ledger ledger = Sample.ledger(bolts.formatted(drawn, made, taken));
+    return OtherStuff.of(ledger.substitutions().get(0), ledger).stream()
+        .map(OtherStuff.Fault::what)
+        .toList();
+  }
+
   @Test
   void whatWasWorkedOutElsewhereIsNotSeenHere() {
     assertThat(faults("external", "flat", "flat", "item: plank", "pine-25")).isEmpty();
