@@ -171,10 +171,10 @@ public final class Chances {
     Scatter scatter = scatter(Stream.concat(shares(one), shares(other)).toList());
     int from = 2 * one.materials().size();
     Set<String> unknown = new LinkedHashSet<>();
+    Stream.of(designed.get(), built.get()).forEach(part -> moments(part, unknown));
     if (assessment.method() == Method.LAMINATE) {
       notes.add("a laminate is sampled as a strip along its length, pulled and pushed");
       add("built less stiff than designed", scatter, v -> other.axial(v, from) - one.axial(v, 0));
-      Stream.of(designed.get(), built.get()).forEach(part -> moments(part, unknown));
       addKnown(
           "built fails at a smaller pull or push than designed",
           scatter,
@@ -189,7 +189,6 @@ public final class Chances {
         "built less stiff than designed",
         scatter,
         v -> other.stiffness(v, from) - one.stiffness(v, 0));
-    Stream.of(designed.get(), built.get()).forEach(part -> moments(part, unknown));
     addKnown(
         "built fails at a smaller moment than designed",
         scatter,

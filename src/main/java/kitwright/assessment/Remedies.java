@@ -94,17 +94,8 @@ public final class Remedies {
                 assessment,
                 ledger,
                 Assessments.replacing(with(assessment, built, variant, counts), ledger));
-    List<Addition> menu = new ArrayList<>();
-    for (int i = 0; i < assessment.menu().size(); i++) {
-      Assessment.Addition line = assessment.menu().get(i);
-      int[] one = new int[assessment.menu().size()];
-      one[i] = 1;
-      double price =
-          least == Least.COST
-              ? line.cost().map(cost -> cost.amount().doubleValue()).orElse(0.0)
-              : Math.max(0, mass(worked.apply(one)) - mass(asIs));
-      menu.add(new Addition(words(line, 1), line.most().orElse(MOST), price));
-    }
+    List<Addition> menu =
+        menu(assessment.menu(), least, one -> mass(worked.apply(one)) - mass(asIs));
     Predicate<Section> trials = Assessments.trials(assessment, ledger);
     Optional<Remedy.Found> found;
     try {
@@ -141,6 +132,27 @@ public final class Remedies {
         found.get().tried(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /**
+   * The lines with their prices.
+   *
+   * @param more mass that so many of each line bring
+   */
+  private static List<Addition> menu(
+      List<Assessment.Addition> lines, Least least, ToDoubleFunction<int[]> more) {
+    List<Addition> menu = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Assessment.Addition line = lines.get(i);
+      int[] one = new int[lines.size()];
+      one[i] = 1;
+      double price =
+          least == Least.COST
+              ? line.cost().map(cost -> cost.amount().doubleValue()).orElse(0.0)
+              : Math.max(0, more.applyAsDouble(one));
+      menu.add(new Addition(words(line, 1), line.most().orElse(MOST), price));
+    }
+    return menu;
   }
 
   /** A line a step, and one for all together; a ply on each face is one step. */

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import kitwright.claim.Asking;
 import kitwright.claim.Standing;
 import kitwright.claim.Standings;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
@@ -70,19 +71,10 @@ final class ClaimCommand implements Command {
                     "“kitwright claim " + id.get() + "” prints its letter.");
               });
     }
-    if (!reminder && !since && !claim.isDraft() && !telling.isForPrograms()) {
-      for (SentLetter letter : SentLetter.of(claim.claim(), opened, session)) {
-        Optional<String> text = letter.text(opened);
-        letter.doubt().ifPresent(session::note);
-        if (text.isPresent()) {
-          return asSent(letter, text.get(), session);
-        }
-      }
-      if (claim.claim().letter().isEmpty()) {
-        session.note(
-            "No file is kept of what was sent: this is worked out from today’s records as of "
-                + claim.claim().sent().orElseThrow()
-                + ". Name the file that was sent under “letter”, and it is printed instead.");
+    if (!isOfToday && !claim.isDraft() && !telling.isForPrograms()) {
+      Optional<Integer> told = asSent(claim.claim(), opened, session);
+      if (told.isPresent()) {
+        return told.get();
       }
     }
     List<Ref> unfound = Asking.unfound(claim.claim(), ledger);
@@ -98,6 +90,24 @@ final class ClaimCommand implements Command {
       session.err().print(Visible.lines(hint(claim, sheet)));
     }
     return end;
+  }
+
+  /** The letter that was sent, where it is kept; else it is said that this is worked out. */
+  private Optional<Integer> asSent(Claim claim, Opened opened, Session session) {
+    for (SentLetter letter : SentLetter.of(claim, opened, session)) {
+      Optional<String> text = letter.text(opened);
+      letter.doubt().ifPresent(session::note);
+      if (text.isPresent()) {
+        return text.map(words -> asSent(letter, words, session));
+      }
+    }
+    if (claim.letter().isEmpty()) {
+      session.note(
+          "No file is kept of what was sent: this is worked out from today’s records as of "
+              + claim.sent().orElseThrow()
+              + ". Name the file that was sent under “letter”, and it is printed instead.");
+    }
+    return Optional.empty();
   }
 
   /** What was sent stays what it was; it is not written a second time. */

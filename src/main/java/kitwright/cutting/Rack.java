@@ -108,36 +108,13 @@ public record Rack(List<Free> pieces, List<String> withheld) {
   }
 
   private static int free(StockPosition position, Cut cut, Ledger ledger, List<String> withheld) {
+    Optional<String> untold = untold(position, cut, ledger);
+    if (untold.isPresent()) {
+      withheld.add(untold.get());
+      return 0;
+    }
     String name = position.stock().id();
     Quantity left = position.left();
-    if (Clearance.unclear(position.stock()).isPresent()) {
-      withheld.add("It is not known where a flaw of " + name + " lies: its ends cannot be.");
-      return 0;
-    }
-    Optional<String> uncounted = Clearance.uncounted(position.stock());
-    if (uncounted.isPresent()) {
-      withheld.add(
-          "It is not known how many pieces of "
-              + name
-              + " there are: it says "
-              + uncounted.get()
-              + ".");
-      return 0;
-    }
-    if (!position.doubts().isEmpty()) {
-      withheld.add(
-          "It is not known how much of "
-              + name
-              + " is left, since "
-              + String.join(", and ", position.doubts())
-              + ".");
-      return 0;
-    }
-    Optional<Ref> nobody = Unnamed.keeper(position.stock(), cut, ledger);
-    if (nobody.isPresent()) {
-      withheld.add(name + " is kept for “" + nobody.get().id() + "”, and no task has that id.");
-      return 0;
-    }
     if (!position.used().isNone()) {
       withheld.add(Decimal.print(position.used().amount()) + " of " + name + " are used already.");
     }
@@ -161,6 +138,30 @@ public record Rack(List<Free> pieces, List<String> withheld) {
       }
     }
     return Math.max(0, left.amount().intValue());
+  }
+
+  /** Why nobody can tell how much of it may be sawn. */
+  private static Optional<String> untold(StockPosition position, Cut cut, Ledger ledger) {
+    String name = position.stock().id();
+    if (Clearance.unclear(position.stock()).isPresent()) {
+      return Optional.of("It is not known where a flaw of " + name + " lies: its ends cannot be.");
+    }
+    Optional<String> uncounted = Clearance.uncounted(position.stock());
+    if (uncounted.isPresent()) {
+      return uncounted.map(
+          says ->
+              "It is not known how many pieces of " + name + " there are: it says " + says + ".");
+    }
+    if (!position.doubts().isEmpty()) {
+      return Optional.of(
+          "It is not known how much of "
+              + name
+              + " is left, since "
+              + String.join(", and ", position.doubts())
+              + ".");
+    }
+    return Unnamed.keeper(position.stock(), cut, ledger)
+        .map(nobody -> name + " is kept for “" + nobody.id() + "”, and no task has that id.");
   }
 
   /** A withdrawn substitution asks for nothing. */

@@ -173,12 +173,7 @@ final class Judge {
     if (grade == Grade.STRUCTURAL) {
       lacks.addAll(lacksOfStructural(signOff, substitution));
     }
-    if (substitution.proposed().filter(it -> signOff.on().isBefore(it.on())).isPresent()) {
-      lacks.add(Lack.BEFORE_PROPOSAL);
-    }
-    if (assessment.flatMap(Assessment::on).filter(signOff.on()::isBefore).isPresent()) {
-      lacks.add(Lack.BEFORE_ASSESSMENT);
-    }
+    lacks.addAll(lacksOfDays(signOff, substitution, assessment));
     if (signOff.covers().isEmpty() && grade != Grade.FINISH) {
       lacks.add(Lack.COVERS_NOTHING);
     }
@@ -206,14 +201,31 @@ final class Judge {
     if (turned) {
       lacks.add(Lack.VERDICT_TURNED);
     }
+    lackOfConditions(signOff).ifPresent(lacks::add);
+    return new Signature(signOff, lacks, statement, earlier);
+  }
+
+  private static List<Lack> lacksOfDays(
+      SignOff signOff, Substitution substitution, Optional<Assessment> assessment) {
+    List<Lack> lacks = new ArrayList<>();
+    if (substitution.proposed().filter(it -> signOff.on().isBefore(it.on())).isPresent()) {
+      lacks.add(Lack.BEFORE_PROPOSAL);
+    }
+    if (assessment.flatMap(Assessment::on).filter(signOff.on()::isBefore).isPresent()) {
+      lacks.add(Lack.BEFORE_ASSESSMENT);
+    }
+    return lacks;
+  }
+
+  private Optional<Lack> lackOfConditions(SignOff signOff) {
     if (signOff.conditions().stream()
         .map(each -> judging().conditions().apply(each))
         .anyMatch(Verdict::fails)) {
-      lacks.add(Lack.CONDITION_UNMET);
-    } else if (signOff.conditions().stream().anyMatch(this::cannotBeChecked)) {
-      lacks.add(Lack.CONDITION_UNCHECKED);
+      return Optional.of(Lack.CONDITION_UNMET);
     }
-    return new Signature(signOff, lacks, statement, earlier);
+    return signOff.conditions().stream().anyMatch(this::cannotBeChecked)
+        ? Optional.of(Lack.CONDITION_UNCHECKED)
+        : Optional.empty();
   }
 
   /** Whoever has a key signs with it; of another statement than today’s nothing more is said. */

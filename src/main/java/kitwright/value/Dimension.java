@@ -1,7 +1,5 @@
 package kitwright.value;
 
-import java.util.Locale;
-
 /** What a unit measures. Units convert within one dimension only, and nothing is guessed across. */
 public enum Dimension {
   LENGTH,
@@ -53,6 +51,6 @@ public enum Dimension {
 
   /** The word a person reads. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Word.spoken(this);
   }
 }

@@ -36,47 +36,29 @@ public final class MaterialImpossible implements Rule {
   }
 
   private void check(Material material, MaterialProperty property, Quantity value, Findings out) {
-    Optional<String> wrong =
-        switch (property) {
-          case FIBRE_FRACTION ->
-              outside(value, 0, 1, "fibre is a share of the laminate’s mass, between 0 and 1");
-          case POISSON -> outside(value, -1e-9, 0.5, "Poisson’s ratio lies between 0 and 0.5");
-          case SCATTER -> outside(value, -1e-9, 1, "scatter is a share of the mean, below 1");
-          case MOISTURE -> outside(value, -1e-9, 2, "moisture is a share of the dry mass");
-          default ->
-              isStiffOrStrong(property) && value.isNone()
-                  ? Optional.of("nothing is without it")
-                  : Optional.empty();
-        };
-    Optional<String> implausible =
-        wrong.isEmpty()
-            ? Band.of(material.sort(), property)
-                .flatMap(band -> band.misses(material, property, value))
-            : Optional.empty();
-    implausible.ifPresent(
-        why ->
-            out.add(
-                finding(
-                    material,
-                    property.key(),
-                    Word.capital(why) + ".",
-                    "Look the value up again, and its unit.")));
-    wrong.ifPresent(
-        why ->
-            out.add(
-                finding(
-                    material,
-                    property.key(),
-                    "The "
-                        + property.key()
-                        + " of material "
-                        + material.id()
-                        + " is "
-                        + value
-                        + ": "
-                        + why
-                        + ".",
-                    "Look the value up again, and its unit.")));
+    wrong(property, value)
+        .map(
+            why ->
+                "the "
+                    + property.key()
+                    + " of material "
+                    + material.id()
+                    + " is "
+                    + value
+                    + ": "
+                    + why)
+        .or(
+            () ->
+                Band.of(material.sort(), property)
+                    .flatMap(band -> band.misses(material, property, value)))
+        .ifPresent(
+            why ->
+                out.add(
+                    finding(
+                        material,
+                        property.key(),
+                        Word.capital(why) + ".",
+                        "Look the value up again, and its unit.")));
     if (property == MaterialProperty.FIBRE_FRACTION && material.sort() == Sort.FIBRE) {
       out.add(
           finding(
@@ -85,6 +67,20 @@ public final class MaterialImpossible implements Rule {
               "The fibre " + material.id() + " states a fibre fraction, which is of a cloth.",
               "Move it to the cloth."));
     }
+  }
+
+  private static Optional<String> wrong(MaterialProperty property, Quantity value) {
+    return switch (property) {
+      case FIBRE_FRACTION ->
+          outside(value, 0, 1, "fibre is a share of the laminate’s mass, between 0 and 1");
+      case POISSON -> outside(value, -1e-9, 0.5, "Poisson’s ratio lies between 0 and 0.5");
+      case SCATTER -> outside(value, -1e-9, 1, "scatter is a share of the mean, below 1");
+      case MOISTURE -> outside(value, -1e-9, 2, "moisture is a share of the dry mass");
+      default ->
+          isStiffOrStrong(property) && value.isNone()
+              ? Optional.of("nothing is without it")
+              : Optional.empty();
+    };
   }
 
   private static boolean isStiffOrStrong(MaterialProperty property) {

@@ -173,10 +173,10 @@ public final class PanelMethod {
     Capacity my = weaker(across);
     Capacity qx = along.shear();
     Capacity qy = across.shear();
-    figures.put(Measure.PLATE_MOMENT, mx, 1);
-    figures.put(Measure.PLATE_MOMENT_ACROSS, my, 1);
-    figures.put(Measure.PLATE_SHEAR, qx, 1);
-    figures.put(Measure.PLATE_SHEAR_ACROSS, qy, 1);
+    figures.put(Measure.PLATE_MOMENT, mx);
+    figures.put(Measure.PLATE_MOMENT_ACROSS, my);
+    figures.put(Measure.PLATE_SHEAR, qx);
+    figures.put(Measure.PLATE_SHEAR_ACROSS, qy);
     double momentX = Math.max(Math.abs(response.mx()), Math.abs(response.edgeMx()));
     double momentY = Math.max(Math.abs(response.my()), Math.abs(response.edgeMy()));
     List<Share> shares = new ArrayList<>();

@@ -39,9 +39,9 @@ public final class SectionMethod {
     Capacity sagging = bending.moment(Sense.SAGGING);
     Capacity hogging = bending.moment(Sense.HOGGING);
     Capacity shear = bending.shear();
-    figures.put(Measure.MOMENT_SAGGING, sagging, 1);
-    figures.put(Measure.MOMENT_HOGGING, hogging, 1);
-    figures.put(Measure.SHEAR, shear, 1);
+    figures.put(Measure.MOMENT_SAGGING, sagging);
+    figures.put(Measure.MOMENT_HOGGING, hogging);
+    figures.put(Measure.SHEAR, shear);
     Optional<Step> notched = NotchedEnd.put(part, figures);
     if (bending.isSkew()) {
       String how =
@@ -87,8 +87,8 @@ public final class SectionMethod {
     Capacity left = across.moment(Sense.SAGGING);
     Capacity right = across.moment(Sense.HOGGING);
     figures.put(
-        Measure.MOMENT_ACROSS, left.value().orElse(0) <= right.value().orElse(0) ? left : right, 1);
-    figures.put(Measure.SHEAR_ACROSS, across.shear(), 1);
+        Measure.MOMENT_ACROSS, left.value().orElse(0) <= right.value().orElse(0) ? left : right);
+    figures.put(Measure.SHEAR_ACROSS, across.shear());
   }
 
   /** What a load does to the part. */

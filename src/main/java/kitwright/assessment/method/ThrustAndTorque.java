@@ -2,7 +2,6 @@ package kitwright.assessment.method;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kitwright.assessment.part.Part;
 import kitwright.assessment.sheet.Figure;
@@ -22,6 +21,7 @@ import kitwright.mechanics.column.Column;
 import kitwright.mechanics.column.Ends;
 import kitwright.mechanics.column.Rule;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /**
  * A push along a part and a torque about it, beside what bends it: a column by Ylinen (wood) or by
@@ -238,7 +238,7 @@ public final class ThrustAndTorque {
                         ? "buckling as a column"
                         : "crushing")));
     if (load.stated().torque().isPresent()) {
-      figures.put(Measure.TORQUE, torque, 1);
+      figures.put(Measure.TORQUE, torque);
     }
     lacking.forEach(what -> figures.lacks(Measure.RESERVE, what).lacks(Measure.THRUST, what));
   }
@@ -257,12 +257,7 @@ public final class ThrustAndTorque {
                       + ", l "
                       + Print.with(one.length(), "m")
                       + " (ends "
-                      + load.stated()
-                          .ends()
-                          .orElseThrow()
-                          .name()
-                          .toLowerCase(Locale.ROOT)
-                          .replace('_', '-')
+                      + Word.key(load.stated().ends().orElseThrow())
                       + ")",
                   Print.with(one.buckling(), "N")));
           steps.add(

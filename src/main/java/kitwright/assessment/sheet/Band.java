@@ -6,6 +6,7 @@ import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
 import kitwright.ledger.MaterialProperty;
 import kitwright.value.Quantity;
+import kitwright.value.Word;
 
 /**
  * Between what values a property lies of any stuff of a sort: wide enough for all that boats are
@@ -106,7 +107,7 @@ public record Band(double low, double high, String unit, double scale) {
     if (value.base() >= low * (1 - 1e-9) && value.base() <= high * (1 + 1e-9)) {
       return Optional.empty();
     }
-    String sort = material.sort().name().toLowerCase(java.util.Locale.ROOT);
+    String sort = Word.spoken(material.sort());
     return Optional.of(
         "the "
             + property.key()

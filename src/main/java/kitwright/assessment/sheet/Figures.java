@@ -41,14 +41,14 @@ public final class Figures {
   }
 
   /** A capacity; one that leans on a value that is missing is not told at all. */
-  public Figures put(Measure measure, Capacity capacity, double scale) {
+  public Figures put(Measure measure, Capacity capacity) {
     if (capacity.atLeast()) {
       atLeast.add(measure);
     }
     capacity
         .governing()
         .filter(any -> capacity.missing().isEmpty())
-        .ifPresent(limit -> values.put(measure, Figure.of(limit.capacity() * scale, words(limit))));
+        .ifPresent(limit -> values.put(measure, Figure.of(limit.capacity(), words(limit))));
     capacity.missing().forEach(missing -> lacks(measure, words(missing)));
     return this;
   }
