@@ -8,24 +8,24 @@ import kitwright.assessment.sheet.Row;
 import kitwright.ledger.Facts;
 
 /** The first assessment of a small ledger, as its sheet tells it. */
-record Assessed(Result result) {
-  static Assessed of(String yaml) {
+public record Assessed(Result result) {
+  public static Assessed of(String yaml) {
     return new Assessed(Assessments.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0));
   }
 
-  Row row(Measure measure) {
+  public Row row(Measure measure) {
     return result.rows().stream().filter(r -> r.measure() == measure).findFirst().orElseThrow();
   }
 
-  double built(Measure measure) {
+  public double built(Measure measure) {
     return row(measure).built().orElseThrow().value();
   }
 
-  double designed(Measure measure) {
+  public double designed(Measure measure) {
     return row(measure).designed().orElseThrow().value();
   }
 
-  Assessed passes() {
+  public Assessed passes() {
     assertThat(result.verdict().because()).isEmpty();
     assertThat(result.verdict().passes()).isTrue();
     return this;

@@ -39,14 +39,6 @@ class AssessmentsTest {
     return Assessments.on(Facts.of(ledger(more), Sample.TODAY)).all().get(0);
   }
 
-  private static double built(Result result, Measure measure) {
-    return row(result, measure).built().orElseThrow().value();
-  }
-
-  private static Row row(Result result, Measure measure) {
-    return result.rows().stream().filter(r -> r.measure() == measure).findFirst().orElseThrow();
-  }
-
   /**
    * R. C. Hibbeler, Mechanics of Materials: wood 150 by 150 mm with a steel strap 20 mm below, E 12
    * and 200 GPa (reference values T5): I of the steel section 9.358e6 mm⁴, so EI 1 871.6 kN·m².
@@ -63,7 +55,7 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: section, designed: strapped, built: strapped, require: {stiffness: 1}}
             """);
-    assertThat(built(result, Measure.STIFFNESS)).isCloseTo(1.8716e6, within(200.0));
+    assertThat(new Assessed(result).built(Measure.STIFFNESS)).isCloseTo(1.8716e6, within(200.0));
     assertThat(result.verdict().passes()).isTrue();
   }
 
@@ -80,9 +72,11 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: section, designed: panel, built: panel, require: {stiffness: 1}}
             """);
-    assertThat(built(result, Measure.STIFFNESS)).isCloseTo(5255.42, within(0.01));
-    assertThat(built(result, Measure.SHEAR_STIFFNESS)).isCloseTo(462_250, within(4623.0));
-    assertThat(row(result, Measure.SHEAR).built().orElseThrow().governing().orElseThrow())
+    assertThat(new Assessed(result).built(Measure.STIFFNESS)).isCloseTo(5255.42, within(0.01));
+    assertThat(new Assessed(result).built(Measure.SHEAR_STIFFNESS))
+        .isCloseTo(462_250, within(4623.0));
+    assertThat(
+            new Assessed(result).row(Measure.SHEAR).built().orElseThrow().governing().orElseThrow())
         .contains("core shear");
   }
 
@@ -98,9 +92,12 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: laminate, designed: along, built: bias, require: {stiffness: 1.0}, allow: {mass: 1.0}}
             """);
-    assertThat(row(result, Measure.STRETCH).ratio().orElseThrow()).isBetween(0.3, 0.75);
-    assertThat(row(result, Measure.SHEAR_IN_PLANE).ratio().orElseThrow()).isGreaterThan(2);
-    assertThat(row(result, Measure.PLATE_MASS).ratio().orElseThrow()).isCloseTo(1, within(1e-12));
+    assertThat(new Assessed(result).row(Measure.STRETCH).ratio().orElseThrow())
+        .isBetween(0.3, 0.75);
+    assertThat(new Assessed(result).row(Measure.SHEAR_IN_PLANE).ratio().orElseThrow())
+        .isGreaterThan(2);
+    assertThat(new Assessed(result).row(Measure.PLATE_MASS).ratio().orElseThrow())
+        .isCloseTo(1, within(1e-12));
     assertThat(result.verdict().fails()).isTrue();
   }
 
@@ -116,7 +113,7 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: bolt, designed: bolt, built: four, require: {strength: 1.0, proof: 1.0}}
             """);
-    assertThat(built(result, Measure.BOLT_TENSION)).isCloseTo(4 * 46.4, within(0.2));
+    assertThat(new Assessed(result).built(Measure.BOLT_TENSION)).isCloseTo(4 * 46.4, within(0.2));
     assertThat(result.verdict().passes()).isTrue();
   }
 
@@ -132,8 +129,9 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: bolt, designed: drawn, built: stainless, require: {strength: 1.0, shear: 1.0}}
             """);
-    assertThat(row(result, Measure.BOLT_TENSION).ratio().orElseThrow()).isCloseTo(1, within(1e-9));
-    assertThat(row(result, Measure.BOLT_SHEAR).ratio().orElseThrow())
+    assertThat(new Assessed(result).row(Measure.BOLT_TENSION).ratio().orElseThrow())
+        .isCloseTo(1, within(1e-9));
+    assertThat(new Assessed(result).row(Measure.BOLT_SHEAR).ratio().orElseThrow())
         .isCloseTo(0.5 / 0.6, within(1e-9));
     assertThat(result.verdict().fails()).isTrue();
   }
@@ -186,17 +184,9 @@ class AssessmentsTest {
         assessments:
           - {id: a, method: section, designed: beam, built: beam, require: {%s: 1.0}}
         """;
-    assertThat(
-            Assessments.on(Facts.of(Sample.ledger(text.formatted("stiffness")), Sample.TODAY))
-                .all()
-                .get(0)
-                .verdict())
+    assertThat(Assessed.of(text.formatted("stiffness")).result().verdict())
         .matches(Verdict::passes);
-    Verdict moment =
-        Assessments.on(Facts.of(Sample.ledger(text.formatted("moment")), Sample.TODAY))
-            .all()
-            .get(0)
-            .verdict();
+    Verdict moment = Assessed.of(text.formatted("moment")).result().verdict();
     assertThat(moment.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
     assertThat(moment.because()).contains("does not state its bending-strength");
   }
@@ -212,11 +202,11 @@ class AssessmentsTest {
         """;
     Result clear = result(text.formatted(""));
     Result graded = result(text.formatted("grade: 0.5, moisture: 0.9"));
-    assertThat(built(graded, Measure.MOMENT_SAGGING))
-        .isCloseTo(0.45 * built(clear, Measure.MOMENT_SAGGING), within(1e-6));
-    assertThat(row(graded, Measure.MOMENT_SAGGING).ratio().orElseThrow())
+    assertThat(new Assessed(graded).built(Measure.MOMENT_SAGGING))
+        .isCloseTo(0.45 * new Assessed(clear).built(Measure.MOMENT_SAGGING), within(1e-6));
+    assertThat(new Assessed(graded).row(Measure.MOMENT_SAGGING).ratio().orElseThrow())
         .isCloseTo(1, within(1e-12));
-    assertThat(built(clear, Measure.RESERVE))
+    assertThat(new Assessed(clear).built(Measure.RESERVE))
         .isCloseTo(60e6 * 0.04 * 0.0036 / 6 / 500, within(1e-9));
   }
 
@@ -411,7 +401,7 @@ class AssessmentsTest {
               - {id: a, method: section, designed: solid, built: hollow, require: {moment: 0.5}}
             """);
     double hollow = 40 * (40 * 216_000 - 20 * 27_000) / 12.0 / 30 / 1000;
-    assertThat(row(result, Measure.MOMENT_SAGGING).ratio().orElseThrow())
+    assertThat(new Assessed(result).row(Measure.MOMENT_SAGGING).ratio().orElseThrow())
         .isCloseTo(hollow / 1440, within(1e-9));
     assertThat(result.cautions())
         .singleElement()
@@ -440,13 +430,15 @@ class AssessmentsTest {
             assessments:
               - {id: a, method: laminate, designed: along, built: along, require: {stiffness: 1.0}}
             """);
-    double along = built(straight, Measure.STRETCH);
-    double shear = built(straight, Measure.SHEAR_IN_PLANE);
-    double coupled = Math.sqrt(along * along - along * built(straight, Measure.STRETCH_FREE));
+    double along = new Assessed(straight).built(Measure.STRETCH);
+    double shear = new Assessed(straight).built(Measure.SHEAR_IN_PLANE);
+    double coupled =
+        Math.sqrt(along * along - along * new Assessed(straight).built(Measure.STRETCH_FREE));
     double pulled = (along + coupled) / 2 + shear;
     double across = (along + coupled) / 2 - shear;
-    assertThat(built(result, Measure.STRETCH)).isCloseTo(pulled, within(1e-9 * pulled));
-    assertThat(built(result, Measure.STRETCH_FREE))
+    assertThat(new Assessed(result).built(Measure.STRETCH))
+        .isCloseTo(pulled, within(1e-9 * pulled));
+    assertThat(new Assessed(result).built(Measure.STRETCH_FREE))
         .isCloseTo(pulled - across * across / pulled, within(1e-9 * pulled))
         .isLessThan(0.8 * pulled);
   }

@@ -6,9 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import kitwright.Sample;
 import kitwright.assessment.sheet.Measure;
-import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict;
-import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.mechanics.scatter.Chance;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -192,41 +190,32 @@ class ChancesTest {
   /** Mean of the pin 1.0843 of its least, 3844 N, as wood is rated on its mean: 3889 N. */
   @Test
   void aPinIsRatedOnItsMeanLikeWhatItProtects() {
-    Result result = Assessments.on(Facts.of(Sample.ledger(PINNED), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(PINNED).result();
     double z = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.95);
     double spread = sigma(0.05);
     double mean = 250 * 14.1826 * Math.exp(z * spread + spread * spread / 2);
-    assertThat(row(result, Measure.LINK)).isCloseTo(3888.889 / mean, within(1e-4));
+    assertThat(new Assessed(result).built(Measure.LINK)).isCloseTo(3888.889 / mean, within(1e-4));
     assertThat(result.breaks().get(0).part()).isEqualTo("pin");
     assertThat(result.verdict().because())
         .contains("part meant to break, by their means is 1.009, where at least 1.1 is required");
-  }
-
-  private static double row(Result result, Measure measure) {
-    return result.rows().stream()
-        .filter(one -> one.measure() == measure)
-        .findFirst()
-        .flatMap(Row::built)
-        .orElseThrow()
-        .value();
   }
 
   /** By the means the pin goes first; but so near that of every two the arm does once. */
   @Test
   void whatBreaksFirstIsAMatterOfChance() {
     String text = PINNED.replace("margin: 1.1", "margin: 1.0");
-    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(text).result();
     assertThat(result.verdict().fails()).isTrue();
     assertThat(result.verdict().because())
         .startsWith("chance that the protected part breaks first is 50");
-    assertThat(row(result, Measure.LINK_CHANCE))
+    assertThat(new Assessed(result).built(Measure.LINK_CHANCE))
         .isCloseTo(100 * chance(told(text), "fails first").probability(), within(1e-9));
   }
 
   @Test
   void anOrderThatMayBeWrongMoreOftenThanNotIsNoOrder() {
     String likely = PINNED.replace("margin: 1.1", "margin: 1.0, chance: 60 %");
-    Result result = Assessments.on(Facts.of(Sample.ledger(likely), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(likely).result();
     assertThat(result.verdict().passes()).isFalse();
     assertThat(result.verdict().because())
         .contains(
@@ -237,8 +226,7 @@ class ChancesTest {
   void withoutScatterNobodyCanTellWhatBreaksFirst() {
     for (String scatter : List.of("scatter: 5 %, ", "scatter: 15 %, ")) {
       String text = PINNED.replace("margin: 1.1", "margin: 0.5").replace(scatter, "");
-      Verdict verdict =
-          Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0).verdict();
+      Verdict verdict = Assessed.of(text).result().verdict();
       assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.CANNOT_TELL);
       assertThat(verdict.because()).contains("does not state its scatter");
     }

@@ -24,7 +24,7 @@ class NothingFilledInTest {
       """;
 
   private static Result result(String more) {
-    return Assessments.on(Facts.of(Sample.ledger(STUFF + more), Sample.TODAY)).all().get(0);
+    return Assessed.of(STUFF + more).result();
   }
 
   private static Row row(Result result, Measure measure) {

@@ -10,7 +10,6 @@ import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,10 +97,7 @@ class NothingLeftOutTest {
       """;
 
   private static Verdict verdict(String asked) {
-    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
-        .all()
-        .get(0)
-        .verdict();
+    return Assessed.of(LEDGER.formatted(asked)).result().verdict();
   }
 
   private static void isOpen(String asked, String why) {
@@ -363,11 +359,7 @@ class NothingLeftOutTest {
   void theFreeEdgeOfATeeBuckles() {
     String bare = "method: section, designed: tee, built: tee, require: {moment: 1}";
     var edge =
-        Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(bare)), Sample.TODAY))
-            .all()
-            .get(0)
-            .rows()
-            .stream()
+        Assessed.of(LEDGER.formatted(bare)).result().rows().stream()
             .filter(row -> row.measure() == Measure.MOMENT_HOGGING)
             .findFirst()
             .flatMap(Row::built)
@@ -590,12 +582,7 @@ class NothingLeftOutTest {
 
   private static List<String> assumptions(String asked, String less) {
     String ledger = LEDGER.formatted(asked);
-    return Assessments.on(
-            Facts.of(
-                Sample.ledger(less.isEmpty() ? ledger : ledger.replace(less, "")), Sample.TODAY))
-        .all()
-        .get(0)
-        .notes();
+    return Assessed.of(less.isEmpty() ? ledger : ledger.replace(less, "")).result().notes();
   }
 
   /** Each side has its wall, or all have one; what is told of some is told of none. */
@@ -710,11 +697,7 @@ class NothingLeftOutTest {
   }
 
   private static double moment(String asked) {
-    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
-        .all()
-        .get(0)
-        .rows()
-        .stream()
+    return Assessed.of(LEDGER.formatted(asked)).result().rows().stream()
         .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
         .findFirst()
         .flatMap(Row::built)

@@ -48,9 +48,7 @@ class SelfWeightTest {
       """;
 
   private static Result under(String load) {
-    return Assessments.on(Facts.of(Sample.ledger(BEAMS.formatted(load)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(BEAMS.formatted(load)).result();
   }
 
   private static Row row(Result result, Measure measure) {
@@ -140,9 +138,7 @@ class SelfWeightTest {
   }
 
   private static Row deflection(String text) {
-    return row(
-        Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
-        Measure.DEFLECTION);
+    return row(Assessed.of(text).result(), Measure.DEFLECTION);
   }
 
   @Test
@@ -176,7 +172,7 @@ class SelfWeightTest {
             .replace(
                 "require: {reserve: 1.0}",
                 "weak-link: {sacrificial: drawn, protected: made, margin: 1.1, breaks-at: 1 m}");
-    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(text).result();
     double weak = STRENGTH / (LIGHT * 2 * 2 / 2);
     double safe = STRENGTH / (HEAVY * 1 * 0.5 + LIGHT * 2 * 2);
     assertThat(row(result, Measure.LINK).built().orElseThrow().value())

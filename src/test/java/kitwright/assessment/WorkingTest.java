@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import kitwright.Sample;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Working;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** What a sheet shows beside the results: coupling of a stack, thin faces, depth of a timber. */
@@ -25,7 +23,7 @@ class WorkingTest {
       """;
 
   private static Result result(String more) {
-    return Assessments.on(Facts.of(Sample.ledger(STUFF + more), Sample.TODAY)).all().get(0);
+    return Assessed.of(STUFF + more).result();
   }
 
   private static Step step(Result result, int part, String what) {

@@ -3,13 +3,11 @@ package kitwright.assessment.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,10 +32,7 @@ class CoreUnderFittingsTest {
       """;
 
   private static Result result(String washer, String face, String more) {
-    return Assessments.on(
-            Facts.of(Sample.ledger(LEDGER.formatted(washer, face, more)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(LEDGER.formatted(washer, face, more)).result();
   }
 
   private static double built(Result result) {
@@ -77,15 +72,8 @@ class CoreUnderFittingsTest {
   @Test
   void aPullAsksTheCoreToo() {
     Result pulled =
-        Assessments.on(
-                Facts.of(
-                    Sample.ledger(
-                        LEDGER
-                            .formatted("24 mm", "3 mm", "")
-                            .replace("{crushing: 1}", "{strength: 1}")),
-                    Sample.TODAY))
-            .all()
-            .get(0);
+        Assessed.of(LEDGER.formatted("24 mm", "3 mm", "").replace("{crushing: 1}", "{strength: 1}"))
+            .result();
     isOpen(pulled, "crushed under the washer is 0.127 of the design value, and only “strength”");
   }
 

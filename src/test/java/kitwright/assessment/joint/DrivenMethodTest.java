@@ -3,13 +3,11 @@ package kitwright.assessment.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** Screws as drawn beside screws as built, through the ledger. */
@@ -29,9 +27,7 @@ class DrivenMethodTest {
       """;
 
   private static Result result(String wood, String more) {
-    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(wood, more)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(LEDGER.formatted(wood, more)).result();
   }
 
   private static Row row(Result result, Measure measure) {
@@ -139,10 +135,7 @@ class DrivenMethodTest {
   }
 
   private static void isOpen(String ledger, String why) {
-    Result result =
-        Assessments.on(Facts.of(Sample.ledger(ledger.formatted("oak", "")), Sample.TODAY))
-            .all()
-            .get(0);
+    Result result = Assessed.of(ledger.formatted("oak", "")).result();
     assertThat(result.verdict().outcome())
         .as(result.verdict().because())
         .isEqualTo(Outcome.CANNOT_TELL);

@@ -3,13 +3,10 @@ package kitwright.assessment.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
-import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import kitwright.mechanics.scatter.Scattered;
 import kitwright.mechanics.scatter.StressStrength;
 import org.junit.jupiter.api.Test;
@@ -37,25 +34,14 @@ class ForceLinkTest {
       """;
 
   private static Result result(String link) {
-    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(link)), Sample.TODAY))
-        .all()
-        .get(0);
-  }
-
-  private static double row(Result result, Measure measure) {
-    return result.rows().stream()
-        .filter(one -> one.measure() == measure)
-        .findFirst()
-        .flatMap(Row::built)
-        .orElseThrow()
-        .value();
+    return Assessed.of(LEDGER.formatted(link)).result();
   }
 
   /** 30·4 mm at the yield of 400 MPa bear 48 kN, 50·60 mm of spruce at 72 MPa bear 216 kN. */
   @Test
   void theStrapGoesBeforeThePost() {
     Result result = result("sacrificial: strap, protected: post, by: tension, margin: 2");
-    assertThat(row(result, Measure.LINK)).isCloseTo(216.0 / 48, within(1e-9));
+    assertThat(new Assessed(result).built(Measure.LINK)).isCloseTo(216.0 / 48, within(1e-9));
     assertThat(result.verdict().passes()).as(result.verdict().because()).isTrue();
     assertThat(result.notes()).anyMatch(note -> note.contains("strap breaks at 48 kN"));
     assertThat(
@@ -73,7 +59,8 @@ class ForceLinkTest {
         StressStrength.below(
             new Scattered(52, 0.05, Scattered.Shape.LOGNORMAL),
             new Scattered(48, 0.04, Scattered.Shape.LOGNORMAL));
-    assertThat(row(result, Measure.LINK_CHANCE) / 100).isCloseTo(exact, within(0.003));
+    assertThat(new Assessed(result).built(Measure.LINK_CHANCE) / 100)
+        .isCloseTo(exact, within(0.003));
     assertThat(result.verdict().fails()).isTrue();
   }
 
@@ -82,7 +69,7 @@ class ForceLinkTest {
   void aKnownLoadStandsForAPart() {
     String rated = "sacrificial: strap, rating: {load: 60 kN%s}, by: tension, margin: 1.2";
     Result result = result(rated.formatted(", basis: minimum, source: the maker's sheet"));
-    assertThat(row(result, Measure.LINK)).isCloseTo(1.25, within(1e-9));
+    assertThat(new Assessed(result).built(Measure.LINK)).isCloseTo(1.25, within(1e-9));
     assertThat(result.verdict().passes()).as(result.verdict().because()).isTrue();
     isOpen(rated.formatted(", basis: minimum"), "the rating of its weak link has no source");
     isOpen(rated.formatted(", source: sheet"), "does not say what it is");
@@ -95,7 +82,7 @@ class ForceLinkTest {
   @Test
   void aPinShearsBeforeThePost() {
     Result result = result("sacrificial: pin, protected: post, by: shear, margin: 1.5");
-    assertThat(row(result, Measure.LINK)).isCloseTo(15.4 / 8.786, within(1e-3));
+    assertThat(new Assessed(result).built(Measure.LINK)).isCloseTo(15.4 / 8.786, within(1e-3));
   }
 
   @Test

@@ -3,10 +3,8 @@ package kitwright.assessment.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -30,11 +28,7 @@ class GalvanicTest {
       """;
 
   private static List<String> cautions(String drawn, String made, String against) {
-    return Assessments.on(
-            Facts.of(Sample.ledger(BOLTS.formatted(drawn, made, against)), Sample.TODAY))
-        .all()
-        .get(0)
-        .cautions();
+    return Assessed.of(BOLTS.formatted(drawn, made, against)).result().cautions();
   }
 
   @Test
@@ -98,7 +92,7 @@ class GalvanicTest {
         assessments:
           - {id: a, method: section, designed: bar, built: stiffened, require: {stiffness: 1.0}}
         """;
-    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(text).result();
     assertThat(result.cautions())
         .anySatisfy(
             caution ->

@@ -3,14 +3,11 @@ package kitwright.assessment.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
-import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** Bolts through wood: what it bears, how far from its ends, and under a washer. */
@@ -31,18 +28,11 @@ class WoodUnderBoltsTest {
       """;
 
   private static Result result(String dimensions) {
-    return Assessments.on(Facts.of(Sample.ledger(BOLTS.formatted(dimensions)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(BOLTS.formatted(dimensions)).result();
   }
 
   private static double built(Result result, Measure measure) {
-    return result.rows().stream()
-        .filter(row -> row.measure() == measure)
-        .findFirst()
-        .flatMap(Row::built)
-        .orElseThrow()
-        .value();
+    return new Assessed(result).built(measure);
   }
 
   /**
@@ -71,7 +61,7 @@ class WoodUnderBoltsTest {
   }
 
   private static Verdict verdict(String ledger) {
-    return Assessments.on(Facts.of(Sample.ledger(ledger), Sample.TODAY)).all().get(0).verdict();
+    return Assessed.of(ledger).result().verdict();
   }
 
   @Test
@@ -101,19 +91,14 @@ class WoodUnderBoltsTest {
   @Test
   void thePublishedBolt() {
     Result result =
-        Assessments.on(
-                Facts.of(
-                    Sample.ledger(
-                        BOLTS
-                            .formatted("end-distance: 4 in, edge-distance: 2 in, washer: 1 1/2 in")
-                            .replace("diameter: 12 mm", "diameter: 1/2 in")
-                            .replace("thickness: 38 mm", "thickness: 1.5 in")
-                            .replace("thickness: 89 mm", "thickness: 3.5 in")
-                            .replace(
-                                "400 MPa, proof-stress: 220 MPa", "60 ksi, proof-stress: 30 ksi")),
-                    Sample.TODAY))
-            .all()
-            .get(0);
+        Assessed.of(
+                BOLTS
+                    .formatted("end-distance: 4 in, edge-distance: 2 in, washer: 1 1/2 in")
+                    .replace("diameter: 12 mm", "diameter: 1/2 in")
+                    .replace("thickness: 38 mm", "thickness: 1.5 in")
+                    .replace("thickness: 89 mm", "thickness: 3.5 in")
+                    .replace("400 MPa, proof-stress: 220 MPa", "60 ksi, proof-stress: 30 ksi"))
+            .result();
     assertThat(result.verdict().because()).contains("ISO 261 has no coarse thread");
     assertThat(built(result, Measure.BOLT_BEARING) * 1000 / 4.4482216152605 / 3.2)
         .isCloseTo(615, within(0.6));
@@ -126,12 +111,7 @@ class WoodUnderBoltsTest {
         BOLTS
             .formatted("end-distance: 90 mm, edge-distance: 40 mm, washer: 36 mm")
             .replace("thickness: 38 mm, grain: along}", "thickness: 38 mm, grain: across}");
-    assertThat(
-            Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY))
-                .all()
-                .get(0)
-                .verdict()
-                .because())
+    assertThat(Assessed.of(text).result().verdict().because())
         .contains("the edge-distance of section s is 40 mm, below the 48 mm");
   }
 
@@ -279,7 +259,7 @@ class WoodUnderBoltsTest {
   }
 
   private static Result told(String yaml) {
-    return Assessments.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
+    return Assessed.of(yaml).result();
   }
 
   /**
@@ -312,7 +292,7 @@ class WoodUnderBoltsTest {
   }
 
   private static Result of(String yaml) {
-    return Assessments.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
+    return Assessed.of(yaml).result();
   }
 
   private static final String ROOM = "end-distance: 90 mm, edge-distance: 40 mm";

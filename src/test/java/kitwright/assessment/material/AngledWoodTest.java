@@ -3,12 +3,10 @@ package kitwright.assessment.material;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** Solid wood laid at an angle to its grain bears bent no more than it bears pulled or pushed. */
@@ -25,11 +23,7 @@ class AngledWoodTest {
       """;
 
   private static double moment(String... strengths) {
-    Result result =
-        Assessments.on(
-                Facts.of(Sample.ledger(LEDGER.formatted((Object[]) strengths)), Sample.TODAY))
-            .all()
-            .get(0);
+    Result result = Assessed.of(LEDGER.formatted((Object[]) strengths)).result();
     return result.rows().stream()
         .filter(row -> row.measure() == Measure.MOMENT_SAGGING)
         .findFirst()

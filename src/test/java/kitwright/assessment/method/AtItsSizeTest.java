@@ -2,11 +2,9 @@ package kitwright.assessment.method;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -31,7 +29,7 @@ class AtItsSizeTest {
   private static Result result(
       String basis, String drawn, String built, String asked, String more) {
     String text = LEDGER.formatted(basis, drawn, built, asked, more);
-    return Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    return Assessed.of(text).result();
   }
 
   private static String load(String what) {

@@ -3,14 +3,12 @@ package kitwright.assessment.method;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -59,7 +57,7 @@ class CrushedTest {
 
   private static Result result(String drawn, String built, String asked, String load, String more) {
     String text = LEDGER.formatted(drawn, built, asked, load, more);
-    return Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    return Assessed.of(text).result();
   }
 
   private static Figure reserve(Result result) {

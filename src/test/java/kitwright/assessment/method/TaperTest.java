@@ -3,13 +3,11 @@ package kitwright.assessment.method;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict.Outcome;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -42,9 +40,7 @@ class TaperTest {
       """;
 
   private static Result result(String asked) {
-    return Assessments.on(Facts.of(Sample.ledger(LEDGER.formatted(asked)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(LEDGER.formatted(asked)).result();
   }
 
   private static Row row(Result result, Measure measure) {
@@ -153,9 +149,7 @@ class TaperTest {
   }
 
   private static Result result(String ledger, String asked) {
-    return Assessments.on(Facts.of(Sample.ledger(ledger.formatted(asked)), Sample.TODAY))
-        .all()
-        .get(0);
+    return Assessed.of(ledger.formatted(asked)).result();
   }
 
   /** Narrower by 20 mm in 2 m: grain runs out of its sides too, 1/√(1 + (0.01·69/7.7)²). */
@@ -187,15 +181,11 @@ class TaperTest {
             "sections:\n  - {id: spar-end, shape: round, material: spruce, dimensions: {diameter:"
                 + " 60 mm}}\n");
     Result result =
-        Assessments.on(
-                Facts.of(
-                    Sample.ledger(
-                        twice.formatted(
-                            "designed: whole, built: spar, require: {reserve: 1}, load: {tip-force:"
-                                + " 200 N, span: 2 m, source: test}")),
-                    Sample.TODAY))
-            .all()
-            .get(0);
+        Assessed.of(
+                twice.formatted(
+                    "designed: whole, built: spar, require: {reserve: 1}, load: {tip-force:"
+                        + " 200 N, span: 2 m, source: test}"))
+            .result();
     assertThat(result.verdict().outcome()).isEqualTo(Outcome.CANNOT_TELL);
     assertThat(result.verdict().because()).contains("two sections are called “spar-end”");
   }

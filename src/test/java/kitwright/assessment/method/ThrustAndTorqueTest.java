@@ -3,13 +3,11 @@ package kitwright.assessment.method;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import kitwright.Sample;
-import kitwright.assessment.Assessments;
+import kitwright.assessment.Assessed;
 import kitwright.assessment.Result;
 import kitwright.assessment.sheet.Figure;
 import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
-import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 
 /** Masts, posts and stocks: pushed, twisted and bent at once. */
@@ -30,7 +28,7 @@ class ThrustAndTorqueTest {
 
   private static Result result(String section, String load) {
     String text = STUFF.formatted(section, load);
-    return Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    return Assessed.of(text).result();
   }
 
   private static Figure figure(Result result, Measure measure) {
@@ -88,7 +86,7 @@ class ThrustAndTorqueTest {
                 "  - {id: angle, shape: polygon, material: steel-x, outline: [{y: 0 mm, z: 0 mm},"
                     + " {y: 50 mm, z: 0 mm}, {y: 50 mm, z: 5 mm}, {y: 5 mm, z: 5 mm}, {y: 5 mm, z:"
                     + " 80 mm}, {y: 0 mm, z: 80 mm}]}\nassessments:");
-    Result result = Assessments.on(Facts.of(Sample.ledger(angle), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(angle).result();
     assertThat(result.verdict().because()).contains("how it buckles and twists under a thrust");
   }
 
@@ -184,10 +182,7 @@ class ThrustAndTorqueTest {
         STUFF
             .formatted("other", "thrust: 1 kN, ends: pinned, span: 2 m")
             .replace("assessments:", "  - {id: other, " + section + "}\nassessments:");
-    return figure(
-            Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
-            Measure.THRUST)
-        .value();
+    return figure(Assessed.of(text).result(), Measure.THRUST).value();
   }
 
   /** A tube 200 by 0.2 mm: r/t 499.5, γ 0.3219 of 0.605·E·t/r is 81.9 of 355 MPa. */
@@ -200,11 +195,7 @@ class ThrustAndTorqueTest {
                 "assessments:",
                 "  - {id: thin, shape: tube, material: steel-x, dimensions: {diameter: 200 mm,"
                     + " wall: 0.2 mm}}\nassessments:");
-    double push =
-        figure(
-                Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0),
-                Measure.THRUST)
-            .value();
+    double push = figure(Assessed.of(text).result(), Measure.THRUST).value();
     assertThat(push / (Math.PI * 0.1998 * 0.0002) / 1e6).isCloseTo(81.9, within(0.3));
   }
 
@@ -214,7 +205,7 @@ class ThrustAndTorqueTest {
         STUFF
             .replace("compressive-strength: 38 MPa, ", "")
             .formatted("post", "thrust: 1 kN, ends: pinned, span: 2 m");
-    Result result = Assessments.on(Facts.of(Sample.ledger(text), Sample.TODAY)).all().get(0);
+    Result result = Assessed.of(text).result();
     assertThat(result.verdict().because()).contains("does not state its compressive-strength");
     assertThat(result.rows())
         .noneMatch(row -> row.measure() == Measure.THRUST && row.built().isPresent());
