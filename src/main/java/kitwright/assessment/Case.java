@@ -71,6 +71,11 @@ record Case(
     return materials.inputs();
   }
 
+  /** Notes what keeps the verdict open. */
+  void lacks(String what) {
+    lacking.add(what);
+  }
+
   OnSide factors(Side side) {
     return new OnSide(factors, side);
   }

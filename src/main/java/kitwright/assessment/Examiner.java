@@ -137,7 +137,7 @@ final class Examiner {
                   of.section(assessment.designed()), of.section(assessment.built())));
     }
     if (assessment.built().isEmpty()) {
-      of.lacking().add("it does not name the section as built (“built”)");
+      of.lacks("it does not name the section as built (“built”)");
     }
     counted();
     return new Compared(
@@ -155,11 +155,10 @@ final class Examiner {
       return;
     }
     Section without = isCounted(one.get()) ? other.get() : one.get();
-    of.lacking()
-        .add(
-            without.named()
-                + " does not state its count, and what it is set beside does: write count: 1 among"
-                + " its dimensions if it is one");
+    of.lacks(
+        without.named()
+            + " does not state its count, and what it is set beside does: write count: 1 among"
+            + " its dimensions if it is one");
   }
 
   private static boolean isCounted(Section section) {

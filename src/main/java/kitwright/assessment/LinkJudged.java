@@ -47,7 +47,7 @@ final class LinkJudged {
       of.section(link.protectedPart())
           .flatMap(parts::linked)
           .flatMap(kept -> tipping.outlasts(kept, worked.margin().orElse(0.0), least))
-          .ifPresent(of.lacking()::add);
+          .ifPresent(of::lacks);
     }
     Row row =
         new Row(

@@ -49,7 +49,7 @@ final class SideWorked {
     }
     Optional<Section> section = of.sections().apply(ref.get());
     if (section.isEmpty()) {
-      of.lacking().add("there is no section “" + ref.get() + "” (" + Word.key(side) + ")");
+      of.lacks("there is no section “" + ref.get() + "” (" + Word.key(side) + ")");
       return Outcome.nothing();
     }
     return switch (of.assessment().method()) {
@@ -70,10 +70,9 @@ final class SideWorked {
     Optional<Load> stated = of.assessment().load();
     if (section.notch().isPresent()
         && stated.flatMap(Load::support).filter(Load.Support.SIMPLE::equals).isEmpty()) {
-      of.lacking()
-          .add(
-              "a notch is worked out at the supports of a beam that lies on two: a load with"
-                  + " support: simple");
+      of.lacks(
+          "a notch is worked out at the supports of a beam that lies on two: a load with"
+              + " support: simple");
     }
     if (section.tapersTo().isEmpty()) {
       Optional<BeamLoad> laid = load.laid(List.of(Own.of(part)));
@@ -83,7 +82,7 @@ final class SideWorked {
           .orElse(outcome);
     }
     if (stated.flatMap(Load::bearing).isPresent()) {
-      of.lacking().add("where a part that tapers is crushed is not worked out: leave bearing out");
+      of.lacks("where a part that tapers is crushed is not worked out: leave bearing out");
     }
     return tapered(section, section.tapersTo().get(), part, side);
   }
@@ -95,10 +94,10 @@ final class SideWorked {
         tip.isEmpty()
             ? Optional.of("there is no section “" + end + "”")
             : Between.misfit(section, tip.get());
-    misfit.ifPresent(of.lacking()::add);
-    of.materials().twice(end).ifPresent(of.lacking()::add);
+    misfit.ifPresent(of::lacks);
+    of.materials().twice(end).ifPresent(of::lacks);
     if (section.notch().isPresent()) {
-      of.lacking().add("a notch in a part that tapers is not worked out");
+      of.lacks("a notch in a part that tapers is not worked out");
     }
     List<Part> along = misfit.isEmpty() ? along(section, tip.orElseThrow(), side) : List.of();
     if (along.size() < Taper.PLACES || laid.flatMap(BeamLoad::cantilever).isEmpty()) {
@@ -106,10 +105,9 @@ final class SideWorked {
     }
     if (laid.get().stated().selfWeight()
         && along.get(Taper.PLACES - 1).beam().massPerLength() > part.beam().massPerLength()) {
-      of.lacking()
-          .add(section.named() + " grows heavier outwards, and weighs as at its support here");
+      of.lacks(section.named() + " grows heavier outwards, and weighs as at its support here");
     }
-    Taper.sideways(part, parts.bending(part), laid.get()).ifPresent(of.lacking()::add);
+    Taper.sideways(part, parts.bending(part), laid.get()).ifPresent(of::lacks);
     return Taper.of(along, laid.get(), of.safety());
   }
 
@@ -144,7 +142,7 @@ final class SideWorked {
     Optional<PanelMethod.Pressed> pressed =
         of.assessment().load().flatMap(some -> PanelMethod.Pressed.of(some, of.lacking()));
     if (of.assessment().load().isEmpty()) {
-      of.lacking().add("a panel needs a load: pressure, span, breadth and support");
+      of.lacks("a panel needs a load: pressure, span, breadth and support");
     }
     Optional<Part> part = parts.stack(section, side);
     return pressed
@@ -157,8 +155,7 @@ final class SideWorked {
       return DrivenMethod.of(section, of.materials(), of.factors(side), new Findings());
     }
     if (!section.isBolt()) {
-      of.lacking()
-          .add(section.named() + " is no bolt, nail or screw (shape: bolt, with a diameter)");
+      of.lacks(section.named() + " is no bolt, nail or screw (shape: bolt, with a diameter)");
       return Outcome.nothing();
     }
     return BoltMethod.of(section, of.materials(), of.factors(side), new Findings());

@@ -52,13 +52,12 @@ final class WorkedParts {
     part.filter(one -> one.stack().isEmpty())
         .ifPresent(
             one ->
-                of.lacking()
-                    .add(
-                        section.named()
-                            + " is no stack of layers over its whole width, which a panel or"
-                            + " laminate needs: list its layers"));
+                of.lacks(
+                    section.named()
+                        + " is no stack of layers over its whole width, which a panel or"
+                        + " laminate needs: list its layers"));
     if (section.tapersTo().isPresent() || section.notch().isPresent()) {
-      of.lacking().add(section.named() + " tapers or is notched, which is of beams");
+      of.lacks(section.named() + " tapers or is notched, which is of beams");
     }
     boolean flat = true;
     for (Section.Layer layer : section.layers()) {
@@ -76,7 +75,7 @@ final class WorkedParts {
   /** A part of a weak link, as built and by the means of its strengths. */
   Optional<Part> linked(Section section) {
     if (section.tapersTo().isPresent() || section.notch().isPresent()) {
-      of.lacking().add("a weak link of a part that tapers or is notched is not worked out");
+      of.lacks("a weak link of a part that tapers or is notched is not worked out");
     }
     String key =
         of.linked().equals(of.factors()) && of.factors().alike()
@@ -87,7 +86,7 @@ final class WorkedParts {
 
   private Optional<Part> part(Section section, String key, Factors with, Side side) {
     if (section.shape().filter(Section.Shape::isFastening).isPresent()) {
-      of.lacking().add(section.named() + " is a fastening, which method: bolt works out");
+      of.lacks(section.named() + " is a fastening, which method: bolt works out");
       return Optional.empty();
     }
     return parts.computeIfAbsent(
