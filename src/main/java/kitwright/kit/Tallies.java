@@ -207,7 +207,7 @@ final class Tallies {
   private void take(Task task) {
     Ref self = new Ref(task.id(), task.at().record());
     for (Task.Use use : task.uses()) {
-      use.qty()
+      use.gross()
           .ifPresent(
               qty ->
                   promise(

@@ -153,6 +153,19 @@ class PositionsTest {
     assertThat(position.free()).hasToString("2 each");
   }
 
+  /** As the work ahead asks for it; a cut was given what its task wastes. */
+  @Test
+  void workIsPromisedWhatItUsesAndWastes() {
+    StockPosition position =
+        stock(
+            """
+            stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5}]
+            tasks: [{id: locker-fronts, what: Locker fronts, takes: 2 d, uses: [{stock: larch-a, qty: 2, waste: 50 %}]}]
+            """);
+    assertThat(position.promised()).hasToString("3 each");
+    assertThat(position.free()).hasToString("2 each");
+  }
+
   @Test
   void whatIsUsedForAPromiseIsNotPromisedASecondTime() {
     StockPosition position =
