@@ -10,6 +10,7 @@ import kitwright.assessment.sheet.Measure;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.assessment.sheet.Verdict.Outcome;
+import kitwright.ledger.Facts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
