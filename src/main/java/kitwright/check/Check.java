@@ -12,6 +12,7 @@ import kitwright.claim.ClaimAsksTwice;
 import kitwright.claim.ClaimCostVoid;
 import kitwright.claim.ClaimDraftUnsent;
 import kitwright.claim.ClaimReplyOverdue;
+import kitwright.claim.RefundBeyondGranted;
 import kitwright.claim.ReplacementUncounted;
 import kitwright.claim.SettlementContradictory;
 import kitwright.cutting.CutDoneUnsaid;
@@ -219,6 +220,7 @@ public final class Check {
           new RefundOfUnpaid(),
           new RefundBeyondPayment(),
           new SettlementUnbooked(),
+          new RefundBeyondGranted(),
           new LineOverBudget(),
           new BuildOverBudget(),
           new ForecastOverBudget());

@@ -34,12 +34,11 @@ public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money>
   }
 
   /**
-   * What came by the end of the day.
+   * What came by the end of the day that may be for a claim.
    *
    * @param costs ids of the spending that it names or asks
-   * @param due what is to come, before anything came
    */
-  static CameBack of(Claim claim, Set<String> costs, List<Money> due, Facts day) {
+  static List<Returned> mayBeFor(Claim claim, Set<String> costs, Facts day) {
     Set<String> shortages = new HashSet<>();
     claim.shortages().forEach(ref -> shortages.add(ref.id()));
     Set<String> orders = orders(costs, day);
@@ -53,10 +52,15 @@ public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money>
         refunds.add(each);
       }
     }
-    return of(refunds, due, day);
+    return refunds;
   }
 
-  private static CameBack of(List<Returned> refunds, List<Money> due, Facts day) {
+  /**
+   * Of what came for a claim.
+   *
+   * @param due what is to come, before anything came
+   */
+  static CameBack of(List<Returned> refunds, List<Money> due, Facts day) {
     List<Money> takenOff = new ArrayList<>();
     List<Money> unreckoned = new ArrayList<>();
     for (Returned each : refunds) {
@@ -89,7 +93,7 @@ public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money>
   /**
    * In its own currency where that is asked, else in the purchase’s, else by the rate of its day.
    */
-  private static Optional<Money> inDue(Returned each, List<Money> due, Facts day) {
+  static Optional<Money> inDue(Returned each, List<Money> due, Facts day) {
     return in(each.came(), due)
         .or(() -> each.ofPurchase().flatMap(sum -> in(sum, due)))
         .or(

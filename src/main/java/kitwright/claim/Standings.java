@@ -5,19 +5,20 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.spending.Books;
+import kitwright.spending.Returned;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How every claim stands on a day: judged when it is first asked for, by what is recorded up to the
@@ -29,7 +30,9 @@ public final class Standings {
 
   private final Facts day;
   private final Map<String, Claim> there = new LinkedHashMap<>();
+  private final Map<String, Standing> alone = new HashMap<>();
   private final Map<String, Standing> judged = new HashMap<>();
+  private @Nullable Map<String, List<Returned>> came;
 
   private Standings(Facts day) {
     this.day = day;
@@ -48,12 +51,30 @@ public final class Standings {
   private Standing judged(Claim claim) {
     Standing known = judged.get(claim.id());
     if (known == null) {
-      Standing alone =
-          standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day());
-      known = alone.receiving(CameBack.of(claim, spends(claim, alone.lines()), alone.due(), day));
+      Standing alone = alone(claim);
+      known = alone.receiving(CameBack.of(cameFor(claim), alone.due(), day));
       judged.put(claim.id(), known);
     }
     return known;
+  }
+
+  /** Before anything came back. */
+  private Standing alone(Claim claim) {
+    return alone.computeIfAbsent(
+        claim.id(),
+        any -> standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day()));
+  }
+
+  private List<Returned> cameFor(Claim claim) {
+    Map<String, List<Returned>> known = came;
+    if (known == null) {
+      known =
+          Books.on(day).returned().isEmpty()
+              ? Map.of()
+              : Allotting.of(there.values().stream().map(this::alone).toList(), day);
+      came = known;
+    }
+    return known.getOrDefault(claim.id(), List.of());
   }
 
   /** A claim has no day of its own before it is sent: it is there once one of its shortages is. */
@@ -184,14 +205,6 @@ public final class Standings {
         .filter(event -> event.of().size() == 1 && event.of().get(0).id().equals(shortage))
         .flatMap(event -> event.amount().stream())
         .reduce((earlier, later) -> later);
-  }
-
-  /** The spending that it names or asks. */
-  private static Set<String> spends(Claim claim, List<Line> lines) {
-    Set<String> ids = new HashSet<>();
-    claim.spends().forEach(ref -> ids.add(ref.id()));
-    lines.forEach(line -> line.asking().costs().forEach(cost -> ids.add(cost.spend().id())));
-    return ids;
   }
 
   private static Optional<LocalDate> promised(

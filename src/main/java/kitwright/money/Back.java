@@ -16,7 +16,10 @@ import kitwright.claim.Standing;
 import kitwright.claim.Standings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
+import kitwright.spending.Books;
 import kitwright.spending.Exchange;
+import kitwright.spending.Returned;
+import kitwright.spending.Share;
 import kitwright.spending.Valued;
 import kitwright.value.Money;
 
@@ -103,8 +106,10 @@ public record Back(
                 order -> out.computeIfAbsent(order.id(), any -> new ArrayList<>(1)).add(each));
       }
     }
+    Map<String, Money> whole = new HashMap<>();
+    Books.on(day).returned().forEach(each -> whole.put(each.refund().id(), each.came()));
     return Standings.on(day).all().stream()
-        .map(standing -> of(standing, exchange, day.day(), out, back))
+        .map(standing -> of(standing, exchange, day.day(), out, received(standing, back, whole)))
         .toList();
   }
 
@@ -113,8 +118,8 @@ public record Back(
       Exchange exchange,
       LocalDate asOf,
       Map<String, List<Valued>> out,
-      Map<String, List<Valued>> back) {
-    Money zero = Money.zero(exchange.home());
+      List<Money> back) {
+    Money received = back.stream().reduce(Money.zero(exchange.home()), Money::plus);
     List<Asking> all = standing.lines().stream().map(Line::asking).toList();
     List<Line> open = standing.lines().stream().filter(line -> !line.asking().isSettled()).toList();
     List<Cost> costs =
@@ -122,17 +127,26 @@ public record Back(
                 open.stream().flatMap(line -> line.asking().costs().stream()),
                 standing.costs().stream())
             .toList();
-    List<Valued> came =
-        standing.cameBack().refunds().stream()
-            .flatMap(each -> back.getOrDefault(each.refund().id(), List.of()).stream())
-            .toList();
     return new Back(
         standing.claim(),
         state(standing),
         goods(open, exchange, asOf),
         costsOf(costs, out),
-        sum(came, zero),
-        granted(standing, all, sum(came, zero), exchange, asOf));
+        received,
+        granted(standing, all, received, exchange, asOf));
+  }
+
+  /** Of each refund what came for the claim, in the build’s currency. */
+  private static List<Money> received(
+      Standing standing, Map<String, List<Valued>> back, Map<String, Money> whole) {
+    List<Money> all = new ArrayList<>();
+    for (Returned part : standing.cameBack().refunds()) {
+      String id = part.refund().id();
+      Money of = whole.getOrDefault(id, part.came());
+      back.getOrDefault(id, List.of())
+          .forEach(each -> all.add(Share.of(each.counted(), part.came(), of)));
+    }
+    return all;
   }
 
   /**
@@ -177,10 +191,6 @@ public record Back(
           .forEach(each -> all.merge(each.spend().id(), cost.of(each.counted()), Money::plus));
     }
     return all;
-  }
-
-  private static Money sum(List<Valued> valued, Money zero) {
-    return valued.stream().map(Valued::counted).reduce(zero, Money::plus);
   }
 
   private static State state(Standing standing) {

@@ -20,6 +20,12 @@ public record Returned(
     return came.compareAmount(refund.amount()) >= 0;
   }
 
+  /** So much of it, no more than came. */
+  public Returned part(Money of) {
+    Optional<Money> same = ofPurchase.map(sum -> Share.of(sum, of, came));
+    return new Returned(refund, purchase, of, same);
+  }
+
   /** Whether it says that it gives this back. */
   public boolean names(Spend bought) {
     return refund.refunds().filter(ref -> ref.id().equals(bought.id())).isPresent();

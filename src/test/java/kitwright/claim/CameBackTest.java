@@ -3,6 +3,7 @@ package kitwright.claim;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
@@ -210,5 +211,131 @@ class CameBackTest {
         "[100.00 USD]",
         "[40.00 EUR]",
         "[50.00 USD]");
+  }
+
+  private static final String TWO =
+      """
+      budget: [{line: a, title: A, amount: 900}]
+      rates: [{on: 2026-01-01, from: USD, to: EUR, rate: 0.90, source: bank}]
+      kit: [{id: bolt, what: bolt, qty: 10, price: 30 EUR}]
+      deliveries: [{id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 5}]}]
+      shortages: [{id: s, item: bolt, qty: 5, found: 2026-01-06, cause: not-packed}]
+      claims:
+        - {id: second, against: kit-maker, sent: 2026-02-10, remedy: refund, shortages: [{shortage: s, qty: 3}]}
+        - {id: first, against: kit-maker, sent: 2026-01-22, remedy: refund, shortages: [{shortage: s, qty: 2}]%s}
+      spending:
+        - {id: p, on: 2026-01-10, line: a, what: kit, amount: 300, state: paid}
+      """;
+
+  private static void areTold(String ended, String first, String second, String... refunds) {
+    String lines =
+        Arrays.stream(refunds)
+            .map(
+                each ->
+                    "  - {id: r%s, line: a, what: bolts, state: refunded, refunds: p, because: s}\n"
+                        .formatted(each))
+            .collect(Collectors.joining());
+    Facts day = Facts.of(Sample.ledger(TWO.formatted(ended) + lines), Sample.TODAY);
+    assertThat(Standings.on(day).of("first").orElseThrow())
+        .extracting(each -> each.paid() + " " + each.open())
+        .isEqualTo(first);
+    assertThat(Standings.on(day).of("second").orElseThrow())
+        .extracting(each -> each.paid() + " " + each.open())
+        .isEqualTo(second);
+  }
+
+  /** It was taken off both: of 3 bolts for 90 the second still asked 30. */
+  @Test
+  void whatCameForOneClaimIsNotTakenOffAnother() {
+    areTold("", "[60.00 EUR] []", "[] [90.00 EUR]", "1, on: 2026-02-02, amount: 60");
+    areTold(
+        ", settled: {on: 2026-02-01, how: refunded, amount: 40 EUR}",
+        "[40.00 EUR] []",
+        "[20.00 EUR] [70.00 EUR]",
+        "1, on: 2026-02-12, amount: 60");
+  }
+
+  /** 100 on one day, after both had gone out: 60 for two bolts, 40 of 90 for the others. */
+  @Test
+  void oneRefundForTwoClaimsIsPartedTheOldestFirst() {
+    areTold(
+        "",
+        "[60.00 EUR] []",
+        "[40.00 EUR] [50.00 EUR]",
+        "1, on: 2026-02-12, amount: 10",
+        "2, on: 2026-02-13, amount: 90");
+  }
+
+  /** 60 EUR were due and 50 USD are 45 EUR; 100 USD are 90 EUR, of which 15 EUR are 16.67 USD. */
+  @Test
+  void whatCameInOtherMoneyIsPartedByTheRateOfItsDay() {
+    areTold(
+        "",
+        "[66.67 USD] []",
+        "[83.33 USD] [15.00 EUR]",
+        "1, on: 2026-02-12, amount: 50 USD",
+        "2, on: 2026-02-13, amount: 100 USD");
+  }
+
+  /** Nothing more was to come for the first, and the second had not gone out. */
+  @Test
+  void whatIsBeyondAllThatHadGoneOutBelongsToTheLastOfThem() {
+    areTold("", "[70.00 EUR] []", "[] [90.00 EUR]", "1, on: 2026-02-02, amount: 70");
+    areTold("", "[] [60.00 EUR]", "[] [90.00 EUR]", "1, on: 2026-01-05, amount: 70");
+  }
+
+  @Test
+  void whatBelongsToOneClaimAloneFillsItBeforeWhatIsParted() {
+    String own =
+        TWO.replace(
+            "remedy: refund, shortages: [{shortage: s, qty: 2}]",
+            "remedy: refund, costs: [q], shortages: [{shortage: s, qty: 2}]");
+    Facts day =
+        Facts.of(
+            Sample.ledger(
+                own.formatted("")
+                    + """
+                      - {id: q, on: 2026-01-12, line: a, what: courier, amount: 20, state: paid}
+                      - {id: r, on: 2026-02-12, line: a, what: bolts, amount: 100, state: refunded, refunds: p, because: s}
+                      - {id: t, on: 2026-02-13, line: a, what: courier, amount: 20, state: refunded, refunds: q}
+                    """),
+            Sample.TODAY);
+    assertThat(Standings.on(day).of("first").orElseThrow().paid()).hasToString("[80.00 EUR]");
+    assertThat(Standings.on(day).of("second").orElseThrow().paid()).hasToString("[40.00 EUR]");
+  }
+
+  @Test
+  void moreThanWasGrantedOrAskedIsTold() {
+    assertThat(beyond("", "1, on: 2026-02-12, amount: 150")).isEmpty();
+    assertThat(beyond("", "1, on: 2026-02-12, amount: 151"))
+        .containsExactly(
+            "With the refund r1 91.00 EUR have come back for the claim second, which asks 90.00"
+                + " EUR.");
+    String settled = ", settled: {on: 2026-02-01, how: refunded, amount: 40 EUR}";
+    assertThat(beyond(settled, "1, on: 2026-02-02, amount: 40.01"))
+        .containsExactly(
+            "With the refund r1 40.01 EUR have come back for the claim first, which granted 40.00"
+                + " EUR.");
+    assertThat(beyond(settled, "1, on: 2026-02-02, amount: 46 USD"))
+        .as("41.40: the rates of two days")
+        .isEmpty();
+    assertThat(beyond(settled, "1, on: 2026-02-02, amount: 47 USD")).as("42.30").hasSize(1);
+    assertThat(beyond(", settled: {on: 2026-02-01, how: refunded}", "1, on: 2026-02-02, amount: 5"))
+        .as("nobody says how much")
+        .isEmpty();
+    assertThat(beyond(", settled: {on: 2026-02-01, how: refused}", "1, on: 2026-02-02, amount: 5"))
+        .containsExactly(
+            "With the refund r1 5.00 EUR have come back for the claim first, which granted"
+                + " nothing.");
+  }
+
+  private static List<String> beyond(String ended, String refund) {
+    String yaml =
+        TWO.formatted(ended)
+            + "  - {id: r%s, line: a, what: bolts, state: refunded, refunds: p, because: s}\n"
+                .formatted(refund);
+    return Sample.findings(new RefundBeyondGranted(), yaml).stream()
+        .map(each -> each.what().replace('\u00a0', ' '))
+        .toList();
   }
 }

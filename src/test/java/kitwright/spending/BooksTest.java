@@ -122,6 +122,36 @@ class BooksTest {
     assertThat(Books.on(sameDay).refused()).isEmpty();
   }
 
+  /** Of an order paid on two lines, by days and not as the files are read: 40 of the first, 10. */
+  @Test
+  void whatComesBackOfAnOrderIsTakenFromItsFirstPaymentFirst() {
+    String[] spends = {
+      "id: o, on: 2026-01-10, state: ordered, amount: 100, line: c",
+      "id: q, on: 2026-01-20, state: paid, amount: 60, pays: o, line: b",
+      "id: p, on: 2026-01-11, state: paid, amount: 40, pays: o, line: a",
+      "id: r, on: 2026-02-01, state: refunded, amount: 50, refunds: o, line: c"
+    };
+    String lines =
+        Arrays.stream(spends)
+            .map(each -> "  - {" + each + ", what: mast}\n")
+            .collect(Collectors.joining());
+    Books books =
+        Books.on(
+            Facts.of(
+                Sample.ledger(
+                    """
+                    budget:
+                      - {line: a, title: A, amount: 900}
+                      - {line: b, title: B, amount: 900}
+                      - {line: c, title: C, amount: 900}
+                    spending:
+                    """
+                        + lines),
+                Sample.TODAY));
+    assertThat(books.tally("a").refunded()).hasToString("40.00 EUR");
+    assertThat(books.tally("b").refunded()).hasToString("10.00 EUR");
+  }
+
   /** It named a refund, and was taken from what the line had paid for something else. */
   @Test
   void aRefundGivesBackNoRefund() {
