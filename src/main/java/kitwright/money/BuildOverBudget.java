@@ -21,7 +21,7 @@ public final class BuildOverBudget implements Rule {
     List<String> unread = unread(day.ledger());
     out.add(
         unread.isEmpty()
-            ? over(day.ledger(), Account.on(day))
+            ? over(day.ledger(), Account.on(day), Lacks.on(day))
             : unknown(day.ledger(), Account.on(day).whole(), unread));
   }
 
@@ -46,7 +46,7 @@ public final class BuildOverBudget implements Rule {
         List.of(ledger.build().named()));
   }
 
-  private Finding over(Ledger ledger, Account account) {
+  private Finding over(Ledger ledger, Account account, List<String> lacks) {
     LineState whole = account.whole();
     Money over = whole.committed().minus(whole.budget());
     Money kept = account.contingency().orElse(Money.zero(over.currency()));
@@ -55,16 +55,18 @@ public final class BuildOverBudget implements Rule {
         name(),
         within ? Severity.WARN : Severity.STOP,
         ledger.build().at().of(within ? "contingency" : "currency"),
-        "Spent and ordered are "
+        (lacks.isEmpty() ? "Spent" : Lacks.asFar(lacks) + "spent")
+            + " and ordered are "
             + whole.committed().told()
             + " in all, "
             + over.told()
             + " over the budget of "
             + whole.budget().told()
             + ".",
-        within
-            ? "It eats " + over.told() + " of the contingency of " + kept.told() + "."
-            : "The contingency of " + kept.told() + " does not cover it.",
+        (within
+                ? "It eats " + over.told() + " of the contingency of " + kept.told() + "."
+                : "The contingency of " + kept.told() + " does not cover it.")
+            + Lacks.why(lacks),
         "Stop what can be stopped, claim what is owed, and find the money before the next order;"
             + " what was found goes into the budget.",
         List.of(ledger.build().named()));

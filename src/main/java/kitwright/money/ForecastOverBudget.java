@@ -18,22 +18,23 @@ public final class ForecastOverBudget implements Rule {
       Account.on(day)
           .line(line.line())
           .filter(state -> !state.isOver() && state.over().signum() > 0)
-          .ifPresent(state -> out.add(line(line, state)));
+          .ifPresent(state -> out.add(line(line, state, Lacks.ofLine(line.line(), day))));
     }
     boolean isKnown =
         !day.ledger().budget().isEmpty() && BuildOverBudget.unread(day.ledger()).isEmpty();
     if (isKnown && Account.on(day).whole().over().signum() > 0) {
-      whole(day.ledger(), Account.on(day), out);
+      whole(day, out);
     }
   }
 
-  private Finding line(BudgetLine line, LineState state) {
+  private Finding line(BudgetLine line, LineState state, List<String> lacks) {
     boolean guessed = state.remaining().basis() == Remaining.Basis.EARNED;
     return new Finding(
         name(),
         guessed ? Severity.NOTE : Severity.WARN,
         line.at().of("amount"),
-        "“"
+        Lacks.asFar(lacks)
+            + "“"
             + line.title()
             + "” is forecast to end at "
             + state.forecast().told()
@@ -46,7 +47,8 @@ public final class ForecastOverBudget implements Rule {
             + state.committed().told()
             + "; "
             + state.toCome().told()
-            + " are to come.",
+            + " are to come."
+            + Lacks.why(lacks),
         guessed
             ? "What is to come is guessed from the work left; if its material is bought already,"
                 + " say so with “remaining: …”."
@@ -54,7 +56,10 @@ public final class ForecastOverBudget implements Rule {
         List.of(line.named()));
   }
 
-  private void whole(Ledger ledger, Account account, Findings out) {
+  private void whole(Facts day, Findings out) {
+    Ledger ledger = day.ledger();
+    Account account = Account.on(day);
+    List<String> lacks = Lacks.on(day);
     LineState whole = account.whole();
     Money kept = account.contingency().orElse(Money.zero(whole.budget().currency()));
     Money means = whole.budget().plus(kept);
@@ -67,20 +72,22 @@ public final class ForecastOverBudget implements Rule {
             name(),
             beyond ? Severity.WARN : Severity.NOTE,
             ledger.build().at().of("currency"),
-            "The build is forecast to end at "
+            (lacks.isEmpty() ? "The build" : Lacks.asFar(lacks) + "the build")
+                + " is forecast to end at "
                 + whole.forecast().told()
                 + ", "
                 + whole.over().told()
                 + " over the budget of "
                 + whole.budget().told()
                 + ".",
-            beyond
-                ? "That is "
-                    + whole.forecast().minus(means).told()
-                    + " more than the budget and the contingency of "
-                    + kept.told()
-                    + " together."
-                : "The contingency of " + kept.told() + " would pay for it.",
+            (beyond
+                    ? "That is "
+                        + whole.forecast().minus(means).told()
+                        + " more than the budget and the contingency of "
+                        + kept.told()
+                        + " together."
+                    : "The contingency of " + kept.told() + " would pay for it.")
+                + Lacks.why(lacks),
             "See with “kitwright budget” which lines bring it about, and decide before ordering.",
             List.of(ledger.build().named())));
   }

@@ -75,6 +75,16 @@ public final class Lacks {
     return unread(day, each -> each.mayBe(Kind.SPENDING)).toList();
   }
 
+  /** {@code As far as it can be told, } before a sum that lacks something. */
+  static String asFar(List<String> lacks) {
+    return lacks.isEmpty() ? "" : "As far as it can be told, ";
+  }
+
+  /** The sentence after it, which says why. */
+  static String why(List<String> lacks) {
+    return lacks.isEmpty() ? "" : " It cannot be told whole: " + String.join("; ", lacks) + ".";
+  }
+
   private static Stream<String> unread(Facts day, Predicate<Unread> which) {
     return day.ledger().unread().stream()
         .filter(which)

@@ -15,14 +15,15 @@ public final class LineOverBudget implements Rule {
       Account.on(day)
           .line(line.line())
           .filter(LineState::isOver)
-          .ifPresent(state -> out.add(over(line, state)));
+          .ifPresent(state -> out.add(over(line, state, Lacks.ofLine(line.line(), day))));
     }
   }
 
-  private Finding over(BudgetLine line, LineState state) {
+  private Finding over(BudgetLine line, LineState state, List<String> lacks) {
     return warn(
         line.at().of("amount"),
-        "“"
+        Lacks.asFar(lacks)
+            + "“"
             + line.title()
             + "” stands at "
             + state.committed().told()
@@ -33,7 +34,8 @@ public final class LineOverBudget implements Rule {
             + ".",
         "It is forecast to end at "
             + state.forecast().told()
-            + "; the difference comes out of other lines or the contingency.",
+            + "; the difference comes out of other lines or the contingency."
+            + Lacks.why(lacks),
         "Look up why with “kitwright budget --line "
             + line.line()
             + "”, claim what the supplier owes, and set the line’s “amount” anew only together"

@@ -13,18 +13,19 @@ import kitwright.value.Days;
 public final class RefundBeyondPayment implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
+    List<String> lacks = Lacks.ofSpending(day);
     Account.on(day).refused().stream()
         .filter(each -> each.purchase().isPresent() && !each.isOfUnpaid())
-        .forEach(each -> out.add(beyond(each, each.purchase().get())));
+        .forEach(each -> out.add(beyond(each, each.purchase().get(), lacks)));
     Account.on(day).refused().stream()
         .filter(each -> each.purchase().isEmpty())
-        .forEach(each -> out.add(beyondLine(each)));
+        .forEach(each -> out.add(beyondLine(each, lacks)));
   }
 
-  private Finding beyond(Refused each, Spend purchase) {
+  private Finding beyond(Refused each, Spend purchase, List<String> lacks) {
     return stop(
         each.refund().at().of("amount"),
-        "The refund "
+        (lacks.isEmpty() ? "The refund " : Lacks.asFar(lacks) + "the refund ")
             + each.refund().id()
             + " gives back "
             + each.asked().told()
@@ -35,7 +36,7 @@ public final class RefundBeyondPayment implements Rule {
                     + each.left().told()
                     + " were paid and not yet refunded."
                 : ", but all that was paid for " + purchase.named() + " had come back already."),
-        follows(each),
+        follows(each) + Lacks.why(lacks),
         "Correct the amount, or name in “refunds” the payment that it really gives back.",
         List.of(each.refund().named(), purchase.named()));
   }
@@ -47,10 +48,10 @@ public final class RefundBeyondPayment implements Rule {
         + "; a refund never makes money.";
   }
 
-  private Finding beyondLine(Refused each) {
+  private Finding beyondLine(Refused each, List<String> lacks) {
     return stop(
         each.refund().at().of("amount"),
-        "The refund "
+        (lacks.isEmpty() ? "The refund " : Lacks.asFar(lacks) + "the refund ")
             + each.refund().id()
             + " gives back "
             + each.asked().told()
@@ -61,7 +62,7 @@ public final class RefundBeyondPayment implements Rule {
             + " by "
             + Days.named(each.refund().on())
             + " and not yet refunded.",
-        follows(each),
+        follows(each) + Lacks.why(lacks),
         "Name in “refunds” the payment that it gives back, or correct its day or its amount.",
         List.of(each.refund().named()));
   }

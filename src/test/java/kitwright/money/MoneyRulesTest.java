@@ -6,6 +6,7 @@ import java.util.List;
 import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -270,5 +271,58 @@ class MoneyRulesTest {
         .asString()
         .contains("but only 5.00 EUR were paid on the line a by 2 February 2026 and not yet")
         .contains("correct its day");
+  }
+
+  /** 300 paid of 200; whether the spend that cannot be read was paid or came back nobody knows. */
+  private static final String UNREAD =
+      """
+      budget: [{line: a, title: A, amount: 200}, {line: b, title: B, amount: %s, remaining: 250}]
+      spending:
+        - {id: p, on: 2026-01-10, line: a, what: mast, amount: 300, state: paid}
+        - {id: r, on: 2026-01-11, line: b, what: mast, amount: 30, state: refunded}
+        - {id: q, on: 2026-01-12, line: %s, what: mast, amount: much, state: paid}
+      """;
+
+  private static List<String> unread(Rule rule, String budget, String line) {
+    Ledger ledger = Sample.read(UNREAD.formatted(budget, line), new Findings()).orElseThrow();
+    return Sample.findings(rule, ledger, Sample.TODAY).stream()
+        .map(each -> (each.what() + each.follows()).replace('\u00a0', ' '))
+        .toList();
+  }
+
+  @Test
+  void aSumThatLacksASpendThatNobodyCanReadIsToldAsFarAsItCanBe() {
+    String why = "It cannot be told whole: spend q cannot be read.";
+    assertThat(unread(new LineOverBudget(), "200", "a"))
+        .singleElement()
+        .asString()
+        .startsWith("As far as it can be told, “A” stands at 300.00 EUR spent")
+        .endsWith(why);
+    assertThat(unread(new LineOverBudget(), "200", "b"))
+        .as("it stands on another line")
+        .singleElement()
+        .asString()
+        .startsWith("“A” stands at 300.00 EUR spent")
+        .doesNotContain("cannot be");
+    assertThat(unread(new BuildOverBudget(), "20", "b"))
+        .singleElement()
+        .asString()
+        .startsWith("As far as it can be told, spent and ordered are 300.00 EUR in all")
+        .endsWith(why);
+    assertThat(unread(new ForecastOverBudget(), "200", "b"))
+        .satisfiesExactlyInAnyOrder(
+            line ->
+                assertThat(line)
+                    .startsWith("As far as it can be told, “B” is forecast to end at 250.00 EUR")
+                    .endsWith(why),
+            whole ->
+                assertThat(whole)
+                    .startsWith("As far as it can be told, the build is forecast")
+                    .endsWith(why));
+    assertThat(unread(new RefundBeyondPayment(), "200", "b"))
+        .singleElement()
+        .asString()
+        .startsWith("As far as it can be told, the refund r gives back 30.00 EUR, but nothing was")
+        .endsWith(why);
   }
 }
