@@ -11,10 +11,10 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Spend;
+import kitwright.spending.Books;
 import kitwright.spending.Exchange;
 import kitwright.spending.Returned;
 import kitwright.value.Money;
-import kitwright.value.Ref;
 
 /**
  * What refunds brought for a claim, as far as it counts as come back.
@@ -75,8 +75,7 @@ public record CameBack(List<Returned> refunds, List<Money> takenOff, List<Money>
     for (String cost : costs) {
       day.ledger()
           .<Spend>find(Kind.SPENDING, cost)
-          .flatMap(Spend::pays)
-          .map(Ref::id)
+          .map(spend -> Books.on(day).purchaseOf(spend).id())
           .ifPresent(orders::add);
     }
     return orders;

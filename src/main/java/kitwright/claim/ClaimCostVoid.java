@@ -42,8 +42,8 @@ public final class ClaimCostVoid implements RecordRule<Claim> {
         claim,
         ref.at(),
         "The " + claim.named() + " names the spend " + ref.id() + ", " + why + ".",
-        "Take it out of “costs”; of an order that was given up name what was paid for it and"
-            + " kept.");
+        "Take it out of “costs”; what was paid for an order record with “state: paid” and “pays:"
+            + " ORDER”, and of one that was given up name what was paid and kept.");
   }
 
   private Finding otherwise(Claim claim, Ref ref) {

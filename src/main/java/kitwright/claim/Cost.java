@@ -18,13 +18,16 @@ import kitwright.value.Ref;
  *
  * @param replaced how much of it stands for what was missing, where more was bought: no more than
  *     its share of the price is asked
- * @param borne what the seller had not given back when the claim went out: no more is asked
+ * @param paid what it has cost so far: of an order what was paid, nobody asks back what he has not
+ *     spent
+ * @param borne of that, what the seller had not given back when the claim went out: no more is
+ *     asked
  */
-public record Cost(Spend spend, Optional<Quantity> replaced, Money borne) {
+public record Cost(Spend spend, Optional<Quantity> replaced, Money paid, Money borne) {
 
   /** Of a purchase all that was not given back when a claim went out. */
   static Cost of(Spend spend, Optional<Quantity> replaced, Claim claim, Facts day) {
-    return new Cost(spend, replaced, borne(spend, claim, day));
+    return new Cost(spend, replaced, Books.on(day).paid(spend), borne(spend, claim, day));
   }
 
   /**
@@ -60,6 +63,9 @@ public record Cost(Spend spend, Optional<Quantity> replaced, Money borne) {
     if (spend.withdrawn().isPresent()) {
       return Optional.of("which was given up");
     }
+    if (Books.on(day).paid(spend).signum() <= 0) {
+      return Optional.of("which is ordered, and nothing of it is paid yet");
+    }
     if (borne(spend, claim, day).signum() <= 0) {
       return Optional.of("which was given back in full before the claim went out");
     }
@@ -73,19 +79,20 @@ public record Cost(Spend spend, Optional<Quantity> replaced, Money borne) {
 
   /** What the seller had not given back by then; what comes after a claim went out, it brought. */
   private static Money borne(Spend spend, Claim claim, Facts day) {
-    return spend.amount().minus(Books.on(day).givenBack(spend, claim.sent()));
+    Books books = Books.on(day);
+    return books.paid(spend).minus(books.givenBack(spend, claim.sent()));
   }
 
   /** What is asked of an amount that was spent on it. */
   public Money of(Money amount) {
-    return Share.of(amount, asked(), spend.amount());
+    return Share.of(amount, asked(), paid);
   }
 
   /** What is asked, in the currency of the purchase. */
   public Money asked() {
     return replaced
-        .map(part -> Share.of(spend.amount(), part.in(bought().unit()).amount(), bought().amount()))
-        .orElse(spend.amount())
+        .map(part -> Share.of(paid, part.in(bought().unit()).amount(), bought().amount()))
+        .orElse(paid)
         .min(borne);
   }
 

@@ -16,6 +16,7 @@ import kitwright.claim.Standing;
 import kitwright.claim.Standings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Spend;
 import kitwright.spending.Books;
 import kitwright.spending.Exchange;
 import kitwright.spending.Returned;
@@ -28,8 +29,7 @@ import kitwright.value.Money;
  *
  * @param goodsOf value of the missing goods at the kit's price, by shortage, where money is asked
  *     for them and nothing has ended it
- * @param costsOf so much of each spend as the claim asks back, as far as it is paid or ordered, by
- *     id
+ * @param costsOf so much of each spend as the claim asks back, as far as it is paid, by id
  * @param received come back already, as refunds for its shortages or costs
  * @param granted what the settlement says; empty while there is none, or it names no amount
  */
@@ -187,7 +187,8 @@ public record Back(
   private static Map<String, Money> costsOf(List<Cost> costs, Map<String, List<Valued>> out) {
     Map<String, Money> all = new LinkedHashMap<>();
     for (Cost cost : costs) {
-      out.getOrDefault(cost.spend().id(), List.of())
+      out.getOrDefault(cost.spend().id(), List.of()).stream()
+          .filter(each -> !Books.is(each.spend(), Spend.State.ORDERED)) // nobody has paid it yet
           .forEach(each -> all.merge(each.spend().id(), cost.of(each.counted()), Money::plus));
     }
     return all;

@@ -100,7 +100,10 @@ final class Arrivals {
     return of(shortage, LocalDate.MIN);
   }
 
-  /** What deliveries on their way bring for shortages, the first to come first. */
+  /**
+   * What deliveries on their way bring for shortages, the first to come first; what was said for a
+   * day that has passed, or for none, after all others.
+   */
   List<ToCome> toCome(Position position, LocalDate today) {
     List<ToCome> all = new ArrayList<>();
     Quantity none = Quantity.none(position.promised().unit());
@@ -108,7 +111,7 @@ final class Arrivals {
     Quantity dealt = parts.stream().map(Part::qty).reduce(none, Quantity::plus);
     for (Awaited awaited :
         position.awaited().stream()
-            .sorted(Comparator.comparing(each -> day(each, today)))
+            .sorted(Comparator.comparing(each -> each.on(today).orElse(LocalDate.MAX)))
             .toList()) {
       there = there.plus(awaited.qty());
       Quantity part = excess(position, LocalDate.MAX, there).less(dealt).min(awaited.qty());
@@ -123,14 +126,5 @@ final class Arrivals {
   /** What nobody has counted is taken to be there, but for what is recorded as short. */
   private Quantity unlacking(Position position) {
     return shortages.stream().map(Shortage::qty).reduce(position.promised(), Quantity::less);
-  }
-
-  /** The day that is said; what was said for a day that has passed comes after all others. */
-  private static LocalDate day(Awaited awaited, LocalDate today) {
-    return awaited
-        .delivery()
-        .expected()
-        .filter(said -> !said.isBefore(today))
-        .orElse(LocalDate.MAX);
   }
 }

@@ -1,7 +1,10 @@
 package kitwright.shortage;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import kitwright.kit.Awaited;
 import kitwright.kit.Position;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Spend;
@@ -71,17 +74,31 @@ public record Balance(
     return spare.stream().map(Cover::qty).reduce(dealt, Quantity::plus);
   }
 
-  /** On its way by delivery notes, orders, standing promises and decisions, each once. */
-  public Quantity coming() {
-    Quantity others =
+  /**
+   * On its way by delivery notes, orders, standing promises and decisions for a day that still
+   * stands, each once.
+   */
+  public Quantity coming(LocalDate today) {
+    return onWay(each -> each.on(today).isPresent(), each -> each.on().isPresent());
+  }
+
+  /** Sent or ordered, and nobody knows when it comes: the day has passed, or none was said. */
+  public Quantity ofNoDay(LocalDate today) {
+    return onWay(
+        each -> each.on(today).isEmpty(), each -> each.on().isEmpty() && each.isUnderWay());
+  }
+
+  private Quantity onWay(Predicate<Awaited> sent, Predicate<Coming> others) {
+    Quantity sum =
         sum(
             standing ->
                 standing.coming().stream()
-                    .filter(part -> part.how() != Coming.How.SENT && part.isUnderWay())
+                    .filter(part -> part.how() != Coming.How.SENT)
+                    .filter(others)
                     .map(Coming::qty)
                     .reduce(Quantity.none(standing.shortage().qty().unit()), Quantity::plus));
-    Quantity spareOnes = spareToCome.stream().map(Coming::qty).reduce(others, Quantity::plus);
-    return position.onItsWay().plus(spareOnes);
+    sum = spareToCome.stream().filter(others).map(Coming::qty).reduce(sum, Quantity::plus);
+    return position.awaited().stream().filter(sent).map(Awaited::qty).reduce(sum, Quantity::plus);
   }
 
   /** Missing, and covered by nothing. */

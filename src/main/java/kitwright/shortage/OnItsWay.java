@@ -58,7 +58,7 @@ final class OnItsWay {
         }
       }
     }
-    awaited(delivery, item, rest, current(delivery.expected()), late.of(delivery.id()));
+    awaited(delivery, item, rest, awaited.on(today), late.of(delivery.id()));
   }
 
   private void awaited(
@@ -66,11 +66,6 @@ final class OnItsWay {
     said.ifPresentOrElse(
         day -> comes(delivery.named(), item, qty, coming(day, days)),
         () -> dayless(things.of(item, qty), delivery.named(), delivery.expected()));
-  }
-
-  /** A day that has passed without anything coming is no day any more. */
-  private Optional<LocalDate> current(Optional<LocalDate> said) {
-    return said.filter(day -> !day.isBefore(today));
   }
 
   private void dayless(Optional<Things.Amount> amount, String by, Optional<LocalDate> said) {
@@ -145,7 +140,8 @@ final class OnItsWay {
     Optional<Things.Amount> amount = things.of(order, part.qty());
     String by = part.spend().named();
     int days = Math.max(late.of(order.id()), late.of(part.spend().id()));
-    current(part.expected())
+    part.expected()
+        .filter(day -> !day.isBefore(today)) // one that has passed is no day any more
         .ifPresentOrElse(
             day -> comes(by, amount, coming(day, days)),
             () -> dayless(amount, by, part.expected()));

@@ -113,6 +113,11 @@ public final class Books {
     return List.copyOf(returned);
   }
 
+  /** The order that a payment pays; of another payment, or an order, itself. */
+  public Spend purchaseOf(Spend bought) {
+    return purchases.purchaseOf(bought);
+  }
+
   /** What was paid of it up to the day, in its currency; without what a rate is missing for. */
   public Money paid(Spend purchase) {
     return purchases.paid(purchase);

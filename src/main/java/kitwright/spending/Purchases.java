@@ -52,7 +52,8 @@ final class Purchases {
     return refund.refunds().flatMap(ledger::spend).map(this::purchaseOf);
   }
 
-  private Spend purchaseOf(Spend bought) {
+  /** The order that a payment pays; of another payment, or an order, itself. */
+  Spend purchaseOf(Spend bought) {
     return bought
         .pays()
         .flatMap(ledger::spend)

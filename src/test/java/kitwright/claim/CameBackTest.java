@@ -65,10 +65,14 @@ class CameBackTest {
 
   @Test
   void theRefundOfAnUnpaidOrderIsNoMoney() {
+    isTold(claim("o", ORDER, refund("o", "2026-01-31", "100")), "[]", "[]", "[]");
+    isTold(claim("o", ORDER, refund("o", "2026-02-10", "100")), "[]", "[]", "[]");
+    String part = "id: p, on: 2026-01-11, state: paid, amount: 60, pays: o";
     isTold(
-        claim("o", ORDER, refund("o", "2026-01-31", "100")), "[100.00 EUR]", "[]", "[100.00 EUR]");
-    isTold(
-        claim("o", ORDER, refund("o", "2026-02-10", "100")), "[100.00 EUR]", "[]", "[100.00 EUR]");
+        claim("o", ORDER, part, refund("o", "2026-02-10", "100")),
+        "[60.00 EUR]",
+        "[60.00 EUR]",
+        "[]");
   }
 
   @Test
@@ -116,6 +120,17 @@ class CameBackTest {
         "[15.00 EUR]",
         "[]",
         "[15.00 EUR]");
+  }
+
+  /** What names a payment as if it were its order belongs to no purchase but itself. */
+  @Test
+  void aPaymentThatPaysAPaymentIsAPurchaseOfItsOwn() {
+    String other = "id: o, on: 2026-01-10, state: paid, amount: 80";
+    isTold(
+        claim("p", other, PAYMENT + ", pays: o", refund("o", "2026-02-10", "30")),
+        "[100.00 EUR]",
+        "[]",
+        "[100.00 EUR]");
   }
 
   /** 45 EUR / 0.90 = 50 USD. */

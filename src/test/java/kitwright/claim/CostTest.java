@@ -86,10 +86,40 @@ class CostTest {
 
   @Test
   void anOrderAndItsPaymentAreOneCost() {
-    assertThat(asked("[b]", "[o]")).isEqualTo("[80.00 EUR]");
-    assertThat(asked("[b]", "[o, part]")).isEqualTo("[80.00 EUR]");
+    assertThat(asked("[b]", "[o]")).as("30 of 80 are paid").isEqualTo("[30.00 EUR]");
+    assertThat(asked("[b]", "[o, part]")).isEqualTo("[30.00 EUR]");
     assertThat(asked("[b]", "[part]")).isEqualTo("[30.00 EUR]");
-    assertThat(asked("[b]", "[o, o]")).isEqualTo("[80.00 EUR]");
+    assertThat(asked("[b]", "[o, o]")).isEqualTo("[30.00 EUR]");
+  }
+
+  /** 15 of 20 bolts for 90 that were ordered, of which 100 were paid, are 75 of what was paid. */
+  @Test
+  void ofAnOrderItIsAskedWhatWasPaid() {
+    String spends =
+        """
+        budget: [{line: a, title: A, amount: 900}]
+        kit: [{id: bolt, what: bolt, qty: 20, price: 30 EUR}]
+        deliveries:
+          - {id: d, received: 2026-01-05, from: kit-maker, counted: [{item: bolt, qty: 5}]}
+        shortages: [{id: b, item: bolt, qty: 15, found: 2026-01-06, cause: not-packed}]
+        claims: [{id: c, against: kit-maker, shortages: [b], sent: 2026-01-25, remedy: refund, costs: [o]}]
+        spending:
+          - {id: o, on: 2026-01-22, line: a, what: bolts, state: ordered, amount: 90, replaces: b, qty: 20}
+        """;
+    String paid = "  - {id: p, on: %s, line: a, what: bolts, state: paid, amount: %s, pays: o}\n";
+    LocalDate today = LocalDate.of(2026, 3, 2);
+    Facts none = Facts.of(Sample.ledger(spends), today);
+    assertThat(Standings.on(none).of("c").orElseThrow().asked())
+        .as("the goods: what is ordered has cost nothing yet")
+        .hasToString("[450.00 EUR]");
+    assertThat(Sample.findings(new ClaimCostVoid(), none.ledger(), today))
+        .extracting(Finding::what)
+        .containsExactly(
+            "The claim c names the spend o, which is ordered, and nothing of it is paid yet.");
+    Facts dearer = Facts.of(Sample.ledger(spends + paid.formatted("2026-02-01", "100")), today);
+    assertThat(Standings.on(dearer).of("c").orElseThrow().asked()).hasToString("[75.00 EUR]");
+    assertThat(Account.on(dearer).claims().get(0).costs()).hasToString("75.00 EUR");
+    assertThat(Sample.findings(new ClaimCostVoid(), dearer.ledger(), today)).isEmpty();
   }
 
   @Test

@@ -58,10 +58,8 @@ class LapsedTest {
     assertThat(next.unsupplied()).hasToString("6 each");
     assertThat(next.promisedFor()).isEmpty();
     assertThat(toOrder(promise, "2026-03-03")).isEqualTo("[6]");
-    assertThat(Standings.on(day(promise, "2026-03-02")).balances().get(0).coming())
-        .hasToString("6 each");
-    assertThat(Standings.on(day(promise, "2026-03-03")).balances().get(0).coming())
-        .hasToString("0 each");
+    assertThat(onItsWay(promise, "2026-03-02")).isEqualTo("6 each, of no day 0 each");
+    assertThat(onItsWay(promise, "2026-03-03")).isEqualTo("0 each, of no day 0 each");
     assertThat(told(promise, "2026-03-02")).isEmpty();
     assertThat(told(promise, "2026-03-03"))
         .containsExactly(
@@ -217,8 +215,27 @@ class LapsedTest {
               assertThat(each.lapsed()).isEmpty();
               assertThat(each.isUnderWay()).isTrue();
             });
-    assertThat(Standings.on(day(order, "2026-03-02")).balances().get(0).coming())
-        .hasToString("6 each");
+    assertThat(onItsWay(order, "2026-03-02")).isEqualTo("0 each, of no day 6 each");
+  }
+
+  private static String onItsWay(String yaml, String on) {
+    LocalDate today = LocalDate.parse(on);
+    Balance kit = Standings.on(day(yaml, on)).balances().get(0);
+    return kit.coming(today) + ", of no day " + kit.ofNoDay(today);
+  }
+
+  /** As work reckons: what was to come yesterday is not surely coming, nor what has no day. */
+  @Test
+  void theKitCountsAsComingWhatHasADayThatStillStands() {
+    String crate =
+        "  - {id: late, %sfrom: kit-maker, packed: [{item: cleat, qty: 4}]}\n"
+            + "spending: [{id: s, on: 2026-02-01, line: l, what: two cleats, amount: 60, state:"
+            + " ordered, replaces: short, qty: 2, expected: 2026-03-05}]\n";
+    String said = crate.formatted("expected: 2026-03-02, ");
+    assertThat(onItsWay(said, "2026-03-02")).isEqualTo("6 each, of no day 0 each");
+    assertThat(onItsWay(said, "2026-03-03")).isEqualTo("2 each, of no day 4 each");
+    assertThat(onItsWay(crate.formatted(""), "2026-03-03")).isEqualTo("2 each, of no day 4 each");
+    assertThat(onItsWay(said, "2026-03-06")).isEqualTo("0 each, of no day 6 each");
   }
 
   @Test

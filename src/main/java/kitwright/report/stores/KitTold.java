@@ -1,5 +1,6 @@
 package kitwright.report.stores;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.document.Block;
@@ -30,11 +31,21 @@ public final class KitTold {
             .sentence("build", now.ledger().build().name())
             .value("today", Cells.spoken(now.day()))
             .table("items", items(items, now))
+            .sentence("unsure", unsure(items, now))
             .table("stories", happened(told, now), stories(told, now));
     return new Sheet("kit.md", "kit", slots);
   }
 
+  private static String unsure(List<Balance> items, Facts now) {
+    return items.stream().allMatch(each -> each.ofNoDay(now.day()).isNone())
+        ? ""
+        : "No day: it was sent or ordered, and the day that was said has passed, or none was said;"
+            + " nothing counts on it.";
+  }
+
   private static Table items(List<Balance> items, Facts now) {
+    LocalDate today = now.day();
+    boolean noDay = items.stream().anyMatch(each -> !each.ofNoDay(today).isNone());
     boolean undersize = items.stream().anyMatch(each -> !each.position().undersize().isNone());
     return new Table(
         "The kit",
@@ -47,11 +58,12 @@ public final class KitTold {
             undersize ? Column.right("Undersize") : Column.data("undersize"),
             Column.right("Open"),
             Column.right("Coming"),
+            noDay ? Column.right("No day") : Column.data("no-day"),
             Column.right("Here")),
-        items.stream().map(each -> row(each, LookAhead.on(now))).toList());
+        items.stream().map(each -> row(each, now)).toList());
   }
 
-  private static Row row(Balance each, LookAhead ahead) {
+  private static Row row(Balance each, Facts now) {
     Position position = each.position();
     return Row.row(
         Cell.id(position.item().id()),
@@ -61,8 +73,9 @@ public final class KitTold {
         amount(position.wrong()),
         amount(position.undersize()),
         amount(each.open()),
-        amount(each.coming()),
-        here(position, ahead));
+        amount(each.coming(now.day())),
+        amount(each.ofNoDay(now.day())),
+        here(position, LookAhead.on(now)));
   }
 
   /** What nobody has counted may be here or not. */
