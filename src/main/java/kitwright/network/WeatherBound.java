@@ -23,7 +23,8 @@ import kitwright.weather.Window;
  * fits, or the one that lacks least. Rain and night frost do not reach indoor work, whose warmth is
  * the heater's business.
  *
- * @param from the first day on which the work could begin otherwise
+ * @param from the first day on which the work could begin otherwise, after the weather of what
+ *     comes before it
  * @param window beginning on a working day
  * @param until the last day of work if it begins then
  * @param later the other days of the forecast on which it could begin
@@ -45,23 +46,21 @@ public record WeatherBound(
         .filter(planned -> !plan.workableOn(planned.id()).isAfter(last))
         .flatMap(planned -> plan.task(planned.id()).stream())
         .flatMap(task -> of(task, now).stream())
+        .filter(bound -> !bound.from().isAfter(last))
         .toList();
   }
 
   /** An open task and its window; empty where it asks nothing of the weather. */
   public static Optional<WeatherBound> of(Task task, Facts now) {
     Plan plan = Plan.on(now);
-    Planned planned = plan.schedule().of(task.id());
-    LocalDateTime from = planned.goesOn();
-    LocalDateTime morning = plan.calendar().openingOf(plan.workableOn(task.id()));
     return need(task)
         .map(
             need ->
                 found(
                     task,
                     need,
-                    from.isBefore(morning) ? morning : from,
-                    planned.activity(),
+                    Weathered.on(now).opening(task.id(), now),
+                    plan.schedule().of(task.id()).activity(),
                     plan.calendarOf(task.id()),
                     Outlook.on(now)));
   }

@@ -25,12 +25,18 @@ import kitwright.weather.Window;
  * that the builder has stated leaves days unfit.
  *
  * @param schedule with those holds
+ * @param butForOwn when work that asks something of the weather could go on but for its own: after
+ *     all that it waits for, with the weather of that
  * @param byForecast tasks whose dates lean on the forecast, by id
  * @param byClimate tasks whose dates lean on the climate, by id
  * @param leftOut tasks whose weather is not reckoned, since nobody has stated a climate for then
  */
 public record Weathered(
-    Schedule schedule, List<String> byForecast, List<String> byClimate, List<String> leftOut) {
+    Schedule schedule,
+    Map<String, LocalDateTime> butForOwn,
+    List<String> byForecast,
+    List<String> byClimate,
+    List<String> leftOut) {
   private static final Facts.Fact<Weathered> FACT = day -> of(Plan.on(day).schedule(), day);
 
   /** Work that would take longer by its climate than this is left out. */
@@ -39,6 +45,26 @@ public record Weathered(
   /** The dates by work alone with the weather laid over them. */
   public static Weathered on(Facts day) {
     return FACT.on(day);
+  }
+
+  /**
+   * The first day on which a task can be worked at, with its weather and that of what is before.
+   */
+  public LocalDate workableOn(String id, Facts now) {
+    return workable(schedule.of(id).goesOn().toLocalDate(), id, Plan.on(now));
+  }
+
+  /** When it could go on but for its own weather: no earlier than work goes on and people come. */
+  LocalDateTime opening(String id, Facts now) {
+    Plan plan = Plan.on(now);
+    LocalDateTime from = butForOwn.getOrDefault(id, schedule.of(id).goesOn());
+    LocalDateTime morning = plan.calendar().openingOf(workable(from.toLocalDate(), id, plan));
+    return from.isBefore(morning) ? morning : from;
+  }
+
+  private static LocalDate workable(LocalDate day, String id, Plan plan) {
+    LocalDate morning = plan.morning();
+    return plan.calendarOf(id).plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
   }
 
   /** The weather laid over dates worked out without it. */
@@ -57,6 +83,7 @@ public record Weathered(
     private final Map<Month, BigDecimal> fit = new EnumMap<>(Month.class);
     private final Map<String, LocalDate> held = new HashMap<>();
     private final Map<String, Long> longer = new HashMap<>();
+    private final Map<String, LocalDateTime> butForOwn = new HashMap<>();
     private final List<String> byForecast = new ArrayList<>();
     private final List<String> byClimate = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
@@ -87,12 +114,13 @@ public record Weathered(
         }
       }
       Network changed = network.heldUntil(held).longerBy(longer);
-      return new Weathered(plan.scheduled(changed), byForecast, byClimate, leftOut);
+      return new Weathered(plan.scheduled(changed), butForOwn, byForecast, byClimate, leftOut);
     }
 
     private void hold(int task, Activity activity, WeatherNeed need) {
       WorkCalendar own = activity.calendar(plan.calendar());
       LocalDateTime from = WorkCalendar.moment(plan.calendar().startAt(early.go[task]));
+      butForOwn.put(activity.id(), from);
       Optional<LocalDate> last =
           forecast.lastDay().filter(day -> !day.isBefore(from.toLocalDate()));
       if (last.isPresent()) {

@@ -8,6 +8,7 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.network.Plan;
+import kitwright.network.Weathered;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Standing;
@@ -29,12 +30,15 @@ public final class HoldPointNear implements Rule {
                     .hold()
                     .task()
                     .filter(task -> plan.isOpen(task.id()))
-                    .filter(task -> !plan.workableOn(task.id()).isAfter(plan.horizon()))
-                    .ifPresent(task -> out.add(finding(standing, task, plan))));
+                    .filter(task -> !from(task, day).isAfter(plan.horizon()))
+                    .ifPresent(task -> out.add(finding(standing, task, from(task, day), plan))));
   }
 
-  private Finding finding(Standing standing, Ref task, Plan plan) {
-    LocalDate from = plan.workableOn(task.id());
+  private static LocalDate from(Ref task, Facts day) {
+    return Weathered.on(day).workableOn(task.id(), day);
+  }
+
+  private Finding finding(Standing standing, Ref task, LocalDate from, Plan plan) {
     LocalDate latest = plan.schedule().of(task.id()).latestStart().toLocalDate();
     return warn(
         task.at(),

@@ -82,11 +82,7 @@ public record Readiness(
   }
 
   private static LocalDate from(Task task, Facts now) {
-    LocalDate day = planned(task, now).goesOn().toLocalDate();
-    LocalDate morning = Plan.on(now).morning();
-    return Plan.on(now)
-        .calendarOf(task.id())
-        .plusWorkingDays(day.isBefore(morning) ? morning : day, 0);
+    return Weathered.on(now).workableOn(task.id(), now);
   }
 
   private static LocalDate to(LocalDate from, Task task, Facts now) {

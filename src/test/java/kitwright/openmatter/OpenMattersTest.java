@@ -8,6 +8,7 @@ import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.network.Plan;
+import kitwright.network.WeatherBound;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -350,6 +351,40 @@ class OpenMattersTest {
             only(WORK + crate.replace("expected: %s, ", ""), OpenMatter.Sort.DELIVERY)
                 .comesTooLate())
         .isFalse();
+  }
+
+  /**
+   * Bedding lasts from Monday to Tuesday, and rain on Monday leaves Tuesday and Wednesday: closing
+   * can begin on Thursday, not on Wednesday.
+   */
+  @Test
+  void theWeatherOfWhatComesBeforeMovesTheHoldPointAndTheWindowAfterIt() {
+    String work =
+        """
+        tasks:
+          - {id: bed, what: Bed, takes: 2 d, place: outdoors, weather: {dry: 2 d}}
+          - {id: close, what: Close, takes: 1 d, after: [bed], place: outdoors, weather: {dry: 1 d}}
+        substitutions:
+          - {id: thin, instead-of: {what: thick, qty: 1}, grade: systems, why: here, hold: close}
+        forecast:
+          - {day: 2026-03-02, rain: 3 mm, low: 12 C, high: 20 C}
+          - {day: 2026-03-03, rain: 0 mm, low: 12 C, high: 20 C}
+          - {day: 2026-03-04, rain: 0 mm, low: 12 C, high: 20 C}
+          - {day: 2026-03-05, rain: 0 mm, low: 12 C, high: 20 C}
+        """;
+    assertThat(Sample.findings(new HoldPointNear(), work))
+        .singleElement()
+        .satisfies(
+            each ->
+                assertThat(each.what().replace('\u00a0', ' '))
+                    .contains("“Close” can start on 5 March 2026"));
+    Facts day = Facts.of(Sample.ledger(work), Sample.TODAY);
+    WeatherBound close = WeatherBound.of(day.ledger().tasks().get(1), day).orElseThrow();
+    assertThat(close.from()).isEqualTo(LocalDate.of(2026, 3, 5));
+    assertThat(close.window().first()).isEqualTo(LocalDate.of(2026, 3, 5));
+    assertThat(WeatherBound.by(LocalDate.of(2026, 3, 4), day))
+        .extracting(each -> each.task().id())
+        .containsExactly("bed");
   }
 
   /** The horizon is six weeks, up to Monday, 13 April: thirty-one working days after today. */
