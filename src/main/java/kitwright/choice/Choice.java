@@ -69,7 +69,8 @@ public record Choice(
                   .or(() -> otherThanDrawn(option).map(any -> Strength.unknown())),
               substitution
                   .map(each -> signing(each, now, waiting))
-                  .or(() -> otherThanDrawn(option).map(Signing::withoutRecord)),
+                  .or(() -> otherThanDrawn(option).map(Signing::withoutRecord))
+                  .or(() -> Signing.leavingOut(option, standing.shortage(), waiting, now)),
               substitution.map(each -> Takings.of(now, each)).orElse(List.of())));
     }
     List<Dominated> dominated = Dominated.of(ways);

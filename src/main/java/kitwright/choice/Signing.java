@@ -3,7 +3,10 @@ package kitwright.choice;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.LeavingOut;
+import kitwright.value.Word;
 
 /**
  * Who must agree before the part may be closed up.
@@ -28,6 +31,30 @@ public record Signing(List<String> signers, Optional<LocalDate> by, List<String>
                 .substitution()
                 .map(ref -> "no substitution " + ref.id() + " of this shortage is on record")
                 .orElse("no substitution is on record for it")));
+  }
+
+  /** Of doing without a part on which much depends: whoever is entitled to its grade must agree. */
+  static Optional<Signing> leavingOut(
+      Shortage.Option option, Shortage shortage, Waiting waiting, Facts now) {
+    if (option.way() != Shortage.Way.DO_WITHOUT) {
+      return Optional.empty();
+    }
+    return LeavingOut.asked(shortage, now.ledger())
+        .map(
+            grade -> {
+              boolean agreed =
+                  shortage.chosen().filter(option::equals).isPresent()
+                      && LeavingOut.beyond(shortage, now.ledger()).isEmpty();
+              return agreed
+                  ? new Signing(List.of(), waiting.neededBy(), List.of())
+                  : new Signing(
+                      LeavingOut.entitled(grade, now.day(), now.ledger()),
+                      waiting.neededBy(),
+                      List.of(
+                          "nobody entitled to the grade "
+                              + Word.key(grade)
+                              + " has agreed to leave it out"));
+            });
   }
 
   /** Whether nothing is lacking. */

@@ -21,14 +21,20 @@ public final class LeavingOut {
 
   /** The grade for which whoever decided may not say so; empty where it is done without. */
   public static Optional<Grade> beyond(Shortage shortage, Ledger ledger) {
-    return grade(shortage.item(), ledger)
-        .filter(grade -> grade != Grade.FINISH)
+    return asked(shortage, ledger)
         .filter(
             grade ->
                 shortage
                     .decided()
                     .filter(each -> Rights.maySign(each.by(), grade, each.on(), ledger))
                     .isEmpty());
+  }
+
+  /**
+   * The grade that asks for somebody entitled to say so; empty where nothing much depends on it.
+   */
+  public static Optional<Grade> asked(Shortage shortage, Ledger ledger) {
+    return grade(shortage.item(), ledger).filter(grade -> grade != Grade.FINISH);
   }
 
   /** The gravest of the item and of the work that uses it. */

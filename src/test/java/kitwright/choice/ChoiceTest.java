@@ -254,4 +254,43 @@ class ChoiceTest {
     Choice choice = choice(Spars.decided(Spars.LEDGER));
     assertThat(way(choice, "wait").outlay().forecast().orElseThrow()).hasToString("200.00 EUR");
   }
+
+  private static final String LEFT_OUT =
+      """
+      kit: [{id: floor, what: floor, qty: 4%s}]
+      deliveries: [{id: d, received: 2026-02-01, from: kit-maker, counted: [{item: floor, qty: 3}]}]
+      shortages:
+        - id: short
+          item: floor
+          qty: 1
+          found: 2026-02-02
+          cause: not-packed
+          options: [{id: none, kind: do-without}, {id: buy, kind: buy, cost: 20}]
+          %s
+      """;
+
+  private static WayOut leftOut(String grade, String decided) {
+    return way(choice(LEFT_OUT.formatted(grade, decided)), "none");
+  }
+
+  /** It was told as in need of no signature, and so beat what has to be bought. */
+  @Test
+  void whoeverIsEntitledMustAgreeToLeaveOutWhatMuchDependsOn() {
+    WayOut open = leftOut(", grade: structural", "");
+    assertThat(open.signing().orElseThrow().signers()).containsExactly("A. Osterlund");
+    assertThat(open.signing().orElseThrow().lacks())
+        .containsExactly("nobody entitled to the grade structural has agreed to leave it out");
+    assertThat(open.isReleased()).isFalse();
+    String by = "decided: {option: %s, by: %s, on: 2026-02-10}";
+    assertThat(leftOut(", grade: structural", by.formatted("none", "nora")).isReleased()).isFalse();
+    assertThat(leftOut(", grade: structural", by.formatted("buy", "office")).isReleased())
+        .as("that is the other way out")
+        .isFalse();
+    assertThat(leftOut(", grade: structural", by.formatted("none", "office")).isReleased())
+        .isTrue();
+    assertThat(leftOut(", grade: finish", "").signing()).isEmpty();
+    assertThat(leftOut("", "").signing()).isEmpty();
+    assertThat(way(choice(LEFT_OUT.formatted(", grade: structural", "")), "buy").signing())
+        .isEmpty();
+  }
 }

@@ -140,8 +140,12 @@ public final class WaysTold {
 
   private static String signatures(WayOut way) {
     return way.signing()
-        .map(signing -> signing.isDone() ? "signed" : "not signed")
+        .map(signing -> signing.isDone() ? agreed(way) : "not signed")
         .orElse(Cells.NONE);
+  }
+
+  private static String agreed(WayOut way) {
+    return way.option().way() == Shortage.Way.DO_WITHOUT ? "agreed" : "signed";
   }
 
   /** What does not fit into the table, each a sentence that begins with a way's name. */
