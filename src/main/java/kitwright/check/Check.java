@@ -69,6 +69,7 @@ import kitwright.network.TaskWaitsForItself;
 import kitwright.openmatter.HoldPointNear;
 import kitwright.shortage.BoughtNotInStock;
 import kitwright.shortage.CountedShortUnrecorded;
+import kitwright.shortage.CrateCycle;
 import kitwright.shortage.FinishedWithoutMaterial;
 import kitwright.shortage.LeftOutUnreleased;
 import kitwright.shortage.PackedNotCounted;
@@ -115,6 +116,7 @@ public final class Check {
           new EvidenceAbsent(),
           new EvidenceAltered(),
           new TaskCycle(),
+          new CrateCycle(),
           new TaskWaitsForItself(),
           new LinkToWithdrawn(),
           new TaskBeforePredecessor(),
