@@ -45,9 +45,15 @@ public final class Schedule {
           latest = Math.max(latest, ended(before.to[k], before.lag[k], early.go[i], clocks));
         }
       }
-      clocks[i] = latest == Long.MIN_VALUE ? passes.calendar.startAt(early.go[i]) : latest;
+      clocks[i] =
+          latest == Long.MIN_VALUE ? passes.calendar.startAt(early.go[i]) : ofItsDay(latest);
     }
     return clocks;
+  }
+
+  /** What happens as work ends at midnight happens on the day that ends. */
+  private static long ofItsDay(long clock) {
+    return Math.floorMod(clock, WorkCalendar.CLOCK_DAY) == 0 ? clock - 1 : clock;
   }
 
   /** When a predecessor lets go: by the clock, or after its lag at the end of some work. */
@@ -140,7 +146,7 @@ public final class Schedule {
     if (work[task] != 0 || passes.done[task]) {
       return passes.calendar.startAt(worked);
     }
-    return worked == early.go[task] ? instant[task] : passes.calendar.endAt(worked);
+    return worked == early.go[task] ? instant[task] : ofItsDay(passes.calendar.endAt(worked));
   }
 
   private long finish(int task, long worked) {

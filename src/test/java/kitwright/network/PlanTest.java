@@ -91,6 +91,29 @@ class PlanTest {
     }
   }
 
+  /** It was told on Tuesday: work that ends on Monday at midnight. */
+  @Test
+  void whatTakesNoTimeHappensOnTheDayThatEndsAtMidnight() {
+    for (int hours : new int[] {15, 16, 23, 24}) {
+      Plan plan =
+          plan(
+              ("build: {name: S, currency: EUR, started: 2026-01-05, week: {days: [mon, tue],"
+                      + " hours: %d}}\n"
+                      + "tasks: [{id: a, what: A, takes: 1 d}, {id: m, what: M, takes: 0 d, after:"
+                      + " [a]}, {id: n, what: N, takes: 0 d, after: [m]}, {id: o, what: O, takes: 0"
+                      + " d}, {id: z, what: Z, takes: 2 d}]\n")
+                  .formatted(hours));
+      for (String each : List.of("m", "n")) {
+        Planned planned = plan.planned(each).orElseThrow();
+        assertThat(planned.earliestStart().toLocalDate()).as(each + hours).isEqualTo(MONDAY);
+        assertThat(planned.lastDay()).isEqualTo(MONDAY);
+        assertThat(planned.latestStart().toLocalDate()).isEqualTo(MONDAY.plusDays(1));
+        assertThat(planned.lastDayAtLatest()).isEqualTo(MONDAY.plusDays(1));
+      }
+      assertThat(plan.planned("o").orElseThrow().lastDay()).as("at once").isEqualTo(MONDAY);
+    }
+  }
+
   @Test
   void aWithdrawnTaskIsNoPartOfThePlanNorAreLinksToIt() {
     Plan plan =

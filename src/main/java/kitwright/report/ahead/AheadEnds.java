@@ -3,6 +3,7 @@ package kitwright.report.ahead;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -111,12 +112,22 @@ public final class AheadEnds {
     Optional<Long> spare = launch.map(wanted -> schedule.marginTo(wanted).wholeDays());
     spare.ifPresent(
         days -> parts.put("working-days-to-spare", new Value.Figure(BigDecimal.valueOf(days))));
-    return Cell.of(Say.day(day) + spare.map(AheadEnds::margin).orElse(""), new Value.Parts(parts));
+    String margin = spare.map(days -> margin(days, day)).orElse("");
+    return Cell.of(Say.day(day) + margin, new Value.Parts(parts));
   }
 
-  private static String margin(long spare) {
-    String days = Say.count(Math.abs(spare), "working day", "working days");
+  private String margin(long spare, LocalDate end) {
+    String days =
+        Say.count(Math.abs(spare), "working day", "working days")
+            + launch.map(wanted -> byTheCalendar(spare, end, wanted)).orElse("");
     return spare < 0 ? ", " + days + " after the launch" : ", with " + days + " to spare";
+  }
+
+  /** Where days off lie between, so that it is more than twice as long as in usual weeks. */
+  private String byTheCalendar(long spare, LocalDate end, LocalDate wanted) {
+    long days = Math.abs(ChronoUnit.DAYS.between(end, wanted));
+    long usual = (Math.abs(spare) + 1) * 7 / now.ledger().build().week().days().size();
+    return days > 2 * usual ? " (" + Say.days(days) + " by the calendar)" : "";
   }
 
   private List<Block> shiftsShown(Suppose suppose) {
