@@ -88,13 +88,26 @@ final class CutBooking {
       }
       Replacing.write(root, file.path(), file.text(), text);
     } catch (Replacing.Changed meanwhile) {
-      throw new Refusal("“" + file.path() + "” was changed meanwhile.", "Give the command again.");
+      throw new Refusal(
+          "“" + file.path() + "” was changed meanwhile" + already(root, left) + ".",
+          "Give the command again.");
     } catch (IOException broken) {
       throw new Refusal(
-          "The ledger could not be written (" + broken.getMessage() + ").",
+          "The ledger could not be written ("
+              + broken.getMessage()
+              + ")"
+              + already(root, left)
+              + ".",
           "Check the space on the disk, and who may write in its folder; then give the command"
               + " again.");
     }
+  }
+
+  /** That a part is there: the left-overs without the record that says where they come from. */
+  private static String already(Path root, String left) {
+    return Files.exists(root.resolve(left))
+        ? "; “" + left + "” is written already, and the command finds it"
+        : "";
   }
 
   private static void requireOwn(Path there, String left, String records) throws IOException {

@@ -39,7 +39,7 @@ final class GuardCommand implements Command {
     } catch (IOException broken) {
       throw new Refusal(
           "The hook could not be laid down (" + broken.getMessage() + ").",
-          "Check who may write there.");
+          "Check the space on the disk, and who may write there.");
     }
   }
 

@@ -61,7 +61,7 @@ final class ManualCommand implements Command {
     } catch (IOException broken) {
       throw new Refusal(
           "The pages could not be written (" + broken.getMessage() + ").",
-          "Check the path, and who may write there.");
+          "Check the path, the space on the disk, and who may write there.");
     }
   }
 }

@@ -64,7 +64,7 @@ final class NewCommand implements Command {
     } catch (IOException broken) {
       throw new Refusal(
           "“" + file.path() + "” could not be written (" + broken.getMessage() + ").",
-          "Check who may write in the ledger’s folder.");
+          "Check the space on the disk, and who may write in the ledger’s folder.");
     }
   }
 

@@ -217,10 +217,10 @@ final class Recording {
       now.forEach((path, text) -> session.print(now.size() == 1 ? text : printed(path, text)));
       return Command.CLEAN;
     }
-    boolean first = true;
+    List<String> written = new ArrayList<>();
     for (Map.Entry<String, String> each : now.entrySet()) {
-      write(each.getKey(), each.getValue(), first);
-      first = false;
+      write(each.getKey(), each.getValue(), written);
+      written.add(each.getKey());
       session.say(said.getOrDefault(each.getKey(), each.getKey()));
     }
     return Command.CLEAN;
@@ -231,33 +231,40 @@ final class Recording {
   }
 
   /**
-   * @param first whether nothing is written yet, so that all of it may be tried once more
+   * @param written before it; where that is nothing, all of it may be tried once more
    */
-  private void write(String path, String text, boolean first) {
+  private void write(String path, String text, List<String> written) {
     try {
       if (isThere(path)) {
         Replacing.write(opened.folder().root(), path, read(path), text);
       } else if (NewFiles.write(opened.folder().root(), Map.of(path, text)).written().isEmpty()) {
-        throw meanwhile("“" + path + "” came to be meanwhile.", first);
+        throw meanwhile("“" + path + "” came to be meanwhile.", written);
       }
     } catch (Replacing.Changed meanwhile) {
-      throw meanwhile("“" + path + "” was changed meanwhile.", first);
+      throw meanwhile("“" + path + "” was changed meanwhile.", written);
     } catch (FileAlreadyExistsException inTheWay) {
       throw new Refusal(
           "“" + path + "” could not be written: “" + inTheWay.getFile() + "” is no folder.",
-          "Move what stands there, or give it another name; nothing was changed.");
+          "Move what stands there, or give it another name; "
+              + (written.isEmpty() ? "nothing was changed." : already(written)));
     } catch (IOException broken) {
       throw new Refusal(
           "“" + path + "” could not be written (" + broken.getMessage() + "); it is as it was.",
-          "Check the space on the disk, and who may write there.");
+          "Check the space on the disk, and who may write there"
+              + (written.isEmpty() ? "." : "; " + already(written)));
     }
   }
 
-  private static Refusal meanwhile(String what, boolean first) {
-    return first
+  private static Refusal meanwhile(String what, List<String> written) {
+    return written.isEmpty()
         ? Refusal.meanwhile(what)
-        : new Refusal(
-            what, "A part of it is written already; look with “git diff” what is still to do.");
+        : new Refusal(what, "Before you give it again: " + already(written));
+  }
+
+  private static String already(List<String> written) {
+    return String.join(", ", written)
+        + (written.size() == 1 ? " is" : " are")
+        + " written already; look with “git diff” what is still to do.";
   }
 
   private boolean isThere(String path) {

@@ -48,7 +48,7 @@ final class StartCommand implements Command {
     } catch (IOException broken) {
       throw new Refusal(
           "“" + folder + "” could not be laid out (" + broken.getMessage() + ").",
-          "Check the path and who may write there.");
+          "Check the path, the space on the disk, and who may write there.");
     }
   }
 

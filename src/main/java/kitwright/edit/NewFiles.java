@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import kitwright.report.writing.Beside;
+import kitwright.report.writing.NewFolders;
 
 /** Writes files that are not there yet; what is there is never touched. */
 public final class NewFiles {
@@ -52,22 +53,39 @@ public final class NewFiles {
    * Writes each file that is not there, with the folders it needs.
    *
    * @param files by path from {@code root}, with forward slashes
-   * @throws IOException where a folder cannot be made or a link leads out of {@code root}
+   * @throws IOException where a folder cannot be made or a link leads out of {@code root}; says
+   *     what was written before, and leaves no empty folder
    */
   public static Outcome write(Path root, Map<String, String> files) throws IOException {
-    Files.createDirectories(root);
-    Path real = root.toRealPath();
     List<String> written = new ArrayList<>();
     List<String> left = new ArrayList<>();
     for (Map.Entry<String, String> file : files.entrySet()) {
-      Path path = root.resolve(file.getKey());
-      Path folder = Files.createDirectories(path.getParent());
-      if (!folder.toRealPath().startsWith(real)) {
-        throw new IOException(file.getKey() + " would lie outside the folder, by way of a link");
+      NewFolders folders = new NewFolders();
+      try {
+        boolean isNew = create(root, file.getKey(), file.getValue(), folders);
+        (isNew ? written : left).add(file.getKey());
+      } catch (IOException broken) {
+        folders.takeBack();
+        throw written.isEmpty() ? broken : partly(broken, file.getKey(), written);
       }
-      boolean isNew = Beside.create(path, file.getValue().getBytes(StandardCharsets.UTF_8));
-      (isNew ? written : left).add(file.getKey());
     }
     return new Outcome(written, left);
+  }
+
+  private static boolean create(Path root, String name, String text, NewFolders folders)
+      throws IOException {
+    Path real = folders.make(root).toRealPath();
+    Path path = root.resolve(name);
+    Path folder = folders.make(path.getParent());
+    if (!folder.toRealPath().startsWith(real)) {
+      throw new IOException(name + " would lie outside the folder, by way of a link");
+    }
+    return Beside.create(path, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static IOException partly(IOException broken, String at, List<String> written) {
+    return new IOException(
+        at + ": " + broken.getMessage() + "; written before it: " + String.join(", ", written),
+        broken);
   }
 }

@@ -61,6 +61,19 @@ class RecordingTest {
   }
 
   @Test
+  void whereASecondFileCannotBeWrittenTheFirstIsSaidToBe() throws IOException {
+    Files.writeString(root.resolve("shortages"), "a note");
+    Run run = Run.in(root, "count", "d1", "plank=2", "--shortages", "--today", "2026-03-02");
+    assertThat(run.out()).contains("Recorded in all.yaml");
+    assertThat(run.err())
+        .contains(
+            "could not be written",
+            "is no folder",
+            "all.yaml is written already; look with “git diff” what is still to do.")
+        .doesNotContain("nothing was changed");
+  }
+
+  @Test
   void whatTheCheckSaysOfAnAmendedRecordIsSaidAtOnce() {
     Run run = Run.in(root, "amend", "task", "glue", "after+=x", "--today", "2026-03-02");
     assertThat(run.out()).contains("Recorded in all.yaml", "There is no task “x”");

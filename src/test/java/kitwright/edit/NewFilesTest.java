@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +36,32 @@ class NewFilesTest {
         .isInstanceOf(IOException.class)
         .hasMessageContaining("outside");
     assertThat(elsewhere).isEmptyDirectory();
+  }
+
+  /** No name of a file is that long, whoever may write what: it fails as a full disk does. */
+  private static final String TOO_LONG = "x".repeat(300) + ".yaml";
+
+  @Test
+  void whatCouldNotBeWrittenLeavesNoEmptyFolder() {
+    assertThatThrownBy(
+            () -> NewFiles.write(folder.resolve("new"), Map.of("a/b/" + TOO_LONG, "x\n")))
+        .isInstanceOf(IOException.class)
+        .hasMessageNotContaining("written before");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void whatWasWrittenBeforeItIsSaidAndStays() {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("a/one.yaml", "x\n");
+    files.put("a/two.yaml", "x\n");
+    files.put("a/b/" + TOO_LONG, "x\n");
+    assertThatThrownBy(() -> NewFiles.write(folder, files))
+        .isInstanceOf(IOException.class)
+        .hasMessageStartingWith("a/b/" + TOO_LONG + ": ")
+        .hasMessageEndingWith("; written before it: a/one.yaml, a/two.yaml");
+    assertThat(folder.resolve("a/one.yaml")).exists();
+    assertThat(folder.resolve("a/b")).doesNotExist();
   }
 
   @Test

@@ -50,14 +50,21 @@ public final class Writing {
   /** Writes bytes, as {@link #write(String, String, Existing)} does text. */
   public Written write(String name, byte[] content, Existing existing) {
     requireName(name);
-    byte[] marked = Mark.put(name, content);
+    NewFolders folders = new NewFolders();
+    Written written = write(name, Mark.put(name, content), existing, folders);
+    if (written instanceof Written.Refused) {
+      folders.takeBack();
+    }
+    return written;
+  }
+
+  private Written write(String name, byte[] marked, Existing existing, NewFolders folders) {
     try {
-      Files.createDirectories(folder);
-      Path file = folder.toRealPath();
+      Path file = folders.make(folder).toRealPath();
       String[] segments = name.split("/");
       for (int i = 0; i < segments.length - 1; i++) {
         file = file.resolve(segments[i]);
-        makeFolder(file);
+        makeFolder(file, folders);
       }
       file = file.resolve(segments[segments.length - 1]);
       if (holds(file, marked)) {
@@ -86,13 +93,13 @@ public final class Writing {
     }
   }
 
-  private static void makeFolder(Path part) throws IOException, InTheWay {
+  private static void makeFolder(Path part, NewFolders folders) throws IOException, InTheWay {
     if (Files.isSymbolicLink(part)) {
       throw new InTheWay(
           part + " is a link to another place.", "Put a folder there instead of the link.");
     }
     if (!Files.isDirectory(part, NOFOLLOW_LINKS)) {
-      Files.createDirectory(part);
+      folders.make(part);
     }
   }
 

@@ -44,6 +44,21 @@ class WritingTest {
   }
 
   @Test
+  void noEmptyFolderIsLeftWhereNothingCouldBeWritten() throws IOException {
+    Files.createDirectories(folder.resolve("mine"));
+    for (String name : List.of("letters/", "mine/deep/")) {
+      assertThat(
+              Writing.into(folder.resolve("out"))
+                  .write(name + "x".repeat(300), "x\n", Existing.KEEP_FOREIGN))
+          .isInstanceOf(Written.Refused.class);
+      assertThat(writing.write(name + "x".repeat(300), "x\n", Existing.KEEP_FOREIGN))
+          .isInstanceOf(Written.Refused.class);
+    }
+    assertThat(left()).containsExactly("mine");
+    assertThat(folder.resolve("mine")).isEmptyDirectory();
+  }
+
+  @Test
   void foldersAreMade() {
     Writing.into(folder.resolve("out/of"))
         .write("letters/claims/one.md", "x\n", Existing.KEEP_FOREIGN);
