@@ -54,7 +54,8 @@ final class Takings {
 
   private Taken taken(
       String id, String what, Quantity qty, Optional<Quantity> atHand, List<Promise> promises) {
-    Optional<Quantity> left = atHand.filter(qty::convertsTo).map(each -> each.less(qty));
+    Quantity more = stillTo(qty, promises);
+    Optional<Quantity> left = atHand.filter(qty::convertsTo).map(each -> each.less(more));
     List<Promise> others = promises.stream().filter(this::isOfAnother).toList();
     boolean enough = left.filter(rest -> isEnough(rest, others)).isPresent();
     return new Taken(
@@ -62,12 +63,23 @@ final class Takings {
         what,
         qty,
         left,
-        atHand.filter(qty::convertsTo).map(qty::less).filter(lack -> !lack.isNone()),
+        atHand.filter(qty::convertsTo).map(more::less).filter(lack -> !lack.isNone()),
         others.stream()
             .filter(promise -> !enough || promise.qty().isEmpty())
             .map(this::name)
             .distinct()
             .toList());
+  }
+
+  /** Of what it takes, what its work has not used already; all of it where it is given up. */
+  private Quantity stillTo(Quantity take, List<Promise> promises) {
+    return substitution.withdrawn().isPresent()
+        ? take
+        : promises.stream()
+            .filter(promise -> promise.to().equals(substitution))
+            .flatMap(promise -> promise.qty().stream())
+            .filter(take::convertsTo)
+            .reduce(Quantity.none(take.unit()), Quantity::plus);
   }
 
   private static boolean isEnough(Quantity left, List<Promise> others) {

@@ -45,6 +45,24 @@ class TakingsTest {
     assertThat(taken("1 each").left()).hasToString("Optional[1 each]");
   }
 
+  /** Of four boards its work has sawn three: of five, two are here, and one is still taken. */
+  @Test
+  void whatItsOwnWorkHasUsedAlreadyIsNotTakenTwice() {
+    String used =
+        """
+        ---
+        day: 2026-02-27
+        used: [{stock: larch-a, qty: 3, task: %s}]
+        ---
+        """;
+    Taken own = choice(Spars.LEDGER + used.formatted("close")).ways().get(2).taken().get(0);
+    assertThat(own.left()).hasToString("Optional[1 each]");
+    assertThat(own.lacking()).isEmpty();
+    Taken others = choice(Spars.LEDGER + used.formatted("lockers")).ways().get(2).taken().get(0);
+    assertThat(others.lacking()).as("four, and two are here").hasToString("Optional[2 each]");
+    assertThat(others.left()).hasToString("Optional[0 each]");
+  }
+
   /** Three pieces are asked for by work that cannot be read: nobody can say what is left. */
   @Test
   void whereNobodyCanSayWhatIsLeftItIsNotSaidAndWhoeverIsPromisedSomeMayLoseIt() {
