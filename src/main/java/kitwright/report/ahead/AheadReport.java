@@ -6,6 +6,7 @@ import static kitwright.document.Column.head;
 import static kitwright.document.Column.left;
 import static kitwright.document.Column.right;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import kitwright.document.Cell;
@@ -93,10 +94,14 @@ public final class AheadReport {
         .collect(Collectors.joining());
   }
 
+  /** Of the day that ends at midnight. */
+  private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
+
   /** What has no work of its own happens at the end of what it waits for, not the next morning. */
   private static String remark(Planned planned, Facts now) {
     if (planned.activity().left().expected() == 0) {
-      return ", no work, reached at " + planned.goesOn().toLocalTime();
+      LocalTime at = planned.goesOn().toLocalTime();
+      return ", no work, reached at " + (at.equals(LAST_MINUTE) ? "24:00" : at);
     }
     return Plan.on(now).isBegun(planned.id()) ? ", begun" : "";
   }

@@ -31,4 +31,18 @@ class AheadEndsTest {
         .as("a weekend is nothing strange")
         .contains(", 5 working days after the launch");
   }
+
+  @Test
+  void whatEndsWithTheDayAtMidnightIsReachedThen() {
+    Facts now =
+        Facts.of(
+            Sample.ledger(
+                "build: {name: S, currency: EUR, started: 2026-01-05, week: {days: [mon], hours:"
+                    + " 24}}\n"
+                    + "tasks: [{id: a, what: A, takes: 1 d}, {id: m, what: Done, takes: 0 d, after:"
+                    + " [a]}]\n"),
+            Sample.TODAY);
+    assertThat(Told.words(Told.markdown(AheadReport.sheet(Outlook.of(now)))))
+        .contains("2026-03-022026-03-02Done, no work, reached at 24:00");
+  }
 }
