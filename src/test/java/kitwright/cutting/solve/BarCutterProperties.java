@@ -63,6 +63,29 @@ class BarCutterProperties {
     }
   }
 
+  /** Where parts are missing, nobody saws those that are made out of cheaper stock. */
+  @Property(tries = 400, seed = "3515")
+  void withoutAllPartsItIsTheCheapestWithTheSameParts(@ForAll("smallTasks") BarTask task) {
+    BarPlan plan = BarCutter.plan(task, Effort.usual());
+    if (plan.missing().isEmpty()) {
+      return;
+    }
+    List<BarPart> made = new ArrayList<>();
+    for (BarPart p : task.parts()) {
+      int qty =
+          p.qty()
+              - plan.missing().stream()
+                  .filter(each -> each.mark().equals(p.mark()))
+                  .mapToInt(Shortfall::missing)
+                  .sum();
+      if (qty > 0) {
+        made.add(new BarPart(p.mark(), p.length(), qty, p.priority(), p.joint(), p.from()));
+      }
+    }
+    BarTask same = new BarTask(made, task.stock(), task.kerf(), task.trim(), task.remnant());
+    assertThat(new EveryBarPlan(same).leastValue()).contains(plan.outcome().value());
+  }
+
   @Property(tries = 100, seed = "3510")
   void aKerfIsAsGoodAsALongerPartInALongerPlank(@ForAll("sound") BarTask task) {
     long kerf = task.kerf();
