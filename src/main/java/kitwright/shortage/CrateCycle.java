@@ -42,9 +42,11 @@ public final class CrateCycle implements Rule {
     }
     List<Link> links = new ArrayList<>();
     for (Activity each : plan.network().activities()) {
-      plan.network().waitsFor(each.id()).forEach(before -> links.add(Link.of(before, each.id())));
+      plan.network()
+          .waitsFor(each.id())
+          .forEach(before -> links.add(new Link(before, each.id(), 0)));
     }
-    crates.values().forEach(each -> links.add(Link.of(each.unpacking().id(), each.needing())));
+    crates.values().forEach(each -> links.add(new Link(each.unpacking().id(), each.needing(), 0)));
     Network.of(plan.network().activities(), links).faults().stream()
         .filter(fault -> fault.kind() == NetworkFault.Kind.LOOP)
         .forEach(fault -> out.add(finding(fault.ids(), crates, plan)));
