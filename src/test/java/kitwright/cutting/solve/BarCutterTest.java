@@ -32,6 +32,21 @@ class BarCutterTest {
     assertThat(plan(tooShort).bars()).hasSize(2);
   }
 
+  /** Two of 900 can be made and the third of 5000 cannot: out of the plank of 7, not of 2 × 9. */
+  @Test
+  void whatIsMadeWhereAPartIsMissingComesOutOfTheCheapestStock() {
+    BarTask task =
+        new BarTask(
+            List.of(part("A", 900, 2), part("B", 5000, 1)),
+            List.of(bar("dear", 1000, 2, 9), bar("cheap", 1900, 1, 7)),
+            3,
+            0,
+            1);
+    BarPlan plan = plan(task);
+    assertThat(plan.missing()).containsExactly(new Shortfall("B", 1));
+    assertThat(plan.outcome().value()).isEqualTo(7);
+  }
+
   @Test
   void bothEndsAreTrimmedFirst() {
     BarTask task =
