@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import kitwright.report.writing.Beside;
 import kitwright.report.writing.NewFolders;
@@ -76,7 +77,7 @@ public final class NewFiles {
       throws IOException {
     Path real = folders.make(root).toRealPath();
     Path path = root.resolve(name);
-    Path folder = folders.make(path.getParent());
+    Path folder = folders.make(Objects.requireNonNullElse(path.getParent(), root));
     if (!folder.toRealPath().startsWith(real)) {
       throw new IOException(name + " would lie outside the folder, by way of a link");
     }
