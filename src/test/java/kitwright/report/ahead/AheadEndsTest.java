@@ -13,8 +13,10 @@ class AheadEndsTest {
     Facts now =
         Facts.of(
             Sample.ledger(
-                ("build: {name: S, currency: EUR, started: 2026-01-05, launch: %s, off: [%s]}\n"
-                        + "tasks: [{id: a, what: A, takes: %s}]\n")
+                """
+                build: {name: S, currency: EUR, started: 2026-01-05, launch: %s, off: [%s]}
+                tasks: [{id: a, what: A, takes: %s}]
+                """
                     .formatted(launch, off, takes)),
             Sample.TODAY);
     return Told.words(Told.markdown(AheadReport.sheet(Outlook.of(now))));
