@@ -36,6 +36,11 @@ public record ForecastDay(
           ForecastDay::celsius);
 
   private static BigDecimal celsius(String text, Keys keys) throws Misread {
+    if (text.strip().matches(".*[0-9]\\s*°?\\s*[FK]")) {
+      throw new Misread(
+          "“" + text.strip() + "” is not in degrees Celsius",
+          "convert it, and write degrees Celsius, such as 12 or -3");
+    }
     BigDecimal degrees = Decimal.parse(text.strip().replaceFirst("\\s*(°?C)$", ""));
     if (degrees.abs().compareTo(BigDecimal.valueOf(70)) > 0) {
       throw new Misread("a temperature of " + text, "write degrees Celsius, such as 12 or -3");

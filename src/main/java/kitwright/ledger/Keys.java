@@ -585,7 +585,8 @@ public final class Keys {
         }
       }
     } else if (node != null) {
-      faults.wrongShape(layout.key(slot).name(), node, "a group of keys");
+      Key key = layout.key(slot);
+      faults.wrongShape(key.name(), node, "a group of keys, such as " + key.example());
     }
     return kept(Collections.unmodifiableMap(all));
   }
@@ -664,7 +665,7 @@ public final class Keys {
     } else if (node instanceof Node.Scalar scalar && !shorthand.isEmpty()) {
       group = Node.Mapping.ofOne(shorthand, scalar);
     } else {
-      faults.wrongShape(key.name(), node, "a group of keys");
+      faults.wrongShape(key, node);
       return null;
     }
     Layout within = key.inner().orElseThrow();

@@ -2,6 +2,7 @@ package kitwright.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -71,6 +72,18 @@ final class RecordFaults {
         empty.isPresent() ? "Write its value." : "Add “" + key + ": …”.");
   }
 
+  /** A group is shown by its own keys, those that must be there, or else all of them. */
+  void wrongShape(Key key, Node node) {
+    List<Key> keys = key.inner().map(Layout::keys).orElse(List.of());
+    boolean needed = keys.stream().anyMatch(Key::needed);
+    String shown =
+        keys.stream()
+            .filter(each -> each.needed() || !needed)
+            .map(each -> each.name() + ": " + (each.example().isEmpty() ? "…" : each.example()))
+            .collect(Collectors.joining(", "));
+    wrongShape(key.name(), node, "a group of keys, such as {" + shown + "}");
+  }
+
   void wrongShape(String key, Node node, String wanted) {
     if (node instanceof Node.Unreadable) {
       none = false;
@@ -79,8 +92,14 @@ final class RecordFaults {
     add(
         "value-unreadable",
         node.at(),
-        "“" + key + "” is " + node.word() + ", not " + wanted + ".",
-        "Write " + wanted + " there; a text with a colon, a comma or brackets needs quotes.");
+        "“"
+            + key
+            + "” is "
+            + node.word()
+            + ", not "
+            + wanted.replaceFirst(", such as .*", "")
+            + ".",
+        "Write there " + wanted + "; a text with a colon, a comma or brackets needs quotes.");
   }
 
   void notThree(String key, Node.Listing list) {

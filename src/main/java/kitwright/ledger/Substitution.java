@@ -116,7 +116,7 @@ public record Substitution(
           k.key(
                   "saw",
                   "what came out of the assessment when it was signed, by measure; verdict too",
-                  "{verdict: pass}")
+                  "{verdict: passes, stiffness: 1.04}")
               .named(Sorts.WORD),
           k.key("statement", "the text that was signed, kept as a file", "[evidence/statement.txt]")
               .each("file", Evidence::read),

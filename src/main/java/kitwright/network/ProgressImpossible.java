@@ -44,7 +44,8 @@ public final class ProgressImpossible implements Rule {
         at,
         who + " says that “" + what + "” is " + percent(share) + " done.",
         "More than all of it cannot be done; the task counts as finished.",
-        "Write the share done, at most 100 %. More work than planned belongs in “takes”.",
+        "Write the share done with its %, at most 100 %. More work than planned belongs in"
+            + " “takes”.",
         List.of(record.named()));
   }
 

@@ -71,7 +71,7 @@ record Seen(Optional<String> verdict, Map<String, BigDecimal> numbers) {
     Optional<String> verdict = Optional.empty();
     for (Map.Entry<Ref, String> each : signOff.saw().entrySet()) {
       if (each.getKey().id().equals(VERDICT)) {
-        verdict = Optional.of(each.getValue().strip().toLowerCase(Locale.ROOT));
+        verdict = Optional.of(read(each.getValue().strip().toLowerCase(Locale.ROOT)));
       } else {
         number(each.getValue()).ifPresent(number -> numbers.put(each.getKey().id(), number));
       }
@@ -92,6 +92,15 @@ record Seen(Optional<String> verdict, Map<String, BigDecimal> numbers) {
       case PASS -> "passes";
       case FAIL -> "fails";
       case CANNOT_TELL -> "open";
+    };
+  }
+
+  /** The page of the keys once showed it without its ending. */
+  private static String read(String verdict) {
+    return switch (verdict) {
+      case "pass" -> "passes";
+      case "fail" -> "fails";
+      default -> verdict;
     };
   }
 

@@ -76,6 +76,28 @@ class MeantTest {
   }
 
   @Test
+  void aGroupIsShownAsItIsWritten() {
+    assertThat(mends("tasks: [{id: t, what: T, takes: 1 d, weather: dry}]"))
+        .containsExactly(
+            "Write there a group of keys, such as {dry: 2 d, above: 10 C, dew-margin: 3 K}; a text"
+                + " with a colon, a comma or brackets needs quotes.");
+    assertThat(mends("assessments: [{id: a, method: external, require: 1}]"))
+        .containsExactly(
+            "Write there a group of keys, such as {stiffness: 1.0, moment: 1.0, shear: 1.0}; a text"
+                + " with a colon, a comma or brackets needs quotes.");
+    assertThat(mends("deliveries: [{id: d, from: kit-maker, packed: [plank]}]"))
+        .containsExactly(
+            "Write there a group of keys, such as {item: plank, qty: 12 each}; a text with a colon,"
+                + " a comma or brackets needs quotes.");
+  }
+
+  @Test
+  void aTemperatureInOtherDegreesIsNotTakenForCelsius() {
+    assertThat(mends("forecast: [{day: 2026-03-03, rain: 0 mm, low: 41 F, high: 12}]"))
+        .containsExactly("Convert it, and write degrees Celsius, such as 12 or -3.");
+  }
+
+  @Test
   void aKindOfRecordIsKnownByWhatItHolds() {
     assertThat(mends("tool: []\norders: []\nsuppliers: []\nsutck: []"))
         .containsExactly(

@@ -66,6 +66,26 @@ class StandingsTest {
   }
 
   @Test
+  void aVerdictThatWasSeenMayBeWrittenWithoutItsEnding() {
+    assertThat(saw("passes")).isEmpty();
+    assertThat(saw("pass")).isEmpty();
+    assertThat(saw("fail")).hasSize(1);
+  }
+
+  private static java.util.List<?> saw(String verdict) {
+    Ledger ledger =
+        Sample.ledger(
+            ASSESSED
+                + "substitutions: [{id: sub, instead-of: {what: spruce, qty: 8 m}, why: here,"
+                + " grade: finish, assessment: ext, sign-offs: [{by: nora, on: 2026-02-12, saw:"
+                + " {verdict: "
+                + verdict
+                + "}}]}]\n");
+    return Sample.findings(
+        new VoidSignature(VoidSignature.Why.VERDICT_TURNED), ledger, Sample.TODAY);
+  }
+
+  @Test
   void whoeverWasEntitledOrHasAnotherRoleIsToldHowThatIsWritten() {
     assertThat(notEntitled("nora", "structural"))
         .isEqualTo(
