@@ -9,6 +9,7 @@ import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
+import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
 import kitwright.report.words.Cells;
@@ -172,6 +173,7 @@ public final class ClaimsReport {
   private static List<String> ends(Standing each) {
     return each.lines().stream()
         .flatMap(line -> line.asking().settled().stream())
+        .sorted(Comparator.comparing(Claim.Settlement::on))
         .map(end -> Word.spoken(end.how()) + " on " + Days.named(end.on()))
         .distinct()
         .toList();
