@@ -142,7 +142,7 @@ class ChoiceTest {
   @Test
   void aSubstitutionTellsWhoMustSignAndByWhen() {
     Signing signing = way(choice(Spars.LEDGER), "substitute").signing().orElseThrow();
-    assertThat(signing.signers()).containsExactly("A. Osterlund");
+    assertThat(signing.signers()).containsExactly("A. Osterlund (office)");
     assertThat(signing.by()).contains(LocalDate.of(2026, 3, 27));
     assertThat(signing.lacks()).contains("no assessment", "nobody has signed");
   }
@@ -277,7 +277,7 @@ class ChoiceTest {
   @Test
   void whoeverIsEntitledMustAgreeToLeaveOutWhatMuchDependsOn() {
     WayOut open = leftOut(", grade: structural", "");
-    assertThat(open.signing().orElseThrow().signers()).containsExactly("A. Osterlund");
+    assertThat(open.signing().orElseThrow().signers()).containsExactly("A. Osterlund (office)");
     assertThat(open.signing().orElseThrow().lacks())
         .containsExactly("nobody entitled to the grade structural has agreed to leave it out");
     assertThat(open.isReleased()).isFalse();

@@ -77,18 +77,18 @@ class BackTest {
         .satisfies(each -> assertThat(each.left()).hasToString("40.00 EUR"));
   }
 
-  /** What is asked, of what is paid or ordered; the order stands for its payments. */
+  /** What is asked, of what is paid; the order stands for its payments. */
   @Test
-  void aCostIsAskedBackAsFarAsItIsPaidOrOrdered() {
+  void aCostIsAskedBackAsFarAsItIsPaid() {
     String costs = SENT + ", costs: [%s]";
     String spends =
         "  - {id: o, on: 2026-01-12, line: a, what: o, state: ordered, amount: 50}\n"
             + "  - {id: p, on: 2026-01-13, line: a, what: p, state: paid, amount: 20, pays: o}";
     assertThat(back(costs.formatted("p"), spends).costs()).hasToString("20.00 EUR");
-    assertThat(back(costs.formatted("o"), spends).costs()).as("20 + 30").hasToString("50.00 EUR");
+    assertThat(back(costs.formatted("o"), spends).costs()).as("20 of 50").hasToString("20.00 EUR");
     assertThat(back(costs.formatted("o"), spends).ifGranted())
-        .as("4 × 30 + 50")
-        .hasToString("170.00 EUR");
+        .as("4 × 30 + 20")
+        .hasToString("140.00 EUR");
   }
 
   /** A line that has its own end is asked no more; what it brought is granted. */
