@@ -247,17 +247,20 @@ class TellingsProperties {
         same("the line of " + id + ", alone and in the list", alone.get("items").get(0), item);
         BigDecimal good = BigDecimal.ZERO;
         BigDecimal coming = BigDecimal.ZERO;
+        BigDecimal noDay = BigDecimal.ZERO;
         for (JsonNode row : alone.get("stories")) {
           String what = row.get("what").asText();
           BigDecimal qty = new BigDecimal(row.get("quantity").asText().replaceAll(" .*", ""));
           if (what.startsWith("good in ")) {
             good = good.add(qty);
           }
+          boolean sent = what.startsWith("on its way in ") || what.startsWith("ordered with ");
           boolean said = what.startsWith("promised in answer to ") || what.startsWith("decided, ");
-          if (what.startsWith("on its way in ")
-              || what.startsWith("ordered with ")
-              || (said && !what.contains("it was to come by this day"))) {
+          boolean stands = row.hasNonNull("on") && !what.contains("it was to come by this day");
+          if ((sent || said) && stands) {
             coming = coming.add(qty);
+          } else if (sent) {
+            noDay = noDay.add(qty);
           }
         }
         same(
@@ -268,6 +271,10 @@ class TellingsProperties {
             "coming of " + id + ", in its line and in its story",
             item.path("coming").asText("0 each"),
             coming + " each");
+        same(
+            "of no day of " + id + ", in its line and in its story",
+            item.path("no-day").asText("0 each"),
+            noDay + " each");
       }
     }
 

@@ -63,9 +63,9 @@ class LeavingOutTest {
     Ledger ledger = Sample.ledger(RECORDS.formatted("", "finish", "bolt", "", ""));
     LocalDate first = LocalDate.of(2026, 2, 1);
     assertThat(LeavingOut.entitled(Grade.STRUCTURAL, first, ledger))
-        .containsExactly("A. Osterlund");
+        .containsExactly("A. Osterlund (office)");
     assertThat(LeavingOut.entitled(Grade.STRUCTURAL, first.minusDays(1), ledger)).isEmpty();
     assertThat(LeavingOut.entitled(Grade.SYSTEMS, first, ledger))
-        .containsExactly("A. Osterlund", "T. Bryde");
+        .containsExactly("A. Osterlund (office)", "T. Bryde (bryde)");
   }
 }
