@@ -31,8 +31,8 @@ class ArchiveIT {
   @CsvSource({
     "20, --version",
     "800, claim claim-2026-01-26 --today 2026-03-29 --ledger ledger",
-    "1350, open --today 2026-03-29 --ledger ledger",
-    "1900, check --fail-on never --today 2026-03-29 --ledger ledger",
+    "1400, open --today 2026-03-29 --ledger ledger",
+    "2050, check --fail-on never --today 2026-03-29 --ledger ledger",
   })
   void fewClassesAreLoadedAndHardlyOneFromOutsideTheArchive(int own, String words)
       throws Exception {
