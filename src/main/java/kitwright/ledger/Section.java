@@ -44,6 +44,16 @@ public record Section(
     Optional<Notch> notch,
     Written at)
     implements Entry {
+  /** One of its dimensions, such as {@code height}; empty where it is not stated. */
+  public Optional<Quantity> dimension(String name) {
+    for (Map.Entry<Ref, Quantity> one : dimensions.entrySet()) {
+      if (one.getKey().id().equals(name)) {
+        return Optional.of(one.getValue());
+      }
+    }
+    return Optional.empty();
+  }
+
   public boolean isBolt() {
     return shape.filter(Shape.BOLT::equals).isPresent();
   }

@@ -182,11 +182,11 @@ final class OtherStuff {
   }
 
   private static double count(Section section) {
-    return section.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals("count") && !one.getValue().isNone())
-        .mapToDouble(one -> one.getValue().base())
-        .findFirst()
-        .orElse(1);
+    return section
+        .dimension("count")
+        .filter(many -> !many.isNone())
+        .map(Quantity::base)
+        .orElse(1.0);
   }
 
   private static String number(double value) {

@@ -2,7 +2,6 @@ package kitwright.substitution;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Section;
@@ -62,11 +61,7 @@ record Pieces(double thinnest, double thickest) {
   }
 
   private static Optional<Double> dimension(Section section, String name) {
-    return section.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals(name))
-        .map(Map.Entry::getValue)
-        .map(Quantity::base)
-        .findFirst();
+    return section.dimension(name).map(Quantity::base);
   }
 
   /** Whatever a section is of, its glue aside. */

@@ -25,11 +25,7 @@ record BoltThread(double diameter, double area, Step step) {
 
   /** Empty where it has no coarse thread and states nothing. */
   static Optional<BoltThread> of(Section section, double diameter, Faults faults) {
-    Optional<Quantity> stated =
-        section.dimensions().entrySet().stream()
-            .filter(one -> one.getKey().id().equals(STATED))
-            .map(java.util.Map.Entry::getValue)
-            .findFirst();
+    Optional<Quantity> stated = section.dimension(STATED);
     return stated.isPresent()
         ? stated(section, diameter, stated.get(), faults)
         : MetricThread.coarse(millimetres(diameter)).map(BoltThread::coarse);

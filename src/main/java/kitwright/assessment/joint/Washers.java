@@ -68,9 +68,6 @@ final class Washers {
   }
 
   static Optional<Double> dimension(Section section, String name) {
-    return section.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals(name))
-        .map(one -> one.getValue().base())
-        .findFirst();
+    return section.dimension(name).map(Quantity::base);
   }
 }

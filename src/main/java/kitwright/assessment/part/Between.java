@@ -116,11 +116,7 @@ public final class Between {
   }
 
   private Quantity far(Ref name) {
-    return to.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals(name.id()))
-        .map(Map.Entry::getValue)
-        .findFirst()
-        .orElseThrow();
+    return to.dimension(name.id()).orElseThrow();
   }
 
   private static Section.Layer layer(Section.Layer a, Section.Layer b, BigDecimal share) {

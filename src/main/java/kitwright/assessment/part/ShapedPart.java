@@ -95,7 +95,7 @@ public final class ShapedPart {
     if (!walls.isEmpty()) {
       return Shapes.walled(stuff, corners(), walls);
     }
-    return dimension("wall").isPresent()
+    return section.dimension("wall").isPresent()
         ? Shapes.staves(stuff, outline(), at("wall"))
         : Shapes.polygon(stuff, outline());
   }
@@ -103,7 +103,7 @@ public final class ShapedPart {
   /** Every side of a hollow polygon has a wall, told in one way. */
   private void sided(Shape shape) {
     long walls = section.outline().stream().filter(one -> one.wall().isPresent()).count();
-    boolean round = dimension("wall").isPresent() || !section.skins().isEmpty();
+    boolean round = section.dimension("wall").isPresent() || !section.skins().isEmpty();
     if (walls > 0 && (walls < section.outline().size() || round || shape != Shape.POLYGON)) {
       faults.add(
           "outline",
@@ -162,7 +162,7 @@ public final class ShapedPart {
       check(one.getKey(), one.getValue(), known);
     }
     for (String need : needs.stream().sorted().toList()) {
-      if (dimension(need).isEmpty()) {
+      if (section.dimension(need).isEmpty()) {
         faults.add("dimensions", "A " + word(shape) + " has no " + need, "Add it to “dimensions”.");
       }
     }
@@ -207,15 +207,8 @@ public final class ShapedPart {
     return shape.name().toLowerCase(java.util.Locale.ROOT);
   }
 
-  private Optional<Quantity> dimension(String name) {
-    return section.dimensions().entrySet().stream()
-        .filter(entry -> entry.getKey().id().equals(name))
-        .map(Map.Entry::getValue)
-        .findFirst();
-  }
-
   private double at(String name) {
-    return dimension(name).map(Quantity::base).orElse(0.0);
+    return section.dimension(name).map(Quantity::base).orElse(0.0);
   }
 
   private List<Point> corners() {

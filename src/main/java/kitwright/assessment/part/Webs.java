@@ -131,11 +131,7 @@ public final class Webs {
   }
 
   private static double dimension(Section section, String name) {
-    return section.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals(name))
-        .mapToDouble(one -> one.getValue().base())
-        .findFirst()
-        .orElse(0);
+    return section.dimension(name).map(Quantity::base).orElse(0.0);
   }
 
   private static Optional<String> slender(
