@@ -75,10 +75,7 @@ public final class WoodUnderBolts {
   }
 
   private Optional<Double> dimension(String name) {
-    return section.dimensions().entrySet().stream()
-        .filter(one -> one.getKey().id().equals(name))
-        .map(one -> one.getValue().base())
-        .findFirst();
+    return section.dimension(name).map(Quantity::base);
   }
 
   private void bearing(
