@@ -26,7 +26,7 @@ import kitwright.ledger.LedgerFolder;
 import kitwright.ledger.LogDay;
 import kitwright.ledger.Spend;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStandings;
 import org.junit.jupiter.api.Test;
 
 /** The demonstration ledger reads without a fault and holds what it is meant to show. */
@@ -164,7 +164,7 @@ class DemonstrationTest {
   /** Copy the right digits from “kitwright fingerprint” when a record was changed on purpose. */
   @Test
   void onlyTheRudderWasChangedAfterItWasSigned() {
-    assertThat(Standings.on(Facts.of(ledger(), TODAY)).all())
+    assertThat(SubstitutionStandings.on(Facts.of(ledger(), TODAY)).all())
         .filteredOn(standing -> standing.lacks(Lack.STALE))
         .extracting(standing -> standing.substitution().id())
         .containsExactly("sub-rudder-spine");

@@ -15,6 +15,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.kit.Position;
@@ -34,7 +36,9 @@ import kitwright.network.Plan;
 import kitwright.openmatter.Readiness;
 import kitwright.openmatter.WorkDay;
 import kitwright.shortage.LookAhead;
+import kitwright.shortage.ShortageStandings;
 import kitwright.shortage.Undelivered;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -101,16 +105,16 @@ class SpoiledLedgerTest {
       WorkDay.of(WorkDay.after(now), now)
           .ready()
           .forEach(each -> all.add("tomorrow " + each.task().id()));
-      kitwright.substitution.Standings.on(now).all().stream()
+      SubstitutionStandings.on(now).all().stream()
           .filter(each -> each.isApproved())
           .forEach(each -> all.add("released " + each.substitution().id()));
-      kitwright.shortage.Standings.on(now).all().stream()
+      ShortageStandings.on(now).all().stream()
           .filter(each -> !each.isOpen())
           .forEach(each -> all.add("covered " + each.shortage().id()));
-      kitwright.claim.Standings.on(now).all().stream()
-          .filter(each -> each.state() == kitwright.claim.Standing.State.SETTLED)
+      ClaimStandings.on(now).all().stream()
+          .filter(each -> each.state() == ClaimStanding.State.SETTLED)
           .forEach(each -> all.add("settled " + each.claim().id()));
-      kitwright.claim.Standings.on(now).all().stream()
+      ClaimStandings.on(now).all().stream()
           .filter(each -> !each.granted().isEmpty() && each.open().isEmpty())
           .forEach(each -> all.add("paid " + each.claim().id()));
       ledger.log().forEach(this::published);

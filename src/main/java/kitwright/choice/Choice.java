@@ -14,9 +14,11 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.money.Account;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Ref;
 import kitwright.value.Unit;
 
@@ -32,7 +34,7 @@ import kitwright.value.Unit;
  * @param turning what would have to change for one way to be ahead of another
  */
 public record Choice(
-    Standing standing,
+    ShortageStanding standing,
     LocalDate launchIfHere,
     Optional<LocalDate> neededBy,
     List<WayOut> ways,
@@ -50,10 +52,10 @@ public record Choice(
    * @return empty where the ledger has no such shortage on that day
    */
   public static Optional<Choice> of(Facts now, Ref shortage) {
-    return kitwright.shortage.Standings.on(now).of(shortage).map(standing -> of(now, standing));
+    return ShortageStandings.on(now).of(shortage).map(standing -> of(now, standing));
   }
 
-  private static Choice of(Facts now, Standing standing) {
+  private static Choice of(Facts now, ShortageStanding standing) {
     Waiting waiting = new Waiting(now, standing);
     Outlays outlays = new Outlays(now, Account.on(now), standing);
     List<WayOut> ways = new ArrayList<>();
@@ -84,7 +86,8 @@ public record Choice(
   }
 
   /** What an option would have built otherwise. */
-  static Optional<Substitution> substitution(Shortage.Option option, Standing standing, Facts now) {
+  static Optional<Substitution> substitution(
+      Shortage.Option option, ShortageStanding standing, Facts now) {
     return option
         .substitution()
         .flatMap(now.ledger()::substitution)
@@ -122,8 +125,8 @@ public record Choice(
   }
 
   private static Signing signing(Substitution substitution, Facts now, Waiting waiting) {
-    Optional<kitwright.substitution.Standing> standing =
-        Standings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
+    Optional<SubstitutionStanding> standing =
+        SubstitutionStandings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
     List<String> lacks = standing.map(Choice::lacks).orElse(List.of("it is not proposed yet"));
     List<String> signers =
         lacks.isEmpty()
@@ -135,7 +138,7 @@ public record Choice(
     return new Signing(signers, substitution.hold().flatMap(waiting::latestStart), lacks);
   }
 
-  private static List<String> lacks(kitwright.substitution.Standing standing) {
+  private static List<String> lacks(SubstitutionStanding standing) {
     return standing.isWithdrawn()
         ? List.of("it was withdrawn")
         : standing.lacks().stream().map(Lack::words).toList();

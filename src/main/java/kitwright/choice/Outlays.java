@@ -9,7 +9,7 @@ import kitwright.ledger.Shortage;
 import kitwright.money.Account;
 import kitwright.money.OpenShortage;
 import kitwright.money.WayCost;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.spending.Exchange;
 import kitwright.spending.Valued;
 import kitwright.value.Money;
@@ -20,12 +20,12 @@ final class Outlays {
   private final Ledger ledger;
   private final Facts day;
   private final Account account;
-  private final Standing standing;
+  private final ShortageStanding standing;
   private final Exchange exchange;
   private final Money zero;
   private final Money spent;
 
-  Outlays(Facts day, Account account, Standing standing) {
+  Outlays(Facts day, Account account, ShortageStanding standing) {
     this.day = day;
     ledger = day.ledger();
     this.account = account;

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
-import kitwright.shortage.Standing;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.value.Ref;
 
 /**
@@ -21,10 +21,10 @@ public record Wait(Optional<Timing> timing, Optional<LocalDate> neededBy) {
    * @return empty where the ledger has no such shortage on that day
    */
   public static Optional<Wait> of(Facts now, Ref shortage) {
-    return Standings.on(now).of(shortage).map(standing -> of(now, standing));
+    return ShortageStandings.on(now).of(shortage).map(standing -> of(now, standing));
   }
 
-  private static Wait of(Facts now, Standing standing) {
+  private static Wait of(Facts now, ShortageStanding standing) {
     Waiting waiting = new Waiting(now, standing);
     Optional<Shortage.Option> option =
         standing.shortage().options().stream()

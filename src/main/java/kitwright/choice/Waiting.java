@@ -23,7 +23,7 @@ import kitwright.openmatter.Needed;
 import kitwright.openmatter.OpenMatter;
 import kitwright.shortage.Arrival;
 import kitwright.shortage.LookAhead;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.shortage.Wanted;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -38,14 +38,14 @@ final class Waiting {
   private final Needed needed;
   private final Ledger ledger;
   private final Positions positions;
-  private final Standing standing;
+  private final ShortageStanding standing;
   private final Map<String, LocalDate> others;
   private final Map<String, Long> otherWork;
   private final List<String> lacking;
   private final Schedule free;
   private final Facts now;
 
-  Waiting(Facts now, Standing standing) {
+  Waiting(Facts now, ShortageStanding standing) {
     this.now = now;
     plan = Plan.on(now);
     needed = Needed.on(now);

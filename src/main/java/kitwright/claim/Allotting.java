@@ -21,7 +21,7 @@ import kitwright.value.Money;
  * each as far as money was to come for it; what is beyond all of them belongs to the last.
  */
 final class Allotting {
-  private static final Comparator<Standing> BY_SENT =
+  private static final Comparator<ClaimStanding> BY_SENT =
       Comparator.comparing(claim -> claim.claim().sent().orElse(LocalDate.MAX));
 
   private static final Comparator<Returned> BY_DAY =
@@ -29,7 +29,7 @@ final class Allotting {
           .thenComparing(each -> each.refund().id());
 
   private final Facts day;
-  private final Map<String, List<Standing>> claims = new HashMap<>();
+  private final Map<String, List<ClaimStanding>> claims = new HashMap<>();
   private final Map<String, List<Returned>> came = new HashMap<>();
 
   private Allotting(Facts day) {
@@ -41,10 +41,10 @@ final class Allotting {
    *
    * @param all every claim, before anything came back
    */
-  static Map<String, List<Returned>> of(List<Standing> all, Facts day) {
+  static Map<String, List<Returned>> of(List<ClaimStanding> all, Facts day) {
     Allotting allotting = new Allotting(day);
     Map<String, Returned> refunds = new TreeMap<>();
-    for (Standing claim : all.stream().sorted(BY_SENT).toList()) {
+    for (ClaimStanding claim : all.stream().sorted(BY_SENT).toList()) {
       for (Returned each : CameBack.mayBeFor(claim.claim(), spends(claim), day)) {
         refunds.put(each.refund().id(), each);
         allotting.claims.computeIfAbsent(each.refund().id(), id -> new ArrayList<>(1)).add(claim);
@@ -52,7 +52,7 @@ final class Allotting {
     }
     List<Returned> shared = new ArrayList<>();
     for (Returned each : refunds.values().stream().sorted(BY_DAY).toList()) {
-      List<Standing> those = allotting.claims.getOrDefault(each.refund().id(), List.of());
+      List<ClaimStanding> those = allotting.claims.getOrDefault(each.refund().id(), List.of());
       if (those.size() == 1) {
         allotting.give(those.get(0), each);
       } else {
@@ -65,7 +65,7 @@ final class Allotting {
   }
 
   /** The spending that it names or asks. */
-  private static Set<String> spends(Standing claim) {
+  private static Set<String> spends(ClaimStanding claim) {
     Set<String> ids = new HashSet<>();
     claim.claim().spends().forEach(ref -> ids.add(ref.id()));
     claim
@@ -74,14 +74,14 @@ final class Allotting {
     return ids;
   }
 
-  private void give(Standing claim, Returned part) {
+  private void give(ClaimStanding claim, Returned part) {
     came.computeIfAbsent(claim.claim().id(), id -> new ArrayList<>(1)).add(part);
   }
 
   private void part(Returned whole) {
-    List<Standing> all = claims.getOrDefault(whole.refund().id(), List.of());
-    List<Standing> asking = all.stream().filter(claim -> hadGoneOut(claim, whole)).toList();
-    List<Standing> those = asking.isEmpty() ? all : asking;
+    List<ClaimStanding> all = claims.getOrDefault(whole.refund().id(), List.of());
+    List<ClaimStanding> asking = all.stream().filter(claim -> hadGoneOut(claim, whole)).toList();
+    List<ClaimStanding> those = asking.isEmpty() ? all : asking;
     Money rest = whole.came();
     for (int i = 0; i < those.size() && rest.signum() > 0; i++) {
       boolean last = i + 1 == those.size();
@@ -93,12 +93,12 @@ final class Allotting {
     }
   }
 
-  private static boolean hadGoneOut(Standing claim, Returned refund) {
+  private static boolean hadGoneOut(ClaimStanding claim, Returned refund) {
     return claim.claim().sent().filter(sent -> !sent.isAfter(refund.refund().on())).isPresent();
   }
 
   /** Of a refund so much as is still to come for a claim, in the refund’s currency. */
-  private Money stillDue(Standing claim, Returned refund) {
+  private Money stillDue(ClaimStanding claim, Returned refund) {
     Money nothing = Money.zero(refund.came().currency());
     List<Money> before =
         CameBack.of(came.getOrDefault(claim.claim().id(), List.of()), claim.due(), day).takenOff();

@@ -9,6 +9,7 @@ import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
 import kitwright.shortage.Notice;
+import kitwright.shortage.ShortageStandings;
 import kitwright.value.Days;
 
 /** Fires where a claim is written but not sent: weighs more once time has gone by. */
@@ -20,20 +21,17 @@ public final class ClaimDraftUnsent implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
-        .filter(Standing::isDraft)
+    ClaimStandings.on(day).all().stream()
+        .filter(ClaimStanding::isDraft)
         .forEach(standing -> out.add(finding(standing, day)));
   }
 
-  private Finding finding(Standing standing, Facts day) {
+  private Finding finding(ClaimStanding standing, Facts day) {
     Optional<Notice> notice =
         standing.lines().stream()
             .flatMap(
                 line ->
-                    Notice.of(
-                        line.shortage().shortage(),
-                        kitwright.shortage.Standings.on(day),
-                        day.ledger())
+                    Notice.of(line.shortage().shortage(), ShortageStandings.on(day), day.ledger())
                         .stream())
             .reduce((one, two) -> two.last().isBefore(one.last()) ? two : one);
     OptionalLong oldest = standing.lines().stream().mapToLong(line -> line.shortage().age()).max();

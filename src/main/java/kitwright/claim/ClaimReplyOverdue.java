@@ -11,16 +11,16 @@ import kitwright.value.Days;
 public final class ClaimReplyOverdue implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
-        .filter(Standing::isOverdue)
+    ClaimStandings.on(day).all().stream()
+        .filter(ClaimStanding::isOverdue)
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(ClaimStanding standing) {
     long late = -standing.daysLeft().orElseThrow();
     String whom = standing.against().map(party -> party.name()).orElse("The supplier");
     String heard =
-        standing.state() == Standing.State.ACKNOWLEDGED
+        standing.state() == ClaimStanding.State.ACKNOWLEDGED
             ? "acknowledged it, but gave no answer"
             : "gave no answer";
     return warn(

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.shortage.Balance;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 
@@ -20,7 +20,7 @@ import kitwright.value.Quantity;
  * @param granted the money that was granted for it, a sum a currency
  */
 public record Line(
-    Standing shortage,
+    ShortageStanding shortage,
     Optional<Balance> balance,
     Asking asking,
     Quantity sent,

@@ -19,7 +19,7 @@ public final class RefundBeyondGranted implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing claim : Standings.on(day).all()) {
+    for (ClaimStanding claim : ClaimStandings.on(day).all()) {
       List<Money> due = claim.due();
       if (claim.cameBack().refunds().isEmpty() || isUnsaid(claim)) {
         continue;
@@ -39,12 +39,12 @@ public final class RefundBeyondGranted implements Rule {
   /**
    * Whether nobody says how much it is: a settlement without its sum, goods asked and not money.
    */
-  private static boolean isUnsaid(Standing claim) {
+  private static boolean isUnsaid(ClaimStanding claim) {
     return claim.due().isEmpty() && !isRefused(claim);
   }
 
-  private static boolean isRefused(Standing claim) {
-    return claim.state() == Standing.State.SETTLED
+  private static boolean isRefused(ClaimStanding claim) {
+    return claim.state() == ClaimStanding.State.SETTLED
         && Stream.concat(
                 claim.settled().stream(),
                 claim.lines().stream().flatMap(line -> line.asking().settled().stream()))
@@ -56,18 +56,18 @@ public final class RefundBeyondGranted implements Rule {
                     });
   }
 
-  private static Money margin(Standing claim, Money most) {
+  private static Money margin(ClaimStanding claim, Money most) {
     boolean isAbroad =
         claim.cameBack().refunds().stream()
             .anyMatch(each -> !each.came().currency().equals(most.currency()));
     return isAbroad ? most.times(BY_RATE) : Money.zero(most.currency());
   }
 
-  private Finding finding(Standing standing, Money came, Money most) {
+  private Finding finding(ClaimStanding standing, Money came, Money most) {
     Claim claim = standing.claim();
     List<Returned> refunds = standing.cameBack().refunds();
     Spend last = refunds.get(refunds.size() - 1).refund();
-    boolean isOver = standing.state() == Standing.State.SETTLED;
+    boolean isOver = standing.state() == ClaimStanding.State.SETTLED;
     return warn(
         last.at().of("amount"),
         "With the refund "

@@ -7,13 +7,14 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Rule;
+import kitwright.shortage.ShortageStanding;
 import kitwright.value.Quantity;
 
 /** Fires where a claim was settled by replacement, but no count shows that it came. */
 public final class ReplacementUncounted implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (ClaimStanding standing : ClaimStandings.on(day).all()) {
       for (Line line : standing.lines()) {
         Stream<Claim.Settlement> ends =
             line.asking().settled().isEmpty()
@@ -35,8 +36,8 @@ public final class ReplacementUncounted implements Rule {
         .orElse(line.owed());
   }
 
-  private Finding finding(Standing standing, Claim.Settlement end, Line line) {
-    kitwright.shortage.Standing shortage = line.shortage();
+  private Finding finding(ClaimStanding standing, Claim.Settlement end, Line line) {
+    ShortageStanding shortage = line.shortage();
     return warn(
         end.at().of("how"),
         "The claim "

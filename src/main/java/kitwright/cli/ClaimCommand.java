@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import kitwright.claim.Asking;
-import kitwright.claim.Standing;
-import kitwright.claim.Standings;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
@@ -56,8 +56,8 @@ final class ClaimCommand implements Command {
       return telling.tell(ClaimsReport.sheets(now).get(0), opened, session);
     }
     boolean isOfToday = reminder || since;
-    Standing claim =
-        (isOfToday ? Standings.on(now).of(id.get()) : Standings.asTold(id.get(), now))
+    ClaimStanding claim =
+        (isOfToday ? ClaimStandings.on(now).of(id.get()) : ClaimStandings.asTold(id.get(), now))
             .orElseThrow(
                 () ->
                     Refusal.unknown(
@@ -121,7 +121,7 @@ final class ClaimCommand implements Command {
   }
 
   /** For the sender, and not in the letter. */
-  private String hint(Standing claim, Sheet sheet) {
+  private String hint(ClaimStanding claim, Sheet sheet) {
     String caution =
         "This is no legal advice. Whether and how soon a shortage must be notified, and what may be"
             + " asked, depends on your contract and your country. Check both before you send it,"

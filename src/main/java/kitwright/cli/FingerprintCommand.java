@@ -13,8 +13,8 @@ import kitwright.ledger.Substitution;
 import kitwright.report.writing.Beside;
 import kitwright.substitution.Changes;
 import kitwright.substitution.Paper;
-import kitwright.substitution.Standing;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 
 /** Prints what a signature must cover, as digits or in words. */
 final class FingerprintCommand implements Command {
@@ -81,7 +81,7 @@ final class FingerprintCommand implements Command {
 
   private List<Paper> papers(Facts now) {
     List<Paper> papers = new ArrayList<>();
-    for (Standing standing : Standings.on(now).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(now).all()) {
       if (ids.isEmpty() || ids.contains(standing.substitution().id())) {
         papers.addAll(Paper.of(standing, by, now));
       }

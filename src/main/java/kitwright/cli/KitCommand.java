@@ -6,6 +6,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.report.stores.KitTold;
 import kitwright.shortage.Balance;
+import kitwright.shortage.ShortageStandings;
 
 /** Tells how the kit's items stand. */
 final class KitCommand implements Command {
@@ -41,7 +42,7 @@ final class KitCommand implements Command {
     }
     Facts now = Facts.of(ledger, opened.today());
     List<Balance> wanted =
-        kitwright.shortage.Standings.on(now).balances().stream()
+        ShortageStandings.on(now).balances().stream()
             .filter(each -> ids.isEmpty() || ids.contains(each.position().item().id()))
             .filter(each -> !open || !each.position().isCounted() || !each.open().isNone())
             .toList();

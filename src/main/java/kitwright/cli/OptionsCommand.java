@@ -7,6 +7,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.report.claim.OptionsTold;
+import kitwright.shortage.ShortageStandings;
 import kitwright.value.Ref;
 
 /** Lays the ways out of a shortage side by side. */
@@ -37,7 +38,7 @@ final class OptionsCommand implements Command {
     Facts now = Facts.of(ledger, opened.today());
     if (id.isEmpty()) {
       return telling.tell(
-          OptionsTold.list(ledger, kitwright.shortage.Standings.on(now).open()), opened, session);
+          OptionsTold.list(ledger, ShortageStandings.on(now).open()), opened, session);
     }
     Optional<Shortage> shortage = ledger.find(Kind.SHORTAGES, id.get());
     Choice choice =

@@ -20,9 +20,9 @@ import kitwright.ledger.Substitution.SignOff;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Paper;
 import kitwright.substitution.Signature;
-import kitwright.substitution.Standing;
-import kitwright.substitution.Standings;
 import kitwright.substitution.Statement;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Misread;
 import kitwright.value.Ref;
 
@@ -91,7 +91,7 @@ final class SignCommand implements Command {
     Substitution substitution = (Substitution) recording.record(Kind.SUBSTITUTIONS, id);
     Map<String, String> keys = keys(answers, signer(dialogue, substitution, recording));
     Facts bare = with(substitution, keys, recording);
-    Standing standing = standing(bare);
+    SubstitutionStanding standing = standing(bare);
     Signature own = standing.signatures().get(standing.signatures().size() - 1);
     Statement statement = own.statement();
     Optional<String> saw =
@@ -110,8 +110,8 @@ final class SignCommand implements Command {
       return by.get();
     }
     Facts now = Facts.of(recording.ledger(), recording.opened().today());
-    Optional<Standing> standing =
-        Standings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
+    Optional<SubstitutionStanding> standing =
+        SubstitutionStandings.on(now).of(new Ref(substitution.id(), substitution.at().record()));
     return dialogue
         .orElseThrow(
             () ->
@@ -122,7 +122,7 @@ final class SignCommand implements Command {
   }
 
   /** Who may be named, by id. */
-  private static String may(Standing standing) {
+  private static String may(SubstitutionStanding standing) {
     if (standing.lacks().isEmpty()) {
       return " for another signature; it is released already";
     }
@@ -175,9 +175,9 @@ final class SignCommand implements Command {
     return Facts.of(recording.after(), recording.opened().today());
   }
 
-  private Standing standing(Facts facts) {
-    Standing standing =
-        Standings.on(facts).all().stream()
+  private SubstitutionStanding standing(Facts facts) {
+    SubstitutionStanding standing =
+        SubstitutionStandings.on(facts).all().stream()
             .filter(each -> each.substitution().id().equals(id))
             .findFirst()
             .orElseThrow();
@@ -200,7 +200,7 @@ final class SignCommand implements Command {
         + "\nA screening calculation replaces neither the designer nor a licensed engineer.\n\n";
   }
 
-  private static void refuseUnfit(Standing standing) {
+  private static void refuseUnfit(SubstitutionStanding standing) {
     Signature own = standing.signatures().get(standing.signatures().size() - 1);
     List<Lack> lacks = new ArrayList<>(own.lacks());
     if (standing.needsAssessment()) {

@@ -16,7 +16,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.money.Account;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStandings;
 import kitwright.spending.Valued;
 import kitwright.value.Money;
 import kitwright.value.Word;
@@ -110,7 +110,7 @@ record Usual(Map<String, String> sure, Map<String, String> offered) {
         there -> {
           sure.put("item", there.item().id());
           now.ledger().kitItem(there.item()).ifPresent(item -> offered.put("what", item.what()));
-          Standings.on(now).all().stream()
+          ShortageStandings.on(now).all().stream()
               .filter(standing -> standing.shortage().id().equals(shortage))
               .forEach(standing -> offered.put("qty", standing.open().toString()));
         });

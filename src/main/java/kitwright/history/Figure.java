@@ -6,7 +6,8 @@ import kitwright.ledger.Kind;
 import kitwright.money.Account;
 import kitwright.money.Lacks;
 import kitwright.openmatter.Ends;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStandings;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Word;
 
 /** A figure of the whole build that can be followed from commit to commit. */
@@ -36,7 +37,7 @@ public enum Figure {
     @Override
     Optional<Held> on(Facts day) {
       return isRead(Kind.SHORTAGES, day)
-          ? Optional.of(new Held.Count(Standings.on(day).open().size()))
+          ? Optional.of(new Held.Count(ShortageStandings.on(day).open().size()))
           : Optional.empty();
     }
   },
@@ -46,7 +47,7 @@ public enum Figure {
       return isRead(Kind.SUBSTITUTIONS, day)
           ? Optional.of(
               new Held.Count(
-                  kitwright.substitution.Standings.on(day).all().stream()
+                  SubstitutionStandings.on(day).all().stream()
                       .filter(standing -> !standing.isApproved() && !standing.isWithdrawn())
                       .count()))
           : Optional.empty();

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitwright.claim.ClaimStandings;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Task;
+import kitwright.loan.LoanStanding;
 import kitwright.money.Account;
 import kitwright.money.Lacks;
 import kitwright.money.LineState;
@@ -17,7 +19,9 @@ import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.openmatter.Ends;
 import kitwright.openmatter.Readiness;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStandings;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Money;
 import kitwright.value.Ref;
 import kitwright.value.Word;
@@ -86,7 +90,7 @@ final class Views {
 
     @Override
     void look(Facts day, Seen seen) {
-      for (var standing : Standings.on(day).all()) {
+      for (var standing : ShortageStandings.on(day).all()) {
         String what = standing.item().map(KitItem::what).orElse(standing.shortage().item().id());
         seen.add(
             standing.shortage(),
@@ -105,7 +109,7 @@ final class Views {
 
     @Override
     void look(Facts day, Seen seen) {
-      for (var standing : kitwright.claim.Standings.on(day).all()) {
+      for (var standing : ClaimStandings.on(day).all()) {
         String against =
             standing.against().map(party -> party.name()).orElse(standing.claim().id());
         seen.add(standing.claim(), against, Held.Told.of(Word.spoken(standing.state())));
@@ -120,7 +124,7 @@ final class Views {
 
     @Override
     void look(Facts day, Seen seen) {
-      for (var standing : kitwright.substitution.Standings.on(day).all()) {
+      for (var standing : SubstitutionStandings.on(day).all()) {
         List<String> words = new ArrayList<>(List.of(Word.spoken(standing.state())));
         standing.lacks().forEach(lack -> words.add(Word.spoken(lack)));
         seen.add(standing.substitution(), replaced(day, standing), new Held.Told(words));
@@ -128,7 +132,7 @@ final class Views {
     }
   }
 
-  private static String replaced(Facts day, kitwright.substitution.Standing standing) {
+  private static String replaced(Facts day, SubstitutionStanding standing) {
     var replaced = standing.substitution().insteadOf();
     return replaced
         .item()
@@ -188,7 +192,7 @@ final class Views {
 
     @Override
     void look(Facts day, Seen seen) {
-      for (var standing : kitwright.loan.Standing.on(day)) {
+      for (var standing : LoanStanding.on(day)) {
         seen.add(
             standing.loan(), standing.loan().tool(), Held.Told.of(Word.spoken(standing.state())));
       }

@@ -23,7 +23,7 @@ public final class AtHand {
   private final Map<String, Loan> last = new HashMap<>();
 
   private AtHand(Facts day) {
-    for (Standing standing : Standing.on(day)) {
+    for (LoanStanding standing : LoanStanding.on(day)) {
       Loan loan = standing.loan();
       last.put(loan.tool(), loan);
       if (!standing.isBack()) {

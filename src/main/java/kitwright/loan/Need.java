@@ -16,13 +16,13 @@ import kitwright.value.Ref;
  * @param tasks that need it, by earliest start
  * @param until the day on which the last of them could be finished at the earliest
  */
-public record Need(Standing loan, List<String> tasks, Optional<LocalDate> until) {
+public record Need(LoanStanding loan, List<String> tasks, Optional<LocalDate> until) {
   public Need {
     tasks = List.copyOf(tasks);
   }
 
   /** What the plan still asks of a tool. */
-  public static Need of(Standing loan, Plan plan) {
+  public static Need of(LoanStanding loan, Plan plan) {
     List<String> tasks =
         plan.ahead().stream()
             .flatMap(planned -> plan.task(planned.id()).stream())
@@ -37,7 +37,7 @@ public record Need(Standing loan, List<String> tasks, Optional<LocalDate> until)
             .max(Comparator.naturalOrder()));
   }
 
-  private static boolean needs(Task task, Standing loan) {
+  private static boolean needs(Task task, LoanStanding loan) {
     Stream<String> byTask = task.tools().stream().map(Ref::id);
     boolean byLoan = loan.loan().neededFor().stream().anyMatch(ref -> ref.id().equals(task.id()));
     return byLoan || byTask.anyMatch(loan.loan().id()::equals);
@@ -48,7 +48,7 @@ public record Need(Standing loan, List<String> tasks, Optional<LocalDate> until)
     Optional<LocalDate> due = loan.loan().due();
     return !loan.isBack()
         && due.isPresent()
-        && (loan.state() == Standing.State.OVERDUE
+        && (loan.state() == LoanStanding.State.OVERDUE
             || until.filter(day -> day.isAfter(due.get())).isPresent());
   }
 

@@ -17,8 +17,8 @@ public final class ToolDueTooSoon implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
-    for (Standing standing : Standing.on(day)) {
-      if (standing.state() == Standing.State.WITH_US) {
+    for (LoanStanding standing : LoanStanding.on(day)) {
+      if (standing.state() == LoanStanding.State.WITH_US) {
         List<Planned> late =
             Need.of(standing, plan).tasks().stream()
                 .map(plan.schedule()::of)
@@ -31,13 +31,13 @@ public final class ToolDueTooSoon implements Rule {
     }
   }
 
-  private static boolean isCutShort(Planned planned, Standing standing, Facts day) {
+  private static boolean isCutShort(Planned planned, LoanStanding standing, Facts day) {
     Task task = Plan.on(day).task(planned.id()).orElseThrow();
     return AtHand.backBefore(planned.lastDay(), task, day).stream()
         .anyMatch(back -> back.loan().equals(standing.loan()));
   }
 
-  private Finding finding(Standing standing, Planned first, Facts day) {
+  private Finding finding(LoanStanding standing, Planned first, Facts day) {
     String lender = standing.lender().map(Party::name).orElse("the lender");
     boolean near = !standing.loan().due().orElseThrow().isAfter(Plan.on(day).horizon());
     return new Finding(

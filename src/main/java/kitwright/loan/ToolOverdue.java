@@ -12,12 +12,12 @@ import kitwright.value.Days;
 public final class ToolOverdue implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standing.on(day).stream()
-        .filter(standing -> standing.state() == Standing.State.OVERDUE)
+    LoanStanding.on(day).stream()
+        .filter(standing -> standing.state() == LoanStanding.State.OVERDUE)
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(LoanStanding standing) {
     String lender = standing.lender().map(Party::name).orElse(standing.loan().from().id());
     long late = -standing.daysLeft().orElseThrow();
     return warn(

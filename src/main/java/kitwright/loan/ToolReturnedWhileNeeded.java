@@ -16,7 +16,7 @@ import kitwright.value.Ref;
 public final class ToolReturnedWhileNeeded implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    List<Standing> back = Standing.on(day).stream().filter(Standing::isBack).toList();
+    List<LoanStanding> back = LoanStanding.on(day).stream().filter(LoanStanding::isBack).toList();
     if (back.isEmpty()) {
       return;
     }

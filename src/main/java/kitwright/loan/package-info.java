@@ -1,6 +1,6 @@
 /**
  * Borrowed tools: who waits for what, until when, and what borrowing saved. Uses {@code network}.
- * Start with {@link kitwright.loan.Standing}.
+ * Start with {@link LoanStanding}.
  */
 @NullMarked
 package kitwright.loan;

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.claim.Asking;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.claim.Cost;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
-import kitwright.claim.Standings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
@@ -108,13 +108,13 @@ public record Back(
     }
     Map<String, Money> whole = new HashMap<>();
     Books.on(day).returned().forEach(each -> whole.put(each.refund().id(), each.came()));
-    return Standings.on(day).all().stream()
+    return ClaimStandings.on(day).all().stream()
         .map(standing -> of(standing, exchange, day.day(), out, received(standing, back, whole)))
         .toList();
   }
 
   private static Back of(
-      Standing standing,
+      ClaimStanding standing,
       Exchange exchange,
       LocalDate asOf,
       Map<String, List<Valued>> out,
@@ -138,7 +138,7 @@ public record Back(
 
   /** Of each refund what came for the claim, in the build’s currency. */
   private static List<Money> received(
-      Standing standing, Map<String, List<Valued>> back, Map<String, Money> whole) {
+      ClaimStanding standing, Map<String, List<Valued>> back, Map<String, Money> whole) {
     List<Money> all = new ArrayList<>();
     for (Returned part : standing.cameBack().refunds()) {
       String id = part.refund().id();
@@ -154,14 +154,18 @@ public record Back(
    * empty where nothing names an amount.
    */
   private static Optional<Money> granted(
-      Standing standing, List<Asking> parts, Money received, Exchange exchange, LocalDate asOf) {
+      ClaimStanding standing,
+      List<Asking> parts,
+      Money received,
+      Exchange exchange,
+      LocalDate asOf) {
     List<Money> ends =
         Stream.concat(
                 standing.claim().settled().stream(),
                 parts.stream().flatMap(part -> part.settled().stream()).distinct())
             .flatMap(end -> end.amount().stream())
             .toList();
-    boolean isOver = standing.state() == Standing.State.SETTLED;
+    boolean isOver = standing.state() == ClaimStanding.State.SETTLED;
     List<Money> amounts = ends.isEmpty() && isOver ? standing.granted() : ends;
     if (amounts.isEmpty()) {
       return Optional.empty();
@@ -178,7 +182,7 @@ public record Back(
   }
 
   /** Whether all of it came, by the rates of those days: what they did since then is not owed. */
-  private static boolean isAllOf(Money amount, Standing standing) {
+  private static boolean isAllOf(Money amount, ClaimStanding standing) {
     return standing.cameBack().takenOff().stream()
         .anyMatch(
             sum -> sum.currency().equals(amount.currency()) && sum.compareAmount(amount) >= 0);
@@ -194,7 +198,7 @@ public record Back(
     return all;
   }
 
-  private static State state(Standing standing) {
+  private static State state(ClaimStanding standing) {
     return switch (standing.state()) {
       case DRAFT -> State.DRAFT;
       case SENT, ACKNOWLEDGED, ANSWERED, DISPUTED, REFUSED -> State.ASKED;

@@ -13,8 +13,8 @@ import kitwright.ledger.Substitution;
 import kitwright.spending.Exchange;
 import kitwright.spending.Share;
 import kitwright.spending.Valued;
-import kitwright.substitution.Standing;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -42,7 +42,7 @@ public record Saving(String substitution, Money instead, Money spent) {
   public static List<Saving> byStock(Facts day) {
     Account account = Account.on(day);
     List<Saving> all = new ArrayList<>();
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       Substitution substitution = standing.substitution();
       BigDecimal used = used(substitution, day.ledger());
       if (standing.isApproved() && used.signum() > 0) {

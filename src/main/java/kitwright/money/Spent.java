@@ -21,8 +21,8 @@ import kitwright.ledger.Task;
 import kitwright.network.Headway;
 import kitwright.network.Headways;
 import kitwright.shortage.Coming;
-import kitwright.shortage.Standing;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.spending.Books;
 import kitwright.spending.Exchange;
 import kitwright.spending.Share;
@@ -77,7 +77,7 @@ public final class Spent {
   static Account on(Facts day) {
     Headways headways = Headways.of(day.ledger(), day.day());
     Set<String> covered =
-        Standings.on(day).all().stream()
+        ShortageStandings.on(day).all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
             .filter(standing -> !isStillBuilt(standing, day.ledger(), headways))
             .map(standing -> standing.shortage().id())
@@ -89,7 +89,7 @@ public final class Spent {
    * Whether a way out that builds otherwise, or does without, is chosen and its work not finished:
    * what it was said to cost and nobody has paid or ordered is still to come.
    */
-  private static boolean isStillBuilt(Standing standing, Ledger ledger, Headways headways) {
+  private static boolean isStillBuilt(ShortageStanding standing, Ledger ledger, Headways headways) {
     return standing
         .chosen()
         .filter(
@@ -119,7 +119,7 @@ public final class Spent {
   }
 
   /** Whether all that is open of it is ordered: what it costs is known then, and in the orders. */
-  private static boolean isOrdered(Standing standing) {
+  private static boolean isOrdered(ShortageStanding standing) {
     return standing.coming().stream()
         .filter(each -> each.how() == Coming.How.ORDERED)
         .map(Coming::qty)

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import kitwright.claim.Standing;
+import kitwright.claim.ClaimStanding;
 import kitwright.ledger.Facts;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
@@ -26,7 +26,7 @@ final class Awaited {
   }
 
   /** Of a claim that is sent and not answered. */
-  static String of(Standing claim, Optional<LocalDate> last) {
+  static String of(ClaimStanding claim, Optional<LocalDate> last) {
     return claim.isOverdue()
         ? "remind them, or do as the letter says"
         : due(List.of(claim))
@@ -37,8 +37,8 @@ final class Awaited {
   }
 
   /** Of a shortage that such claims name. */
-  static String of(List<Standing> claims, String names, Optional<LocalDate> last) {
-    boolean pressing = claims.stream().anyMatch(Standing::isOverdue);
+  static String of(List<ClaimStanding> claims, String names, Optional<LocalDate> last) {
+    boolean pressing = claims.stream().anyMatch(ClaimStanding::isOverdue);
     return due(claims)
         .filter(any -> !pressing)
         .map(
@@ -49,7 +49,7 @@ final class Awaited {
         .orElse("press for an answer to " + names);
   }
 
-  private static Optional<LocalDate> due(List<Standing> claims) {
+  private static Optional<LocalDate> due(List<ClaimStanding> claims) {
     return claims.stream()
         .flatMap(claim -> claim.claim().replyBy().stream())
         .max(Comparator.naturalOrder());

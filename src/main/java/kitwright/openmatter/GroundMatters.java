@@ -11,8 +11,8 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
 import kitwright.loan.AtHand;
+import kitwright.loan.LoanStanding;
 import kitwright.loan.Need;
-import kitwright.loan.Standing;
 import kitwright.network.Plan;
 import kitwright.network.Planned;
 import kitwright.network.WeatherBound;
@@ -34,16 +34,16 @@ final class GroundMatters {
   }
 
   Stream<OpenMatter> tools() {
-    return kitwright.loan.Standing.on(now).stream()
+    return LoanStanding.on(now).stream()
         .map(loan -> Need.of(loan, Plan.on(now)))
         .filter(Need::isTooLong)
         .map(this::tool);
   }
 
   private OpenMatter tool(Need need) {
-    Standing loan = need.loan();
+    LoanStanding loan = need.loan();
     LocalDate due = loan.loan().due().orElseThrow();
-    boolean late = loan.state() == Standing.State.OVERDUE;
+    boolean late = loan.state() == LoanStanding.State.OVERDUE;
     String lender = loan.lender().map(Party::name).orElse("the lender");
     String until =
         need.until()

@@ -11,8 +11,8 @@ import kitwright.network.Plan;
 import kitwright.network.Weathered;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Standing;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Days;
 import kitwright.value.Ref;
 
@@ -21,8 +21,8 @@ public final class HoldPointNear implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Plan plan = Plan.on(day);
-    Standings.on(day).all().stream()
-        .filter(standing -> standing.state() == Standing.State.WAITING)
+    SubstitutionStandings.on(day).all().stream()
+        .filter(standing -> standing.state() == SubstitutionStanding.State.WAITING)
         .filter(standing -> standing.hold().state() == HoldPoint.State.HOLDS)
         .forEach(
             standing ->
@@ -38,7 +38,7 @@ public final class HoldPointNear implements Rule {
     return Weathered.on(day).workableOn(task.id(), day);
   }
 
-  private Finding finding(Standing standing, Ref task, LocalDate from, Plan plan) {
+  private Finding finding(SubstitutionStanding standing, Ref task, LocalDate from, Plan plan) {
     LocalDate latest = plan.schedule().of(task.id()).latestStart().toLocalDate();
     return warn(
         task.at(),

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Build;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
-import kitwright.loan.Standing;
+import kitwright.loan.LoanStanding;
 import kitwright.network.Plan;
 import kitwright.network.WeatherBound;
 import kitwright.value.Days;
@@ -78,12 +78,12 @@ public record Reminder(String key, LocalDate first, LocalDate last, String title
 
   /** Of tools that are no open matter yet. */
   private static Stream<Reminder> tools(Facts now, Set<String> told) {
-    return Standing.on(now).stream()
+    return LoanStanding.on(now).stream()
         .filter(loan -> !loan.isBack() && !told.contains(loan.loan().named()))
         .flatMap(loan -> loan.loan().due().map(due -> tool(loan, due, now.day())).stream());
   }
 
-  private static Reminder tool(Standing loan, LocalDate due, LocalDate today) {
+  private static Reminder tool(LoanStanding loan, LocalDate due, LocalDate today) {
     String lender = loan.lender().map(Party::name).orElse("the lender");
     String contact = loan.lender().flatMap(Party::contact).map(at -> ", " + at).orElse("");
     return on(

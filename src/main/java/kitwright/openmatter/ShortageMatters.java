@@ -19,8 +19,8 @@ import kitwright.shortage.Balance;
 import kitwright.shortage.CountedShortUnrecorded;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
-import kitwright.shortage.Standing;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Wanted;
 import kitwright.value.Days;
@@ -42,7 +42,7 @@ final class ShortageMatters {
   List<OpenMatter> all() {
     List<OpenMatter> all = new ArrayList<>();
     Map<String, Quantity> recorded = new HashMap<>();
-    for (Standing standing : Standings.on(now).open()) {
+    for (ShortageStanding standing : ShortageStandings.on(now).open()) {
       List<Wanted> wanted = LookAhead.on(now).ofItem(standing.shortage().item());
       wanted.stream()
           .map(Wanted::thing)
@@ -101,7 +101,7 @@ final class ShortageMatters {
   }
 
   /** What nobody sends of a shortage, in the unit in which the thing is netted. */
-  private static Quantity of(Standing standing, Thing thing) {
+  private static Quantity of(ShortageStanding standing, Thing thing) {
     return in(thing, standing.unsupplied());
   }
 
@@ -114,7 +114,7 @@ final class ShortageMatters {
     return !wanted.missing().isNone() || !wanted.toCome().isEmpty();
   }
 
-  private OpenMatter shortage(Standing standing, List<Wanted> waiting) {
+  private OpenMatter shortage(ShortageStanding standing, List<Wanted> waiting) {
     Shortage shortage = standing.shortage();
     Optional<OpenMatter.Stop> stop = needed.of(waiting.stream().map(Wanted::task).toList());
     return new OpenMatter(
@@ -129,13 +129,13 @@ final class ShortageMatters {
         move.next(standing, Awaited.last(stop, waiting, now)),
         earlier(
             isSettledByOthers(standing) ? Optional.empty() : lastDayToOrder(stop, waiting),
-            standing.state() == Standing.State.FOUND ? notice(shortage) : Optional.empty()),
+            standing.state() == ShortageStanding.State.FOUND ? notice(shortage) : Optional.empty()),
         standing.promisedFor());
   }
 
   /** The last day to tell the supplier, as far as its record says. */
   private Optional<LocalDate> notice(Shortage shortage) {
-    return Notice.of(shortage, Standings.on(now), now.ledger()).map(Notice::last);
+    return Notice.of(shortage, ShortageStandings.on(now), now.ledger()).map(Notice::last);
   }
 
   static Optional<LocalDate> earlier(Optional<LocalDate> one, Optional<LocalDate> other) {
@@ -143,7 +143,7 @@ final class ShortageMatters {
   }
 
   /** What part of it comes, where not all of it does. */
-  private static String underWay(Standing standing) {
+  private static String underWay(ShortageStanding standing) {
     return standing.unsupplied().isNone()
         ? ""
         : standing.coming().stream()
@@ -162,7 +162,7 @@ final class ShortageMatters {
   }
 
   /** Whether others have said when all of it comes, or something else takes its place. */
-  private static boolean isSettledByOthers(Standing standing) {
+  private static boolean isSettledByOthers(ShortageStanding standing) {
     return standing.promisedFor().isPresent()
         || standing.chosen().filter(way -> way.way() == Shortage.Way.SUBSTITUTE).isPresent();
   }
@@ -182,7 +182,7 @@ final class ShortageMatters {
     return lead.flatMap(days -> stop.map(at -> at.neededBy().minusDays(days)));
   }
 
-  private static String name(Standing standing) {
+  private static String name(ShortageStanding standing) {
     return standing.item().map(item -> item.what()).orElse(standing.shortage().item().id());
   }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Entry;
@@ -15,7 +17,7 @@ import kitwright.ledger.Party;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.shortage.Coming;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.value.Days;
 
 /** Who is to move in a recorded shortage, and what is to be done next. */
@@ -29,7 +31,7 @@ final class ShortageMove {
   }
 
   /** Whose move it is. */
-  String waitsFor(Standing standing) {
+  String waitsFor(ShortageStanding standing) {
     if (chosen(standing).isPresent()) {
       return "you";
     }
@@ -42,7 +44,7 @@ final class ShortageMove {
   }
 
   /** Who has promised it; else whom it is claimed from. */
-  private String supplier(Standing standing) {
+  private String supplier(ShortageStanding standing) {
     Ledger ledger = now.ledger();
     return standing.coming().stream()
         .flatMap(part -> sender(part.by()).stream())
@@ -71,7 +73,7 @@ final class ShortageMove {
    *
    * @param last the last day on which another way can still be taken in time
    */
-  String next(Standing standing, Optional<LocalDate> last) {
+  String next(ShortageStanding standing, Optional<LocalDate> last) {
     Optional<String> chosen = chosen(standing);
     if (chosen.isPresent()) {
       return chosen.get();
@@ -109,7 +111,7 @@ final class ShortageMove {
   }
 
   /** Of what was used up nobody owes any. */
-  private static String toClaim(Standing standing) {
+  private static String toClaim(ShortageStanding standing) {
     if (standing.shortage().cause() == Shortage.Cause.USED_UP) {
       return "get it another way: nobody owes what was used up";
     }
@@ -119,30 +121,30 @@ final class ShortageMove {
   }
 
   /** What of it no claim names, where some do. */
-  private static String rest(Standing standing) {
+  private static String rest(ShortageStanding standing) {
     return standing.isClaimedInPart()
         ? ", and claim the " + standing.unclaimed().told() + " that no claim names"
         : "";
   }
 
   /** What to record where one has helped oneself, whatever was decided before. */
-  private static String bought(Standing standing) {
+  private static String bought(ShortageStanding standing) {
     return "; bought it instead? “kitwright buy … --replaces "
         + standing.shortage().id()
         + "”, or “replaces:” in the payment";
   }
 
-  private static boolean brokenPromise(Standing standing) {
+  private static boolean brokenPromise(ShortageStanding standing) {
     return standing.lapsed().stream().anyMatch(each -> each.how() == Coming.How.PROMISED);
   }
 
   /** Whether the claim, or its part for the shortage, has come to its end. */
   private boolean isClosed(Claim claim, Shortage shortage) {
-    return kitwright.claim.Standings.on(now)
+    return ClaimStandings.on(now)
         .of(claim.id())
         .filter(
             standing ->
-                standing.state() == kitwright.claim.Standing.State.SETTLED
+                standing.state() == ClaimStanding.State.SETTLED
                     || standing.lines().stream()
                         .map(line -> line.asking())
                         .filter(asking -> asking.shortage().id().equals(shortage.id()))
@@ -150,19 +152,19 @@ final class ShortageMove {
         .isPresent();
   }
 
-  private List<kitwright.claim.Standing> sent(Standing standing) {
+  private List<ClaimStanding> sent(ShortageStanding standing) {
     return standing.claims().stream()
-        .flatMap(claim -> kitwright.claim.Standings.on(now).of(claim.id()).stream())
+        .flatMap(claim -> ClaimStandings.on(now).of(claim.id()).stream())
         .filter(claim -> !claim.isDraft())
         .toList();
   }
 
-  private static String claims(Standing standing) {
+  private static String claims(ShortageStanding standing) {
     return standing.claims().stream().map(claim -> claim.id()).collect(Collectors.joining(", "));
   }
 
   /** What the decision asks, where it asks something now. */
-  private Optional<String> chosen(Standing standing) {
+  private Optional<String> chosen(ShortageStanding standing) {
     Optional<Shortage.Option> option = standing.chosen();
     if (option.isEmpty()) {
       return Optional.empty();

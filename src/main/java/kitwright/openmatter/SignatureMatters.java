@@ -7,7 +7,8 @@ import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Plan;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Standing;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 
 /** Substitutions that may not be built yet: assessments that fail, signatures that lack. */
 final class SignatureMatters {
@@ -29,13 +30,13 @@ final class SignatureMatters {
   }
 
   List<OpenMatter> all() {
-    return kitwright.substitution.Standings.on(now).all().stream()
-        .filter(standing -> standing.state() == Standing.State.WAITING)
+    return SubstitutionStandings.on(now).all().stream()
+        .filter(standing -> standing.state() == SubstitutionStanding.State.WAITING)
         .map(this::matter)
         .toList();
   }
 
-  private OpenMatter matter(Standing standing) {
+  private OpenMatter matter(SubstitutionStanding standing) {
     Substitution substitution = standing.substitution();
     boolean assess = standing.lacks().stream().anyMatch(OF_ASSESSMENT::contains);
     boolean begun = standing.hold().begun().isPresent();
@@ -65,7 +66,7 @@ final class SignatureMatters {
     return held.stream().anyMatch(Plan.on(now)::isOpen) ? held : Plan.on(now).nextAfter(held);
   }
 
-  private String next(Standing standing, boolean assess) {
+  private String next(SubstitutionStanding standing, boolean assess) {
     String stop =
         standing.hold().isBreached()
                 && standing.hold().task().filter(ref -> Plan.on(now).isOpen(ref.id())).isPresent()

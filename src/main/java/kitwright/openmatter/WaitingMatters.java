@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import kitwright.claim.Standing;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
@@ -21,6 +22,8 @@ import kitwright.network.Plan;
 import kitwright.network.WorkTime;
 import kitwright.shortage.LookAhead;
 import kitwright.shortage.Notice;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.shortage.Thing;
 import kitwright.shortage.Undelivered;
 import kitwright.shortage.Wanted;
@@ -39,17 +42,17 @@ final class WaitingMatters {
   }
 
   Stream<OpenMatter> claims() {
-    return kitwright.claim.Standings.on(now).all().stream()
-        .filter(standing -> standing.state() != Standing.State.SETTLED)
+    return ClaimStandings.on(now).all().stream()
+        .filter(standing -> standing.state() != ClaimStanding.State.SETTLED)
         .map(this::claim);
   }
 
-  private OpenMatter claim(Standing standing) {
+  private OpenMatter claim(ClaimStanding standing) {
     Claim claim = standing.claim();
     List<Wanted> waiting =
         claim.shortages().stream()
-            .flatMap(ref -> kitwright.shortage.Standings.on(now).of(ref).stream())
-            .filter(kitwright.shortage.Standing::isOpen)
+            .flatMap(ref -> ShortageStandings.on(now).of(ref).stream())
+            .filter(ShortageStanding::isOpen)
             .flatMap(each -> LookAhead.on(now).ofItem(each.shortage().item()).stream())
             .filter(wanted -> !wanted.missing().isNone() || !wanted.toCome().isEmpty())
             .toList();
@@ -66,15 +69,13 @@ final class WaitingMatters {
   }
 
   /** A draft is to be sent while the notice runs; an answer is to be pressed for when it is due. */
-  private Optional<LocalDate> actBy(Standing standing) {
+  private Optional<LocalDate> actBy(ClaimStanding standing) {
     return switch (standing.state()) {
       case DRAFT ->
           standing.claim().shortages().stream()
               .flatMap(ref -> now.ledger().shortage(ref).stream())
               .flatMap(
-                  shortage ->
-                      Notice.of(shortage, kitwright.shortage.Standings.on(now), now.ledger())
-                          .stream())
+                  shortage -> Notice.of(shortage, ShortageStandings.on(now), now.ledger()).stream())
               .map(Notice::last)
               .min(LocalDate::compareTo);
       case SENT, ACKNOWLEDGED -> standing.claim().replyBy();
@@ -82,7 +83,7 @@ final class WaitingMatters {
     };
   }
 
-  private static String state(Standing standing) {
+  private static String state(ClaimStanding standing) {
     return switch (standing.state()) {
       case DRAFT -> "drafted, not sent";
       case SENT -> "sent, no word since" + reply(standing);
@@ -94,7 +95,7 @@ final class WaitingMatters {
     };
   }
 
-  private static String reply(Standing standing) {
+  private static String reply(ClaimStanding standing) {
     return standing
         .daysLeft()
         .map(
@@ -105,7 +106,7 @@ final class WaitingMatters {
         .orElse("");
   }
 
-  private static String next(Standing standing, Optional<LocalDate> last) {
+  private static String next(ClaimStanding standing, Optional<LocalDate> last) {
     return switch (standing.state()) {
       case DRAFT -> "send it";
       case SENT, ACKNOWLEDGED -> Awaited.of(standing, last);

@@ -8,7 +8,7 @@ import java.util.Optional;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.ForecastDay;
-import kitwright.loan.Standing;
+import kitwright.loan.LoanStanding;
 import kitwright.network.Plan;
 import kitwright.weather.Outlook;
 
@@ -29,7 +29,7 @@ public record WorkDay(
     List<Readiness> waiting,
     List<OpenMatter> acts,
     List<Delivery> deliveries,
-    List<Standing> due,
+    List<LoanStanding> due,
     Optional<ForecastDay> forecast) {
 
   /** The first working day after today. */
@@ -65,7 +65,7 @@ public record WorkDay(
             .filter(each -> each.received().isEmpty())
             .filter(each -> each.expected().equals(Optional.of(day)))
             .toList(),
-        Standing.on(then).stream()
+        LoanStanding.on(then).stream()
             .filter(loan -> !loan.isBack())
             .filter(loan -> loan.loan().due().filter(due -> !due.isAfter(day)).isPresent())
             .filter(

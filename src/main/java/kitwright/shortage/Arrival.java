@@ -11,6 +11,7 @@ import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.substitution.Lack;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 
 /** When a way out brings the thing, by its own word. */
@@ -18,7 +19,7 @@ public final class Arrival {
   private Arrival() {}
 
   /** Whether a way out may be built by what is known today: a part that fails takes no place. */
-  static boolean mayServe(Shortage.Option option, kitwright.substitution.Standings substitutions) {
+  static boolean mayServe(Shortage.Option option, SubstitutionStandings substitutions) {
     return option
         .substitution()
         .flatMap(substitutions::of)

@@ -22,7 +22,7 @@ import kitwright.value.Quantity;
  */
 public record Balance(
     Position position,
-    List<Standing> shortages,
+    List<ShortageStanding> shortages,
     Quantity hidden,
     List<Cover> spare,
     List<Coming> spareToCome) {
@@ -49,7 +49,7 @@ public record Balance(
 
   /** Counted good later, in answer to a shortage. */
   public Quantity delivered() {
-    return sum(Standing::arrived);
+    return sum(ShortageStanding::arrived);
   }
 
   /** Covered otherwise than by a count: substituted, bought without a delivery, done without. */
@@ -112,9 +112,9 @@ public record Balance(
     return missing().less(position.onItsWay()).less(openRecorded);
   }
 
-  private Quantity sum(Function<Standing, Quantity> amount) {
+  private Quantity sum(Function<ShortageStanding, Quantity> amount) {
     Quantity sum = Quantity.none(position.promised().unit());
-    for (Standing standing : shortages) {
+    for (ShortageStanding standing : shortages) {
       Quantity part = amount.apply(standing);
       sum = part.convertsTo(sum) ? sum.plus(part) : sum;
     }

@@ -97,7 +97,7 @@ public final class Causes {
   private static Quantity written(Balance balance, Shortage.Cause cause) {
     Quantity none = Quantity.none(balance.position().promised().unit());
     return balance.shortages().stream()
-        .map(Standing::shortage)
+        .map(ShortageStanding::shortage)
         .filter(shortage -> shortage.cause() == cause)
         .map(Shortage::qty)
         .filter(qty -> qty.convertsTo(none))

@@ -19,7 +19,7 @@ public final class CountedShortUnrecorded implements Rule {
 
   /** What was counted short beyond the shortages that are recorded. */
   public static List<Balance> all(Facts day) {
-    return Standings.on(day).balances().stream()
+    return ShortageStandings.on(day).balances().stream()
         .filter(balance -> balance.position().isCounted())
         .filter(balance -> !Tiny.is(balance.unrecorded(), balance.position().promised()))
         .toList();

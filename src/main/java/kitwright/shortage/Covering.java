@@ -11,6 +11,7 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 
 /**
@@ -19,7 +20,7 @@ import kitwright.value.Quantity;
  * order in which they come. What the maker sends answers first what was asked of him as goods.
  */
 final class Covering {
-  private final kitwright.substitution.Standings substitutions;
+  private final SubstitutionStandings substitutions;
   private final Ledger ledger;
   private final Positions positions;
   private final LocalDate today;
@@ -27,7 +28,7 @@ final class Covering {
   private final Promised promised;
   private final Maker maker;
 
-  Covering(Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
+  Covering(Ledger ledger, SubstitutionStandings substitutions, Positions positions) {
     this.substitutions = substitutions;
     this.ledger = ledger;
     this.positions = positions;
@@ -59,7 +60,7 @@ final class Covering {
     all.toCome(position, today).forEach(dealing::sent);
     shortages.forEach(shortage -> dealing.promised(shortage, promised.goods(shortage.id()), sent));
     dealing.expect(ledger, substitutions, positions);
-    List<Standing> standings =
+    List<ShortageStanding> standings =
         dealing.rests().stream().map(rest -> standing(rest, Optional.of(item), all, sent)).toList();
     return new Balance(
         position,
@@ -70,7 +71,7 @@ final class Covering {
   }
 
   /** A shortage of an item that the kit does not know. */
-  Standing alone(Shortage shortage) {
+  ShortageStanding alone(Shortage shortage) {
     Dealing dealing = new Dealing(List.of(shortage), today);
     substitute(dealing);
     purchases.of(shortage.item().id()).forEach(dealing::bought);
@@ -88,14 +89,15 @@ final class Covering {
                 dealing.substituted(each, Serves.of(each.substitution(), positions, ledger).qty()));
   }
 
-  private Standing standing(Rest rest, Optional<KitItem> item, Arrivals all, Arrivals sent) {
+  private ShortageStanding standing(
+      Rest rest, Optional<KitItem> item, Arrivals all, Arrivals sent) {
     Shortage shortage = rest.shortage();
     List<Claim> claimed = promised.claims(shortage.id());
-    return new Standing(
+    return new ShortageStanding(
         shortage,
         item,
         rest.left().isNone() && rest.coming().isEmpty()
-            ? Standing.State.COVERED
+            ? ShortageStanding.State.COVERED
             : openState(rest, claimed),
         rest.covers(),
         rest.coming(),
@@ -107,16 +109,16 @@ final class Covering {
         ChronoUnit.DAYS.between(shortage.found(), today));
   }
 
-  private Standing.State openState(Rest rest, List<Claim> claimed) {
+  private ShortageStanding.State openState(Rest rest, List<Claim> claimed) {
     if (rest.left().isNone() && rest.coming().stream().allMatch(Coming::isPromised)) {
-      return Standing.State.PROMISED;
+      return ShortageStanding.State.PROMISED;
     }
     if (claimed.stream().anyMatch(claim -> isAnswered(claim, rest.shortage()))) {
-      return Standing.State.ANSWERED;
+      return ShortageStanding.State.ANSWERED;
     }
     return claimed.stream().anyMatch(claim -> claim.sent().isPresent())
-        ? Standing.State.CLAIMED
-        : Standing.State.FOUND;
+        ? ShortageStanding.State.CLAIMED
+        : ShortageStanding.State.FOUND;
   }
 
   /** An end of the claim or of its line is an answer, whatever else the record leaves out. */

@@ -13,6 +13,8 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.substitution.LeavingOut;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -65,7 +67,7 @@ final class Dealing {
     return substitution.shortage().map(Ref::id).filter(this::isHere).isPresent();
   }
 
-  void substituted(kitwright.substitution.Standing standing, Quantity serves) {
+  void substituted(SubstitutionStanding standing, Quantity serves) {
     Substitution substitution = standing.substitution();
     if (standing.isApproved()) {
       here.add(
@@ -154,7 +156,7 @@ final class Dealing {
    * passed; then what is decided; and last promises whose day has passed, which bring nothing any
    * more but are told.
    */
-  void expect(Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
+  void expect(Ledger ledger, SubstitutionStandings substitutions, Positions positions) {
     underWay(true);
     underWay.replaceAll(this::asPromised);
     promises.forEach((shortage, all) -> promised(shortage, all, true));
@@ -263,8 +265,7 @@ final class Dealing {
   }
 
   /** What is decided and neither ordered nor promised comes on the day that the way out says. */
-  private void decide(
-      Ledger ledger, kitwright.substitution.Standings substitutions, Positions positions) {
+  private void decide(Ledger ledger, SubstitutionStandings substitutions, Positions positions) {
     for (Rest rest : rests) {
       rest.shortage()
           .chosen()

@@ -17,6 +17,8 @@ import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Headways;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -28,7 +30,7 @@ public final class FinishedWithoutMaterial implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Map<String, List<Quantity>> instead = insteadOf(day);
-    Standings shortages = Standings.on(day);
+    ShortageStandings shortages = ShortageStandings.on(day);
     Map<String, BigDecimal> used = new HashMap<>();
     Headways headways = Headways.on(day);
     for (Task task : day.ledger().tasks()) {
@@ -41,7 +43,7 @@ public final class FinishedWithoutMaterial implements Rule {
   private void examine(
       Task task,
       Task.Use use,
-      Standings shortages,
+      ShortageStandings shortages,
       Map<String, List<Quantity>> instead,
       Map<String, BigDecimal> used,
       Findings out) {
@@ -72,8 +74,7 @@ public final class FinishedWithoutMaterial implements Rule {
   /** What was taken in each item’s place, signed or not, as far as it stands for it. */
   private static Map<String, List<Quantity>> insteadOf(Facts day) {
     Map<String, List<Quantity>> all = new HashMap<>();
-    for (kitwright.substitution.Standing standing :
-        kitwright.substitution.Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       Substitution substitution = standing.substitution();
       Optional<Ref> item = item(substitution, day.ledger());
       if (item.isPresent() && !standing.isWithdrawn()) {

@@ -33,6 +33,8 @@ import kitwright.network.PlannedOrder;
 import kitwright.network.Schedule;
 import kitwright.network.Supply;
 import kitwright.substitution.Lack;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.takeoff.TakeOff;
 import kitwright.value.Nearest;
 import kitwright.value.Quantity;
@@ -99,15 +101,16 @@ public final class LookAhead {
   public static LookAhead on(Facts day, Late late) {
     Ledger ledger = day.ledger();
     Plan plan = Plan.on(day);
-    kitwright.substitution.Standings substitutions = kitwright.substitution.Standings.on(day);
+    SubstitutionStandings substitutions = SubstitutionStandings.on(day);
     Map<String, List<Want>> byTask = new LinkedHashMap<>();
     for (Task task : plan.tasks()) {
       byTask.put(task.id(), Wants.of(task, ledger));
     }
     List<Substitution> substituted =
         substitutions.where(each -> takesForOpenWork(each, plan)).stream()
-            .filter(standing -> standing.isApproved() || isDecided(standing, Standings.on(day)))
-            .map(kitwright.substitution.Standing::substitution)
+            .filter(
+                standing -> standing.isApproved() || isDecided(standing, ShortageStandings.on(day)))
+            .map(SubstitutionStanding::substitution)
             .toList();
     Things things =
         new Things(ledger, byTask.values().stream().flatMap(Collection::stream).toList());
@@ -116,7 +119,8 @@ public final class LookAhead {
     byTask.values().forEach(wants -> gathered.add(wants));
     substituted.forEach(each -> gathered.add(each, SameWork.onTheWayTo(each.hold(), ledger)));
     Stores stores =
-        new Stores(ledger, things, Positions.on(day), Standings.on(day), substitutions, late);
+        new Stores(
+            ledger, things, Positions.on(day), ShortageStandings.on(day), substitutions, late);
     List<Supply> left = stores.left(used);
     Netting netting = Netting.of(gathered.needs(), left, stores.leadDays(), plan.today());
     return new LookAhead(
@@ -138,7 +142,7 @@ public final class LookAhead {
   }
 
   /** Whether its shortage is to be met by it, by the builder's decision, and is not yet. */
-  private static boolean isDecided(kitwright.substitution.Standing standing, Standings shortages) {
+  private static boolean isDecided(SubstitutionStanding standing, ShortageStandings shortages) {
     String id = standing.substitution().id();
     boolean fails = standing.lacks(Lack.ASSESSMENT_FAILS);
     return !standing.isWithdrawn()
@@ -344,7 +348,7 @@ public final class LookAhead {
   }
 
   /** The tasks that lack the thing of a shortage, or take what took its place. */
-  private Stream<String> leaning(Standing standing) {
+  private Stream<String> leaning(ShortageStanding standing) {
     Set<String> records = new HashSet<>();
     standing.covers().forEach(cover -> records.add(cover.by().named()));
     standing.coming().forEach(coming -> records.add(coming.by().named()));

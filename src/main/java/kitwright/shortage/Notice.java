@@ -21,7 +21,7 @@ import kitwright.value.Unit;
  */
 public record Notice(Party supplier, LocalDate last) {
   /** The notice of a shortage; empty where no supplier with a notice period is known for it. */
-  public static Optional<Notice> of(Shortage shortage, Standings shortages, Ledger ledger) {
+  public static Optional<Notice> of(Shortage shortage, ShortageStandings shortages, Ledger ledger) {
     Optional<Count> count =
         shortages.balance(shortage.item()).stream()
             .flatMap(balance -> balance.position().counts().stream())

@@ -21,7 +21,7 @@ final class OnItsWay {
   private final Things things;
   private final Late late;
   private final Purchases purchases;
-  private final Map<String, List<Standing>> open;
+  private final Map<String, List<ShortageStanding>> open;
   private final List<Supply> supplies;
   private final Map<String, List<Dayless>> dayless = new HashMap<>();
 
@@ -34,7 +34,7 @@ final class OnItsWay {
       Things things,
       Late late,
       Purchases purchases,
-      Map<String, List<Standing>> open,
+      Map<String, List<ShortageStanding>> open,
       List<Supply> supplies) {
     this.today = today;
     this.things = things;
@@ -48,7 +48,7 @@ final class OnItsWay {
   void add(KitItem item, Awaited awaited) {
     Delivery delivery = awaited.delivery();
     Quantity rest = awaited.qty();
-    for (Standing standing : open.getOrDefault(item.id(), List.of())) {
+    for (ShortageStanding standing : open.getOrDefault(item.id(), List.of())) {
       for (Coming coming : standing.coming()) {
         if (coming.by().at().equals(delivery.at()) && coming.qty().convertsTo(rest)) {
           Quantity part = rest.min(coming.qty());
@@ -97,7 +97,7 @@ final class OnItsWay {
     return open.getOrDefault(item.id(), List.of()).stream().mapToInt(this::lateBy).max().orElse(0);
   }
 
-  int lateBy(Standing standing) {
+  int lateBy(ShortageStanding standing) {
     int most = late.of(standing.shortage().id());
     for (Claim claim : standing.claims()) {
       most = Math.max(most, late.of(claim.id()));

@@ -24,9 +24,9 @@ final class OwnWork {
 
   private final Map<String, More> byShortage = new HashMap<>();
 
-  OwnWork(Facts day, Function<Standing, Stream<String>> tasks) {
+  OwnWork(Facts day, Function<ShortageStanding, Stream<String>> tasks) {
     Plan plan = Plan.on(day);
-    for (Standing standing : Standings.on(day).all()) {
+    for (ShortageStanding standing : ShortageStandings.on(day).all()) {
       standing
           .chosen()
           .filter(option -> minutes(option) > 0)

@@ -38,7 +38,7 @@ public final class PackedNotCounted implements Rule {
   }
 
   private void examine(Delivery delivery, Ref item, LocalDate came, Facts day, Findings out) {
-    Optional<Balance> balance = Standings.on(day).balance(item);
+    Optional<Balance> balance = ShortageStandings.on(day).balance(item);
     List<Delivery.Counted> counted =
         delivery.counted().stream().filter(line -> line.item().id().equals(item.id())).toList();
     if (balance.isEmpty() || counted.isEmpty()) {
@@ -69,13 +69,13 @@ public final class PackedNotCounted implements Rule {
     Quantity recorded =
         sum(
             balance.shortages().stream()
-                .map(Standing::shortage)
+                .map(ShortageStanding::shortage)
                 .filter(each -> !each.found().isBefore(came))
                 .map(each -> each.qty()),
             Quantity.none(lacks.unit()));
     return recorded.compareAmount(lacks) >= 0
         || balance.shortages().stream()
-            .filter(Standing::isOpen)
+            .filter(ShortageStanding::isOpen)
             .flatMap(each -> each.claims().stream())
             .anyMatch(claim -> isWrittenSince(claim, came));
   }
@@ -115,7 +115,8 @@ public final class PackedNotCounted implements Rule {
 
   /** What to write, where the count stands. */
   private static String write(Balance balance, Lack lack, Delivery delivery, Facts day) {
-    Optional<Standing> open = balance.shortages().stream().filter(Standing::isOpen).findFirst();
+    Optional<ShortageStanding> open =
+        balance.shortages().stream().filter(ShortageStanding::isOpen).findFirst();
     String shortage = open.map(each -> each.shortage().id()).orElse("ID");
     Optional<Claim> live =
         open.stream()

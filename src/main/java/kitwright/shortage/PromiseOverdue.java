@@ -25,7 +25,7 @@ public final class PromiseOverdue implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).open()) {
+    for (ShortageStanding standing : ShortageStandings.on(day).open()) {
       standing.lapsed().stream()
           .filter(each -> each.how() == Coming.How.PROMISED)
           .forEach(each -> out.add(promised(standing, each, day.day())));
@@ -41,7 +41,7 @@ public final class PromiseOverdue implements Rule {
                     .ifPresent(said -> out.add(ordered(each.spend(), said, day.day()))));
   }
 
-  private Finding promised(Standing standing, Coming part, LocalDate today) {
+  private Finding promised(ShortageStanding standing, Coming part, LocalDate today) {
     LocalDate said = part.lapsed().orElseThrow();
     return finding(
         standing.shortage().at().record(),

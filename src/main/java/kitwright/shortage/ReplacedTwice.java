@@ -7,6 +7,8 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 
 /** Fires where several approved substitutions together replace more of a shortage than it lacks. */
@@ -19,9 +21,9 @@ public final class ReplacedTwice implements RecordRule<Shortage> {
   @Override
   public void examine(Shortage shortage, Facts day, Findings out) {
     List<Substitution> all =
-        kitwright.substitution.Standings.on(day).answering(shortage.id()).stream()
-            .filter(kitwright.substitution.Standing::isApproved)
-            .map(kitwright.substitution.Standing::substitution)
+        SubstitutionStandings.on(day).answering(shortage.id()).stream()
+            .filter(SubstitutionStanding::isApproved)
+            .map(SubstitutionStanding::substitution)
             .filter(each -> each.insteadOf().qty().convertsTo(shortage.qty()))
             .toList();
     Quantity sum = Quantity.none(shortage.qty().unit());

@@ -15,7 +15,7 @@ import kitwright.value.Quantity;
 public final class ShortageBeyondCount implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Balance balance : Standings.on(day).balances()) {
+    for (Balance balance : ShortageStandings.on(day).balances()) {
       if (!balance.shortages().isEmpty()) {
         examine(balance, out);
       }
@@ -25,7 +25,7 @@ public final class ShortageBeyondCount implements Rule {
   private void examine(Balance balance, Findings out) {
     Quantity shown = balance.missing().plus(balance.delivered());
     Quantity recorded = Quantity.none(shown.unit());
-    for (Standing standing : balance.shortages()) {
+    for (ShortageStanding standing : balance.shortages()) {
       Shortage shortage = standing.shortage();
       if (shortage.qty().convertsTo(shown)) {
         recorded = recorded.plus(shortage.qty());

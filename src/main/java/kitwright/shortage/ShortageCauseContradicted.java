@@ -13,7 +13,7 @@ import kitwright.value.Quantity;
 public final class ShortageCauseContradicted implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Balance balance : Standings.on(day).balances()) {
+    for (Balance balance : ShortageStandings.on(day).balances()) {
       if (balance.position().isCounted()) {
         for (Shortage.Cause cause :
             List.of(Shortage.Cause.NOT_PACKED, Shortage.Cause.DAMAGED, Shortage.Cause.WRONG)) {
@@ -25,7 +25,7 @@ public final class ShortageCauseContradicted implements Rule {
 
   private void examine(Balance balance, Shortage.Cause cause, Findings out) {
     Quantity recorded = Quantity.none(balance.position().promised().unit());
-    for (Standing standing : balance.shortages()) {
+    for (ShortageStanding standing : balance.shortages()) {
       Shortage shortage = standing.shortage();
       if (shortage.cause() == cause && shortage.qty().convertsTo(recorded)) {
         recorded = recorded.plus(shortage.qty());

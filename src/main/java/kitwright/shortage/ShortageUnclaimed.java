@@ -16,19 +16,19 @@ import kitwright.value.Quantity;
 public final class ShortageUnclaimed implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    ShortageStandings.on(day).all().stream()
         .filter(standing -> !standing.unclaimed().isNone())
         .forEach(standing -> out.add(finding(standing, day)));
   }
 
-  private Finding finding(Standing standing, Facts day) {
+  private Finding finding(ShortageStanding standing, Facts day) {
     Shortage shortage = standing.shortage();
     Quantity all = shortage.qty();
     Quantity unclaimed = standing.claims().isEmpty() ? all : standing.unclaimed();
     String worth = standing.value(unclaimed).map(value -> " (worth " + value + ")").orElse("");
     String part = unclaimed.compareAmount(all) < 0 ? unclaimed.told() + " of " : "";
     String notice =
-        Notice.of(shortage, Standings.on(day), day.ledger())
+        Notice.of(shortage, ShortageStandings.on(day), day.ledger())
             .map(each -> " " + each.told(day.day()) + ".")
             .orElse(" How long that may wait depends on contract and country.");
     return warn(

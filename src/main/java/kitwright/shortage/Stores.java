@@ -23,6 +23,8 @@ import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
 import kitwright.network.Supply;
 import kitwright.network.WorkTime;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -37,7 +39,7 @@ final class Stores {
   private final Positions positions;
   private final List<Supply> supplies = new ArrayList<>();
   private final Map<String, Integer> leadDays = new HashMap<>();
-  private final Map<String, List<Standing>> openByItem = new LinkedHashMap<>();
+  private final Map<String, List<ShortageStanding>> openByItem = new LinkedHashMap<>();
   private final OnItsWay onItsWay;
 
   /** What of stock that was bought serves as no item yet, by id of the stock. */
@@ -50,8 +52,8 @@ final class Stores {
       Ledger ledger,
       Things things,
       Positions positions,
-      Standings shortages,
-      kitwright.substitution.Standings substitutions,
+      ShortageStandings shortages,
+      SubstitutionStandings substitutions,
       Late late) {
     this.ledger = ledger;
     this.today = positions.day();
@@ -71,8 +73,8 @@ final class Stores {
     shortages.all().forEach(this::add);
     shortages.balances().forEach(this::spare);
     substitutions.where(Stores::isWithoutShortage).stream()
-        .filter(kitwright.substitution.Standing::isApproved)
-        .map(kitwright.substitution.Standing::substitution)
+        .filter(SubstitutionStanding::isApproved)
+        .map(SubstitutionStanding::substitution)
         .forEach(this::add);
     ledger.spending().forEach(onItsWay::add);
   }
@@ -148,7 +150,7 @@ final class Stores {
    */
   private Quantity uncounted(Position position) {
     Quantity known = position.promised().less(position.onItsWay()).less(position.used());
-    for (Standing standing : openByItem.getOrDefault(position.item().id(), List.of())) {
+    for (ShortageStanding standing : openByItem.getOrDefault(position.item().id(), List.of())) {
       Quantity sent =
           standing.coming().stream()
               .filter(coming -> coming.how() == Coming.How.SENT)
@@ -190,7 +192,7 @@ final class Stores {
   }
 
   /** What covers a shortage other than a count, and what is ordered, promised or decided for it. */
-  private void add(Standing standing) {
+  private void add(ShortageStanding standing) {
     standing
         .item()
         .ifPresent(

@@ -9,7 +9,7 @@ import kitwright.ledger.Rule;
 public final class AssessedOtherwise implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       if (!standing.isWithdrawn()) {
         OtherStuff.of(standing.substitution(), day.ledger())
             .forEach(fault -> add(fault, standing, out));
@@ -17,7 +17,7 @@ public final class AssessedOtherwise implements Rule {
     }
   }
 
-  private void add(OtherStuff.Fault fault, Standing standing, Findings out) {
+  private void add(OtherStuff.Fault fault, SubstitutionStanding standing, Findings out) {
     String assessment = standing.substitution().assessment().orElseThrow().id();
     out.add(
         stop(

@@ -11,7 +11,7 @@ import kitwright.ledger.Rule;
 interface AssessedRule extends Rule {
   @Override
   default void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       Optional<Assessment> assessment =
           standing.substitution().assessment().flatMap(day.ledger()::assessment);
       if (!standing.isWithdrawn() && assessment.isPresent() && standing.verdict().isPresent()) {
@@ -21,5 +21,5 @@ interface AssessedRule extends Rule {
   }
 
   /** Adds a finding where it does not hold of one. */
-  void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out);
+  void examine(SubstitutionStanding standing, Assessment assessment, Verdict verdict, Findings out);
 }

@@ -9,13 +9,14 @@ import kitwright.ledger.Assessment;
 /** Fires where the assessment of a structural substitution does not ask what must be asked. */
 public final class AssessmentAsksTooLittle implements AssessedRule {
   @Override
-  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+  public void examine(
+      SubstitutionStanding standing, Assessment assessment, Verdict verdict, Findings out) {
     if (standing.lacks(Lack.ASKS_TOO_LITTLE)) {
       out.add(finding(standing, assessment));
     }
   }
 
-  private Finding finding(Standing standing, Assessment assessment) {
+  private Finding finding(SubstitutionStanding standing, Assessment assessment) {
     String missing = String.join(" and ", Asked.missing(assessment));
     return stop(
         assessment.at().of("require"),

@@ -9,13 +9,14 @@ import kitwright.ledger.Assessment;
 /** Fires where the assessment of a substitution misses what it itself requires. */
 public final class AssessmentFails implements AssessedRule {
   @Override
-  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+  public void examine(
+      SubstitutionStanding standing, Assessment assessment, Verdict verdict, Findings out) {
     if (verdict.fails()) {
       out.add(finding(standing, assessment, verdict));
     }
   }
 
-  private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
+  private Finding finding(SubstitutionStanding standing, Assessment assessment, Verdict verdict) {
     return stop(
         assessment.at().of(assessment.require().isEmpty() ? "allow" : "require"),
         "The assessment "

@@ -13,13 +13,14 @@ import kitwright.ledger.Grade;
  */
 public final class AssessmentInconclusive implements AssessedRule {
   @Override
-  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+  public void examine(
+      SubstitutionStanding standing, Assessment assessment, Verdict verdict, Findings out) {
     if (!verdict.passes() && !verdict.fails()) {
       out.add(finding(standing, assessment, verdict));
     }
   }
 
-  private Finding finding(Standing standing, Assessment assessment, Verdict verdict) {
+  private Finding finding(SubstitutionStanding standing, Assessment assessment, Verdict verdict) {
     boolean structural = standing.grade() == Grade.STRUCTURAL;
     return new Finding(
         name(),

@@ -12,7 +12,7 @@ import kitwright.ledger.Substitution.Condition;
 public final class ConditionUncheckable implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       if (!standing.isWithdrawn()) {
         standing.signatures().stream()
             .flatMap(signature -> signature.signOff().conditions().stream())
@@ -22,7 +22,8 @@ public final class ConditionUncheckable implements Rule {
     }
   }
 
-  private void examine(Standing standing, Condition condition, Judging judging, Findings out) {
+  private void examine(
+      SubstitutionStanding standing, Condition condition, Judging judging, Findings out) {
     Verdict verdict = judging.conditions().apply(condition);
     if (verdict.outcome() == Verdict.Outcome.CANNOT_TELL) {
       out.add(

@@ -11,13 +11,13 @@ import kitwright.value.Word;
 public final class GradeTooLow implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> !standing.grading().because().isEmpty())
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(SubstitutionStanding standing) {
     String grade = Word.key(standing.grade());
     return stop(
         standing.substitution().at().of("grade"),

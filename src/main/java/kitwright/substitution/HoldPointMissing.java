@@ -11,14 +11,14 @@ import kitwright.ledger.Rule;
 public final class HoldPointMissing implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> standing.hold().state() == HoldPoint.State.NONE)
         .filter(standing -> standing.grade() == Grade.STRUCTURAL)
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(SubstitutionStanding standing) {
     return warn(
         standing.substitution().at().record(),
         "The structural substitution "

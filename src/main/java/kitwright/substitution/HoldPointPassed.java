@@ -15,13 +15,13 @@ import kitwright.value.Days;
 public final class HoldPointPassed implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn())
         .filter(standing -> standing.hold().isBreached())
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(SubstitutionStanding standing) {
     HoldPoint hold = standing.hold();
     String task = hold.task().orElseThrow().id();
     return new Finding(
@@ -45,7 +45,7 @@ public final class HoldPointPassed implements Rule {
         + hold.begun().map(day -> " on " + Days.named(day)).orElse(" on a day that nothing tells");
   }
 
-  private static String unsigned(Standing standing) {
+  private static String unsigned(SubstitutionStanding standing) {
     return firstInGoodFaith(standing)
         .map(
             day ->
@@ -58,21 +58,21 @@ public final class HoldPointPassed implements Rule {
                 : ": no signature under it counts (" + standing.because() + ")");
   }
 
-  private static String overtaken(Standing standing) {
+  private static String overtaken(SubstitutionStanding standing) {
     return " does not stand today, though it was signed on "
         + Days.named(firstInGoodFaith(standing).orElseThrow())
         + ": "
         + standing.because();
   }
 
-  private static Optional<LocalDate> firstInGoodFaith(Standing standing) {
+  private static Optional<LocalDate> firstInGoodFaith(SubstitutionStanding standing) {
     return standing.signatures().stream()
         .filter(Signature::countedWhenGiven)
         .map(signature -> signature.signOff().on())
         .min(LocalDate::compareTo);
   }
 
-  private static String follows(Standing standing) {
+  private static String follows(SubstitutionStanding standing) {
     HoldPoint hold = standing.hold();
     if (hold.state() == HoldPoint.State.OVERTAKEN) {
       return "What "

@@ -47,7 +47,7 @@ final class Judge {
     return Judging.on(day);
   }
 
-  Standing standing(Substitution substitution) {
+  SubstitutionStanding standing(Substitution substitution) {
     Grading grading = Grading.of(substitution, ledger);
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
     Optional<Verdict> verdict = assessment.map(found -> judging().assessments().apply(found));
@@ -64,7 +64,7 @@ final class Judge {
       lacks.add(Lack.PROPOSER_UNKNOWN);
     }
     lacks.addAll(lacksOfSignatures(signatures));
-    return new Standing(
+    return new SubstitutionStanding(
         substitution,
         grading,
         state(substitution, lacks),
@@ -127,11 +127,13 @@ final class Judge {
         .isPresent();
   }
 
-  private Standing.State state(Substitution substitution, List<Lack> lacks) {
+  private SubstitutionStanding.State state(Substitution substitution, List<Lack> lacks) {
     if (substitution.withdrawn().isPresent()) {
-      return Standing.State.WITHDRAWN;
+      return SubstitutionStanding.State.WITHDRAWN;
     }
-    return lacks.isEmpty() ? Standing.State.APPROVED : Standing.State.WAITING;
+    return lacks.isEmpty()
+        ? SubstitutionStanding.State.APPROVED
+        : SubstitutionStanding.State.WAITING;
   }
 
   private static List<Lack> lacksOfAssessment(

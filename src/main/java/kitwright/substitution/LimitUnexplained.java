@@ -12,14 +12,16 @@ import kitwright.value.Ref;
 /** Fires where a structural assessment accepts less than was drawn and does not say why. */
 public final class LimitUnexplained implements AssessedRule {
   @Override
-  public void examine(Standing standing, Assessment assessment, Verdict verdict, Findings out) {
+  public void examine(
+      SubstitutionStanding standing, Assessment assessment, Verdict verdict, Findings out) {
     if (standing.lacks(Lack.LIMIT_UNEXPLAINED)) {
       Asked.unexplained(assessment)
           .forEach((measure, limit) -> out.add(finding(standing, assessment, measure, limit)));
     }
   }
 
-  private Finding finding(Standing standing, Assessment assessment, Ref measure, BigDecimal limit) {
+  private Finding finding(
+      SubstitutionStanding standing, Assessment assessment, Ref measure, BigDecimal limit) {
     return stop(
         measure.at(),
         "The assessment "

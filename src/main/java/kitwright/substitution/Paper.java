@@ -25,7 +25,7 @@ public record Paper(
    *
    * @param by only what this party signed or would sign, entitled or not; all where it is empty
    */
-  public static List<Paper> of(Standing standing, Optional<String> by, Facts now) {
+  public static List<Paper> of(SubstitutionStanding standing, Optional<String> by, Facts now) {
     List<Paper> all = new ArrayList<>();
     for (Signature signature : standing.signatures()) {
       Ref signer = signature.signOff().by();
@@ -50,7 +50,7 @@ public record Paper(
     return List.copyOf(all);
   }
 
-  private static void add(Standing standing, Party party, Facts now, List<Paper> all) {
+  private static void add(SubstitutionStanding standing, Party party, Facts now, List<Paper> all) {
     Ref ref = new Ref(party.id(), party.at().record());
     Statement statement = Statement.of(standing.substitution(), ref, List.of(), now.ledger());
     add(standing, ref, statement, "for " + party.name() + ", who may not sign it", now, all);
@@ -58,13 +58,18 @@ public record Paper(
 
   /** The same text is handed over once. */
   private static void add(
-      Standing standing, Ref signer, Statement text, String how, Facts now, List<Paper> all) {
+      SubstitutionStanding standing,
+      Ref signer,
+      Statement text,
+      String how,
+      Facts now,
+      List<Paper> all) {
     if (all.stream().noneMatch(paper -> paper.statement.equals(text))) {
       all.add(new Paper(standing.substitution().id(), signer, text, how, seen(standing, now)));
     }
   }
 
-  private static Optional<String> seen(Standing standing, Facts now) {
+  private static Optional<String> seen(SubstitutionStanding standing, Facts now) {
     return standing
         .substitution()
         .assessment()

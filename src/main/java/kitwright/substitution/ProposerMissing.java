@@ -10,12 +10,12 @@ import kitwright.ledger.Rule;
 public final class ProposerMissing implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.lacks(Lack.PROPOSER_UNKNOWN))
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(SubstitutionStanding standing) {
     return stop(
         standing.substitution().at().record(),
         "Nobody says who proposed the structural substitution "

@@ -15,12 +15,12 @@ import kitwright.ledger.Unread;
  */
 public final class Release {
   private static final Facts.Fact<Release> FACT =
-      day -> new Release(day.ledger(), Standings.on(day));
+      day -> new Release(day.ledger(), SubstitutionStandings.on(day));
 
   private final Ledger ledger;
-  private final Standings standings;
+  private final SubstitutionStandings standings;
 
-  private Release(Ledger ledger, Standings standings) {
+  private Release(Ledger ledger, SubstitutionStandings standings) {
     this.ledger = ledger;
     this.standings = standings;
   }
@@ -31,9 +31,9 @@ public final class Release {
   }
 
   /** The substitutions that hold a task, in the ledger's order; none where it is released. */
-  public List<Standing> holding(Task task) {
+  public List<SubstitutionStanding> holding(Task task) {
     return standings.holding(task.id()).stream()
-        .filter(standing -> standing.state() == Standing.State.WAITING)
+        .filter(standing -> standing.state() == SubstitutionStanding.State.WAITING)
         .toList();
   }
 

@@ -14,7 +14,7 @@ public final class RightUnproved implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     Set<String> signed =
-        Standings.on(day).all().stream()
+        SubstitutionStandings.on(day).all().stream()
             .filter(standing -> !standing.isWithdrawn() && standing.grade() == Grade.STRUCTURAL)
             .flatMap(standing -> standing.signatures().stream())
             .map(signature -> signature.signOff().by().id())

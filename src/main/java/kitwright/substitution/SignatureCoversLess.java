@@ -12,7 +12,7 @@ import kitwright.ledger.Rule;
 public final class SignatureCoversLess implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       boolean made =
           standing.signatures().stream()
               .anyMatch(signature -> signature.counts() && !signature.earlierForm());
@@ -25,7 +25,7 @@ public final class SignatureCoversLess implements Rule {
     }
   }
 
-  private Finding finding(Standing standing, Signature signature, Ledger ledger) {
+  private Finding finding(SubstitutionStanding standing, Signature signature, Ledger ledger) {
     String id = standing.substitution().id();
     return note(
         signature.signOff().at().of("covers"),

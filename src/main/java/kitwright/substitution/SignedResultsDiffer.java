@@ -13,7 +13,7 @@ import kitwright.ledger.Rule;
 public final class SignedResultsDiffer implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       Optional<Seen> now =
           standing
               .substitution()
@@ -28,7 +28,7 @@ public final class SignedResultsDiffer implements Rule {
     }
   }
 
-  private void examine(Standing standing, Signature signature, Seen now, Findings out) {
+  private void examine(SubstitutionStanding standing, Signature signature, Seen now, Findings out) {
     List<String> moved = Seen.of(signature.signOff()).map(saw -> saw.moved(now)).orElse(List.of());
     if (!moved.isEmpty()) {
       out.add(

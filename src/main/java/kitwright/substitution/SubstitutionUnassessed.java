@@ -15,13 +15,13 @@ import kitwright.value.Ref;
 public final class SubstitutionUnassessed implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.verdict().isEmpty())
         .filter(standing -> standing.grade() != Grade.FINISH)
         .forEach(standing -> out.add(finding(standing)));
   }
 
-  private Finding finding(Standing standing) {
+  private Finding finding(SubstitutionStanding standing) {
     Substitution substitution = standing.substitution();
     Optional<String> named = substitution.assessment().map(Ref::id);
     boolean structural = standing.grade() == Grade.STRUCTURAL;

@@ -16,12 +16,12 @@ import kitwright.value.Word;
 public final class SubstitutionUnsigned implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
-    Standings.on(day).all().stream()
+    SubstitutionStandings.on(day).all().stream()
         .filter(standing -> !standing.isWithdrawn() && standing.signatures().isEmpty())
         .forEach(standing -> out.add(finding(standing, day.ledger())));
   }
 
-  private Finding finding(Standing standing, Ledger ledger) {
+  private Finding finding(SubstitutionStanding standing, Ledger ledger) {
     Substitution substitution = standing.substitution();
     String held =
         substitution

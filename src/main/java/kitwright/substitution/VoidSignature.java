@@ -171,7 +171,7 @@ public final class VoidSignature implements Rule {
 
   @Override
   public void examine(Facts day, Findings out) {
-    for (Standing standing : Standings.on(day).all()) {
+    for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       if (!standing.isWithdrawn() && standing.signedOn().isEmpty()) {
         standing.signatures().stream()
             .filter(signature -> signature.lacks().contains(why.lack))
@@ -180,7 +180,7 @@ public final class VoidSignature implements Rule {
     }
   }
 
-  private Finding finding(Standing standing, Signature signature, Ledger ledger) {
+  private Finding finding(SubstitutionStanding standing, Signature signature, Ledger ledger) {
     return new Finding(
         why.rule,
         standing.grade() == Grade.FINISH ? Severity.WARN : why.weight,
@@ -191,7 +191,8 @@ public final class VoidSignature implements Rule {
         List.of(standing.substitution().named()));
   }
 
-  private static String told(String words, Standing standing, Signature signature, Ledger ledger) {
+  private static String told(
+      String words, SubstitutionStanding standing, Signature signature, Ledger ledger) {
     SignOff signOff = signature.signOff();
     String covers = signOff.covers().orElse("");
     return words
@@ -218,7 +219,7 @@ public final class VoidSignature implements Rule {
   }
 
   /** What somebody is, where nobody of that role can hold the right. */
-  private static String being(Standing standing, SignOff signOff, Ledger ledger) {
+  private static String being(SubstitutionStanding standing, SignOff signOff, Ledger ledger) {
     return ledger
         .party(signOff.by())
         .filter(party -> !Rights.fits(party.role(), standing.grade()))

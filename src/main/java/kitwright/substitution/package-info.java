@@ -1,7 +1,7 @@
 /**
  * Whether something built otherwise than drawn may be built so: its fingerprint, its signatures,
  * who may give them, and the hold point. Uses {@code assessment} and {@code network}. Start with
- * {@link kitwright.substitution.Standings}.
+ * {@link SubstitutionStandings}.
  */
 @NullMarked
 package kitwright.substitution;

@@ -24,8 +24,8 @@ class AnsweredTest {
         - {id: s, item: stave, qty: 10 m, found: 2026-01-06, cause: not-packed}
       """;
 
-  private static Standing claim(String more, String today) {
-    return Standings.on(day(more, today)).of("c").orElseThrow();
+  private static ClaimStanding claim(String more, String today) {
+    return ClaimStandings.on(day(more, today)).of("c").orElseThrow();
   }
 
   private static Facts day(String more, String today) {
@@ -55,7 +55,7 @@ class AnsweredTest {
   @Test
   void ofOneThingAloneTheWordIsOfItsLine() {
     String one = "{on: 2026-02-01, what: %s, of: [%s], amount: 50 EUR}";
-    Standing standing = claim(refund(one.formatted("granted", "b")), "2026-03-02");
+    ClaimStanding standing = claim(refund(one.formatted("granted", "b")), "2026-03-02");
     assertThat(standing.lines().get(0).granted()).hasToString("[50.00 EUR]");
     assertThat(standing.lines().get(1).granted()).isEmpty();
     assertThat(granted(one.formatted("granted", "b"))).isEqualTo("[50.00 EUR]");
@@ -89,7 +89,7 @@ class AnsweredTest {
           - {id: r3, on: 2026-02-01, line: a, what: back, state: refunded, amount: 4, refunds: k}
           - {id: r4, on: 2026-02-01, line: a, what: back, state: refunded, amount: 8}
         """;
-    Standing standing =
+    ClaimStanding standing =
         claim(refund("").replace("events: []", "costs: [p]") + spending, "2026-03-02");
     assertThat(standing.paid()).as("1 for the bolts, 2 of the taps").hasToString("[3.00 EUR]");
     assertThat(standing.asked()).as("4 × 30 and the taps").hasToString("[140.00 EUR]");
@@ -98,7 +98,7 @@ class AnsweredTest {
 
   @Test
   void whatThePriceDoesNotFitHasNoWorth() {
-    Standing standing = claim(refund("").replace("refund,", "replacement,"), "2026-03-02");
+    ClaimStanding standing = claim(refund("").replace("refund,", "replacement,"), "2026-03-02");
     assertThat(standing.lines().get(1).value()).as("metres at a price a kilogram").isEmpty();
     assertThat(
             standing
@@ -114,20 +114,20 @@ class AnsweredTest {
   void aWordIsOfTheDayOnWhichItCame() {
     String words = "{on: 2026-02-01, what: %s}, {on: 2026-02-02, what: acknowledged}";
     assertThat(claim(refund(words.formatted("sent")), "2026-03-02").state())
-        .isEqualTo(Standing.State.ACKNOWLEDGED);
+        .isEqualTo(ClaimStanding.State.ACKNOWLEDGED);
     for (String what : List.of("answered", "promised", "granted", "delivered", "paid")) {
       assertThat(claim(refund(words.formatted(what)), "2026-03-02").state())
           .as("acknowledging after it was " + what + " takes nothing back")
-          .isEqualTo(Standing.State.ANSWERED);
+          .isEqualTo(ClaimStanding.State.ANSWERED);
     }
     assertThat(claim(refund(words.formatted("refused")), "2026-03-02").state())
-        .isEqualTo(Standing.State.REFUSED);
+        .isEqualTo(ClaimStanding.State.REFUSED);
     assertThat(
             claim(
                     refund("{on: 2026-02-01, what: refused}, {on: 2026-02-02, what: reminded}"),
                     "2026-03-02")
                 .state())
-        .isEqualTo(Standing.State.REFUSED);
+        .isEqualTo(ClaimStanding.State.REFUSED);
   }
 
   @Test
@@ -160,16 +160,16 @@ class AnsweredTest {
             "  - {id: e, received: 2026-02-05, from: kit-maker, counted: [{item: bolt, qty: 3}]}\n"
                 + "shortages:");
     Facts now = Facts.of(Sample.ledger(later + refund("")), LocalDate.of(2026, 3, 2));
-    assertThat(Standings.on(now).of("c").orElseThrow().asked()).hasToString("[30.00 EUR]");
-    assertThat(Standings.asTold("c", now).orElseThrow().asked()).hasToString("[120.00 EUR]");
-    assertThat(Standings.asTold("none", now)).isEmpty();
+    assertThat(ClaimStandings.on(now).of("c").orElseThrow().asked()).hasToString("[30.00 EUR]");
+    assertThat(ClaimStandings.asTold("c", now).orElseThrow().asked()).hasToString("[120.00 EUR]");
+    assertThat(ClaimStandings.asTold("none", now)).isEmpty();
     Facts before = now.on(LocalDate.of(2026, 1, 9));
-    assertThat(Standings.asTold("c", before).orElseThrow().isDraft()).isTrue();
+    assertThat(ClaimStandings.asTold("c", before).orElseThrow().isDraft()).isTrue();
     Facts draft =
         Facts.of(
             Sample.ledger(later + refund("").replace("sent: 2026-01-10, ", "")),
             LocalDate.of(2026, 3, 2));
-    assertThat(Standings.asTold("c", draft).orElseThrow().asked())
+    assertThat(ClaimStandings.asTold("c", draft).orElseThrow().asked())
         .as("a draft is told as of today")
         .hasToString("[30.00 EUR]");
   }

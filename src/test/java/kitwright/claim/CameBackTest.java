@@ -26,12 +26,12 @@ class CameBackTest {
   private static final String ORDER = "id: o, on: 2026-01-10, state: ordered, amount: 100";
   private static final String PAYMENT = "id: p, on: 2026-01-11, state: paid, amount: 100";
 
-  private static Standing claim(String cost, String... spends) {
+  private static ClaimStanding claim(String cost, String... spends) {
     String lines =
         Arrays.stream(spends)
             .map(line -> "  - {" + line + ", line: a, what: courier}\n")
             .collect(Collectors.joining());
-    return Standings.on(Facts.of(Sample.ledger(BASE.formatted(cost, lines)), Sample.TODAY))
+    return ClaimStandings.on(Facts.of(Sample.ledger(BASE.formatted(cost, lines)), Sample.TODAY))
         .of("c")
         .orElseThrow();
   }
@@ -41,7 +41,7 @@ class CameBackTest {
         .formatted(on, on, amount, of);
   }
 
-  private static void isTold(Standing claim, String asked, String came, String open) {
+  private static void isTold(ClaimStanding claim, String asked, String came, String open) {
     assertThat(claim.asked()).hasToString(asked);
     assertThat(claim.paid()).hasToString(came);
     assertThat(claim.open()).hasToString(open);
@@ -150,7 +150,7 @@ class CameBackTest {
 
   @Test
   void whatHasNoRateIntoWhatIsAskedIsToldAndNotTakenOff() {
-    Standing claim = claim("p", PAYMENT, refund("p", "2026-02-10", "45 GBP"));
+    ClaimStanding claim = claim("p", PAYMENT, refund("p", "2026-02-10", "45 GBP"));
     isTold(claim, "[100.00 EUR]", "[45.00 GBP]", "[100.00 EUR]");
     assertThat(claim.cameBack().unreckoned()).hasToString("[45.00 GBP]");
   }
@@ -158,8 +158,8 @@ class CameBackTest {
   /** 35 USD were granted for goods of 4 × 30 EUR; 27 EUR / 0.90 = 30 USD of them came. */
   @Test
   void ofWhatIsOverTheRestOfWhatWasGrantedIsOpen() {
-    Standing claim =
-        Standings.on(
+    ClaimStanding claim =
+        ClaimStandings.on(
                 Facts.of(
                     Sample.ledger(
                         BASE.formatted(
@@ -251,10 +251,10 @@ class CameBackTest {
                         .formatted(each))
             .collect(Collectors.joining());
     Facts day = Facts.of(Sample.ledger(TWO.formatted(ended) + lines), Sample.TODAY);
-    assertThat(Standings.on(day).of("first").orElseThrow())
+    assertThat(ClaimStandings.on(day).of("first").orElseThrow())
         .extracting(each -> each.paid() + " " + each.open())
         .isEqualTo(first);
-    assertThat(Standings.on(day).of("second").orElseThrow())
+    assertThat(ClaimStandings.on(day).of("second").orElseThrow())
         .extracting(each -> each.paid() + " " + each.open())
         .isEqualTo(second);
   }
@@ -315,8 +315,8 @@ class CameBackTest {
                       - {id: t, on: 2026-02-13, line: a, what: courier, amount: 20, state: refunded, refunds: q}
                     """),
             Sample.TODAY);
-    assertThat(Standings.on(day).of("first").orElseThrow().paid()).hasToString("[80.00 EUR]");
-    assertThat(Standings.on(day).of("second").orElseThrow().paid()).hasToString("[40.00 EUR]");
+    assertThat(ClaimStandings.on(day).of("first").orElseThrow().paid()).hasToString("[80.00 EUR]");
+    assertThat(ClaimStandings.on(day).of("second").orElseThrow().paid()).hasToString("[40.00 EUR]");
   }
 
   @Test

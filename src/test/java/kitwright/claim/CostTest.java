@@ -55,7 +55,7 @@ class CostTest {
 
   private static String asked(String shortages, String costs) {
     Facts day = day(shortages, costs);
-    List<Money> asked = Standings.on(day).of("c").orElseThrow().asked();
+    List<Money> asked = ClaimStandings.on(day).of("c").orElseThrow().asked();
     Account account = Account.on(day);
     Money back = account.claims().get(0).received();
     assertThat(account.ifGranted().plus(back).toString())
@@ -73,7 +73,7 @@ class CostTest {
     // The four are made up for by then: nothing of the third.
     assertThat(asked("[b]", "[p, q, r]")).isEqualTo("[122.00 EUR]");
     assertThat(
-            Standings.on(day("[b]", "[p, q, r]"))
+            ClaimStandings.on(day("[b]", "[p, q, r]"))
                 .of("c")
                 .orElseThrow()
                 .lines()
@@ -109,7 +109,7 @@ class CostTest {
     String paid = "  - {id: p, on: %s, line: a, what: bolts, state: paid, amount: %s, pays: o}\n";
     LocalDate today = LocalDate.of(2026, 3, 2);
     Facts none = Facts.of(Sample.ledger(spends), today);
-    assertThat(Standings.on(none).of("c").orElseThrow().asked())
+    assertThat(ClaimStandings.on(none).of("c").orElseThrow().asked())
         .as("the goods: what is ordered has cost nothing yet")
         .hasToString("[450.00 EUR]");
     assertThat(Sample.findings(new ClaimCostVoid(), none.ledger(), today))
@@ -117,7 +117,7 @@ class CostTest {
         .containsExactly(
             "The claim c names the spend o, which is ordered, and nothing of it is paid yet.");
     Facts dearer = Facts.of(Sample.ledger(spends + paid.formatted("2026-02-01", "100")), today);
-    assertThat(Standings.on(dearer).of("c").orElseThrow().asked()).hasToString("[75.00 EUR]");
+    assertThat(ClaimStandings.on(dearer).of("c").orElseThrow().asked()).hasToString("[75.00 EUR]");
     assertThat(Account.on(dearer).claims().get(0).costs()).hasToString("75.00 EUR");
     assertThat(Sample.findings(new ClaimCostVoid(), dearer.ledger(), today)).isEmpty();
   }
@@ -142,13 +142,14 @@ class CostTest {
   @Test
   void whoAsksTheCostAndNamesNoneAsksAllThatWasBoughtForIt() {
     String line = "[{shortage: b, remedy: cost%s}]";
-    Standing all = Standings.on(day(line.formatted(""), "[]")).of("c").orElseThrow();
+    ClaimStanding all = ClaimStandings.on(day(line.formatted(""), "[]")).of("c").orElseThrow();
     // What is paid, no order that is paid in part, none that was given up; no refund; nothing
     // unlinked.
     assertThat(all.lines().get(0).asking().costs())
         .extracting(cost -> cost.spend().id())
         .containsExactly("p", "q", "r", "part");
-    Standing one = Standings.on(day(line.formatted(", costs: [q]"), "[]")).of("c").orElseThrow();
+    ClaimStanding one =
+        ClaimStandings.on(day(line.formatted(", costs: [q]"), "[]")).of("c").orElseThrow();
     assertThat(one.lines().get(0).asking().costs())
         .extracting(cost -> cost.spend().id())
         .containsExactly("q");
@@ -184,7 +185,8 @@ class CostTest {
                 + SPENT.replace("2026-01-24", "2026-01-25")
                 + "claims: [{id: c, against: kit-maker, shortages: [b], sent: 2026-01-25, remedy:"
                 + " refund, costs: [s]}]");
-    Standing claim = Standings.on(Facts.of(later, LocalDate.of(2026, 3, 2))).of("c").orElseThrow();
+    ClaimStanding claim =
+        ClaimStandings.on(Facts.of(later, LocalDate.of(2026, 3, 2))).of("c").orElseThrow();
     assertThat(claim.asked()).hasToString("[145.00 EUR]");
     assertThat(claim.paid()).hasToString("[25.00 EUR]");
     assertThat(claim.open()).hasToString("[120.00 EUR]");
@@ -201,7 +203,7 @@ class CostTest {
                 + "claims: [{id: c, against: kit-maker, shortages: [b], sent: 2026-01-25, remedy:"
                 + " refund}]");
     Facts day = Facts.of(ledger, LocalDate.of(2026, 3, 2));
-    assertThat(Standings.on(day).of("c").orElseThrow().open()).hasToString("[30.00 EUR]");
+    assertThat(ClaimStandings.on(day).of("c").orElseThrow().open()).hasToString("[30.00 EUR]");
     assertThat(Account.on(day).ifGranted()).hasToString("30.00 EUR");
   }
 

@@ -26,8 +26,8 @@ class DemonstratedClaimsTest {
           LedgerFolder.at(Path.of("ledger")).read(new Findings()).orElseThrow(),
           LocalDate.of(2026, 3, 29));
 
-  private static Standing claim(String id) {
-    return Standings.on(DAY).of(id).orElseThrow();
+  private static ClaimStanding claim(String id) {
+    return ClaimStandings.on(DAY).of(id).orElseThrow();
   }
 
   private static List<String> told(List<Money> sums) {
@@ -41,8 +41,8 @@ class DemonstratedClaimsTest {
    */
   @Test
   void theFirstClaimWasSettledInPart() {
-    Standing first = claim("claim-2026-01-26");
-    assertThat(first.state()).isEqualTo(Standing.State.SETTLED);
+    ClaimStanding first = claim("claim-2026-01-26");
+    assertThat(first.state()).isEqualTo(ClaimStanding.State.SETTLED);
     assertThat(told(first.asked())).containsExactly("221.16 NZD");
     assertThat(told(first.granted())).containsExactly("204.06 NZD");
     assertThat(told(first.paid())).containsExactly("204.06 NZD");
@@ -66,12 +66,12 @@ class DemonstratedClaimsTest {
    */
   @Test
   void theClaimWithAReminderAsksForTheHardenersCostInsteadOfTheHardener() {
-    Standing wet = claim("claim-2026-02-20");
+    ClaimStanding wet = claim("claim-2026-02-20");
     assertThat(wet.events()).extracting(Claim.Event::what).contains(Claim.What.REMINDED);
     assertThat(told(wet.goods())).containsExactly("352.00 NZD");
     assertThat(told(wet.asked())).containsExactly("200.50 EUR");
-    Standing sent =
-        Standings.on(DAY.on(LocalDate.of(2026, 2, 20))).of("claim-2026-02-20").orElseThrow();
+    ClaimStanding sent =
+        ClaimStandings.on(DAY.on(LocalDate.of(2026, 2, 20))).of("claim-2026-02-20").orElseThrow();
     assertThat(told(sent.goods())).containsExactly("508.00 NZD");
     assertThat(sent.asked()).isEmpty();
   }

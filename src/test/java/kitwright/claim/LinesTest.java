@@ -30,8 +30,8 @@ class LinesTest {
     return Facts.of(Sample.ledger(SHORT + more), LocalDate.parse(today));
   }
 
-  private static Standing claim(String more) {
-    return Standings.on(day(more, "2026-03-02")).of("c").orElseThrow();
+  private static ClaimStanding claim(String more) {
+    return ClaimStandings.on(day(more, "2026-03-02")).of("c").orElseThrow();
   }
 
   private static List<String> told(List<Money> sums) {
@@ -47,19 +47,20 @@ class LinesTest {
     String claim =
         "claims: [{id: c, against: kit-maker, shortages: [b], sent: 2026-01-10, remedy: refund,"
             + " costs: [p]}]\n";
-    Standing standing = claim(BOUGHT + claim);
+    ClaimStanding standing = claim(BOUGHT + claim);
     assertThat(told(standing.asked())).as("not 120.00 besides").containsExactly("133.33 EUR");
     assertThat(standing.lines())
         .singleElement()
         .satisfies(line -> assertThat(line.remedy()).isEqualTo(Claim.Remedy.COST));
     assertThat(Account.on(day(BOUGHT + claim, "2026-03-02")).ifGranted()).hasToString("133.33 EUR");
-    Standing asSent = Standings.on(day(BOUGHT + claim, "2026-01-10")).of("c").orElseThrow();
+    ClaimStanding asSent =
+        ClaimStandings.on(day(BOUGHT + claim, "2026-01-10")).of("c").orElseThrow();
     assertThat(told(asSent.asked())).as("on the day it was sent").containsExactly("120.00 EUR");
   }
 
   @Test
   void onlySoManyPiecesAreAskedAsCostAsWereBought() {
-    Standing standing =
+    ClaimStanding standing =
         claim(
             BOUGHT.replace("qty: 4", "qty: 1")
                 + "claims: [{id: c, against: kit-maker, shortages: [b], sent: 2026-01-10, remedy:"
@@ -71,7 +72,7 @@ class LinesTest {
 
   @Test
   void eachLineAsksForItself() {
-    Standing standing =
+    ClaimStanding standing =
         claim(
             """
             claims:
@@ -104,13 +105,13 @@ class LinesTest {
 
   @Test
   void aLineMayEndInPartAndForLess() {
-    Standing standing = claim(PARTED);
-    assertThat(standing.state()).as("one bolt is open").isEqualTo(Standing.State.ANSWERED);
+    ClaimStanding standing = claim(PARTED);
+    assertThat(standing.state()).as("one bolt is open").isEqualTo(ClaimStanding.State.ANSWERED);
     assertThat(told(standing.granted())).containsExactly("80.00 EUR", "60.00 NZD");
     // Bolts: 80.00 granted for three, 30.00 asked for the fourth; staves: over, 60 of 114 granted.
     assertThat(told(standing.open())).containsExactly("110.00 EUR", "60.00 NZD");
-    Standing over = claim(PARTED.replace("qty: 3, ", ""));
-    assertThat(over.state()).isEqualTo(Standing.State.SETTLED);
+    ClaimStanding over = claim(PARTED.replace("qty: 3, ", ""));
+    assertThat(over.state()).isEqualTo(ClaimStanding.State.SETTLED);
     assertThat(told(over.open())).containsExactly("80.00 EUR", "60.00 NZD");
   }
 
@@ -120,7 +121,7 @@ class LinesTest {
         "spending: [{id: r, on: 2026-02-20, line: a, what: back, state: refunded, amount: 50 EUR,"
             + " because: b}, {id: k, on: 2026-01-02, line: a, what: kit, state: paid, amount: 400"
             + " EUR}]\n";
-    Standing over = claim(PARTED.replace("qty: 3, ", "") + back);
+    ClaimStanding over = claim(PARTED.replace("qty: 3, ", "") + back);
     assertThat(told(over.paid())).containsExactly("50.00 EUR");
     assertThat(told(over.open())).containsExactly("30.00 EUR", "60.00 NZD");
   }
@@ -129,14 +130,14 @@ class LinesTest {
   void whatWasGrantedIsTheLastWordUntilItEnds() {
     String open =
         PARTED.replaceAll("(?m), settled: \\[.*\\]}$", "}").replaceAll("(?m)^ *settled: .*\\n", "");
-    Standing standing = claim(open);
+    ClaimStanding standing = claim(open);
     assertThat(told(standing.granted())).containsExactly("75.00 EUR");
-    assertThat(standing.state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(standing.state()).isEqualTo(ClaimStanding.State.ANSWERED);
   }
 
   @Test
   void whatWasSentAnswersTheGoodsFirst() {
-    Standing standing =
+    ClaimStanding standing =
         claim(
             """
             claims:
@@ -152,8 +153,8 @@ class LinesTest {
             "shortages:",
             "  - {id: e, received: 2026-02-05, from: kit-maker, counted: [{item: bolt, qty: 3}]}\n"
                 + "shortages:");
-    Standing after =
-        Standings.on(
+    ClaimStanding after =
+        ClaimStandings.on(
                 Facts.of(
                     Sample.ledger(
                         crate

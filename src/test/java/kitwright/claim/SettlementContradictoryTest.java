@@ -6,6 +6,8 @@ import java.util.List;
 import kitwright.Sample;
 import kitwright.finding.Finding;
 import kitwright.ledger.Facts;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,32 +105,32 @@ class SettlementContradictoryTest {
     assertThat(Sample.findings(new ReplacementUncounted(), two + came.formatted(2))).isEmpty();
   }
 
-  private static Standing standing(String claim) {
+  private static ClaimStanding standing(String claim) {
     Facts day = Facts.of(Sample.ledger(YAML.formatted(claim)), Sample.TODAY);
-    return Standings.on(day).of("c").orElseThrow();
+    return ClaimStandings.on(day).of("c").orElseThrow();
   }
 
   @Test
   void theEndOfAPartIsAnAnswer() {
     assertThat(standing(line("{on: 2026-02-20, how: replaced, qty: 2}")).state())
-        .isEqualTo(Standing.State.ANSWERED);
+        .isEqualTo(ClaimStanding.State.ANSWERED);
     assertThat(standing(line("{on: 2026-02-20, how: refused}")).state())
-        .isEqualTo(Standing.State.SETTLED);
-    assertThat(standing(line("")).state()).isEqualTo(Standing.State.SENT);
+        .isEqualTo(ClaimStanding.State.SETTLED);
+    assertThat(standing(line("")).state()).isEqualTo(ClaimStanding.State.SENT);
   }
 
-  private static kitwright.shortage.Standing.State shortage(String claim) {
+  private static ShortageStanding.State shortage(String claim) {
     Facts day = Facts.of(Sample.ledger(YAML.formatted(claim)), Sample.TODAY);
-    return kitwright.shortage.Standings.on(day).all().get(0).state();
+    return ShortageStandings.on(day).all().get(0).state();
   }
 
   @Test
   void aShortageWhoseLineHasAnEndIsAnswered() {
     assertThat(shortage(line("{on: 2026-02-20, how: refused}")))
-        .isEqualTo(kitwright.shortage.Standing.State.ANSWERED);
-    assertThat(shortage(line(""))).isEqualTo(kitwright.shortage.Standing.State.CLAIMED);
-    assertThat(shortage("shortages: [s]")).isEqualTo(kitwright.shortage.Standing.State.FOUND);
+        .isEqualTo(ShortageStanding.State.ANSWERED);
+    assertThat(shortage(line(""))).isEqualTo(ShortageStanding.State.CLAIMED);
+    assertThat(shortage("shortages: [s]")).isEqualTo(ShortageStanding.State.FOUND);
     assertThat(shortage("shortages: [s], settled: {on: 2026-02-20, how: replaced}"))
-        .isEqualTo(kitwright.shortage.Standing.State.ANSWERED);
+        .isEqualTo(ShortageStanding.State.ANSWERED);
   }
 }

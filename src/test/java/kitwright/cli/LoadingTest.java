@@ -75,7 +75,7 @@ class LoadingTest {
   @Test
   void thePlainLetterOfAClaimLoadsNoMechanics() throws IOException, InterruptedException {
     List<String> loaded = loaded("claim", "c", "--today", "2026-03-01");
-    assertThat(loaded).contains("kitwright.claim.Standings");
+    assertThat(loaded).contains("kitwright.claim.ClaimStandings");
     assertThat(loaded)
         .filteredOn(
             each ->

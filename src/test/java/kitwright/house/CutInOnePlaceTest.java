@@ -23,7 +23,7 @@ class CutInOnePlaceTest {
   /** Those that ask of another day than that of their ledger's view, and how many. */
   private static final Map<String, Integer> OF_ANOTHER_DAY =
       Map.ofEntries(
-          Map.entry("claim/Standings", 1), // the day a letter was sent, of what is written
+          Map.entry("claim/ClaimStandings", 1), // the day a letter was sent, of what is written
           Map.entry("kit/Position", 3), // as it stood when a shortage was found
           Map.entry("network/Baseline", 1), // the evening of the plan at the start
           Map.entry("network/Headways", 2), // the evening before a week

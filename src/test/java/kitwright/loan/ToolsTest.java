@@ -137,14 +137,14 @@ class ToolsTest {
                       - {id: b, what: B, takes: 2 d, after: [a], tools: [planer]}
                     """),
             Sample.TODAY);
-    return Need.of(Standing.on(day).get(0), Plan.on(day)).beyondDue(Plan.on(day));
+    return Need.of(LoanStanding.on(day).get(0), Plan.on(day)).beyondDue(Plan.on(day));
   }
 
   private static Need need(String due, String tasks) {
     var ledger = Sample.ledger(PLANER.formatted(due) + "tasks:\n" + tasks);
     LocalDate today = Sample.TODAY;
     Facts day = Facts.of(ledger, today);
-    return Need.of(Standing.on(day).get(0), Plan.on(day));
+    return Need.of(LoanStanding.on(day).get(0), Plan.on(day));
   }
 
   @Test

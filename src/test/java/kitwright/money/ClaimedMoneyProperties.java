@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import kitwright.Sample;
-import kitwright.claim.Standing;
-import kitwright.claim.Standings;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Facts;
 import kitwright.value.Money;
 import net.jqwik.api.ForAll;
@@ -75,7 +75,7 @@ class ClaimedMoneyProperties {
     String yaml = build(new Random(seed));
     Facts day = Facts.of(Sample.ledger(yaml), LocalDate.of(2026, 3, 2));
     BigDecimal open = BigDecimal.ZERO;
-    for (Standing claim : Standings.on(day).all()) {
+    for (ClaimStanding claim : ClaimStandings.on(day).all()) {
       open = claim.open().stream().map(Money::amount).reduce(open, BigDecimal::add);
     }
     assertThat(Account.on(day).ifGranted().amount()).as(yaml).isEqualByComparingTo(open);

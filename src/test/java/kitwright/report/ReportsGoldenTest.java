@@ -3,7 +3,8 @@ package kitwright.report;
 import java.util.HashSet;
 import java.util.Set;
 import kitwright.Golden;
-import kitwright.claim.Standing;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.daybook.Week;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay.Audience;
@@ -20,7 +21,7 @@ class ReportsGoldenTest {
   void everyDocumentReadsAsItDid() {
     Set<String> names = new HashSet<>();
     Reports.all().forEach(report -> report.sheets(NOW).forEach(sheet -> check(sheet, names)));
-    for (Standing claim : kitwright.claim.Standings.on(NOW).all()) {
+    for (ClaimStanding claim : ClaimStandings.on(NOW).all()) {
       check(ClaimLetter.of(claim, NOW), names);
     }
     for (Audience audience : Audience.values()) {

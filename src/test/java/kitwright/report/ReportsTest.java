@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import kitwright.Sample;
+import kitwright.claim.ClaimStandings;
 import kitwright.daybook.Week;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -34,10 +35,7 @@ class ReportsTest {
         new Report(
             "letters",
             "letters",
-            now ->
-                kitwright.claim.Standings.on(now).all().stream()
-                    .map(c -> ClaimLetter.of(c, now))
-                    .toList());
+            now -> ClaimStandings.on(now).all().stream().map(c -> ClaimLetter.of(c, now)).toList());
     Report weeks =
         new Report(
             "weeks",

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import kitwright.claim.Standings;
+import kitwright.claim.ClaimStandings;
 import kitwright.daybook.Week;
 import kitwright.ledger.Facts;
 import kitwright.ledger.LogDay.Audience;
@@ -58,7 +58,7 @@ class SecondReaderTest {
     Facts now = Facts.of(Told.demonstration(), Told.SUNDAY);
     List<Sheet> sheets = new ArrayList<>();
     Reports.all().forEach(report -> sheets.addAll(report.sheets(now)));
-    Standings.on(now).all().forEach(claim -> sheets.add(ClaimLetter.of(claim, now)));
+    ClaimStandings.on(now).all().forEach(claim -> sheets.add(ClaimLetter.of(claim, now)));
     kitwright.assessment.Assessments.on(now)
         .all()
         .forEach(each -> sheets.add(DesignerSheet.of(each, now.ledger())));

@@ -40,8 +40,8 @@ class CoveringProperties {
                 .formatted(substituted));
   }
 
-  private static Standings standings(Ledger ledger, LocalDate day) {
-    return Standings.on(Facts.of(ledger, day));
+  private static ShortageStandings standings(Ledger ledger, LocalDate day) {
+    return ShortageStandings.on(Facts.of(ledger, day));
   }
 
   @Property(tries = 80)
@@ -49,7 +49,7 @@ class CoveringProperties {
       @ForAll @Size(min = 1, max = 4) List<@IntRange(max = 8) Integer> counts,
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 6) Integer> shortages,
       @ForAll @IntRange(max = 6) int substituted) {
-    Standings all = standings(ledger(counts, shortages, substituted), Sample.TODAY);
+    ShortageStandings all = standings(ledger(counts, shortages, substituted), Sample.TODAY);
     all.all()
         .forEach(
             each -> assertThat(each.covered().plus(each.open())).isEqualTo(each.shortage().qty()));
@@ -64,7 +64,8 @@ class CoveringProperties {
       @ForAll @Size(min = 1, max = 4) List<@IntRange(max = 3) Integer> counts) {
     // All that the first count lacked is recorded at once; later crates close it and no more.
     int lacking = 12 - counts.get(0);
-    Standing standing = standings(ledger(counts, List.of(lacking), 0), Sample.TODAY).all().get(0);
+    ShortageStanding standing =
+        standings(ledger(counts, List.of(lacking), 0), Sample.TODAY).all().get(0);
     int good = counts.stream().mapToInt(Integer::intValue).sum();
     assertThat(standing.open().amount()).isEqualByComparingTo(Integer.toString(12 - good));
   }

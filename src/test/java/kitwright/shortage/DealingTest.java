@@ -31,9 +31,9 @@ class DealingTest {
 
   private static List<String> told(String deliveries, String old, String young, String more) {
     String yaml = TWO.formatted(deliveries, old, young, more);
-    Standings all = Standings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
+    ShortageStandings all = ShortageStandings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY));
     List<String> told = new ArrayList<>();
-    for (Standing each : all.all()) {
+    for (ShortageStanding each : all.all()) {
       String words = each.shortage().id() + " lacks " + each.open();
       for (Cover cover : each.covers()) {
         words += ", " + cover.qty() + " " + cover.how() + " " + cover.by().id();
@@ -119,7 +119,7 @@ class DealingTest {
                 "id: p, on: 2026-02-01, state: paid, item: bolt, qty: 9",
                 "id: o, on: 2026-02-01, state: ordered, item: bolt, qty: 2"));
     Balance balance =
-        Standings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).balances().stream()
+        ShortageStandings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).balances().stream()
             .findFirst()
             .orElseThrow();
     assertThat(balance.spare())

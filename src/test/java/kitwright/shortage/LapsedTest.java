@@ -29,8 +29,8 @@ class LapsedTest {
     return Facts.of(Sample.ledger(KIT + CRATE + more), LocalDate.parse(today));
   }
 
-  private static Standing standing(String more, String today) {
-    return Standings.on(day(more, today)).all().get(0);
+  private static ShortageStanding standing(String more, String today) {
+    return ShortageStandings.on(day(more, today)).all().get(0);
   }
 
   private static String toOrder(String more, String today) {
@@ -51,10 +51,10 @@ class LapsedTest {
   @Test
   void aPromiseHoldsOnItsDayAndNotOnTheNext() {
     String promise = CLAIM.formatted("{on: 2026-02-01, what: promised, expect: 2026-03-02}");
-    assertThat(standing(promise, "2026-03-02").state()).isEqualTo(Standing.State.PROMISED);
+    assertThat(standing(promise, "2026-03-02").state()).isEqualTo(ShortageStanding.State.PROMISED);
     assertThat(toOrder(promise, "2026-03-02")).isEqualTo("[]");
-    Standing next = standing(promise, "2026-03-03");
-    assertThat(next.state()).isEqualTo(Standing.State.ANSWERED);
+    ShortageStanding next = standing(promise, "2026-03-03");
+    assertThat(next.state()).isEqualTo(ShortageStanding.State.ANSWERED);
     assertThat(next.unsupplied()).hasToString("6 each");
     assertThat(next.promisedFor()).isEmpty();
     assertThat(toOrder(promise, "2026-03-03")).isEqualTo("[6]");
@@ -114,7 +114,7 @@ class LapsedTest {
     String more =
         "  - {id: d2, expected: 2026-02-20, from: kit-maker, packed: [{item: cleat, qty: 4}]}\n"
             + CLAIM.formatted("{on: 2026-02-25, what: promised, qty: 4, expect: 2026-03-10}");
-    Standing standing = standing(more, "2026-03-02");
+    ShortageStanding standing = standing(more, "2026-03-02");
     assertThat(standing.unsupplied()).hasToString("2 each");
     assertThat(standing.coming())
         .singleElement()
@@ -157,7 +157,8 @@ class LapsedTest {
         "spending: [{id: s, on: 2026-02-01, line: l, what: six cleats, amount: 60, state: ordered,"
             + " replaces: short}]\n";
     Facts day = Facts.of(Sample.ledger(decided + CRATE + order), Sample.TODAY);
-    assertThat(Standings.on(day).all().get(0).promisedFor()).contains(LocalDate.of(2026, 3, 20));
+    assertThat(ShortageStandings.on(day).all().get(0).promisedFor())
+        .contains(LocalDate.of(2026, 3, 20));
     assertThat(LookAhead.on(day).orders()).isEmpty();
     assertThat(standing(order, "2026-03-02").unsupplied()).hasToString("6 each");
   }
@@ -220,7 +221,7 @@ class LapsedTest {
 
   private static String onItsWay(String yaml, String on) {
     LocalDate today = LocalDate.parse(on);
-    Balance kit = Standings.on(day(yaml, on)).balances().get(0);
+    Balance kit = ShortageStandings.on(day(yaml, on)).balances().get(0);
     return kit.coming(today) + ", of no day " + kit.ofNoDay(today);
   }
 

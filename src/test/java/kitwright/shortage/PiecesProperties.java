@@ -59,9 +59,9 @@ class PiecesProperties {
     build(random);
     byHand.values().forEach(Runnable::run);
     Facts facts = Facts.of(Sample.ledger(yaml()), START.plusDays(TODAY));
-    Standings standings = Standings.on(facts);
+    ShortageStandings standings = ShortageStandings.on(facts);
     for (Lacking each : lacking) {
-      Standing standing =
+      ShortageStanding standing =
           standings.all().stream()
               .filter(one -> one.shortage().id().equals(each.id()))
               .findFirst()

@@ -39,8 +39,8 @@ class PurchasesTest {
             Sample.ledger(
                 SHORT.formatted(decided) + "spending: [" + String.join(", ", spends) + "]\n"),
             Sample.TODAY);
-    Balance balance = Standings.on(day).balances().get(0);
-    Standing standing = balance.shortages().get(0);
+    Balance balance = ShortageStandings.on(day).balances().get(0);
+    ShortageStanding standing = balance.shortages().get(0);
     List<String> here =
         standing.covers().stream().map(c -> c.by().id() + " " + c.qty().told()).toList();
     List<String> coming =

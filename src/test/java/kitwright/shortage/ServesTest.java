@@ -140,9 +140,9 @@ class ServesTest {
   @Test
   void theRestOfTheShortageStaysOpen() {
     Facts day = Facts.of(Sample.ledger(yaml("{stock: oak, qty: 4}", "cl", "4")), Sample.TODAY);
-    assertThat(Standings.on(day).all().get(0).open()).hasToString("1 each");
+    assertThat(ShortageStandings.on(day).all().get(0).open()).hasToString("1 each");
     Facts none = Facts.of(Sample.ledger(yaml("", "cl", "4")), Sample.TODAY);
-    assertThat(Standings.on(none).all().get(0).open()).hasToString("4 each");
+    assertThat(ShortageStandings.on(none).all().get(0).open()).hasToString("4 each");
   }
 
   private static List<Finding> told(String use) {

@@ -209,7 +209,7 @@ class ShortageRulesTest {
   void whatIsRecordedAlreadyIsNotRecordedAgain(String cause, String qty, String parts) {
     String yaml = bolts(", damaged: 1, wrong: 1", record(missing("b", qty, cause)));
     Facts day = Facts.of(Sample.ledger(yaml), Sample.TODAY);
-    assertThat(Causes.of(Standings.on(day).balances().get(0)))
+    assertThat(Causes.of(ShortageStandings.on(day).balances().get(0)))
         .extracting(part -> Causes.word(part.cause()) + " " + part.qty().told())
         .containsExactly(parts.split(", "));
     assertThat(told(UNRECORDED, yaml))
@@ -356,7 +356,7 @@ class ShortageRulesTest {
   private static String notice(String yaml, String today) {
     Ledger ledger = Sample.ledger(NOTICE + yaml);
     LocalDate day = LocalDate.parse(today);
-    return Notice.of(ledger.shortages().get(0), Standings.on(Facts.of(ledger, day)), ledger)
+    return Notice.of(ledger.shortages().get(0), ShortageStandings.on(Facts.of(ledger, day)), ledger)
         .map(each -> each.told(day))
         .orElse("none");
   }
@@ -460,7 +460,7 @@ class ShortageRulesTest {
         """
             .formatted(item, task, by);
     Facts day = Facts.of(Sample.read(yaml, new Findings()).orElseThrow(), Sample.TODAY);
-    assertThat(Standings.on(day).balances().get(0).open()).hasToString(open);
+    assertThat(ShortageStandings.on(day).balances().get(0).open()).hasToString(open);
     Findings found = new Findings();
     new LeftOutUnreleased().examine(day, found);
     assertThat(found.inOrder()).hasSize(open.equals("0 each") ? 0 : 1);

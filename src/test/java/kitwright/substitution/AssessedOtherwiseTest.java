@@ -53,7 +53,10 @@ class AssessedOtherwiseTest {
             .map(OtherStuff.Fault::what)
             .toList();
     boolean lacks =
-        Standings.on(Facts.of(ledger, Sample.TODAY)).all().get(0).lacks(Lack.ASSESSED_OTHERWISE);
+        SubstitutionStandings.on(Facts.of(ledger, Sample.TODAY))
+            .all()
+            .get(0)
+            .lacks(Lack.ASSESSED_OTHERWISE);
     assertThat(lacks).isEqualTo(!faults.isEmpty());
     return faults;
   }

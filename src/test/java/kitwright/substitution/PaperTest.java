@@ -18,7 +18,9 @@ class PaperTest {
   private static List<Paper> papers(String records, String by) {
     Facts day = Facts.of(Sample.ledger(records), Sample.TODAY);
     return Paper.of(
-        Standings.on(day).all().get(0), Optional.of(by).filter(id -> !id.isEmpty()), day);
+        SubstitutionStandings.on(day).all().get(0),
+        Optional.of(by).filter(id -> !id.isEmpty()),
+        day);
   }
 
   private static List<String> hows(String records, String by) {

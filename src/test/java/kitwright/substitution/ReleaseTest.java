@@ -41,8 +41,8 @@ class ReleaseTest {
         Statement.of(substitution, substitution.signOffs().get(0), ledger).fingerprint().brief());
   }
 
-  private static Standings standings(Ledger ledger) {
-    return Standings.on(Facts.of(ledger, Sample.TODAY));
+  private static SubstitutionStandings standings(Ledger ledger) {
+    return SubstitutionStandings.on(Facts.of(ledger, Sample.TODAY));
   }
 
   private static boolean mayClose(Ledger ledger, String task) {

@@ -99,8 +99,8 @@ final class SignedSample {
         substitution, substitution.signOffs().get(substitution.signOffs().size() - 1), ledger);
   }
 
-  static Standing standing(String records) {
-    return Standings.on(Facts.of(Sample.ledger(records), Sample.TODAY)).all().get(0);
+  static SubstitutionStanding standing(String records) {
+    return SubstitutionStandings.on(Facts.of(Sample.ledger(records), Sample.TODAY)).all().get(0);
   }
 
   /** Every rule that finds something, in alphabetical order. */

@@ -18,8 +18,8 @@ class SignersTest {
     "systems, office, A. Osterlund"
   })
   void aProposerIsPassedOverOnlyWhereTheWorkIsStructural(String grade, String by, String names) {
-    Standing standing =
-        Standings.on(
+    SubstitutionStanding standing =
+        SubstitutionStandings.on(
                 Facts.of(
                     Sample.ledger(
                         """

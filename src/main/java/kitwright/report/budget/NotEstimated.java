@@ -8,8 +8,8 @@ import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.Remaining;
 import kitwright.report.words.Say;
-import kitwright.shortage.Standing;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 
 /** What counts as sure in the chances of the money, or as nothing, for want of an estimate. */
 final class NotEstimated {
@@ -36,7 +36,7 @@ final class NotEstimated {
     add(
         all,
         "to get round ",
-        unpriced(account, Standings.on(now)),
+        unpriced(account, ShortageStandings.on(now)),
         " counts as nothing, since no way out of it states its cost");
     return all;
   }
@@ -48,11 +48,11 @@ final class NotEstimated {
   }
 
   /** Open shortages that nobody has promised, and whose ways out state no cost. */
-  private static List<String> unpriced(Account account, Standings standings) {
+  private static List<String> unpriced(Account account, ShortageStandings standings) {
     Set<String> priced =
         account.ways().stream().map(open -> open.shortage().id()).collect(Collectors.toSet());
     return standings.open().stream()
-        .filter(standing -> standing.state() != Standing.State.PROMISED)
+        .filter(standing -> standing.state() != ShortageStanding.State.PROMISED)
         .map(standing -> standing.shortage().id())
         .filter(id -> !priced.contains(id))
         .toList();

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import kitwright.claim.Standing;
-import kitwright.claim.Standings;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
@@ -171,7 +171,7 @@ public final class Overruns {
   /** The open claims that name a shortage, or a cost that it brought about, by its id. */
   private static Map<String, Set<String>> claims(Facts now) {
     Map<String, Set<String>> all = new HashMap<>();
-    for (Standing claim : Standings.on(now).all()) {
+    for (ClaimStanding claim : ClaimStandings.on(now).all()) {
       if (claim.settled().isEmpty()) {
         Stream.concat(
                 claim.costs().stream().flatMap(cost -> cost.spend().because().stream()),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.document.Inline;
 import kitwright.ledger.Facts;
+import kitwright.loan.LoanStanding;
 import kitwright.money.Saving;
 import kitwright.report.words.Say;
 import kitwright.spending.Exchange;
@@ -36,7 +37,7 @@ public final class Savings {
 
   private static Optional<Money> borrowed(Facts now) {
     Exchange exchange = Exchange.on(now);
-    return kitwright.loan.Standing.on(now).stream()
+    return LoanStanding.on(now).stream()
         .flatMap(loan -> loan.saved().stream())
         .flatMap(saved -> exchange.home(saved, now.day()).money().stream())
         .reduce(Money::plus);

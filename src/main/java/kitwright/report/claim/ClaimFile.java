@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.claim.ClaimStanding;
 import kitwright.claim.Cost;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Cell;
 import kitwright.document.Column;
@@ -43,7 +43,7 @@ public record ClaimFile(
   /** So many digits tell one file from another at a glance. */
   private static final int BRIEF = 12;
 
-  public static ClaimFile of(Standing claim, Ledger ledger) {
+  public static ClaimFile of(ClaimStanding claim, Ledger ledger) {
     List<Delivery> deliveries =
         claim.lines().stream()
             .flatMap(line -> deliveries(line, ledger))
@@ -87,7 +87,7 @@ public record ClaimFile(
   }
 
   /** What was paid and is asked back. */
-  static Stream<Cost> costs(Standing claim) {
+  static Stream<Cost> costs(ClaimStanding claim) {
     return Stream.concat(
         claim.lines().stream().flatMap(line -> line.asking().costs().stream()),
         claim.costs().stream());

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
@@ -23,7 +23,7 @@ public final class ClaimHistory {
   private ClaimHistory() {}
 
   /** What was written and said up to the day; no block where nothing was. */
-  public static List<Block> of(Standing claim) {
+  public static List<Block> of(ClaimStanding claim) {
     Map<LocalDate, List<Row>> rows = new TreeMap<>();
     claim
         .claim()

@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.claim.Cost;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
-import kitwright.claim.Standings;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Inline;
@@ -27,14 +27,14 @@ import kitwright.value.Word;
 
 /** The letter to the supplier: what is missing, what it is worth, what is asked and by when. */
 public final class ClaimLetter {
-  private final Standing claim;
+  private final ClaimStanding claim;
   private final Ledger ledger;
   private final LocalDate today;
   private final ClaimFile file;
   private final String waiting;
   private final List<Cost> costs;
 
-  private ClaimLetter(Standing claim, Facts now) {
+  private ClaimLetter(ClaimStanding claim, Facts now) {
     this.claim = claim;
     this.ledger = now.ledger();
     this.today = now.day();
@@ -47,14 +47,14 @@ public final class ClaimLetter {
    * The letter of a claim, as it was on the day it was sent: what came later stands in {@link
    * ClaimSince}. A draft is told as of today.
    */
-  public static Sheet of(Standing claim, Facts now) {
+  public static Sheet of(ClaimStanding claim, Facts now) {
     Facts then = claim.isDraft() ? now : claim.claim().sent().map(now::on).orElse(now);
-    Standing sent = Standings.on(then).of(claim.claim().id()).orElse(claim);
+    ClaimStanding sent = ClaimStandings.on(then).of(claim.claim().id()).orElse(claim);
     return new Sheet(name(claim) + ".md", "claim", new ClaimLetter(sent, then).slots());
   }
 
   /** The name of a claim’s papers, without an ending. */
-  public static String name(Standing claim) {
+  public static String name(ClaimStanding claim) {
     String name = "claim-" + claim.claim().id().replaceFirst("^claim-", "");
     return name.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }

@@ -2,8 +2,8 @@ package kitwright.report.claim;
 
 import java.util.List;
 import java.util.Optional;
+import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Slots;
 import kitwright.ledger.Facts;
@@ -19,7 +19,7 @@ public final class ClaimSince {
   private ClaimSince() {}
 
   /** The page: correspondence, and what is asked, granted, paid and still open. */
-  public static Sheet page(Standing claim, Facts now) {
+  public static Sheet page(ClaimStanding claim, Facts now) {
     return new Sheet(
         ClaimLetter.name(claim) + "-since.md",
         "claim-since",
@@ -34,7 +34,7 @@ public final class ClaimSince {
   }
 
   /** The letter that reminds the supplier, written from the history. */
-  public static Sheet reminder(Standing claim, Facts now) {
+  public static Sheet reminder(ClaimStanding claim, Facts now) {
     List<Line> open = claim.lines().stream().filter(line -> !line.isOver()).toList();
     return new Sheet(
         ClaimLetter.name(claim) + "-reminder-" + now.day() + ".md",
@@ -52,7 +52,7 @@ public final class ClaimSince {
             .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse("")));
   }
 
-  private static String late(Standing claim) {
+  private static String late(ClaimStanding claim) {
     return claim
         .daysLeft()
         .filter(days -> days < 0)
@@ -72,11 +72,11 @@ public final class ClaimSince {
   }
 
   /** Whether anything can be reminded of. */
-  public static Optional<String> whyNot(Standing claim) {
+  public static Optional<String> whyNot(ClaimStanding claim) {
     if (claim.isDraft()) {
       return Optional.of("it is not sent yet");
     }
-    return claim.state() == Standing.State.SETTLED
+    return claim.state() == ClaimStanding.State.SETTLED
         ? Optional.of("it is settled")
         : Optional.empty();
   }

@@ -2,8 +2,8 @@ package kitwright.report.claim;
 
 import java.util.ArrayList;
 import java.util.List;
+import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
 import kitwright.document.Block;
 import kitwright.document.Column;
 import kitwright.document.Row;
@@ -17,7 +17,7 @@ import kitwright.value.Word;
 public final class ClaimSums {
   private ClaimSums() {}
 
-  public static Block table(Standing claim) {
+  public static Block table(ClaimStanding claim) {
     List<Row> rows = new ArrayList<>();
     claim.lines().forEach(line -> rows.add(row(line)));
     if (!claim.costs().isEmpty()) {
@@ -76,7 +76,7 @@ public final class ClaimSums {
   }
 
   /** What came back and what is still open. */
-  public static String words(Standing claim) {
+  public static String words(ClaimStanding claim) {
     return "Asked in money: "
         + monies(claim.asked())
         + "; granted: "
@@ -89,7 +89,7 @@ public final class ClaimSums {
         + unreckoned(claim);
   }
 
-  private static String unreckoned(Standing claim) {
+  private static String unreckoned(ClaimStanding claim) {
     List<Money> all = claim.cameBack().unreckoned();
     return all.isEmpty()
         ? ""

@@ -3,7 +3,8 @@ package kitwright.report.claim;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import kitwright.claim.Standing;
+import kitwright.claim.ClaimStanding;
+import kitwright.claim.ClaimStandings;
 import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
@@ -24,11 +25,10 @@ public final class ClaimsReport {
   private ClaimsReport() {}
 
   public static List<Sheet> sheets(Facts now) {
-    List<Standing> open =
-        order(
-            kitwright.claim.Standings.on(now).all().stream().filter(ClaimsReport::isOpen).toList());
-    List<Standing> ended =
-        kitwright.claim.Standings.on(now).all().stream().filter(each -> !isOpen(each)).toList();
+    List<ClaimStanding> open =
+        order(ClaimStandings.on(now).all().stream().filter(ClaimsReport::isOpen).toList());
+    List<ClaimStanding> ended =
+        ClaimStandings.on(now).all().stream().filter(each -> !isOpen(each)).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
@@ -39,24 +39,24 @@ public final class ClaimsReport {
     return List.of(new Sheet("claims.md", "claims", slots));
   }
 
-  private static boolean isOpen(Standing claim) {
-    return claim.state() != Standing.State.SETTLED;
+  private static boolean isOpen(ClaimStanding claim) {
+    return claim.state() != ClaimStanding.State.SETTLED;
   }
 
-  private static List<Standing> order(List<Standing> claims) {
+  private static List<ClaimStanding> order(List<ClaimStanding> claims) {
     return claims.stream()
         .sorted(
-            Comparator.comparing((Standing each) -> each.daysLeft().orElse(Long.MAX_VALUE - 1))
-                .thenComparing(Standing::isDraft))
+            Comparator.comparing((ClaimStanding each) -> each.daysLeft().orElse(Long.MAX_VALUE - 1))
+                .thenComparing(ClaimStanding::isDraft))
         .toList();
   }
 
-  private static String summary(List<Standing> open, List<Standing> ended) {
+  private static String summary(List<ClaimStanding> open, List<ClaimStanding> ended) {
     if (open.isEmpty() && ended.isEmpty()) {
       return "Nothing has been claimed.";
     }
-    List<Standing> late = open.stream().filter(Standing::isOverdue).toList();
-    long drafts = open.stream().filter(Standing::isDraft).count();
+    List<ClaimStanding> late = open.stream().filter(ClaimStanding::isOverdue).toList();
+    long drafts = open.stream().filter(ClaimStanding::isDraft).count();
     List<String> against =
         Stream.concat(open.stream(), ended.stream()).map(ClaimsReport::against).distinct().toList();
     String text =
@@ -83,7 +83,7 @@ public final class ClaimsReport {
     return text;
   }
 
-  private static Table openTable(List<Standing> claims) {
+  private static Table openTable(List<ClaimStanding> claims) {
     return new Table(
         "Open claims",
         Column.columns(
@@ -103,7 +103,7 @@ public final class ClaimsReport {
         claims.stream().map(ClaimsReport::openRow).toList());
   }
 
-  private static Row openRow(Standing each) {
+  private static Row openRow(ClaimStanding each) {
     return Row.row(
         Cell.id(each.claim().id()),
         Cell.text(missing(each)),
@@ -137,11 +137,11 @@ public final class ClaimsReport {
     return all.stream().map(Money::toString).toList();
   }
 
-  public static String against(Standing each) {
+  public static String against(ClaimStanding each) {
     return each.against().map(Party::name).orElse(each.claim().against().id());
   }
 
-  private static String missing(Standing each) {
+  private static String missing(ClaimStanding each) {
     return Say.list(
         each.lines().stream()
             .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
@@ -149,7 +149,7 @@ public final class ClaimsReport {
   }
 
   /** How a claim stands, in a few words. */
-  public static String stands(Standing each) {
+  public static String stands(ClaimStanding each) {
     String late = each.daysLeft().map(ClaimsReport::due).orElse("");
     return switch (each.state()) {
       case DRAFT -> "draft";
@@ -170,7 +170,7 @@ public final class ClaimsReport {
   }
 
   /** How a claim ended of which each line has an end of its own. */
-  private static List<String> ends(Standing each) {
+  private static List<String> ends(ClaimStanding each) {
     return each.lines().stream()
         .flatMap(line -> line.asking().settled().stream())
         .sorted(Comparator.comparing(Claim.Settlement::on))
@@ -185,7 +185,7 @@ public final class ClaimsReport {
         : days == 0 ? ", due today" : ", due in " + Say.days(days);
   }
 
-  private static Table endedTable(List<Standing> claims) {
+  private static Table endedTable(List<ClaimStanding> claims) {
     return new Table(
         "Ended claims",
         Column.columns(

@@ -34,7 +34,7 @@ import kitwright.money.Lacks;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -45,7 +45,7 @@ public final class OptionsTold {
   private OptionsTold() {}
 
   /** The open shortages with their ways out. */
-  public static Sheet list(Ledger ledger, List<Standing> open) {
+  public static Sheet list(Ledger ledger, List<ShortageStanding> open) {
     Table table =
         new Table(
             "Open shortages",
@@ -58,7 +58,7 @@ public final class OptionsTold {
         Slots.none().sentence("build", ledger.build().name()).table("shortages", table));
   }
 
-  private static Row row(Standing each) {
+  private static Row row(ShortageStanding each) {
     List<String> ways = each.shortage().options().stream().map(Shortage.Option::name).toList();
     return Row.row(
         Cell.id(each.shortage().id()),

@@ -24,7 +24,9 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.shortage.Cover;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
+import kitwright.substitution.SubstitutionStanding;
 import kitwright.value.Money;
 
 /** Shortages by how they stand, the oldest first, with claim, way out and worth. */
@@ -32,9 +34,9 @@ public final class ShortagesReport {
   private ShortagesReport() {}
 
   public static List<Sheet> sheets(Facts now) {
-    List<Standing> open = oldestFirst(kitwright.shortage.Standings.on(now).open());
-    List<Standing> over =
-        kitwright.shortage.Standings.on(now).all().stream().filter(each -> !each.isOpen()).toList();
+    List<ShortageStanding> open = oldestFirst(ShortageStandings.on(now).open());
+    List<ShortageStanding> over =
+        ShortageStandings.on(now).all().stream().filter(each -> !each.isOpen()).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
@@ -56,11 +58,11 @@ public final class ShortagesReport {
     return days;
   }
 
-  private static List<Standing> oldestFirst(List<Standing> all) {
-    return all.stream().sorted(Comparator.comparing(Standing::age).reversed()).toList();
+  private static List<ShortageStanding> oldestFirst(List<ShortageStanding> all) {
+    return all.stream().sorted(Comparator.comparing(ShortageStanding::age).reversed()).toList();
   }
 
-  private static String summary(List<Standing> open, List<Standing> over) {
+  private static String summary(List<ShortageStanding> open, List<ShortageStanding> over) {
     if (open.isEmpty()) {
       return over.isEmpty()
           ? "No shortage has been recorded."
@@ -82,9 +84,9 @@ public final class ShortagesReport {
             : " For " + Say.count(undecided, "no way out is", "no way out is") + " chosen yet.");
   }
 
-  private static String claims(List<Standing> open) {
+  private static String claims(List<ShortageStanding> open) {
     long untold = open.stream().filter(each -> each.claims().isEmpty() && isOwed(each)).count();
-    long inPart = open.stream().filter(Standing::isClaimedInPart).count();
+    long inPart = open.stream().filter(ShortageStanding::isClaimedInPart).count();
     String part = inPart == 0 ? "" : Say.count(inPart, "is", "are") + " claimed only in part";
     if (untold > 0) {
       return Say.count(untold, "has", "have")
@@ -100,15 +102,15 @@ public final class ShortagesReport {
         : "Each that is owed has a claim or a draft of one.";
   }
 
-  private static boolean isOwed(Standing each) {
+  private static boolean isOwed(ShortageStanding each) {
     return each.shortage().cause() != Shortage.Cause.USED_UP;
   }
 
-  private static List<Block> open(List<Standing> open, Map<String, LocalDate> neededBy) {
+  private static List<Block> open(List<ShortageStanding> open, Map<String, LocalDate> neededBy) {
     Amounts worth = Amounts.of(open.stream().flatMap(each -> each.openValue().stream()).toList());
     List<Block> blocks = new ArrayList<>();
-    for (Standing.State state : Standing.State.values()) {
-      List<Standing> some = open.stream().filter(each -> each.state() == state).toList();
+    for (ShortageStanding.State state : ShortageStanding.State.values()) {
+      List<ShortageStanding> some = open.stream().filter(each -> each.state() == state).toList();
       if (!some.isEmpty()) {
         blocks.add(Block.heading(2, title(state)));
         blocks.add(table(some, worth, neededBy));
@@ -117,7 +119,7 @@ public final class ShortagesReport {
     return blocks;
   }
 
-  private static String title(Standing.State state) {
+  private static String title(ShortageStanding.State state) {
     return switch (state) {
       case FOUND -> "Found, and nobody told";
       case CLAIMED -> "Claimed, and no answer";
@@ -127,7 +129,8 @@ public final class ShortagesReport {
     };
   }
 
-  private static Block table(List<Standing> some, Amounts worth, Map<String, LocalDate> neededBy) {
+  private static Block table(
+      List<ShortageStanding> some, Amounts worth, Map<String, LocalDate> neededBy) {
     return Block.table(
         Column.columns(
             Column.left("Missing"),
@@ -154,16 +157,16 @@ public final class ShortagesReport {
             .toList());
   }
 
-  public static String what(Standing each) {
+  public static String what(ShortageStanding each) {
     return each.item().map(KitItem::what).orElse(each.shortage().item().id());
   }
 
-  private static String amount(Standing each) {
+  private static String amount(ShortageStanding each) {
     String open = Say.qty(each.open());
     return each.covered().isNone() ? open : open + " of " + Say.qty(each.shortage().qty());
   }
 
-  private static Inline claim(Standing each) {
+  private static Inline claim(ShortageStanding each) {
     if (each.claims().isEmpty()) {
       return isOwed(each) ? Inline.strong("none") : Inline.text("not owed");
     }
@@ -181,7 +184,7 @@ public final class ShortagesReport {
   }
 
   /** What was chosen and how far it has come, in a few words. */
-  static String wayOut(Standing each) {
+  static String wayOut(ShortageStanding each) {
     Optional<Shortage.Decision> decided = each.shortage().decided();
     String promised =
         each.promisedFor().map(day -> "; promised for " + day).orElse("") + lapsed(each);
@@ -197,7 +200,7 @@ public final class ShortagesReport {
   }
 
   /** What did not come on its day. */
-  private static String lapsed(Standing each) {
+  private static String lapsed(ShortageStanding each) {
     return each.lapsed().stream()
         .flatMap(part -> part.lapsed().stream())
         .max(LocalDate::compareTo)
@@ -205,13 +208,13 @@ public final class ShortagesReport {
         .orElse("");
   }
 
-  private static String answer(kitwright.substitution.Standing substitution) {
+  private static String answer(SubstitutionStanding substitution) {
     return substitution.isApproved()
         ? "signed"
         : Say.list(substitution.lacks().stream().map(lack -> lack.words()).toList());
   }
 
-  private static Block covered(List<Standing> over) {
+  private static Block covered(List<ShortageStanding> over) {
     return Block.table(
         Column.columns(
             Column.left("Was missing"),
@@ -231,7 +234,7 @@ public final class ShortagesReport {
             .toList());
   }
 
-  private static String ended(Standing each) {
+  private static String ended(ShortageStanding each) {
     return Say.list(each.covers().stream().map(ShortagesReport::cover).distinct().toList());
   }
 

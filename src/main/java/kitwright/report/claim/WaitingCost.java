@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import kitwright.choice.Timing;
 import kitwright.choice.Wait;
+import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
-import kitwright.claim.Standing;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.report.words.Say;
@@ -22,7 +22,7 @@ public final class WaitingCost {
   /**
    * A sentence a shortage whose wait holds work; empty where the claim is closed or nothing waits.
    */
-  public static String of(Standing claim, Facts now) {
+  public static String of(ClaimStanding claim, Facts now) {
     if (claim.settled().isPresent() || claim.lines().stream().noneMatch(WaitingCost::isOpen)) {
       return "";
     }

@@ -13,7 +13,7 @@ import kitwright.shortage.Balance;
 import kitwright.shortage.Coming;
 import kitwright.shortage.Cover;
 import kitwright.shortage.LookAhead;
-import kitwright.shortage.Standing;
+import kitwright.shortage.ShortageStanding;
 import kitwright.value.Days;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -130,7 +130,7 @@ public final class KitStory {
             + (said.filter(today::isAfter).isPresent() ? NOT_HERE : ""));
   }
 
-  private void shortage(Standing standing) {
+  private void shortage(ShortageStanding standing) {
     String id = standing.shortage().id();
     on(
         standing.shortage().found(),

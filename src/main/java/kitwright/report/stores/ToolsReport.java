@@ -11,7 +11,7 @@ import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
 import kitwright.ledger.Party;
-import kitwright.loan.Standing;
+import kitwright.loan.LoanStanding;
 import kitwright.money.Account;
 import kitwright.money.OpenRepair;
 import kitwright.network.Headways;
@@ -28,18 +28,17 @@ public final class ToolsReport {
   private ToolsReport() {}
 
   public static List<Sheet> sheets(Facts now) {
-    List<Standing> here =
-        kitwright.loan.Standing.on(now).stream()
+    List<LoanStanding> here =
+        LoanStanding.on(now).stream()
             .filter(each -> !each.isBack())
             .sorted(Comparator.comparing(each -> each.daysLeft().orElse(Long.MAX_VALUE)))
             .toList();
-    List<Standing> back =
-        kitwright.loan.Standing.on(now).stream().filter(Standing::isBack).toList();
+    List<LoanStanding> back = LoanStanding.on(now).stream().filter(LoanStanding::isBack).toList();
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
             .value("today", Cells.spoken(now.day()))
-            .sentence("summary", summary(kitwright.loan.Standing.on(now), here) + owes(now))
+            .sentence("summary", summary(LoanStanding.on(now), here) + owes(now))
             .block("here", tables(here.isEmpty(), here(here, now)))
             .block("back", tables(back.isEmpty(), back(back)))
             .block("owed", tables(owed(now).isEmpty(), repairs(owed(now), now)))
@@ -51,17 +50,16 @@ public final class ToolsReport {
     return none ? new Block[0] : new Block[] {table};
   }
 
-  private static List<Standing> saved(Facts now) {
-    return kitwright.loan.Standing.on(now).stream()
-        .filter(each -> each.saved().isPresent())
-        .toList();
+  private static List<LoanStanding> saved(Facts now) {
+    return LoanStanding.on(now).stream().filter(each -> each.saved().isPresent()).toList();
   }
 
-  private static String summary(List<Standing> all, List<Standing> here) {
+  private static String summary(List<LoanStanding> all, List<LoanStanding> here) {
     if (all.isEmpty()) {
       return "Nothing is borrowed.";
     }
-    List<Standing> late = here.stream().filter(e -> e.state() == Standing.State.OVERDUE).toList();
+    List<LoanStanding> late =
+        here.stream().filter(e -> e.state() == LoanStanding.State.OVERDUE).toList();
     String kept =
         here.isEmpty()
             ? "Every tool has gone back to its owner."
@@ -85,7 +83,7 @@ public final class ToolsReport {
         + (saved.isEmpty() ? "" : " Hiring would have cost " + Say.monies(saved) + " so far.");
   }
 
-  private static Block here(List<Standing> here, Facts now) {
+  private static Block here(List<LoanStanding> here, Facts now) {
     return Block.table(
         Column.columns(
             Column.left("Tool"),
@@ -117,17 +115,17 @@ public final class ToolsReport {
     return open.isEmpty() ? "nothing planned" : String.join(", ", open);
   }
 
-  private static String left(Standing each) {
+  private static String left(LoanStanding each) {
     return each.daysLeft()
         .map(days -> days < 0 ? "late by " + -days : Long.toString(days))
         .orElse(Cells.NONE);
   }
 
-  private static String lender(Standing each) {
+  private static String lender(LoanStanding each) {
     return each.lender().map(Party::name).orElse(each.loan().from().id());
   }
 
-  private static Block back(List<Standing> back) {
+  private static Block back(List<LoanStanding> back) {
     return Block.table(
         Column.columns(
             Column.left("Tool"),
@@ -204,7 +202,7 @@ public final class ToolsReport {
     return loan.worth().map(money -> "; a new one costs " + Say.money(money)).orElse("");
   }
 
-  private static Block savings(List<Standing> saved) {
+  private static Block savings(List<LoanStanding> saved) {
     Amounts amounts = Amounts.of(saved.stream().flatMap(e -> e.saved().stream()).toList());
     Stream<Row> rows =
         saved.stream()

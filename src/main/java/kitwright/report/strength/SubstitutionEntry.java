@@ -20,7 +20,7 @@ import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
 import kitwright.substitution.Signature;
 import kitwright.substitution.Signer;
-import kitwright.substitution.Standing;
+import kitwright.substitution.SubstitutionStanding;
 import kitwright.value.Days;
 import kitwright.value.Ref;
 import kitwright.value.Word;
@@ -29,7 +29,7 @@ import kitwright.value.Word;
 public final class SubstitutionEntry {
   private SubstitutionEntry() {}
 
-  public static List<Block> of(Standing each, Ledger ledger) {
+  public static List<Block> of(SubstitutionStanding each, Ledger ledger) {
     Substitution substitution = each.substitution();
     List<Inline> facts = new ArrayList<>();
     facts.add(Cells.fact("Instead of", insteadOf(substitution, ledger)));
@@ -67,7 +67,7 @@ public final class SubstitutionEntry {
     return signer.statement().fingerprint().digits() + "  " + signer.party().name();
   }
 
-  private static String grade(Standing each) {
+  private static String grade(SubstitutionStanding each) {
     return each.grading().because().isEmpty()
         ? Word.spoken(each.grade())
         : Word.spoken(each.grade())
@@ -111,7 +111,7 @@ public final class SubstitutionEntry {
     return ledger.party(who).map(Party::name).orElse(who.id()) + ", " + on;
   }
 
-  private static String assessment(Standing each) {
+  private static String assessment(SubstitutionStanding each) {
     String id = each.substitution().assessment().map(Ref::id).orElse("");
     if (id.isEmpty()) {
       return each.needsAssessment() ? "none, and this grade needs one" : "none";
@@ -160,7 +160,7 @@ public final class SubstitutionEntry {
     return Say.list(parts);
   }
 
-  private static String holdInFull(Standing each, Ledger ledger) {
+  private static String holdInFull(SubstitutionStanding each, Ledger ledger) {
     HoldPoint hold = each.hold();
     if (each.isWithdrawn()) {
       return "none any more: withdrawn";
@@ -184,7 +184,7 @@ public final class SubstitutionEntry {
     };
   }
 
-  private static String passed(Standing each) {
+  private static String passed(SubstitutionStanding each) {
     return each.signedOn()
         .map(
             day ->

@@ -14,7 +14,8 @@ import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.substitution.HoldPoint;
 import kitwright.substitution.Lack;
-import kitwright.substitution.Standing;
+import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Word;
 
 /** The register of everything built otherwise than drawn, for builder, designer and surveyor. */
@@ -22,7 +23,7 @@ public final class SubstitutionsReport {
   private SubstitutionsReport() {}
 
   public static List<Sheet> sheets(Facts now) {
-    List<Standing> all = kitwright.substitution.Standings.on(now).all();
+    List<SubstitutionStanding> all = SubstitutionStandings.on(now).all();
     List<Block> each = new ArrayList<>();
     all.forEach(standing -> each.addAll(SubstitutionEntry.of(standing, now.ledger())));
     Slots slots =
@@ -35,22 +36,22 @@ public final class SubstitutionsReport {
     return List.of(new Sheet("substitutions.md", "substitutions", slots));
   }
 
-  private static String summary(List<Standing> all) {
+  private static String summary(List<SubstitutionStanding> all) {
     if (all.isEmpty()) {
       return "Nothing is built otherwise than drawn.";
     }
-    List<Standing> passed =
+    List<SubstitutionStanding> passed =
         all.stream().filter(each -> each.hold().state() == HoldPoint.State.PASSED).toList();
-    List<Standing> waiting =
-        all.stream().filter(each -> each.state() == Standing.State.WAITING).toList();
+    List<SubstitutionStanding> waiting =
+        all.stream().filter(each -> each.state() == SubstitutionStanding.State.WAITING).toList();
     String text =
         Say.count(all.size(), "substitution is", "substitutions are")
             + " on record: "
-            + all.stream().filter(Standing::isApproved).count()
+            + all.stream().filter(SubstitutionStanding::isApproved).count()
             + " may be built, "
             + waiting.size()
             + " may not yet, "
-            + all.stream().filter(Standing::isWithdrawn).count()
+            + all.stream().filter(SubstitutionStanding::isWithdrawn).count()
             + " withdrawn.";
     return Say.sentences(
         List.of(
@@ -68,7 +69,7 @@ public final class SubstitutionsReport {
             overtaken(all)));
   }
 
-  private static String overtaken(List<Standing> all) {
+  private static String overtaken(List<SubstitutionStanding> all) {
     List<String> some =
         all.stream()
             .filter(each -> each.hold().state() == HoldPoint.State.OVERTAKEN)
@@ -81,7 +82,8 @@ public final class SubstitutionsReport {
             + ", where work has begun: stop there and show the change to whoever signed.";
   }
 
-  private static String told(List<Standing> passed, boolean signed, String how, String then) {
+  private static String told(
+      List<SubstitutionStanding> passed, boolean signed, String how, String then) {
     List<String> some =
         passed.stream()
             .filter(each -> each.signedOn().isPresent() == signed)
@@ -92,7 +94,7 @@ public final class SubstitutionsReport {
         : "The hold point was " + how + " at " + Say.list(some) + ": " + then;
   }
 
-  private static Block overview(List<Standing> all) {
+  private static Block overview(List<SubstitutionStanding> all) {
     return Block.table(
         Column.columns(
             Column.left("Substitution"),
@@ -132,7 +134,7 @@ public final class SubstitutionsReport {
     };
   }
 
-  private static Inline stands(Standing each) {
+  private static Inline stands(SubstitutionStanding each) {
     return switch (each.state()) {
       case APPROVED -> Inline.text("may be built");
       case WITHDRAWN -> Inline.text("withdrawn");

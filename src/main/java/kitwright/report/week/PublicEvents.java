@@ -10,7 +10,7 @@ import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Shortage;
 import kitwright.report.words.Say;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Word;
 
 /** What came, what came up missing and what was decided in a week, without who and how much. */
@@ -61,7 +61,7 @@ final class PublicEvents {
           Inline.text("For the missing “" + item + "”, a way out is chosen: " + way(each) + "."));
     }
     happened.signed().stream()
-        .filter(each -> Standings.on(now).counts(each.signOff()))
+        .filter(each -> SubstitutionStandings.on(now).counts(each.signOff()))
         .map(each -> "A change was signed by " + names.role(each.signOff().by()) + ".")
         .map(Inline::text)
         .forEach(all::add);

@@ -18,7 +18,7 @@ import kitwright.ledger.LogDay;
 import kitwright.ledger.LogDay.Audience;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
-import kitwright.shortage.Standings;
+import kitwright.shortage.ShortageStandings;
 import kitwright.value.Place;
 import kitwright.value.Word;
 
@@ -112,7 +112,7 @@ public final class PublicWeek {
 
   private String summary() {
     int people = log.hours().byPerson().size();
-    int open = Standings.on(now).open().size();
+    int open = ShortageStandings.on(now).open().size();
     return Say.sentences(
         List.of(
             log.days().isEmpty()

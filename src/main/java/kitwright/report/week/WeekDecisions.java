@@ -11,6 +11,7 @@ import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Word;
 
 /** What was decided, proposed, signed and written in a week, in a sentence each. */
@@ -44,7 +45,7 @@ public record WeekDecisions(Happenings happened, Facts now, Names names) {
 
   private String signature(Substitution substitution, Substitution.SignOff signed) {
     boolean conditions = !signed.conditions().isEmpty();
-    boolean counts = kitwright.substitution.Standings.on(now).counts(signed);
+    boolean counts = SubstitutionStandings.on(now).counts(signed);
     return names.of(signed.by())
         + " signed "
         + substitution.id()

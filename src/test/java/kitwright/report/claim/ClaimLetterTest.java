@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import kitwright.Sample;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Facts;
 import kitwright.report.Told;
 import org.junit.jupiter.api.Test;
@@ -48,8 +49,7 @@ class ClaimLetterTest {
 
   private static String letter(LocalDate today) {
     Facts now = Facts.of(Sample.ledger(YAML), today);
-    return Told.markdown(
-        ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+    return Told.markdown(ClaimLetter.of(ClaimStandings.on(now).of("c1").orElseThrow(), now));
   }
 
   /** A sum that leaves something out does not pass for all that is asked. */
@@ -58,8 +58,7 @@ class ClaimLetterTest {
     Facts now =
         Facts.of(Sample.ledger(YAML.replace("qty: 4, price: 7.50 NZD}", "qty: 4}")), Sample.TODAY);
     String letter =
-        Told.markdown(
-            ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+        Told.markdown(ClaimLetter.of(ClaimStandings.on(now).of("c1").orElseThrow(), now));
     assertThat(letter.replace('\n', ' '))
         .contains("The value of 2\u00a0× hinge, of which we have no price, is to be added.");
     assertThat(LETTER).doesNotContain("no price");
@@ -69,14 +68,12 @@ class ClaimLetterTest {
 
   private static String reminder(LocalDate today) {
     Facts now = Facts.of(Sample.ledger(YAML), today);
-    return Told.markdown(
-        ClaimSince.reminder(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+    return Told.markdown(ClaimSince.reminder(ClaimStandings.on(now).of("c1").orElseThrow(), now));
   }
 
   private static String since(LocalDate today) {
     Facts now = Facts.of(Sample.ledger(YAML), today);
-    return Told.markdown(
-        ClaimSince.page(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now));
+    return Told.markdown(ClaimSince.page(ClaimStandings.on(now).of("c1").orElseThrow(), now));
   }
 
   @Test
@@ -191,9 +188,7 @@ class ClaimLetterTest {
                 "evidence: [{file: there/crate.png, says: the open crate}, {file: gone.png, says:"
                     + " bent}]");
     Facts now = Facts.of(Sample.ledger(two), Sample.TODAY);
-    assertThat(
-            Told.markdown(
-                ClaimLetter.of(kitwright.claim.Standings.on(now).of("c1").orElseThrow(), now)))
+    assertThat(Told.markdown(ClaimLetter.of(ClaimStandings.on(now).of("c1").orElseThrow(), now)))
         .contains("there/crate.png")
         .doesNotContain("gone.png");
   }

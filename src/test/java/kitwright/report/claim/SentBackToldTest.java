@@ -3,7 +3,7 @@ package kitwright.report.claim;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import kitwright.Sample;
-import kitwright.claim.Standings;
+import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
@@ -29,7 +29,7 @@ class SentBackToldTest {
   void theLetterNamesTheFileThatShowsWhatWentBack() {
     Ledger ledger = Sample.ledger(YAML);
     Facts now = Facts.of(ledger, Sample.TODAY);
-    var claim = Standings.on(now).all().get(0);
+    var claim = ClaimStandings.on(now).all().get(0);
     assertThat(ClaimFile.of(claim, ledger).pieces())
         .extracting(piece -> piece.file())
         .contains("slip.jpg");

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.report.Told;
-import kitwright.substitution.Standings;
+import kitwright.substitution.SubstitutionStandings;
 import org.junit.jupiter.api.Test;
 
 class SubstitutionsReportTest {
@@ -28,7 +28,7 @@ class SubstitutionsReportTest {
   void showsWhatASurveyorAsksFor() {
     String words = Told.words(Told.markdown(SubstitutionsReport::sheets, YAML));
     String fingerprint =
-        Standings.on(Facts.of(Sample.ledger(YAML), Sample.TODAY))
+        SubstitutionStandings.on(Facts.of(Sample.ledger(YAML), Sample.TODAY))
             .all()
             .get(0)
             .signers()

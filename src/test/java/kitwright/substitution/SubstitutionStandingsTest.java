@@ -10,7 +10,7 @@ import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
 
 /** When a substitution may be built, and why not. */
-class StandingsTest {
+class SubstitutionStandingsTest {
   private static final String ASSESSED =
       """
       assessments:
@@ -22,22 +22,22 @@ class StandingsTest {
       ", evidence: [{file: there/letter.txt, sha256: "
           + "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855}]";
 
-  private static Standing standing(String before, String substitution, String today) {
+  private static SubstitutionStanding standing(String before, String substitution, String today) {
     Ledger ledger =
         Sample.ledger(
             before
                 + "substitutions:\n  - {id: sub, instead-of: {what: spruce, qty: 8 m}, why: here, "
                 + substitution
                 + "}\n");
-    return Standings.on(Facts.of(ledger, LocalDate.parse(today))).all().get(0);
+    return SubstitutionStandings.on(Facts.of(ledger, LocalDate.parse(today))).all().get(0);
   }
 
-  private static Standing standing(String before, String substitution) {
+  private static SubstitutionStanding standing(String before, String substitution) {
     return standing(before, substitution, "2026-03-02");
   }
 
   /** Structural, assessed, signed with a letter for what it says, and whatever else is asked. */
-  private static Standing structural(String by, String on, String more) {
+  private static SubstitutionStanding structural(String by, String on, String more) {
     String record =
         "grade: structural, "
             + PROPOSED
@@ -109,7 +109,7 @@ class StandingsTest {
 
   @Test
   void aStructuralOneNeedsAnAssessmentAndASecondPersonEntitled() {
-    Standing approved = structural("office", "2026-02-12", "");
+    SubstitutionStanding approved = structural("office", "2026-02-12", "");
     assertThat(approved.isApproved()).isTrue();
     assertThat(approved.lacks()).isEmpty();
     assertThat(approved.signedOn()).contains(LocalDate.of(2026, 2, 12));
@@ -138,7 +138,7 @@ class StandingsTest {
 
   @Test
   void oneSignatureThatCountsIsEnough() {
-    Standing standing =
+    SubstitutionStanding standing =
         standing(
             "",
             "grade: finish, sign-offs: [{by: ivo, on: 2026-02-10}, {by: office, on: 2026-02-12}]");
@@ -234,7 +234,7 @@ class StandingsTest {
   @Test
   void anUnmetConditionVoidsTheSignature() {
     String section = "sections: [{id: tube, shape: tube, dimensions: {wall: 2 mm}}]\n";
-    Standing standing =
+    SubstitutionStanding standing =
         standing(
             section,
             "grade: finish, sign-offs: [{by: nora, on: 2026-02-12, conditions: [{section: tube,"
@@ -245,8 +245,10 @@ class StandingsTest {
   @Test
   void aWithdrawnOneIsWithdrawnFromThatDay() {
     String record = "grade: structural, withdrawn: 2026-02-20";
-    assertThat(standing("", record, "2026-02-19").state()).isEqualTo(Standing.State.WAITING);
-    assertThat(standing("", record, "2026-02-20").state()).isEqualTo(Standing.State.WITHDRAWN);
+    assertThat(standing("", record, "2026-02-19").state())
+        .isEqualTo(SubstitutionStanding.State.WAITING);
+    assertThat(standing("", record, "2026-02-20").state())
+        .isEqualTo(SubstitutionStanding.State.WITHDRAWN);
   }
 
   @Test
@@ -281,7 +283,7 @@ class StandingsTest {
         ---
         """;
     Ledger ledger = Sample.ledger(yaml);
-    HoldPoint hold = Standings.on(Facts.of(ledger, Sample.TODAY)).all().get(0).hold();
+    HoldPoint hold = SubstitutionStandings.on(Facts.of(ledger, Sample.TODAY)).all().get(0).hold();
     assertThat(hold.state()).isEqualTo(HoldPoint.State.PASSED);
     assertThat(hold.begun()).contains(LocalDate.of(2026, 2, 10));
   }
@@ -289,7 +291,7 @@ class StandingsTest {
   @Test
   void aChangeAfterTheSignatureOvertakesWorkThatWasBegunInTime() {
     String task = "tasks: [{id: close, what: Close it, takes: 1 d, started: 2026-02-20}]\n";
-    Standing standing =
+    SubstitutionStanding standing =
         standing(
             task,
             "grade: finish, hold: close, sign-offs: [{by: nora, on: 2026-02-12, covers:"
@@ -311,7 +313,7 @@ class StandingsTest {
               - {id: a, for: s1, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
               - {id: b, instead-of: {what: spruce, qty: 4 m}, why: here, grade: finish}
             """);
-    Standings all = Standings.on(Facts.of(ledger, Sample.TODAY));
+    SubstitutionStandings all = SubstitutionStandings.on(Facts.of(ledger, Sample.TODAY));
     assertThat(ids(all.answering("s1"))).containsExactly("a");
     assertThat(ids(all.answering("s2"))).containsExactly("b");
   }
@@ -320,7 +322,7 @@ class StandingsTest {
     return standing(tasks, substitution).hold().state();
   }
 
-  private static List<String> ids(List<Standing> standings) {
+  private static List<String> ids(List<SubstitutionStanding> standings) {
     return standings.stream().map(standing -> standing.substitution().id()).toList();
   }
 }

@@ -11,12 +11,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Where a borrowed tool is, when it is due, and what borrowing saved. */
-class StandingTest {
-  private static Standing loan(String more, String today) {
+class LoanStandingTest {
+  private static LoanStanding loan(String more, String today) {
     String yaml =
         "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01, condition: good%s}]"
             .formatted(more);
-    return Standing.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today))).get(0);
+    return LoanStanding.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today))).get(0);
   }
 
   @ParameterizedTest
@@ -26,18 +26,18 @@ class StandingTest {
     "2026-03-01, OVERDUE, -1"
   })
   void aToolIsLateFromTheDayAfterItWasDue(String today, String state, long left) {
-    Standing standing = loan(", due: 2026-02-28", today);
+    LoanStanding standing = loan(", due: 2026-02-28", today);
     assertThat(standing.state()).hasToString(state);
     assertThat(standing.daysLeft()).contains(left);
   }
 
   @Test
   void aToolThatWentBackIsNeverLate() {
-    Standing standing = loan(", due: 2026-02-28, returned: 2026-03-01", "2026-03-15");
-    assertThat(standing.state()).isEqualTo(Standing.State.RETURNED);
+    LoanStanding standing = loan(", due: 2026-02-28, returned: 2026-03-01", "2026-03-15");
+    assertThat(standing.state()).isEqualTo(LoanStanding.State.RETURNED);
     assertThat(standing.daysLeft()).isEmpty();
     assertThat(loan(", due: 2026-02-28, returned: 2026-03-10", "2026-03-05").state())
-        .isEqualTo(Standing.State.OVERDUE);
+        .isEqualTo(LoanStanding.State.OVERDUE);
   }
 
   @ParameterizedTest
@@ -48,7 +48,7 @@ class StandingTest {
     "3 EUR/h, 2, 48.00 EUR", // eight hours to the usual day
   })
   void savingIsTheHireForTheDaysKept(String rate, int days, String saved) {
-    Standing standing =
+    LoanStanding standing =
         loan(
             ", hire-rate: %s, returned: %s"
                 .formatted(rate, LocalDate.of(2026, 2, 1).plusDays(days - 1L)),
@@ -60,7 +60,7 @@ class StandingTest {
   @Test
   void aToolBorrowedLaterIsNotThereYet() {
     assertThat(
-            Standing.on(
+            LoanStanding.on(
                 Facts.of(
                     Sample.ledger(
                         "borrowed: [{id: planer, tool: planer, from: pell, on: 2026-02-01,"

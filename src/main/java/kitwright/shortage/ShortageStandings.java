@@ -12,6 +12,7 @@ import kitwright.kit.Positions;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.SubstitutionStandings;
 import kitwright.value.Ref;
 import org.jspecify.annotations.Nullable;
 
@@ -19,9 +20,9 @@ import org.jspecify.annotations.Nullable;
  * How every shortage, and with it every item of the kit, stands on a day. The account of an item is
  * drawn up when it is first asked for, and asks only the substitutions that answer its shortages.
  */
-public final class Standings {
-  private static final Facts.Fact<Standings> FACT =
-      day -> of(day.ledger(), Positions.on(day), kitwright.substitution.Standings.on(day));
+public final class ShortageStandings {
+  private static final Facts.Fact<ShortageStandings> FACT =
+      day -> of(day.ledger(), Positions.on(day), SubstitutionStandings.on(day));
 
   private final Covering covering;
 
@@ -33,11 +34,11 @@ public final class Standings {
 
   private final Positions positions;
   private final Map<String, Balance> byItem = new HashMap<>();
-  private final Map<String, Standing> byId = new HashMap<>();
-  private @Nullable List<Standing> all;
+  private final Map<String, ShortageStanding> byId = new HashMap<>();
+  private @Nullable List<ShortageStanding> all;
 
-  private Standings(
-      Ledger ledger, Positions positions, kitwright.substitution.Standings substitutions) {
+  private ShortageStandings(
+      Ledger ledger, Positions positions, SubstitutionStandings substitutions) {
     covering = new Covering(ledger, substitutions, positions);
     this.positions = positions;
     ledger.shortages().stream().forEach(shortage -> found.putIfAbsent(shortage.id(), shortage));
@@ -51,14 +52,14 @@ public final class Standings {
   }
 
   /** How every shortage found up to the end of the day stands. */
-  public static Standings on(Facts day) {
+  public static ShortageStandings on(Facts day) {
     return FACT.on(day);
   }
 
   /** By every shortage found up to the end of the day for which the positions hold. */
-  public static Standings of(
-      Ledger ledger, Positions positions, kitwright.substitution.Standings substitutions) {
-    return new Standings(ledger, positions, substitutions);
+  public static ShortageStandings of(
+      Ledger ledger, Positions positions, SubstitutionStandings substitutions) {
+    return new ShortageStandings(ledger, positions, substitutions);
   }
 
   private Balance balance(Position position) {
@@ -72,8 +73,8 @@ public final class Standings {
   }
 
   /** With the others of its item; a shortage of an unknown item stands alone. */
-  private Standing standing(Shortage shortage) {
-    Standing known = byId.get(shortage.id());
+  private ShortageStanding standing(Shortage shortage) {
+    ShortageStanding known = byId.get(shortage.id());
     if (known == null) {
       known =
           balance(shortage.item()).stream()
@@ -87,8 +88,8 @@ public final class Standings {
   }
 
   /** Every shortage, in the ledger's order. */
-  public List<Standing> all() {
-    List<Standing> known = all;
+  public List<ShortageStanding> all() {
+    List<ShortageStanding> known = all;
     if (known == null) {
       known = found.values().stream().map(this::standing).toList();
       all = known;
@@ -97,11 +98,11 @@ public final class Standings {
   }
 
   /** The open ones, in the ledger's order. */
-  public List<Standing> open() {
-    return all().stream().filter(Standing::isOpen).toList();
+  public List<ShortageStanding> open() {
+    return all().stream().filter(ShortageStanding::isOpen).toList();
   }
 
-  public Optional<Standing> of(Ref shortage) {
+  public Optional<ShortageStanding> of(Ref shortage) {
     return Optional.ofNullable(found.get(shortage.id())).map(this::standing);
   }
 

@@ -22,22 +22,22 @@ import kitwright.value.Ref;
  * How every substitution stands on a day. Each is judged when it is first asked for: its verdict
  * may be the only thing for which mechanics is worked out.
  */
-public final class Standings {
-  private static final Facts.Fact<Standings> FACT = Standings::new;
+public final class SubstitutionStandings {
+  private static final Facts.Fact<SubstitutionStandings> FACT = SubstitutionStandings::new;
 
   private final Judge judge;
 
   /** What was proposed by the end of the day, in the ledger's order. */
   private final Map<String, Substitution> there = new LinkedHashMap<>();
 
-  private final Map<String, Standing> judged = new HashMap<>();
+  private final Map<String, SubstitutionStanding> judged = new HashMap<>();
   private final Map<String, Set<String>> answering = new HashMap<>();
   private final Map<String, List<Substitution>> holding = new HashMap<>();
 
   /** Those that hold a task that nobody knows: it may be any. */
   private final List<Substitution> astray = new ArrayList<>();
 
-  private Standings(Facts day) {
+  private SubstitutionStandings(Facts day) {
     judge = new Judge(day);
     for (Substitution substitution : day.ledger().substitutions()) {
       there.putIfAbsent(substitution.id(), substitution);
@@ -46,7 +46,7 @@ public final class Standings {
   }
 
   /** How every substitution stands, judged by what is recorded up to the end of the day. */
-  public static Standings on(Facts day) {
+  public static SubstitutionStandings on(Facts day) {
     return FACT.on(day);
   }
 
@@ -80,8 +80,8 @@ public final class Standings {
     answering.computeIfAbsent(shortage, id -> new LinkedHashSet<>()).add(substitution.id());
   }
 
-  private Standing judged(Substitution substitution) {
-    Standing known = judged.get(substitution.id());
+  private SubstitutionStanding judged(Substitution substitution) {
+    SubstitutionStanding known = judged.get(substitution.id());
     if (known == null) {
       known = judge.standing(substitution);
       judged.put(substitution.id(), known);
@@ -90,16 +90,16 @@ public final class Standings {
   }
 
   /** Every substitution, in the ledger's order. */
-  public List<Standing> all() {
+  public List<SubstitutionStanding> all() {
     return where(any -> true);
   }
 
   /** Those whose records are asked for, in the ledger's order; no other is judged. */
-  public List<Standing> where(Predicate<Substitution> asked) {
+  public List<SubstitutionStanding> where(Predicate<Substitution> asked) {
     return there.values().stream().filter(asked).map(this::judged).toList();
   }
 
-  public Optional<Standing> of(Ref substitution) {
+  public Optional<SubstitutionStanding> of(Ref substitution) {
     return Optional.ofNullable(there.get(substitution.id())).map(this::judged);
   }
 
@@ -111,14 +111,14 @@ public final class Standings {
   }
 
   /** The substitutions that hold a task until they may be built, in the ledger's order. */
-  public List<Standing> holding(String task) {
+  public List<SubstitutionStanding> holding(String task) {
     return Stream.concat(holding.getOrDefault(task, List.of()).stream(), astray.stream())
         .map(this::judged)
         .toList();
   }
 
   /** The substitutions that answer a shortage, withdrawn ones among them. */
-  public List<Standing> answering(String shortage) {
+  public List<SubstitutionStanding> answering(String shortage) {
     return answering.getOrDefault(shortage, Set.of()).stream()
         .flatMap(id -> Optional.ofNullable(there.get(id)).stream())
         .map(this::judged)

@@ -24,7 +24,7 @@ import kitwright.value.Money;
  * @param daysLeft days until the answer is due, below zero when it is late; empty where none is
  *     awaited or no day was set
  */
-public record Standing(
+public record ClaimStanding(
     Claim claim,
     Optional<Party> against,
     State state,
@@ -54,7 +54,7 @@ public record Standing(
     SETTLED
   }
 
-  public Standing {
+  public ClaimStanding {
     lines = List.copyOf(lines);
     costs = List.copyOf(costs);
     events = List.copyOf(events);
@@ -143,8 +143,8 @@ public record Standing(
   }
 
   /** The same with what came back. */
-  Standing receiving(CameBack came) {
-    return new Standing(
+  ClaimStanding receiving(CameBack came) {
+    return new ClaimStanding(
         claim,
         against,
         state,

@@ -18,7 +18,7 @@ import kitwright.ledger.Substitution;
  * @param lacks what stands in the way; empty where it may be built
  * @param signers who may sign it today, in the ledger's order, and what
  */
-public record Standing(
+public record SubstitutionStanding(
     Substitution substitution,
     Grading grading,
     State state,
@@ -36,7 +36,7 @@ public record Standing(
     APPROVED
   }
 
-  public Standing {
+  public SubstitutionStanding {
     signatures = List.copyOf(signatures);
     lacks = List.copyOf(lacks);
     signers = List.copyOf(signers);

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import kitwright.ledger.Claim;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Shortage;
+import kitwright.substitution.SubstitutionStanding;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 
@@ -23,7 +24,7 @@ import kitwright.value.Quantity;
  * @param chosen the way out that was chosen by that day
  * @param age days since it was found
  */
-public record Standing(
+public record ShortageStanding(
     Shortage shortage,
     Optional<KitItem> item,
     State state,
@@ -32,7 +33,7 @@ public record Standing(
     Quantity arrived,
     Quantity sent,
     List<Claim> claims,
-    List<kitwright.substitution.Standing> substitutions,
+    List<SubstitutionStanding> substitutions,
     Optional<Shortage.Option> chosen,
     long age) {
   /** How far a shortage has come, in this order. */
@@ -49,7 +50,7 @@ public record Standing(
     COVERED
   }
 
-  public Standing {
+  public ShortageStanding {
     covers = List.copyOf(covers);
     coming = List.copyOf(coming);
     claims = List.copyOf(claims);

@@ -13,6 +13,8 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.spending.Books;
 import kitwright.spending.Returned;
 import kitwright.value.Money;
@@ -25,16 +27,16 @@ import org.jspecify.annotations.Nullable;
  * end of the day. One sent later is a draft, and one for shortages that were all found later does
  * not stand there yet.
  */
-public final class Standings {
-  private static final Facts.Fact<Standings> FACT = Standings::new;
+public final class ClaimStandings {
+  private static final Facts.Fact<ClaimStandings> FACT = ClaimStandings::new;
 
   private final Facts day;
   private final Map<String, Claim> there = new LinkedHashMap<>();
-  private final Map<String, Standing> alone = new HashMap<>();
-  private final Map<String, Standing> judged = new HashMap<>();
+  private final Map<String, ClaimStanding> alone = new HashMap<>();
+  private final Map<String, ClaimStanding> judged = new HashMap<>();
   private @Nullable Map<String, List<Returned>> came;
 
-  private Standings(Facts day) {
+  private ClaimStandings(Facts day) {
     this.day = day;
     for (Claim claim : day.ledger().claims()) {
       if (!isOfLater(claim, day)) {
@@ -44,14 +46,14 @@ public final class Standings {
   }
 
   /** How every claim stands at the end of the day. */
-  public static Standings on(Facts day) {
+  public static ClaimStandings on(Facts day) {
     return FACT.on(day);
   }
 
-  private Standing judged(Claim claim) {
-    Standing known = judged.get(claim.id());
+  private ClaimStanding judged(Claim claim) {
+    ClaimStanding known = judged.get(claim.id());
     if (known == null) {
-      Standing alone = alone(claim);
+      ClaimStanding alone = alone(claim);
       known = alone.receiving(CameBack.of(cameFor(claim), alone.due(), day));
       judged.put(claim.id(), known);
     }
@@ -59,10 +61,9 @@ public final class Standings {
   }
 
   /** Before anything came back. */
-  private Standing alone(Claim claim) {
+  private ClaimStanding alone(Claim claim) {
     return alone.computeIfAbsent(
-        claim.id(),
-        any -> standing(claim, day.ledger(), kitwright.shortage.Standings.on(day), day.day()));
+        claim.id(), any -> standing(claim, day.ledger(), ShortageStandings.on(day), day.day()));
   }
 
   private List<Returned> cameFor(Claim claim) {
@@ -85,8 +86,8 @@ public final class Standings {
         && written.stream().allMatch(shortage -> shortage.found().isAfter(day.day()));
   }
 
-  private Standing standing(
-      Claim claim, Ledger ledger, kitwright.shortage.Standings shortages, LocalDate today) {
+  private ClaimStanding standing(
+      Claim claim, Ledger ledger, ShortageStandings shortages, LocalDate today) {
     Optional<LocalDate> sent = claim.sent();
     List<Claim.Event> events =
         claim.events().stream().sorted(Comparator.comparing(Claim.Event::on)).toList();
@@ -95,9 +96,9 @@ public final class Standings {
     List<Cost> costs = Asking.besides(claim, day);
     boolean over = settled.isPresent() || isOver(lines);
     boolean inPart = lines.stream().anyMatch(line -> !line.asking().settled().isEmpty());
-    Standing.State state = state(sent, events, over, inPart);
-    boolean waits = state == Standing.State.SENT || state == Standing.State.ACKNOWLEDGED;
-    return new Standing(
+    ClaimStanding.State state = state(sent, events, over, inPart);
+    boolean waits = state == ClaimStanding.State.SENT || state == ClaimStanding.State.ACKNOWLEDGED;
+    return new ClaimStanding(
         claim,
         ledger.party(claim.against()),
         state,
@@ -112,22 +113,23 @@ public final class Standings {
         claim.replyBy().filter(on -> waits).map(on -> ChronoUnit.DAYS.between(today, on)));
   }
 
-  private static Standing.State state(
+  private static ClaimStanding.State state(
       Optional<LocalDate> sent, List<Claim.Event> events, boolean over, boolean inPart) {
     if (over) {
-      return Standing.State.SETTLED;
+      return ClaimStanding.State.SETTLED;
     }
     if (sent.isEmpty() && !inPart) {
-      return Standing.State.DRAFT;
+      return ClaimStanding.State.DRAFT;
     }
-    Standing.State state = inPart ? Standing.State.ANSWERED : Standing.State.SENT;
+    ClaimStanding.State state = inPart ? ClaimStanding.State.ANSWERED : ClaimStanding.State.SENT;
     for (Claim.Event event : events) {
       state =
           switch (event.what()) {
-            case ACKNOWLEDGED -> state == Standing.State.SENT ? Standing.State.ACKNOWLEDGED : state;
-            case ANSWERED, PROMISED, GRANTED, DELIVERED, PAID -> Standing.State.ANSWERED;
-            case DISPUTED -> Standing.State.DISPUTED;
-            case REFUSED -> Standing.State.REFUSED;
+            case ACKNOWLEDGED ->
+                state == ClaimStanding.State.SENT ? ClaimStanding.State.ACKNOWLEDGED : state;
+            case ANSWERED, PROMISED, GRANTED, DELIVERED, PAID -> ClaimStanding.State.ANSWERED;
+            case DISPUTED -> ClaimStanding.State.DISPUTED;
+            case REFUSED -> ClaimStanding.State.REFUSED;
             case SENT, REMINDED -> state;
           };
     }
@@ -140,10 +142,7 @@ public final class Standings {
   }
 
   private List<Line> lines(
-      Claim claim,
-      Ledger ledger,
-      kitwright.shortage.Standings shortages,
-      List<Claim.Event> events) {
+      Claim claim, Ledger ledger, ShortageStandings shortages, List<Claim.Event> events) {
     List<Asking> all = Asking.of(claim, day);
     Map<String, Quantity> sent = new HashMap<>();
     List<Line> lines = new ArrayList<>();
@@ -180,8 +179,8 @@ public final class Standings {
 
   private static Line line(
       Asking asking,
-      kitwright.shortage.Standing shortage,
-      kitwright.shortage.Standings shortages,
+      ShortageStanding shortage,
+      ShortageStandings shortages,
       Quantity sent,
       List<Claim.Event> events,
       Ledger ledger) {
@@ -219,7 +218,7 @@ public final class Standings {
   }
 
   /** Every claim, in the ledger's order. */
-  public List<Standing> all() {
+  public List<ClaimStanding> all() {
     return there.values().stream().map(this::judged).toList();
   }
 
@@ -227,7 +226,7 @@ public final class Standings {
    * The claim with an id as its letter tells it: as it stood on the day it was sent, a draft as of
    * today.
    */
-  public static Optional<Standing> asTold(String id, Facts now) {
+  public static Optional<ClaimStanding> asTold(String id, Facts now) {
     Optional<Facts> then =
         now.written().claims().stream()
             .filter(claim -> claim.id().equals(id))
@@ -239,7 +238,7 @@ public final class Standings {
   }
 
   /** The claim with an id. */
-  public Optional<Standing> of(String id) {
+  public Optional<ClaimStanding> of(String id) {
     return Optional.ofNullable(there.get(id)).map(this::judged);
   }
 }

@@ -25,7 +25,7 @@ import kitwright.value.Unit;
  * @param saved what hiring one for those days would have cost, by calendar days; empty without a
  *     hire rate
  */
-public record Standing(
+public record LoanStanding(
     Loan loan,
     Optional<Party> lender,
     State state,
@@ -39,17 +39,17 @@ public record Standing(
     RETURNED
   }
 
-  private static final Facts.Fact<List<Standing>> FACT =
+  private static final Facts.Fact<List<LoanStanding>> FACT =
       day ->
           day.ledger().borrowed().stream().map(loan -> of(loan, day.ledger(), day.day())).toList();
 
   /** Every tool borrowed up to the end of the day, in the ledger's order. */
-  public static List<Standing> on(Facts day) {
+  public static List<LoanStanding> on(Facts day) {
     return FACT.on(day);
   }
 
   /** How one tool stands, borrowed on that day or before. */
-  static Standing of(Loan loan, Ledger ledger, LocalDate today) {
+  static LoanStanding of(Loan loan, Ledger ledger, LocalDate today) {
     Optional<LocalDate> returned = loan.returned();
     Optional<Long> left =
         returned.isPresent()
@@ -61,7 +61,7 @@ public record Standing(
             .map(due -> Math.max(0, ChronoUnit.DAYS.between(loan.on(), due) + 1))
             .map(most -> Math.min(most, kept))
             .orElse(kept);
-    return new Standing(
+    return new LoanStanding(
         loan,
         ledger.party(loan.from()),
         state(returned, left),

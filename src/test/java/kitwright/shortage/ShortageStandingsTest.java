@@ -12,7 +12,7 @@ import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 
 /** How far a shortage has come, and what covers it. */
-class StandingsTest {
+class ShortageStandingsTest {
   private static final String FOUND =
       """
       kit: [{id: stave-s, what: spruce stave, qty: 14 m, price: 11.40 NZD/m}]
@@ -29,17 +29,17 @@ class StandingsTest {
       "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10"
           + " m}]}\n";
 
-  private static Standings standings(String yaml, String today) {
+  private static ShortageStandings standings(String yaml, String today) {
     Ledger ledger = Sample.ledger(yaml);
     LocalDate day = LocalDate.parse(today);
-    return Standings.on(Facts.of(ledger, day));
+    return ShortageStandings.on(Facts.of(ledger, day));
   }
 
-  private static Standing shortage(String more, String today) {
+  private static ShortageStanding shortage(String more, String today) {
     return standings(FOUND + more, today).all().get(0);
   }
 
-  private static Standing shortage(String more) {
+  private static ShortageStanding shortage(String more) {
     return shortage(more, "2026-03-02");
   }
 
@@ -48,7 +48,7 @@ class StandingsTest {
         .formatted(more);
   }
 
-  private static Quantity covered(Standing standing, Cover.How how) {
+  private static Quantity covered(ShortageStanding standing, Cover.How how) {
     return standing.covers().stream()
         .filter(cover -> cover.how() == how)
         .map(Cover::qty)
@@ -57,8 +57,8 @@ class StandingsTest {
 
   @Test
   void aShortageThatNobodyWasToldOfIsFound() {
-    Standing standing = shortage("");
-    assertThat(standing.state()).isEqualTo(Standing.State.FOUND);
+    ShortageStanding standing = shortage("");
+    assertThat(standing.state()).isEqualTo(ShortageStanding.State.FOUND);
     assertThat(standing.open()).hasToString("4 m");
     assertThat(standing.age()).isEqualTo(37); // 24 January to 2 March 2026
     assertThat(standing.openValue()).hasToString("Optional[45.60 NZD]");
@@ -74,35 +74,39 @@ class StandingsTest {
 
   @Test
   void aDraftClaimsNothing() {
-    assertThat(shortage(claim("reply-by: 2026-02-10")).state()).isEqualTo(Standing.State.FOUND);
+    assertThat(shortage(claim("reply-by: 2026-02-10")).state())
+        .isEqualTo(ShortageStanding.State.FOUND);
     String later = claim("sent: 2026-02-01");
-    assertThat(shortage(later, "2026-01-31").state()).isEqualTo(Standing.State.FOUND);
-    assertThat(shortage(later, "2026-02-01").state()).isEqualTo(Standing.State.CLAIMED);
+    assertThat(shortage(later, "2026-01-31").state()).isEqualTo(ShortageStanding.State.FOUND);
+    assertThat(shortage(later, "2026-02-01").state()).isEqualTo(ShortageStanding.State.CLAIMED);
   }
 
   @Test
   void anAcknowledgementIsNoAnswer() {
     String claim = claim("sent: 2026-01-26, events: [{on: 2026-02-03, what: %s}]");
-    assertThat(shortage(claim.formatted("acknowledged")).state()).isEqualTo(Standing.State.CLAIMED);
-    assertThat(shortage(claim.formatted("answered")).state()).isEqualTo(Standing.State.ANSWERED);
-    assertThat(shortage(claim.formatted("disputed")).state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(shortage(claim.formatted("acknowledged")).state())
+        .isEqualTo(ShortageStanding.State.CLAIMED);
+    assertThat(shortage(claim.formatted("answered")).state())
+        .isEqualTo(ShortageStanding.State.ANSWERED);
+    assertThat(shortage(claim.formatted("disputed")).state())
+        .isEqualTo(ShortageStanding.State.ANSWERED);
   }
 
   @Test
   void theLatestPromiseOfAClaimStands() {
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             claim(
                     "sent: 2026-01-26, events: [{on: 2026-02-03, what: promised, expect:"
                         + " 2026-02-20}, {on: 2026-02-19, what: promised, expect: 2026-03-10}]")
                 .replace("credit", "replacement"));
-    assertThat(standing.state()).isEqualTo(Standing.State.PROMISED);
+    assertThat(standing.state()).isEqualTo(ShortageStanding.State.PROMISED);
     assertThat(standing.promisedFor()).contains(LocalDate.of(2026, 3, 10));
   }
 
   @Test
   void aDeliveryNoteOnItsWayIsAPromise() {
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             "deliveries: [{id: d2, expected: 2026-04-16, from: kit-maker, packed: [{item: stave-s,"
                 + " qty: 4 m}]}]");
@@ -111,7 +115,7 @@ class StandingsTest {
 
   @Test
   void aReplacementCountedGoodCoversIt() {
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             "deliveries:\n"
                 + FIRST_CRATE
@@ -126,7 +130,7 @@ class StandingsTest {
   @Test
   void aSecondCrateThatWasAlwaysMeantToComeCoversNothing() {
     // 14 m promised in two crates of 7; the first lacked 4, the second came whole.
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             """
             deliveries:
@@ -138,7 +142,7 @@ class StandingsTest {
 
   @Test
   void theOldestShortageIsCoveredFirst() {
-    Standings all =
+    ShortageStandings all =
         standings(
             """
             kit: [{id: cleat, what: cleat, qty: 10}]
@@ -176,7 +180,7 @@ class StandingsTest {
         "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, use: [{item:"
             + " stave-s, qty: 3 m}], why: here, grade: finish%s}]%n";
     assertThat(shortage(substitution.formatted("")).open()).hasToString("4 m");
-    Standing standing =
+    ShortageStanding standing =
         shortage(substitution.formatted(", sign-offs: [{by: nora, on: 2026-02-12}]"));
     assertThat(standing.open()).hasToString("1 m");
     assertThat(covered(standing, Cover.How.SUBSTITUTED)).hasToString("3 m");
@@ -196,7 +200,7 @@ class StandingsTest {
     assertThat(shortage(spend.formatted("state: paid, item: stave-s")).coveredOn())
         .contains(LocalDate.of(2026, 2, 10));
     assertThat(shortage(spend.formatted("state: paid, qty: 3 m")).open()).hasToString("1 m");
-    Standing coming =
+    ShortageStanding coming =
         shortage(spend.formatted("state: ordered, item: stave-s, expected: 2026-03-20"));
     assertThat(coming.isOpen()).isTrue();
     assertThat(coming.promisedFor()).contains(LocalDate.of(2026, 3, 20));
@@ -230,7 +234,7 @@ class StandingsTest {
 
   @Test
   void anOrderAndItsPaymentAreOnePurchase() {
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             """
             spending:
@@ -243,10 +247,10 @@ class StandingsTest {
 
   @Test
   void aCreditIsMoneyAndCoversNothing() {
-    Standing standing =
+    ShortageStanding standing =
         shortage(
             claim("sent: 2026-01-26, settled: {on: 2026-02-20, how: credited, amount: 45.60 NZD}"));
-    assertThat(standing.state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(standing.state()).isEqualTo(ShortageStanding.State.ANSWERED);
     assertThat(standing.open()).hasToString("4 m");
     assertThat(standing.covers()).isEmpty();
   }
@@ -258,13 +262,13 @@ class StandingsTest {
             .replace("{kind: wait}", "{kind: do-without}")
             .replace("option: buy", "option: do-without");
     assertThat(standings(without, "2026-01-24").all().get(0).isOpen()).isTrue();
-    Standing standing = standings(without, "2026-01-25").all().get(0);
+    ShortageStanding standing = standings(without, "2026-01-25").all().get(0);
     assertThat(standing.isOpen()).isFalse();
     assertThat(covered(standing, Cover.How.DONE_WITHOUT)).hasToString("4 m");
   }
 
   /** Six of ten cleats are short; what more says is all that comes. */
-  private static Standing sixShort(String more) {
+  private static ShortageStanding sixShort(String more) {
     return standings(
             """
             kit: [{id: cleat, what: cleat, qty: 10}]
@@ -283,15 +287,15 @@ class StandingsTest {
 
   @Test
   void oneOnItsWayIsOneOfSix() {
-    Standing sent =
+    ShortageStanding sent =
         sixShort(
             FOUR_CAME
                 + "  - {id: d2, expected: 2026-04-20, from: kit-maker, packed: [{item: cleat, qty:"
                 + " 1}]}\n");
     assertThat(sent.unsupplied()).hasToString("5 each");
     assertThat(sent.promisedFor()).as("not all of it is promised").isEmpty();
-    assertThat(sent.state()).isEqualTo(Standing.State.FOUND);
-    Standing ordered =
+    assertThat(sent.state()).isEqualTo(ShortageStanding.State.FOUND);
+    ShortageStanding ordered =
         sixShort(
             FOUR_CAME
                 + "spending: [{id: o, on: 2026-03-01, line: a, what: cleat, state: ordered, amount:"
@@ -304,17 +308,17 @@ class StandingsTest {
     String claim =
         "claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-01-26, remedy:"
             + " replacement, events: [%s]}]\n";
-    Standing all =
+    ShortageStanding all =
         sixShort(
             FOUR_CAME + claim.formatted("{on: 2026-02-03, what: promised, expect: 2026-04-20}"));
     assertThat(all.unsupplied().isNone()).isTrue();
-    Standing two =
+    ShortageStanding two =
         sixShort(
             FOUR_CAME
                 + claim.formatted(
                     "{on: 2026-02-03, what: promised, of: s, qty: 2, expect: 2026-04-20}"));
     assertThat(two.unsupplied()).hasToString("4 each");
-    Standing money =
+    ShortageStanding money =
         sixShort(
             FOUR_CAME
                 + claim
@@ -322,7 +326,7 @@ class StandingsTest {
                     .replace("replacement", "refund"));
     assertThat(money.unsupplied()).as("money is no goods").hasToString("6 each");
     for (String how : List.of("refused", "credited", "withdrawn")) {
-      Standing ended =
+      ShortageStanding ended =
           sixShort(
               FOUR_CAME
                   + claim
@@ -330,7 +334,7 @@ class StandingsTest {
                       .replace("}]}]", "}], settled: {on: 2026-02-20, how: " + how + "}}]"));
       assertThat(ended.unsupplied()).as(how).hasToString("6 each");
     }
-    Standing replaced =
+    ShortageStanding replaced =
         sixShort(
             FOUR_CAME
                 + claim
@@ -341,7 +345,7 @@ class StandingsTest {
 
   @Test
   void whatAnotherFirmSentIsBoughtAndNotSentByTheMaker() {
-    Standing standing =
+    ShortageStanding standing =
         sixShort(
             FOUR_CAME
                 + "  - {id: d2, received: 2026-02-10, from: pell, counted: [{item: cleat, qty:"
@@ -353,7 +357,7 @@ class StandingsTest {
 
   @Test
   void theOrderAndTheSellersCrateAreTheSameGoods() {
-    Standing standing =
+    ShortageStanding standing =
         sixShort(
             FOUR_CAME
                 + "  - {id: d2, received: 2026-02-10, from: pell, counted: [{item: cleat, qty:"
@@ -366,7 +370,7 @@ class StandingsTest {
 
   @Test
   void anOrderPaidInTwoPartsBringsItsGoodsOnce() {
-    Standing standing =
+    ShortageStanding standing =
         sixShort(
             FOUR_CAME
                 + """
@@ -413,7 +417,7 @@ class StandingsTest {
 
   @Test
   void whatReplacesTheMissingNeedsNoFurtherWord() {
-    Standing standing =
+    ShortageStanding standing =
         sixShort(
             FOUR_CAME
                 + "spending: [{id: p, on: 2026-02-09, line: a, what: cleats, state: paid, amount:"
@@ -460,7 +464,7 @@ class StandingsTest {
 
   @Test
   void aShortageOfAnItemThatTheKitDoesNotKnowStandsAlone() {
-    Standing standing =
+    ShortageStanding standing =
         standings(
                 "shortages: [{id: s, item: nothing, qty: 2, found: 2026-02-01, cause: wrong}]",
                 "2026-03-02")
@@ -473,7 +477,7 @@ class StandingsTest {
 
   @Test
   void feetAndMetresLeaveNoCrumbs() {
-    List<Standing> all =
+    List<ShortageStanding> all =
         standings(
                 """
                 kit: [{id: rail, what: rail, qty: 20 ft}]
@@ -482,7 +486,7 @@ class StandingsTest {
                 """,
                 "2026-03-02")
             .all();
-    assertThat(all.get(0).state()).isEqualTo(Standing.State.COVERED);
+    assertThat(all.get(0).state()).isEqualTo(ShortageStanding.State.COVERED);
   }
 
   @Test
@@ -506,10 +510,10 @@ class StandingsTest {
   void aPromiseInAUnitThatDoesNotConvertPromisesNothing() {
     String promise =
         "sent: 2026-01-26, events: [{on: 2026-02-20, what: promised, expect: %s, qty: %s}]";
-    Standing told = shortage(claim(promise.formatted("2026-04-22", "3 m")));
+    ShortageStanding told = shortage(claim(promise.formatted("2026-04-22", "3 m")));
     assertThat(told.coming()).extracting(each -> each.qty().toString()).containsExactly("3 m");
-    Standing apart = shortage(claim(promise.formatted("2026-04-22", "3 kg")));
+    ShortageStanding apart = shortage(claim(promise.formatted("2026-04-22", "3 kg")));
     assertThat(apart.coming()).isEmpty();
-    assertThat(apart.state()).isEqualTo(Standing.State.ANSWERED);
+    assertThat(apart.state()).isEqualTo(ShortageStanding.State.ANSWERED);
   }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** How far a claim has come, and what it asks. */
-class StandingsTest {
+class ClaimStandingsTest {
   private static final String RECORDS =
       """
       kit:
@@ -26,13 +26,13 @@ class StandingsTest {
         - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10 m}, {item: cleat, qty: 4, damaged: 2}]}
       """;
 
-  private static Standings standings(String yaml, String today) {
+  private static ClaimStandings standings(String yaml, String today) {
     Ledger ledger = Sample.ledger(yaml);
     LocalDate day = LocalDate.parse(today);
-    return Standings.on(Facts.of(ledger, day));
+    return ClaimStandings.on(Facts.of(ledger, day));
   }
 
-  private static Standing claim(String more, String today) {
+  private static ClaimStanding claim(String more, String today) {
     return standings(
             RECORDS
                 + "claims: [{id: c1, against: kit-maker, shortages: [s1, s2], remedy: credit, costs: [knives], %s}]"
@@ -52,7 +52,7 @@ class StandingsTest {
     "2026-02-20, SETTLED"
   })
   void aClaimComesAsFarAsTheRecordsOfTheDaySay(String today, String state) {
-    Standing standing =
+    ClaimStanding standing =
         claim(
             "sent: 2026-01-26, reply-by: 2026-02-09, settled: {on: 2026-02-20, how: credited},"
                 + " events: [{on: 2026-02-12, what: disputed}, {on: 2026-02-03, what:"
@@ -64,7 +64,7 @@ class StandingsTest {
   @ParameterizedTest
   @CsvSource({"2026-02-08, 1, false", "2026-02-09, 0, false", "2026-02-10, -1, true"})
   void anAnswerIsLateFromTheDayAfterReplyBy(String today, long left, boolean overdue) {
-    Standing standing = claim("sent: 2026-01-26, reply-by: 2026-02-09", today);
+    ClaimStanding standing = claim("sent: 2026-01-26, reply-by: 2026-02-09", today);
     assertThat(standing.daysLeft()).contains(left);
     assertThat(standing.isOverdue()).isEqualTo(overdue);
   }
@@ -83,7 +83,7 @@ class StandingsTest {
 
   @Test
   void eachLineIsWorthWhatIsOwedAtTheKitsPrice() {
-    Standing standing = claim("sent: 2026-01-26", "2026-03-02");
+    ClaimStanding standing = claim("sent: 2026-01-26", "2026-03-02");
     assertThat(standing.lines())
         .extracting(line -> line.value().orElseThrow().toString())
         .containsExactly("45.60 NZD", "18.00 EUR");
@@ -95,7 +95,7 @@ class StandingsTest {
 
   @Test
   void whatWasDeliveredSinceIsNotOwedAnyMore() {
-    Standings all =
+    ClaimStandings all =
         standings(
             RECORDS
                 + "  - {id: d2, received: 2026-02-20, from: kit-maker, counted: [{item: stave-s,"
@@ -138,7 +138,7 @@ class StandingsTest {
         .satisfies(finding -> assertThat(finding.what()).isEqualTo("The claim c1 " + told));
   }
 
-  private static Standing promised(String end, String today) {
+  private static ClaimStanding promised(String end, String today) {
     String yaml =
         """
         kit: [{id: bolt, what: bolt, qty: 10}]
@@ -147,7 +147,7 @@ class StandingsTest {
         claims: [{id: c, against: kit-maker, shortages: [s], sent: 2026-02-02, remedy: replacement, events: [{on: 2026-02-05, what: promised, expect: 2026-03-01}, {on: 2026-02-09, what: promised, expect: 2026-03-10}]%s}]
         """
             .formatted(end);
-    return Standings.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today)))
+    return ClaimStandings.on(Facts.of(Sample.ledger(yaml), LocalDate.parse(today)))
         .of("c")
         .orElseThrow();
   }
