@@ -111,6 +111,7 @@ final class Examiner {
     lacking.addAll(of.factors().idle(used.laid()));
     lacking.addAll(Moist.lacking(used.all(), of.factors()));
     lacking.addAll(of.materials().twice(assessment, used.all()));
+    lacking.addAll(Implausible.of(of));
     LoadStated.factor(assessment).ifPresent(lacking::add);
     if (Sources.of(assessment).areOfNothing()) {
       of.inputs()

@@ -3,8 +3,10 @@ package kitwright.check;
 import java.util.List;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
+import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Key;
+import kitwright.ledger.Section;
 import kitwright.value.Quantity;
 
 /**
@@ -16,14 +18,9 @@ public final class MeasureImplausible extends KeyRule {
     if (seen.value() instanceof Quantity measure) {
       seen.key()
           .band()
-          .filter(band -> measure.convertsTo(band.low()))
-          .filter(band -> isOutside(measure, band))
+          .filter(band -> band.misses(measure))
           .ifPresent(band -> out.add(implausible(seen, measure, band)));
     }
-  }
-
-  private static boolean isOutside(Quantity measure, Key.Band band) {
-    return measure.compareAmount(band.low()) < 0 || measure.compareAmount(band.high()) > 0;
   }
 
   private Finding implausible(Seen seen, Quantity measure, Key.Band band) {
@@ -35,9 +32,14 @@ public final class MeasureImplausible extends KeyRule {
             + " to "
             + band.high()
             + ".",
-        "It is reckoned with as it stands; a slip of the unit makes all that follows from it"
-            + " wrong.",
-        "Look the measure up, and check its unit; where it is right, nothing is to be done.",
+        seen.entry() instanceof Section || seen.entry() instanceof Assessment
+            ? "No assessment that leans on it passes."
+            : "It is reckoned with as it stands; a slip of the unit makes all that follows from it"
+                + " wrong.",
+        "Look the measure up, and check its unit; where it is right, "
+            + (seen.entry() instanceof Section || seen.entry() instanceof Assessment
+                ? "the part is beyond what is worked out here: ask the designer."
+                : "nothing is to be done."),
         List.of(seen.entry().named()));
   }
 }

@@ -63,7 +63,13 @@ public record Key(
   }
 
   /** Between what a quantity plausibly lies, both included. */
-  public record Band(Quantity low, Quantity high) {}
+  public record Band(Quantity low, Quantity high) {
+    /** Whether a measure of its dimension lies outside; most often a slip of the unit. */
+    public boolean misses(Quantity measure) {
+      return measure.convertsTo(low)
+          && (measure.compareAmount(low) < 0 || measure.compareAmount(high) > 0);
+    }
+  }
 
   public Key {
     kinds = List.copyOf(kinds);

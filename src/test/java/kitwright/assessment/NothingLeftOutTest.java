@@ -22,6 +22,10 @@ class NothingLeftOutTest {
       ---
       materials:
         - {id: spruce, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, tensile-strength: 72 MPa, compressive-strength: 38 MPa, bending-strength: 69 MPa, shear-strength: 7.7 MPa, source: test, basis: mean}
+        - {id: jelly, kind: metal, density: 2700 kg/m3, E: 70 GPa, poisson: 3, yield-strength: 240 MPa, source: test, basis: mean}
+        - {id: fibre, kind: fibre, isotropic: yes, density: 2550 kg/m3, E: 73 GPa, poisson: 0.22, source: test}
+        - {id: epoxy, kind: resin, density: 1150 kg/m3, E: 3.2 GPa, poisson: 0.35, source: test}
+        - {id: twill, kind: cloth, weave: woven, crimp: 0.93, fibre: fibre, resin: epoxy, areal-weight: 300 g/m2, fibre-fraction: 0.5, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
         - {id: wet, kind: timber, moisture: 25 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: dry, kind: timber, moisture: 8 %%, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: test, basis: mean}
         - {id: dubious, kind: timber, density: 415 kg/m3, E: 10.9 GPa, G: 0.7 GPa, bending-strength: 69 MPa, source: my guess, basis: mean}
@@ -35,6 +39,11 @@ class NothingLeftOutTest {
         - {id: glass, kind: laminate, isotropic: yes, density: 1700 kg/m3, E: 14 GPa, poisson: 0.3, tensile-strength: 235 MPa, compressive-strength: 205 MPa, shear-strength: 48 MPa, source: test, basis: mean}
       sections:
         - {id: plain, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}]}
+        - {id: film, width: 60 mm, layers: [{material: spruce, thickness: 0.001 mm}]}
+        - {id: plain-to-film, width: 60 mm, layers: [{material: spruce, thickness: 90 mm}], tapers-to: film}
+        - {id: sheaf, width: 60 mm, layers: [{material: twill, plies: 5000}]}
+        - {id: of-jelly, shape: tube, material: jelly, dimensions: {diameter: 100 mm, wall: 6 mm}}
+        - {id: eight-far, shape: bolt, material: bolt-8-8, dimensions: {diameter: 10 mm, count: 8, edge-distance: 40 m}, layers: [{material: spruce, thickness: 40 mm, grain: along}, {material: spruce, thickness: 60 mm, grain: along}]}
         - {id: of-wet, width: 60 mm, layers: [{material: wet, thickness: 90 mm}]}
         - {id: of-dry, width: 60 mm, layers: [{material: dry, thickness: 90 mm}]}
         - {id: of-dubious, width: 60 mm, layers: [{material: dubious, thickness: 90 mm}]}
@@ -130,6 +139,61 @@ class NothingLeftOutTest {
     isOpen(
         "method: bolt, designed: eight, built: two, require: {strength: 1}",
         "section eight cannot be as it is written");
+  }
+
+  /** A slip of the unit may help as well as hurt. */
+  @ParameterizedTest
+  @CsvSource({
+    "tip-force: 10 N%% span: 2 m%% held-sideways: 0.4 mm, held-sideways: 0.4 mm",
+    "tip-force: 10 N%% span: 60 m, span: 60 m",
+    "speed: 5 kn%% area: 0.2 m2%% lift: 1%% density: 1.025 kg/m3%% span: 2 m, density: 1.025 kg/m3",
+    "force: 10 N%% shape: point%% support: simple%% bearing: 6 m%% span: 20 m, bearing: 6 m"
+  })
+  void nothingPassesOnALoadOutsideWhatItPlausiblyIs(String load, String slip) {
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {stiffness: 1}, load: {"
+            + load.replace("%%", ",")
+            + ", source: test}",
+        "“" + slip + "” of the assessment a is outside what it plausibly is");
+  }
+
+  @Test
+  void nothingPassesOnASectionOutsideWhatItPlausiblyIs() {
+    isOpen(
+        "method: section, designed: film, built: plain, require: {stiffness: 1}",
+        "“thickness: 0.001 mm” of the section film is outside what it plausibly is");
+    isOpen(
+        "method: section, designed: plain, built: plain, require: {stiffness: 1}, weak-link:"
+            + " {sacrificial: film, protected: plain, breaks-at: 1 m, margin: 1}, load: {tip-force:"
+            + " 10 N, span: 2 m, factor: 1, source: test}",
+        "“thickness: 0.001 mm” of the section film is outside what it plausibly is");
+    isOpen(
+        "method: section, designed: plain, built: plain-to-film, require: {stiffness: 1}",
+        "“thickness: 0.001 mm” of the section film is outside what it plausibly is");
+    isOpen(
+        "method: section, designed: plain, built: sheaf, require: {stiffness: 1}",
+        "section sheaf cannot be as it is written");
+    isOpen(
+        "method: bolt, designed: eight-far, built: two, require: {strength: 0.1}",
+        "section eight-far cannot be as it is written");
+  }
+
+  @Test
+  void nothingPassesOnAPoissonsRatioThatIsNone() {
+    isOpen(
+        "method: section, designed: of-jelly, built: pipe, require: {torsion: 0.001}",
+        "the poisson of material jelly is 3, and no metal lies outside 0 to 0.5");
+  }
+
+  /** By Euler a pipe of E·I = 35.3 kN·m² that stands 2 m high bears 21.8 kN at the most. */
+  @Test
+  void whatBucklesUnderItsThrustGivesWithoutBound() {
+    String pushed =
+        "method: section, designed: pipe, built: pipe, require: {stiffness: 1}, allow: {deflection:"
+            + " 1}, load: {tip-force: 10 N, thrust: %s, ends: fixed-free, span: 2 m, factor: 1,"
+            + " source: test}";
+    isOpen(pushed.formatted("24 kN"), "pipe buckles under the thrust: it gives without bound");
+    assertThat(verdict(pushed.formatted("10 kN")).because()).doesNotContain("without bound");
   }
 
   @Test

@@ -71,7 +71,7 @@ public final class BoltMethod {
     Inputs inputs = materials.inputs();
     Faults faults = new Faults(section, out);
     Unheeded.tell(section, faults);
-    section.dimensions().keySet().forEach(name -> known(name, faults));
+    section.dimensions().forEach((name, value) -> known(name, value, faults));
     ofNoWood(section).ifPresent(inputs::lacks);
     Optional<Double> diameter = dimension(section, "diameter", Dimension.LENGTH, faults);
     Optional<Double> count = dimension(section, "count", Dimension.RATIO, faults);
@@ -125,7 +125,10 @@ public final class BoltMethod {
             List.of(new Working(section.what().orElse(section.id()), List.of(), List.of(), steps)));
   }
 
-  private static void known(Ref name, Faults faults) {
+  private static void known(Ref name, Quantity value, Faults faults) {
+    if (value.unit().dimension() == Dimension.LENGTH && value.base() > Measures.GREATEST) {
+      faults.add(name.at(), "The " + name + " of a bolt is " + value, "Look at its unit.");
+    }
     if (!DIMENSIONS.contains(name.id())) {
       faults.add(
           name.at(),

@@ -22,7 +22,7 @@ record Measures(Map<String, Double> lengths, double count) {
   private static final String COUNT = "count";
 
   /** m; more is a slip of the unit. */
-  private static final double GREATEST = 2;
+  static final double GREATEST = 2;
 
   Measures {
     lengths = Map.copyOf(lengths);

@@ -73,7 +73,6 @@ public final class MaterialImpossible implements Rule {
     return switch (property) {
       case FIBRE_FRACTION ->
           outside(value, 0, 1, "fibre is a share of the laminate’s mass, between 0 and 1");
-      case POISSON -> outside(value, -1e-9, 0.5, "Poisson’s ratio lies between 0 and 0.5");
       case SCATTER -> outside(value, -1e-9, 1, "scatter is a share of the mean, below 1");
       case MOISTURE -> outside(value, -1e-9, 2, "moisture is a share of the dry mass");
       default ->

@@ -173,7 +173,12 @@ public final class SectionMethod {
     }
     Deflection deflection = load.deflection(bending.stiffness(), bending.shearStiffness());
     double grows = more.map(ThrustAndTorque::grows).orElse(1.0);
-    figures.put(Measure.DEFLECTION, 1000 * grows * deflection.total());
+    if (Double.isInfinite(grows)) {
+      figures.lacks(
+          Measure.DEFLECTION, part.id() + " buckles under the thrust: it gives without bound");
+    } else {
+      figures.put(Measure.DEFLECTION, 1000 * grows * deflection.total());
+    }
     return new Loaded(load, factor, reserve, deflection, aside, more);
   }
 

@@ -218,11 +218,14 @@ public final class ThrustAndTorque {
     return twist() > 0 ? how + ", with torsion" : how;
   }
 
-  /** What bending grows by under the push, no safety factor. */
+  /** What bending grows by under the push, no safety factor; without bound where it buckles. */
   double grows() {
     return column
-        .filter(one -> push() < one.buckling())
-        .map(one -> 1 / (1 - push() / one.buckling()))
+        .map(
+            one ->
+                push() < one.buckling()
+                    ? 1 / (1 - push() / one.buckling())
+                    : Double.POSITIVE_INFINITY)
         .orElse(1.0);
   }
 
@@ -274,7 +277,7 @@ public final class ThrustAndTorque {
                   "bending grows under the push, no safety factor",
                   "1/(1 − P/P_b)",
                   "P " + Print.with(push(), "N"),
-                  Print.number(grows())));
+                  Double.isInfinite(grows()) ? "without bound" : Print.number(grows())));
         });
     if (load.stated().torque().isPresent()) {
       torque

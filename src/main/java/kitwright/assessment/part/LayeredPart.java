@@ -257,7 +257,15 @@ public final class LayeredPart {
           "Write its thickness instead.");
       return Optional.empty();
     }
-    return stuff.map(cloth -> cloth.ply().orElseThrow() * plies.doubleValue());
+    Optional<Double> thick = stuff.map(cloth -> cloth.ply().orElseThrow() * plies.doubleValue());
+    if (thick.filter(one -> one > THICKEST).isPresent()) {
+      faults.add(
+          layer.at().of("plies"),
+          "A layer has " + plies.toPlainString() + " plies",
+          "Count them again: no layer here is more than 1 m thick.");
+      return Optional.empty();
+    }
+    return thick;
   }
 
   private Optional<Double> thickness(Layer layer, Optional<Stuff> stuff) {

@@ -86,6 +86,7 @@ public record Band(double low, double high, String unit, double scale) {
       case SCATTER -> of(SCATTERS, sort, "%", 0.01);
       case FIBRE_FRACTION -> Optional.of(new Band(0.05, 0.9, "", 1));
       case CRIMP -> Optional.of(new Band(0.5, 1, "", 1));
+      case POISSON -> Optional.of(new Band(0, 0.5, "", 1));
       case VENEER -> Optional.of(new Band(0.2e-3, 8e-3, "mm", 1e-3));
       default -> Optional.empty();
     };
