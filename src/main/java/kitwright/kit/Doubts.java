@@ -52,7 +52,6 @@ final class Doubts {
     for (LogDay.Used used : day.used()) {
       takes(day, used.item(), used.stock(), used.qty());
       used.material()
-          .filter(ref -> !ledger.knows(Kind.MATERIALS, ref.id()))
           .filter(ref -> Nearest.to(ref.id(), ledger.ids(Kind.MATERIALS)).isEmpty())
           .ifPresent(ref -> meant(day, ref, used.qty()));
     }

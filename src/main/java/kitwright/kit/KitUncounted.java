@@ -38,7 +38,7 @@ public final class KitUncounted implements Rule {
         .forEach(line -> looked.add(line.item().id()));
     Map<String, List<KitItem>> byCrate = new LinkedHashMap<>();
     Positions.on(day).all().stream()
-        .filter(position -> !position.isCounted() && !position.promised().isNone())
+        .filter(position -> !position.promised().isNone())
         .map(Position::item)
         .filter(item -> !looked.contains(item.id()))
         .forEach(

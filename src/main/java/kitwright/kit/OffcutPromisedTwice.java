@@ -20,15 +20,10 @@ public final class OffcutPromisedTwice implements Rule {
   @Override
   public void examine(Facts day, Findings out) {
     for (StockPosition position : Positions.on(day).allStock()) {
-      if (position.promises().size() > 1 && isFullyPromised(position)) {
+      if (position.promises().size() > 1) {
         broken(position, day.ledger()).ifPresent(promise -> out.add(finding(position, promise)));
       }
     }
-  }
-
-  /** Only then is it worth asking which promises are of the same work. */
-  private static boolean isFullyPromised(StockPosition position) {
-    return position.promised().compareAmount(position.amount()) >= 0;
   }
 
   /** The promise that cannot be kept: the first that goes beyond what there is. */

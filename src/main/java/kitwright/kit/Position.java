@@ -88,8 +88,7 @@ public record Position(
 
   /** What was counted, can be built with and was not sent back; what is no good goes back first. */
   public Quantity good() {
-    Quantity counted = sum(counts, Count::good);
-    return back.isEmpty() ? counted : counted.less(sentBack().less(noGood()));
+    return sum(counts, Count::good).less(sentBack().less(noGood()));
   }
 
   /** Promised and not counted good. */

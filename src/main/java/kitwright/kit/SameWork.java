@@ -26,8 +26,8 @@ public final class SameWork {
   static List<Promise> merged(List<Promise> promises, Ledger ledger) {
     List<Promise> left = new ArrayList<>(promises);
     for (Promise promise : promises) {
-      if (promise.to() instanceof Substitution && promise.qty().isPresent()) {
-        setOff(promise.qty().get(), onTheWayTo(promise.task(), ledger), left);
+      if (promise.to() instanceof Substitution) {
+        setOff(promise.qty().orElseThrow(), onTheWayTo(promise.task(), ledger), left);
       }
     }
     return left;

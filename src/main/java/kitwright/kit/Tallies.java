@@ -173,10 +173,7 @@ final class Tallies {
   }
 
   private void use(Ref stock, LogDay log, LogDay.Used used) {
-    Quantity beyond = sameWood.beyond(log, used);
-    if (!beyond.isNone() || used.qty().isNone()) {
-      use(stockUses, stock, stockUnit(stock), log, used, beyond);
-    }
+    use(stockUses, stock, stockUnit(stock), log, used, sameWood.beyond(log, used));
   }
 
   private static void use(
@@ -187,6 +184,7 @@ final class Tallies {
       LogDay.Used used,
       Quantity amount) {
     unit.flatMap(u -> in(u, amount))
+        .filter(qty -> !qty.isNone())
         .ifPresent(
             qty ->
                 add(uses, thing, new Use(log, log.day(), qty, used.task(), used.at().of("qty"))));

@@ -189,6 +189,6 @@ public final class UnitsApart implements Rule {
   }
 
   private static String word(Unit unit) {
-    return unit.symbol().isEmpty() ? "bare numbers" : "“" + unit.symbol() + "”";
+    return "“" + unit.symbol() + "”";
   }
 }

@@ -79,6 +79,8 @@ class AheadTest {
         "{stock: larch, qty: 2, task: done}; [a 4, done 1], free 3",
         // What the log tells of no work in particular may have been for it.
         "{stock: larch, qty: 2}; [a 4, done 1], free 3",
+        // What other work used was not used by it: 10 - 2 - 4 - 3.
+        "{stock: larch, qty: 2, task: c}; [a 4, done 3], free 1",
         "'{stock: larch, qty: 2, task: done}, {stock: larch, qty: 2}'; [a 4], free 2"
       })
   void whatFinishedWorkUsedIsGoneOnce(String used, String told) {
@@ -102,6 +104,40 @@ class AheadTest {
     String sub = SUB.formatted(taken);
     assertThat(told(used.isEmpty() ? positions("", sub) : positions("", sub, used)))
         .isEqualTo(told);
+  }
+
+  private static String told(String yaml) {
+    return told(Positions.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)));
+  }
+
+  /** What a used beyond what it asked for is not set against b, which comes after it. */
+  @Test
+  void aTaskStillAsksForItsOwnWhateverWorkBeforeItUsed() {
+    String yaml =
+        """
+        stock: [{id: larch, what: larch, size: 2450 x 110 x 32 mm, pieces: 10}]
+        tasks:
+          - {id: a, what: A, takes: 2 d, uses: [{stock: larch, qty: 4}]}
+          - {id: b, what: B, takes: 2 d, after: [a], uses: [{stock: larch, qty: 2}]}
+        ---
+        day: 2026-02-10
+        used: [{stock: larch, qty: 5, task: a}]
+        ---
+        """;
+    assertThat(told(yaml)).isEqualTo("[b 2], free 3");
+  }
+
+  @Test
+  void aCircleOfTasksHasAnEnd() {
+    String yaml =
+        """
+        stock: [{id: larch, what: larch, size: 2450 x 110 x 32 mm, pieces: 10}]
+        tasks:
+          - {id: a, what: A, takes: 2 d, after: [b], uses: [{stock: larch, qty: 4}]}
+          - {id: b, what: B, takes: 2 d, after: [a]}
+        """
+            + SUB.formatted(6);
+    assertThat(told(yaml)).isEqualTo("[sub 6], free 4");
   }
 
   @Test

@@ -50,11 +50,30 @@ class DoubtsTest {
                 positions(
                     "tasks: [{id: a, what: A, takes: 1 d, uses: [{item: stave, qty: 1 kg}]}]")))
         .containsExactly("task a takes 1 kg of it, which does not convert");
-    assertThat(
-            stock(
-                positions(
-                    "cuts: [{id: c, from: [glue], kerf: 3 mm, done: 2026-02-20, used: [{stock:"
-                        + " glue, pieces: 1}], parts: [{mark: P, length: 1 m, qty: 1}]}]")))
+  }
+
+  private static final String SUB =
+      "substitutions: [{id: s, instead-of: {what: oak, qty: 1 m}, use: [{stock: larch, qty: 2 kg}],"
+          + " grade: finish, why: w%s}]";
+  private static final String CUT =
+      "cuts: [{id: c, from: [glue], kerf: 3 mm%s, used: [{stock: glue, pieces: 1}], parts: [{mark:"
+          + " P, length: 1 m, qty: 1}]}]";
+
+  @Test
+  void onlyWorkThatIsStillMeantOrACutThatWasMadeTakesAnything() {
+    assertThat(stock(positions(SUB.formatted(""))))
+        .containsExactly("substitution s takes 2 kg of it, which does not convert");
+    assertThat(stock(positions(SUB.formatted(", withdrawn: 2026-02-20")))).isEmpty();
+    assertThat(stock(positions(CUT.formatted(", done: 2026-02-20"))))
+        .containsExactly("cut c takes 1 each of it, which does not convert");
+    assertThat(stock(positions(CUT.formatted("")))).isEmpty();
+    String givenUp = "tasks: [{id: a, what: A, takes: 1 d, withdrawn: 2026-02-20, uses: [%s]}]";
+    assertThat(items(positions(givenUp.formatted("{item: stave, qty: 1 kg}")))).isEmpty();
+  }
+
+  @Test
+  void oneReasonIsGivenOnce() {
+    assertThat(items(positions(log("{item: stave, qty: 2 kg}, {item: stave, qty: 2 kg}"))))
         .hasSize(1);
   }
 
@@ -76,6 +95,12 @@ class DoubtsTest {
   void aNameOfNothingMayMeanWhatHasALikeName() {
     assertThat(items(positions(log("{item: stav, qty: 2 m}"))))
         .containsExactly("log day 2026-02-20 takes 2 m of “stav”, which is not there");
+    assertThat(items(positions(log("{item: cleet, qty: 2 m}"))))
+        .as("not the staves, though they are reckoned in metres")
+        .containsExactly("log day 2026-02-20 takes 2 m of “cleet”, which is not there");
+    assertThat(stock(positions(log("{stock: larhc, qty: 2 kg}"))))
+        .as("not the glue, though it is weighed")
+        .containsExactly("log day 2026-02-20 takes 2 kg of “larhc”, which is not there");
     assertThat(stock(positions(log("{item: larch, qty: 2}"))))
         .as("an item by the name of stock")
         .hasSize(1);

@@ -73,6 +73,12 @@ class OffcutPromisedTwiceTest {
   @Test
   void whatIsKeptForOneTaskAloneIsNotPromisedTwice() {
     assertThat(told("stock: [{id: a, what: a, qty: 0 kg, keep-for: [t]}]\n" + T)).isEmpty();
+    assertThat(
+            told(
+                "stock: [{id: a, what: a, qty: 1 kg}]\n"
+                    + T.replace("d}, ", "d, uses: [{stock: a, qty: 2 kg}]}, ")))
+        .as("too much for one is not twice")
+        .isEmpty();
     assertThat(told("stock: [{id: a, what: a, qty: 0 kg, keep-for: [t, u]}]\n" + T))
         .as("of nothing nothing is promised")
         .isEmpty();
@@ -106,6 +112,8 @@ class OffcutPromisedTwiceTest {
       value = {
         "'for: sub'; ''; 0", // it makes the parts of the substitution
         "'for: sub'; ', hold: close'; 0",
+        "'keep-length: 1 m'; ''; 1", // neither is of any work, so not of the same
+        "'for: sub-2'; ''; 1", // it makes the parts of another
         "'task: close'; ', hold: close'; 0",
         "'task: other'; ', hold: close'; 1"
       })

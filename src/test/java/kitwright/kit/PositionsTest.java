@@ -7,6 +7,7 @@ import kitwright.Sample;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 import kitwright.value.Unit;
 import org.junit.jupiter.api.Test;
 
@@ -21,9 +22,8 @@ class PositionsTest {
 
   private static Position position(String yaml, String id, String day) {
     Ledger ledger = Sample.ledger(KIT + yaml);
-    return Positions.on(Facts.of(ledger, LocalDate.parse(day))).all().stream()
-        .filter(each -> each.item().id().equals(id))
-        .findFirst()
+    return Positions.on(Facts.of(ledger, LocalDate.parse(day)))
+        .of(new Ref(id, ledger.build().at().record()))
         .orElseThrow();
   }
 
@@ -117,6 +117,52 @@ class PositionsTest {
     assertThat(position.missing().isNone()).isTrue();
   }
 
+  /** On 10 February three were used; one went back on the 12th. */
+  @Test
+  void anEarlierDayKnowsOnlyWhatWasUsedOrWentBackByThen() {
+    Position position =
+        position(
+            """
+            deliveries: [{id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: cleat, qty: 4}], sent-back: [{on: 2026-02-12, item: cleat, qty: 1}]}]
+            ---
+            day: 2026-02-10
+            used: [{item: cleat, qty: 2}, {item: cleat, qty: 0}]
+            ---
+            """,
+            "cleat",
+            "2026-03-02");
+    assertThat(position.uses()).as("where none was used, nothing was").hasSize(1);
+    assertThat(position.left()).hasToString("1 each");
+    assertThat(position.on(LocalDate.of(2026, 2, 12)).left()).hasToString("1 each");
+    assertThat(position.on(LocalDate.of(2026, 2, 11)).left()).hasToString("2 each");
+    assertThat(position.on(LocalDate.of(2026, 2, 10)).left()).hasToString("2 each");
+    assertThat(position.on(LocalDate.of(2026, 2, 9)).left()).hasToString("4 each");
+  }
+
+  @Test
+  void aDayForWhichGoodsWereExpectedAndWhichHasPassedIsNone() {
+    Position position =
+        position(
+            "deliveries: [{id: d1, expected: 2026-02-20, from: kit-maker, packed: [{item: cleat,"
+                + " qty: 3}]}]",
+            "cleat",
+            "2026-02-10");
+    Awaited awaited = position.awaited().get(0);
+    assertThat(awaited.on(LocalDate.of(2026, 2, 20))).hasValue(LocalDate.of(2026, 2, 20));
+    assertThat(awaited.on(LocalDate.of(2026, 2, 21))).isEmpty();
+  }
+
+  @Test
+  void aCutTakesNothingUntilItIsDone() {
+    String cut =
+        """
+        stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5}]
+        cuts: [{id: fronts, from: [larch-a], kerf: 3 mm, used: [{stock: larch-a, pieces: 2}], parts: [{mark: a, length: 400 mm}]%s}]
+        """;
+    assertThat(stock(cut.formatted("")).left()).hasToString("5 each");
+    assertThat(stock(cut.formatted(", done: 2026-02-20")).left()).hasToString("3 each");
+  }
+
   @Test
   void aDeliveryOnItsWayIsAwaitedNotCounted() {
     Position position =
@@ -138,7 +184,9 @@ class PositionsTest {
         stock(
             """
             stock: [{id: larch-a, what: larch, size: 2450 x 110 x 32 mm, pieces: 5, keep-for: [locker-fronts]}]
-            tasks: [{id: locker-fronts, what: Locker fronts, takes: 2 d, uses: [{stock: larch-a, qty: 1}]}]
+            tasks:
+              - {id: locker-fronts, what: Locker fronts, takes: 2 d, uses: [{stock: larch-a, qty: 1}]}
+              - {id: bench, what: Given up, takes: 2 d, withdrawn: 2026-02-01, uses: [{stock: larch-a, qty: 1}]}
             substitutions:
               - {id: sub-1, instead-of: {what: spruce, qty: 8 m}, use: [{stock: larch-a, qty: 2}], grade: finish, why: here}
               - {id: sub-2, instead-of: {what: spruce, qty: 8 m}, use: [{stock: larch-a, qty: 4}], grade: finish, why: here, withdrawn: 2026-02-01}

@@ -36,6 +36,9 @@ class SentBackTest {
   void whatIsNoGoodGoesBackFirst() {
     assertThat(position(back(3), "2026-03-02").good()).hasToString("7 each");
     assertThat(position(back(3), "2026-03-02").sentBack()).hasToString("3 each");
+    assertThat(position(back(3), "2026-03-02").back().get(0).how()).isEmpty();
+    String by = back(3).replace("}", ", by: lorry}");
+    assertThat(position(by, "2026-03-02").back().get(0).how()).isEqualTo(" by lorry");
   }
 
   @Test

@@ -180,7 +180,7 @@ class UnitsApartTest {
   }
 
   @Test
-  void aUnitWithoutASymbolIsABareNumber() {
+  void piecesAreReckonedInEach() {
     assertThat(told("---\nday: 2026-02-20\nused: [{item: bolt, qty: 2 m}]\n---\n"))
         .containsExactly("Here stands 2 m, but kit item bolt is reckoned in “each”.");
   }

@@ -54,6 +54,13 @@ class UsedTwiceTest {
   }
 
   @Test
+  void theLogInAnotherUnitThanPiecesTellsOfItsOwn() {
+    String glue = "stock: [{id: larch, what: glue, qty: 5 kg}]\n";
+    String yaml = yaml("2026-02-20", "{stock: larch, qty: 1 kg}");
+    assertThat(left(glue + yaml.substring(yaml.indexOf("tasks:")))).isEqualTo("4 kg");
+  }
+
+  @Test
   void whatIsUsedUpBeyondWhatWasThereNamesTheCutOrTheDayThatTookIt() {
     String cut = CUT.formatted("").replace("pieces: 6", "pieces: 1");
     assertThat(Sample.findings(new StockOverused(), cut).get(0).records())
