@@ -40,7 +40,9 @@ class CratesTest {
 
   private static List<String> awaited(String unpacks) {
     Facts now = yard(unpacks);
-    return Crates.awaited(open(now), now).stream().map(each -> each.replace('\u00a0', ' ')).toList();
+    return Crates.awaited(open(now), now).stream()
+        .map(each -> each.replace('\u00a0', ' '))
+        .toList();
   }
 
   @Test
@@ -116,7 +118,8 @@ class CratesTest {
     assertThat(Crates.late(Map.of(), now)).isEmpty();
     assertThat(Crates.late(Map.of("soon", 3), now))
         .isEqualTo(
-            Map.of("open", soon.plusDays(3), "other", soon.plusDays(3), "opened", soon.plusDays(3)));
+            Map.of(
+                "open", soon.plusDays(3), "other", soon.plusDays(3), "opened", soon.plusDays(3)));
     assertThat(Crates.late(Map.of("soon", 9, "later", 1), now).get("open"))
         .as("the later of both")
         .isEqualTo(soon.plusDays(9));

@@ -118,7 +118,11 @@ class WeatherBoundTest {
             "  - {id: first, what: F, takes: 2 d, place: indoors}\n"
                 + task("then", DRY + ", after: [first]")
                 + task("behind", DRY + ", after: [then]"),
-            0, 0, 1, 0, 0);
+            0,
+            0,
+            1,
+            0,
+            0);
     assertThat(by(now, "2026-03-03")).isEmpty();
     assertThat(by(now, "2026-03-04")).as("not: it waits for the first").containsExactly("then");
     // Rain holds what comes before it until Thursday, so it cannot begin on that day.
