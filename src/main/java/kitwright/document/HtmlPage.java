@@ -32,6 +32,7 @@ final class HtmlPage {
           .escapeHtml(true)
           .sanitizeUrls(true)
           .nodeRendererFactory(HtmlFrames::new) // what is named first is asked first
+          .nodeRendererFactory(HtmlWords::new)
           .extensions(List.of(TablesExtension.create()))
           .attributeProviderFactory(
               context ->

@@ -26,7 +26,7 @@ final class PageStyle {
       th, td { padding: 0.35rem 0.75rem 0.35rem 0; border-bottom: 1px solid #bbb; text-align: left; vertical-align: top; }
       th { border-bottom: 2px solid #1a1a1a; }
       th[align="right"], td[align="right"] { text-align: right; }
-      td code { white-space: nowrap; }
+      td code, .option { white-space: nowrap; }
       th[align="center"], td[align="center"] { text-align: center; }
       p:has(> img) { max-width: none; }
       img { display: block; max-width: 100%; height: auto; }

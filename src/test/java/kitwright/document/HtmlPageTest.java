@@ -24,7 +24,7 @@ class HtmlPageTest {
   private static final Set<String> HARMLESS =
       Set.of(
           ("body h1 h2 h3 h4 h5 h6 p ul ol li blockquote pre code em strong a br hr div table thead"
-                  + " tbody tr th td img")
+                  + " tbody tr th td img span")
               .split(" "));
   private static final Set<String> PLAIN =
       Set.of("align", "class", "start", "rel", "href", "src", "alt", "data-label");
@@ -191,6 +191,15 @@ class HtmlPageTest {
                 .body()
                 .html())
         .isEqualTo("<p>plain</p>");
+  }
+
+  @Test
+  void noLineEndsWithinTheHyphensOfAnOption() {
+    assertThat(
+            prose("“kitwright buy … --replaces gudgeon-2” <b> -- no--where -x --9").body().html())
+        .isEqualTo(
+            "<p>“kitwright buy … <span class=\"option\">--replaces</span> gudgeon-2” &lt;b&gt; --"
+                + " no--where -x --9</p>");
   }
 
   @Test
