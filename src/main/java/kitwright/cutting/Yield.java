@@ -1,6 +1,9 @@
 package kitwright.cutting;
 
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import kitwright.cutting.saw.Board;
 import kitwright.cutting.saw.Flaw;
 import kitwright.cutting.saw.Use;
@@ -62,6 +65,22 @@ public record Yield(long parts, long left, long dust, long flawed, long rest) {
         + ", trimmings and scraps "
         + percent(rest)
         + ").";
+  }
+
+  /** Each kind as a share of all, to a thousandth, by its name. */
+  public Map<String, BigDecimal> shares() {
+    Map<String, BigDecimal> shares = new LinkedHashMap<>();
+    shares.put("parts", share(parts));
+    shares.put("left-overs", share(left));
+    shares.put("waste", share(dust + flawed + rest));
+    shares.put("sawdust", share(dust));
+    shares.put("flaws", share(flawed));
+    shares.put("trimmings", share(rest));
+    return shares;
+  }
+
+  private BigDecimal share(long area) {
+    return BigDecimal.valueOf(all() == 0 ? 0 : Math.round(1000.0 * area / all()), 3);
   }
 
   private String percent(long area) {

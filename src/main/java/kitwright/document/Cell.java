@@ -3,8 +3,11 @@ package kitwright.document;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import kitwright.value.Money;
 
 /**
  * A cell of a table, or a value in a sentence.
@@ -88,6 +91,11 @@ public record Cell(Inline shown, Value value) {
     return of(shown, new Value.Yes(so));
   }
 
+  /** Several sums, as {@code shown}. */
+  public static Cell sums(String shown, List<Money> sums) {
+    return of(shown, Value.of(sums));
+  }
+
   /** Several texts, as {@code shown}. */
   public static Cell several(String shown, List<String> texts) {
     return of(shown, new Value.Several(texts.stream().map(Cell::worded).toList()));
@@ -95,6 +103,36 @@ public record Cell(Inline shown, Value value) {
 
   private static Value worded(String text) {
     return new Value.Text(text);
+  }
+
+  /** The same, and for other programs a value beside it, which its words tell. */
+  public Cell with(String name, Value told) {
+    Map<String, Value> beside = new LinkedHashMap<>(value.beside());
+    beside.put(name, told);
+    return new Cell(shown, new Value.Told(plain(), beside));
+  }
+
+  /** The same, and a number beside it. */
+  public Cell with(String name, long number) {
+    return with(name, new Value.Figure(BigDecimal.valueOf(number)));
+  }
+
+  /** The same, and a day beside it, where there is one. */
+  public Cell with(String name, Optional<LocalDate> day) {
+    return day.map(on -> with(name, new Value.Day(on))).orElse(this);
+  }
+
+  /** The same, and several values beside it. */
+  public Cell with(Map<String, Value> told) {
+    Cell more = this;
+    for (Map.Entry<String, Value> each : told.entrySet()) {
+      more = more.with(each.getKey(), each.getValue());
+    }
+    return more;
+  }
+
+  private Value plain() {
+    return value instanceof Value.Told told ? told.words() : value;
   }
 
   /** The same with words that weigh more. */

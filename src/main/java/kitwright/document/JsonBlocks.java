@@ -12,8 +12,11 @@ import kitwright.value.Money;
 
 /**
  * Blocks as JSON: a table is a list of objects by the names of its columns, a list one of its
- * items, anything else its words. Days are ISO 8601, money is {@code 46.20 EUR}, and what has
- * nothing to say is left out.
+ * items, anything else its words. Days are ISO 8601, and what has nothing to say is left out. Money
+ * is {@code 46.20 EUR} and a quantity {@code 6 sheet}, as records write them; beside {@code "paid"}
+ * stand {@code "paid.number"} and {@code "paid.currency"}, beside {@code "qty"} {@code
+ * "qty.number"} and {@code "qty.unit"}. Words that tell other values have these beside them in the
+ * same way; of a list they are lists, in its order.
  */
 final class JsonBlocks implements Block.Cases<Void>, Value.Cases<Void> {
   private final JsonGenerator json;
@@ -45,9 +48,16 @@ final class JsonBlocks implements Block.Cases<Void>, Value.Cases<Void> {
   }
 
   private void member(String name, Value value) throws IOException {
-    if (!(value instanceof Value.Nothing)) {
+    boolean silent =
+        value instanceof Value.Told told
+            ? told.words() instanceof Value.Nothing
+            : value instanceof Value.Nothing;
+    if (!silent) {
       json.writeFieldName(name);
       value.match(this);
+    }
+    for (Map.Entry<String, Value> part : value.beside().entrySet()) {
+      member(name + "." + part.getKey(), part.getValue());
     }
   }
 

@@ -101,6 +101,17 @@ public final class Slots {
         shown.isEmpty() ? List.of() : List.of(Block.bullets(shown)));
   }
 
+  /**
+   * These and a list of sentences with the values that they tell; one without items says nothing.
+   */
+  public Slots said(String name, List<Cell> items) {
+    List<Inline> shown = items.stream().map(Cell::shown).toList();
+    return block(
+        name,
+        new Value.Several(items.stream().map(Cell::value).toList()),
+        shown.isEmpty() ? List.of() : List.of(Block.bullets(shown)));
+  }
+
   /** As JSON: one object, by the names of the slots and in their order. */
   public String json() {
     return JsonBlocks.of(this);

@@ -37,35 +37,51 @@ public final class Figures {
     return List.copyOf(figures.all);
   }
 
-  private void add(String name, String abbreviation, String value, String says) {
-    all.add(new Figure(name, abbreviation, value, says));
+  private void add(String name, String abbreviation, Money sum, String says) {
+    add(name, abbreviation, sum.told(), Optional.of(sum), Optional.empty(), says);
+  }
+
+  private void add(
+      String name, String abbreviation, Optional<BigDecimal> index, String orElse, String says) {
+    String value = index.map(Figures::index).orElse(orElse);
+    add(name, abbreviation, value, Optional.empty(), index.map(Figures::rounded), says);
+  }
+
+  private void add(
+      String name,
+      String abbreviation,
+      String value,
+      Optional<Money> sum,
+      Optional<BigDecimal> index,
+      String says) {
+    all.add(new Figure(name, abbreviation, value, sum, index, says));
   }
 
   private static String index(BigDecimal index) {
-    return index.setScale(DECIMALS, RoundingMode.HALF_UP).toPlainString();
+    return rounded(index).toPlainString();
+  }
+
+  private static BigDecimal rounded(BigDecimal index) {
+    return index.setScale(DECIMALS, RoundingMode.HALF_UP);
   }
 
   private void values() {
     add(
         "budget at completion",
         "BAC",
-        ev.atCompletion().told(),
+        ev.atCompletion(),
         "All the work was to cost " + ev.atCompletion().told() + ".");
     add(
         "planned value",
         "PV",
-        ev.plannedValue().told(),
+        ev.plannedValue(),
         "By this day work worth " + ev.plannedValue().told() + " of the budget was to be done.");
     add(
         "earned value",
         "EV",
-        ev.earnedValue().told(),
+        ev.earnedValue(),
         "The work that is done was to cost " + ev.earnedValue().told() + ".");
-    add(
-        "actual cost",
-        "AC",
-        ev.actualCost().told(),
-        "It has cost " + ev.actualCost().told() + " so far.");
+    add("actual cost", "AC", ev.actualCost(), "It has cost " + ev.actualCost().told() + " so far.");
   }
 
   private void variances() {
@@ -73,7 +89,7 @@ public final class Figures {
     add(
         "cost variance, EV − AC",
         "CV",
-        cost.told(),
+        cost,
         cost.signum() == 0
             ? "The work done has cost what it was to cost."
             : "The work done has cost "
@@ -84,7 +100,7 @@ public final class Figures {
     add(
         "schedule variance, EV − PV",
         "SV",
-        schedule.told(),
+        schedule,
         schedule.signum() == 0
             ? "As much is done as was planned."
             : "Work worth "
@@ -102,21 +118,19 @@ public final class Figures {
     add(
         "cost performance index, EV / AC",
         "CPI",
-        shown(ev.costIndex()),
+        ev.costIndex(),
+        "not yet",
         ev.costIndex()
             .map(index -> "Each " + unit + " spent has bought work worth " + index(index) + ".")
             .orElse("Nothing is spent yet, so that it cannot be told."));
     add(
         "schedule performance index, EV / PV",
         "SPI",
-        shown(ev.scheduleIndex()),
+        ev.scheduleIndex(),
+        "not yet",
         ev.scheduleIndex()
             .map(index -> "For each 1.000 of work planned by now, " + index(index) + " is done.")
             .orElse("Nothing was planned to be done yet, so that it cannot be told."));
-  }
-
-  private static String shown(Optional<BigDecimal> index) {
-    return index.map(Figures::index).orElse("not yet");
   }
 
   private void ends() {
@@ -143,6 +157,8 @@ public final class Figures {
         name,
         "EAC",
         end.map(Money::told).orElse("not yet"),
+        end,
+        Optional.empty(),
         end.map(money -> says + money.told() + ".")
             .orElse("Too little is done yet to tell it this way."));
   }
@@ -152,13 +168,13 @@ public final class Figures {
     add(
         "estimate to complete, from the records, EAC − AC",
         "ETC",
-        left.told(),
+        left,
         left.told() + " are still to be spent.");
     Money variance = ev.varianceAtCompletion(forecast);
     add(
         "variance at completion, from the records, BAC − EAC",
         "VAC",
-        variance.told(),
+        variance,
         variance.signum() == 0
             ? "It ends on its budget."
             : "It ends "
@@ -169,7 +185,8 @@ public final class Figures {
     add(
         "to-complete performance index, (BAC − EV) / (BAC − AC)",
         "TCPI",
-        index.map(Figures::index).orElse("not reachable"),
+        index,
+        "not reachable",
         index
             .map(
                 each ->

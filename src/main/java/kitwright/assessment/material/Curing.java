@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import kitwright.assessment.sheet.Inputs;
-import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Trust;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Weave;
@@ -275,12 +274,12 @@ public final class Curing {
   }
 
   private OptionalDouble formula(MaterialProperty property, double pascal) {
-    inputs.note(
-        cloth,
-        property,
-        Print.number(pascal / 1e6) + " MPa",
-        Trust.UNCONFIRMED,
-        "formula of ISO 12215-5:2008, Annex C, from memory");
-    return OptionalDouble.of(pascal);
+    return OptionalDouble.of(
+        inputs.derived(
+            cloth,
+            property,
+            pascal,
+            Trust.UNCONFIRMED,
+            "formula of ISO 12215-5:2008, Annex C, from memory"));
   }
 }

@@ -1,5 +1,6 @@
 package kitwright.assessment.sheet;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import kitwright.ledger.Material.Basis;
 import kitwright.ledger.MaterialProperty;
@@ -11,6 +12,8 @@ import kitwright.ledger.MaterialProperty;
  * @param sort what sort of material
  * @param property which
  * @param value with its unit, as the ledger or the table writes it
+ * @param number the same without its unit
+ * @param unit its symbol; empty where it has none
  * @param basis what the material says its values are: means, characteristic or least
  * @param trust how far it may be leaned on
  * @param source where it comes from, or by which rule it was worked out
@@ -20,6 +23,8 @@ public record Input(
     kitwright.ledger.Material.Sort sort,
     MaterialProperty property,
     String value,
+    BigDecimal number,
+    String unit,
     Optional<Basis> basis,
     Trust trust,
     String source) {

@@ -1,5 +1,6 @@
 package kitwright.assessment.sheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -84,7 +85,14 @@ public final class Inputs {
     Band.of(material.sort(), property)
         .flatMap(band -> band.misses(material, property, stated))
         .ifPresent(this::lacks);
-    note(material, property, stated.toString(), trust(material, property), source(material));
+    note(
+        material,
+        property,
+        stated.toString(),
+        stated.amount(),
+        stated.unit().symbol(),
+        trust(material, property),
+        source(material));
     return OptionalDouble.of(stated.base());
   }
 
@@ -115,17 +123,33 @@ public final class Inputs {
   public double derived(
       Material material, MaterialProperty property, double value, Trust trust, String rule) {
     boolean stress = property.dimension() == kitwright.value.Dimension.STRESS;
-    String told = stress ? Print.number(value / 1e6) + " MPa" : Print.number(value);
-    note(material, property, told, trust, rule);
+    double number = stress ? value / 1e6 : value;
+    String unit = stress ? "MPa" : "";
+    String told = (Print.number(number) + " " + unit).strip();
+    note(material, property, told, BigDecimal.valueOf(number), unit, trust, rule);
     return value;
   }
 
-  public void note(
-      Material material, MaterialProperty property, String value, Trust trust, String source) {
+  private void note(
+      Material material,
+      MaterialProperty property,
+      String value,
+      BigDecimal number,
+      String unit,
+      Trust trust,
+      String source) {
     inputs.putIfAbsent(
         material.id() + ' ' + property.key(),
         new Input(
-            material.id(), material.sort(), property, value, material.basis(), trust, source));
+            material.id(),
+            material.sort(),
+            property,
+            value,
+            number,
+            unit,
+            material.basis(),
+            trust,
+            source));
   }
 
   private Trust trust(Material material, MaterialProperty property) {

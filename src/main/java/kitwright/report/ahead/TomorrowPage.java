@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kitwright.document.Cell;
 import kitwright.document.Inline;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.ForecastDay;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
@@ -58,7 +60,7 @@ public final class TomorrowPage {
         Slots.none()
             .sentence("build", ledger.build().name())
             .value("day", Cells.spoken(day.day()))
-            .sentence("weather", weather())
+            .value("weather", weather())
             .sentence("first", first());
     slots = list(slots, "ready", day.ready().stream().skip(1).map(this::ready), MOST_READY);
     slots = list(slots, "acts", acts(), MOST_ACTS);
@@ -75,17 +77,21 @@ public final class TomorrowPage {
     return slots.list(name, all, shown);
   }
 
-  private String weather() {
+  private Cell weather() {
     return day.forecast()
         .map(
             row ->
-                row.low().stripTrailingZeros().toPlainString()
-                    + " to "
-                    + row.high().stripTrailingZeros().toPlainString()
-                    + " °C, "
-                    + rain(row)
-                    + ".")
-        .orElse("No forecast for the day.");
+                Cell.text(
+                        row.low().stripTrailingZeros().toPlainString()
+                            + " to "
+                            + row.high().stripTrailingZeros().toPlainString()
+                            + " °C, "
+                            + rain(row)
+                            + ".")
+                    .with("low", new Value.Figure(row.low()))
+                    .with("high", new Value.Figure(row.high()))
+                    .with("rain", Value.of(row.rain())))
+        .orElseGet(() -> Cell.text("No forecast for the day."));
   }
 
   private static String rain(ForecastDay row) {

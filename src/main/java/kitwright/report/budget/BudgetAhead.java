@@ -207,7 +207,9 @@ public final class BudgetAhead {
               Cells.amount(each.money(now.ledger().build().currency())),
               Cells.signed(
                   each.money(now.ledger().build().currency()).minus(account.whole().budget())),
-              Cell.text(Say.amount(money(each.from())) + " to " + Say.amount(money(each.to())))));
+              Cell.text(Say.amount(money(each.from())) + " to " + Say.amount(money(each.to())))
+                  .with("low", new Value.Cash(money(each.from())))
+                  .with("high", new Value.Cash(money(each.to())))));
     }
     return new Table(
         "Where it may end",
@@ -275,9 +277,21 @@ public final class BudgetAhead {
                         Cell.of(
                             each.name() + " (" + each.abbreviation() + ")",
                             new Value.Text(each.name())),
-                        Cell.text(each.shown()),
+                        Cell.text(each.shown()).with(value(each)),
                         Cell.text(each.says())))
             .toList());
+  }
+
+  private static Map<String, Value> value(Figure figure) {
+    return figure
+        .sum()
+        .map(sum -> new Value.Cash(sum).beside())
+        .or(
+            () ->
+                figure
+                    .index()
+                    .map(index -> Map.<String, Value>of("number", new Value.Figure(index))))
+        .orElse(Map.of());
   }
 
   private List<String> unearned(EarnedBook book) {

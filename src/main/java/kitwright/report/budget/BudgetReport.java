@@ -64,7 +64,7 @@ public final class BudgetReport {
             .value("whole", whole(account.whole()))
             .table("to-come", toCome(account))
             .table("causes", Overruns.all(now), Overruns.blocks(now))
-            .list("saved", Savings.of(now))
+            .said("saved", Savings.of(now))
             .block("drawing")
             .table("over-time", ahead.overTime());
     slots = ahead.in(slots, earned);
@@ -73,7 +73,10 @@ public final class BudgetReport {
         "budget",
         slots
             .table("rates", RatesTold.table(RateUsed.on(now)))
-            .block("claims", back(account).toArray(Block[]::new))
+            .block(
+                "claims",
+                new Value.Several(back(account).map(Cell::value).stream().toList()),
+                back(account).map(cell -> Block.paragraph(cell.shown())).stream().toList())
             .block("cautions", cautions(account).toArray(Block[]::new)));
   }
 
@@ -214,13 +217,15 @@ public final class BudgetReport {
         Cells.amount(line.toCome()),
         Cells.amount(remaining.range().high().plus(besides(line, account, true))),
         Cell.text(
-            basis(remaining)
-                + more(line.waysOut(), "to get round open shortages")
-                + more(line.repairs(), "to make borrowed tools good")
-                + (remaining.unpriced().isEmpty()
-                    ? ""
-                    : "; at least, since nobody knows a price of "
-                        + Say.list(remaining.unpriced()))));
+                basis(remaining)
+                    + more(line.waysOut(), "to get round open shortages")
+                    + more(line.repairs(), "to make borrowed tools good")
+                    + (remaining.unpriced().isEmpty()
+                        ? ""
+                        : "; at least, since nobody knows a price of "
+                            + Say.list(remaining.unpriced())))
+            .with("ways-out", new Value.Cash(line.waysOut()))
+            .with("repairs", new Value.Cash(line.repairs())));
   }
 
   private static String more(Money amount, String what) {
@@ -251,15 +256,16 @@ public final class BudgetReport {
     };
   }
 
-  private static List<Block> back(Account account) {
+  private static Optional<Cell> back(Account account) {
     Money maybe = account.ifGranted();
     return maybe.signum() == 0
-        ? List.of()
-        : List.of(
-            Block.paragraph(
-                "If everything were granted that claims ask, "
-                    + Say.money(maybe)
-                    + " would still come back. It is in no figure above."));
+        ? Optional.empty()
+        : Optional.of(
+            Cell.text(
+                    "If everything were granted that claims ask, "
+                        + Say.money(maybe)
+                        + " would still come back. It is in no figure above.")
+                .with(new Value.Cash(maybe).beside()));
   }
 
   private static List<Block> cautions(Account account) {

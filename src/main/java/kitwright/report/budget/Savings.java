@@ -3,7 +3,8 @@ package kitwright.report.budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kitwright.document.Inline;
+import kitwright.document.Cell;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.loan.LoanStanding;
 import kitwright.money.Saving;
@@ -15,24 +16,24 @@ import kitwright.value.Money;
 public final class Savings {
   private Savings() {}
 
-  public static List<Inline> of(Facts now) {
-    List<Inline> saved = new ArrayList<>();
+  public static List<Cell> of(Facts now) {
+    List<Cell> saved = new ArrayList<>();
     Saving.byStock(now).stream()
         .filter(saving -> saving.amount().signum() > 0)
         .map(
             saving ->
-                "By using what was at hand ("
-                    + saving.substitution()
-                    + "): "
-                    + Say.money(saving.amount()))
-        .map(Inline::text)
+                told(
+                    "By using what was at hand (" + saving.substitution() + "): ", saving.amount()))
         .forEach(saved::add);
     borrowed(now)
         .filter(money -> money.signum() > 0)
-        .map(money -> "By borrowing tools instead of hiring them: " + Say.money(money))
-        .map(Inline::text)
+        .map(money -> told("By borrowing tools instead of hiring them: ", money))
         .ifPresent(saved::add);
     return saved;
+  }
+
+  private static Cell told(String how, Money money) {
+    return Cell.text(how + Say.money(money)).with(new Value.Cash(money).beside());
   }
 
   private static Optional<Money> borrowed(Facts now) {

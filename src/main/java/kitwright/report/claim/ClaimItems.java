@@ -39,9 +39,9 @@ public final class ClaimItems {
             values.column("Value"));
     List<Row> rows = new ArrayList<>(lines.stream().map(line -> row(line, values)).toList());
     if (!values.sums().isEmpty()) {
-      String[] total = new String[columns.size()];
-      Arrays.fill(total, "");
-      total[0] = "All";
+      Cell[] total = new Cell[columns.size()];
+      Arrays.fill(total, Cell.text(""));
+      total[0] = Cell.text("All");
       total[total.length - 1] = values.total();
       rows.add(Cells.total(total));
     }
@@ -64,13 +64,17 @@ public final class ClaimItems {
     String qty = Say.qty(line.qty());
     return Row.row(
         Cell.text(item(line)),
-        Cell.text(position(line).map(p -> Say.qty(p.promised()))),
+        position(line).map(p -> Cells.told(p.promised())).orElseGet(Cell::none),
         then.map(some -> received(some, line)).orElseGet(Cell::none),
-        Cell.text(then.map(Position::noGood).filter(bad -> !bad.isNone()).map(Say::qty)),
-        Cell.of(qty + ", " + why + (ends.isEmpty() ? "" : "; " + Say.list(ends)), Value.of(qty)),
+        then.map(Position::noGood)
+            .filter(bad -> !bad.isNone())
+            .map(Cells::told)
+            .orElseGet(Cell::none),
+        Cell.of(qty + ", " + why + (ends.isEmpty() ? "" : "; " + Say.list(ends)), Value.of(qty))
+            .with(Value.parts(line.qty())),
         Cell.text(why),
         Cell.text(ClaimSums.asks(line.remedy())),
-        Cell.text(values.cell(worth(line))));
+        values.cell(worth(line)));
   }
 
   private static Optional<Position> position(Line line) {
@@ -88,9 +92,10 @@ public final class ClaimItems {
   private static Cell received(Position then, Line line) {
     String counted = Say.qty(then.counted());
     return Cell.of(
-        counted
-            + (then.noGood().isNone() ? "" : ", " + Say.qty(then.noGood()) + " unusable")
-            + (delivered(line).isNone() ? "" : ", " + Say.qty(delivered(line)) + " sent since"),
-        Value.of(counted));
+            counted
+                + (then.noGood().isNone() ? "" : ", " + Say.qty(then.noGood()) + " unusable")
+                + (delivered(line).isNone() ? "" : ", " + Say.qty(delivered(line)) + " sent since"),
+            Value.of(counted))
+        .with(Value.parts(then.counted()));
   }
 }

@@ -9,10 +9,12 @@ import kitwright.claim.ClaimStandings;
 import kitwright.claim.Cost;
 import kitwright.claim.Line;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
@@ -68,16 +70,20 @@ public final class ClaimLetter {
 
   private Slots slots() {
     return Slots.none()
-        .sentence("day", Say.day(claim.claim().sent().orElse(today)))
+        .value("day", Cells.said(claim.claim().sent().orElse(today)))
         .block("heads", Block.bullets(heads()))
         .sentence("to", ClaimsReport.against(claim))
         .sentence("from", new Names(ledger).builder())
         .sentence("opening", opening())
         .block("items", ClaimItems.table(claim.lines()))
-        .sentence("worth", worth())
+        .value(
+            "worth",
+            Cell.text(worth())
+                .with("goods", Value.of(claim.goods()))
+                .with("money", Value.of(claim.asked())))
         .block("costs", costs.isEmpty() ? new Block[0] : new Block[] {costs()})
         .sentence("remedy", remedy())
-        .sentence("reply-by", replyBy().map(Say::day).orElse(""))
+        .value("reply-by", Cells.said(replyBy()))
         .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse(""))
         .sentence("waiting", waiting)
         .block("evidence", file.table().toArray(Block[]::new))
@@ -165,12 +171,12 @@ public final class ClaimLetter {
                 .map(
                     cost ->
                         Row.row(
-                            cost.spend().on().toString(),
-                            cost.spend().what() + share(cost),
-                            Cells.maybe(cost.spend().to().map(ledger::nameOf)),
-                            amounts.cell(Optional.of(cost.asked()))))
+                            Cell.day(cost.spend().on()),
+                            Cell.text(cost.spend().what() + share(cost)),
+                            Cell.text(cost.spend().to().map(ledger::nameOf)),
+                            amounts.cell(cost.asked())))
                 .toList());
-    rows.add(Cells.total("All", "", "", amounts.total()));
+    rows.add(Cells.total(Cell.text("All"), Cell.text(""), Cell.text(""), amounts.total()));
     return Block.table(
         Column.columns(
             Column.left("On"), Column.left("What"), Column.left("To"), amounts.column("Amount")),

@@ -1,11 +1,14 @@
 package kitwright.report.claim;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
@@ -27,9 +30,11 @@ public final class ClaimSince {
             .sentence("claim", claim.claim().id())
             .sentence("to", ClaimsReport.against(claim))
             .value("today", Cells.spoken(now.day()))
-            .sentence("stands", Word.capital(ClaimsReport.stands(claim)) + ".")
+            .value(
+                "stands",
+                ClaimsReport.stands(claim, Word.capital(ClaimsReport.stands(claim)) + "."))
             .block("lines", ClaimSums.table(claim))
-            .sentence("sums", ClaimSums.words(claim))
+            .value("sums", ClaimSums.told(claim))
             .block("history", ClaimHistory.of(claim).toArray(Block[]::new)));
   }
 
@@ -40,15 +45,21 @@ public final class ClaimSince {
         ClaimLetter.name(claim) + "-reminder-" + now.day() + ".md",
         "claim-reminder",
         Slots.none()
-            .sentence("day", Say.day(now.day()))
+            .value("day", Cells.said(now.day()))
             .sentence("claim", claim.claim().id())
             .sentence("to", ClaimsReport.against(claim))
             .sentence("from", new Names(now.ledger()).builder())
-            .sentence("sent", claim.claim().sent().map(Say::day).orElse(""))
-            .sentence("late", late(claim))
+            .value("sent", Cells.said(claim.claim().sent()))
+            .value(
+                "late",
+                Cell.text(late(claim))
+                    .with(late(claim).isEmpty() ? Map.of() : ClaimsReport.due(claim)))
             .block("history", ClaimHistory.of(claim).toArray(Block[]::new))
             .block("items", open.isEmpty() ? new Block[0] : new Block[] {ClaimItems.table(open)})
-            .sentence("sums", claim.open().isEmpty() ? "" : Say.monies(claim.open()))
+            .value(
+                "sums",
+                Cell.text(claim.open().isEmpty() ? "" : Say.monies(claim.open()))
+                    .with(Value.of(claim.open()).beside()))
             .sentence("then", claim.claim().then().map(ClaimLetter::sentence).orElse("")));
   }
 

@@ -5,8 +5,10 @@ import java.util.List;
 import kitwright.claim.ClaimStanding;
 import kitwright.claim.Line;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.document.Value;
 import kitwright.ledger.Claim;
 import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
@@ -23,14 +25,21 @@ public final class ClaimSums {
     if (!claim.costs().isEmpty()) {
       rows.add(
           Row.row(
-              "costs besides",
-              Cells.NONE,
-              "their amount",
-              monies(claim.extraCosts()),
-              Cells.NONE,
-              Cells.NONE));
+              Cell.text("costs besides"),
+              Cell.none(),
+              Cell.text("their amount"),
+              cell(claim.extraCosts()),
+              Cell.none(),
+              Cell.none()));
     }
-    rows.add(Cells.total("All", "", "", monies(claim.asked()), monies(claim.granted()), ""));
+    rows.add(
+        Cells.total(
+            Cell.text("All"),
+            Cell.text(""),
+            Cell.text(""),
+            cell(claim.asked()),
+            cell(claim.granted()),
+            Cell.text("")));
     return Block.table(
         Column.columns(
             Column.left("Line"),
@@ -44,12 +53,16 @@ public final class ClaimSums {
 
   private static Row row(Line line) {
     return Row.row(
-        ShortagesReport.what(line.shortage()),
-        Say.qty(line.qty()),
-        asks(line.remedy()),
-        monies(line.asked()),
-        monies(line.granted()),
-        stands(line));
+        Cell.text(ShortagesReport.what(line.shortage())),
+        Cells.told(line.qty()),
+        Cell.text(asks(line.remedy())),
+        cell(line.asked()),
+        cell(line.granted()),
+        Cell.text(stands(line)).with("open", Value.of(line.open())));
+  }
+
+  private static Cell cell(List<Money> all) {
+    return Cell.text(monies(all)).with(Value.of(all).beside());
   }
 
   private static String stands(Line line) {
@@ -73,6 +86,15 @@ public final class ClaimSums {
                     + " "
                     + end.on())
         .toList();
+  }
+
+  /** What came back and what is still open; each as values beside the words. */
+  static Cell told(ClaimStanding claim) {
+    return Cell.text(words(claim))
+        .with("asked", Value.of(claim.asked()))
+        .with("granted", Value.of(claim.granted()))
+        .with("come-back", Value.of(claim.paid()))
+        .with("open", Value.of(claim.open()));
   }
 
   /** What came back and what is still open. */

@@ -1,7 +1,10 @@
 package kitwright.report.claim;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import kitwright.claim.ClaimStanding;
 import kitwright.claim.ClaimStandings;
@@ -10,6 +13,7 @@ import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
+import kitwright.document.Value;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Party;
@@ -106,11 +110,13 @@ public final class ClaimsReport {
   private static Row openRow(ClaimStanding each) {
     return Row.row(
         Cell.id(each.claim().id()),
-        Cell.text(missing(each)),
+        missing(each),
         Cell.day(each.claim().replyBy()),
-        Cell.text(stands(each)),
-        Cell.text(asks(each.goods(), each.asked())),
-        Cell.several(asks(each.openGoods(), each.open()), texts(each.open())),
+        stands(each, stands(each)),
+        Cell.text(asks(each.goods(), each.asked()))
+            .with("goods", Value.of(each.goods()))
+            .with("money", Value.of(each.asked())),
+        Cell.sums(asks(each.openGoods(), each.open()), each.open()),
         each.age().map(Cell::number).orElseGet(Cell::none),
         Cell.text(Word.spoken(each.state())),
         monies(each.goods()),
@@ -130,22 +136,56 @@ public final class ClaimsReport {
   }
 
   private static Cell monies(List<Money> all) {
-    return Cell.several(ClaimSums.monies(all), texts(all));
-  }
-
-  private static List<String> texts(List<Money> all) {
-    return all.stream().map(Money::toString).toList();
+    return Cell.sums(ClaimSums.monies(all), all);
   }
 
   public static String against(ClaimStanding each) {
     return each.against().map(Party::name).orElse(each.claim().against().id());
   }
 
-  private static String missing(ClaimStanding each) {
-    return Say.list(
+  private static Cell missing(ClaimStanding each) {
+    List<Value> qty = each.lines().stream().map(line -> Value.of(line.qty())).toList();
+    List<Value> items =
         each.lines().stream()
-            .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
-            .toList());
+            .<Value>map(line -> new Value.Id(line.shortage().shortage().item().id()))
+            .toList();
+    return Cell.text(
+            Say.list(
+                each.lines().stream()
+                    .map(line -> Say.so(line.qty(), ShortagesReport.what(line.shortage())))
+                    .toList()))
+        .with("item", new Value.Several(items))
+        .with(new Value.Several(qty).beside());
+  }
+
+  /** Words on how a claim stands, and the days that they tell. */
+  static Cell stands(ClaimStanding each, String words) {
+    return switch (each.state()) {
+      case SENT, ACKNOWLEDGED -> Cell.text(words).with(due(each));
+      case ANSWERED -> Cell.text(words).with("promised-for", each.promisedFor().or(each::lapsed));
+      case SETTLED -> Cell.text(words).with("ended-on", new Value.Several(endedOn(each)));
+      default -> Cell.text(words);
+    };
+  }
+
+  /** The days left for the answer, below nothing where it is late, and its day. */
+  static Map<String, Value> due(ClaimStanding each) {
+    Map<String, Value> due = new LinkedHashMap<>();
+    each.daysLeft()
+        .ifPresent(days -> due.put("days-left", new Value.Figure(BigDecimal.valueOf(days))));
+    each.claim().replyBy().ifPresent(day -> due.put("reply-by", new Value.Day(day)));
+    return due;
+  }
+
+  private static List<Value> endedOn(ClaimStanding each) {
+    return Stream.concat(
+            each.settled().stream(),
+            each.lines().stream().flatMap(line -> line.asking().settled().stream()))
+        .map(Claim.Settlement::on)
+        .distinct()
+        .sorted()
+        .<Value>map(Value.Day::new)
+        .toList();
   }
 
   /** How a claim stands, in a few words. */
@@ -201,8 +241,8 @@ public final class ClaimsReport {
                 each ->
                     Row.row(
                         Cell.id(each.claim().id()),
-                        Cell.text(missing(each)),
-                        Cell.text(stands(each)),
+                        missing(each),
+                        stands(each, stands(each)),
                         monies(each.asked()),
                         monies(each.paid()),
                         monies(each.open()),

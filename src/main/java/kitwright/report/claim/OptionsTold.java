@@ -36,7 +36,6 @@ import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.shortage.ShortageStanding;
 import kitwright.value.Money;
-import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import kitwright.value.Word;
 
@@ -151,7 +150,7 @@ public final class OptionsTold {
 
   private static void timing(WayOut way, Map<String, Cell> cells) {
     cells.put("arrives", day(way.timing().arrives()));
-    cells.put("leaves-missing", Cell.text(way.timing().rest().map(Quantity::toString)));
+    cells.put("leaves-missing", way.timing().rest().map(Cells::qty).orElseGet(Cell::none));
     cells.put("delays", Cell.text(way.timing().held().map(held -> held.task())));
     cells.put("delays-days", number(way.timing().held().map(held -> held.days())));
     cells.put("float-used", rounded(way.timing().held().map(held -> held.floatUsed())));

@@ -146,15 +146,20 @@ public final class ShortagesReport {
                     Row.row(
                         Cell.of(Cells.named(what(each), each.shortage().id())),
                         Cell.of(
-                            amount(each) + " for " + Say.days(each.age()), Value.of(amount(each))),
-                        Cell.text(Long.toString(each.age())),
-                        Cell.text(
-                            Cells.maybe(
-                                Optional.ofNullable(neededBy.get(each.shortage().named())))),
-                        Cell.of(claim(each)),
-                        Cell.text(wayOut(each)),
-                        Cell.text(worth.cell(each.openValue()))))
+                                amount(each) + " for " + Say.days(each.age()),
+                                Value.of(amount(each)))
+                            .with(Value.parts(each.open())),
+                        Cell.number(each.age()),
+                        Cell.day(Optional.ofNullable(neededBy.get(each.shortage().named()))),
+                        Cell.of(claim(each)).with("ids", ids(each)),
+                        Cell.text(wayOut(each)).with("promised-for", each.promisedFor()),
+                        worth.cell(each.openValue())))
             .toList());
+  }
+
+  private static Value ids(ShortageStanding each) {
+    return new Value.Several(
+        each.claims().stream().<Value>map(claim -> new Value.Id(claim.id())).toList());
   }
 
   public static String what(ShortageStanding each) {
@@ -226,11 +231,11 @@ public final class ShortagesReport {
             .map(
                 each ->
                     Row.row(
-                        Cells.named(what(each), each.shortage().id()),
-                        Inline.text(Say.qty(each.shortage().qty())),
-                        Inline.text(each.shortage().found().toString()),
-                        Inline.text(ended(each)),
-                        Inline.text(Cells.maybe(each.coveredOn()))))
+                        Cell.of(Cells.named(what(each), each.shortage().id())),
+                        Cells.told(each.shortage().qty()),
+                        Cell.day(each.shortage().found()),
+                        Cell.text(ended(each)),
+                        Cell.day(each.coveredOn())))
             .toList());
   }
 

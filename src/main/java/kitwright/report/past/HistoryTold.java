@@ -47,9 +47,9 @@ public final class HistoryTold {
         Slots.none()
             .sentence("build", ledger.build().name())
             .sentence("figure", series.figure().says())
-            .sentence("looked-at", Say.days(series.readings().size()))
+            .value("looked-at", days(series.readings().size()))
             .sentence("thinned", series.thinned() ? "evenly chosen from more" : "")
-            .sentence("left-out", series.leftOut() == 0 ? "" : Say.days(series.leftOut()))
+            .value("left-out", series.leftOut() == 0 ? Cell.text("") : days(series.leftOut()))
             .table(
                 "readings",
                 new Table(
@@ -57,6 +57,10 @@ public final class HistoryTold {
                     columns(
                         head("Day"), right("Figure"), left("Commit"), left("By"), left("Message")),
                     rows)));
+  }
+
+  private static Cell days(long many) {
+    return Cell.text(Say.days(many)).with("number", many);
   }
 
   /** The picture; there is at least one reading. */

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.ledger.Delivery;
@@ -17,6 +19,7 @@ import kitwright.ledger.Facts;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Party;
 import kitwright.report.words.Cautions;
+import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Quantity;
@@ -183,14 +186,17 @@ public final class CountSheetReport {
 
   private static Row row(Line line, Facts now) {
     return Row.row(
-        Inline.together(
-            Inline.text(line.counted().isPresent() ? "☑ " : BOX + " "),
-            Inline.named(
-                now.ledger().kitItem(line.item()).map(KitItem::what).orElse(""), line.item().id())),
-        Inline.text(line.packed().map(Say::qty).orElse("")),
-        Inline.text(line.counted().map(each -> Say.qty(each.qty())).orElse("")),
-        Inline.text(line.counted().flatMap(Delivery.Counted::damaged).map(Say::qty).orElse("")),
-        Inline.text(line.counted().flatMap(Delivery.Counted::wrong).map(Say::qty).orElse("")),
-        Inline.text(line.counted().flatMap(Delivery.Counted::undersize).map(Say::qty).orElse("")));
+        Cell.of(
+                Inline.together(
+                    Inline.text(line.counted().isPresent() ? "☑ " : BOX + " "),
+                    Inline.named(
+                        now.ledger().kitItem(line.item()).map(KitItem::what).orElse(""),
+                        line.item().id())))
+            .with("id", new Value.Id(line.item().id())),
+        Cells.told(line.packed()),
+        Cells.told(line.counted().map(Delivery.Counted::qty)),
+        Cells.told(line.counted().flatMap(Delivery.Counted::damaged)),
+        Cells.told(line.counted().flatMap(Delivery.Counted::wrong)),
+        Cells.told(line.counted().flatMap(Delivery.Counted::undersize)));
   }
 }

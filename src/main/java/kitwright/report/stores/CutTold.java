@@ -125,7 +125,7 @@ public final class CutTold {
             .value("stock-value", Cell.number(plan.outcome().value()))
             .value("bound", Cell.number(plan.outcome().bound()))
             .sentence("uses", none ? "" : uses(plan))
-            .sentence("yield", none ? "" : Yield.of(plan.pieces()).told())
+            .value("yield", none ? Cell.text("") : shares(Yield.of(plan.pieces())))
             .table("used", counts("stock", plan.used()), List.of())
             .value("stock-worth", plan.worth().map(Cells::money).orElseGet(Cell::none))
             .table("missing", counts("mark", plan.missing()))
@@ -142,6 +142,14 @@ public final class CutTold {
             .table("tally", tally(plan));
     return new Sheet(
         "cut-" + plan.cut().id() + ".md", "cut", Cautions.in(slots, Cautions.of(plan)));
+  }
+
+  private static Cell shares(Yield yield) {
+    Cell told = Cell.text(yield.told());
+    for (Map.Entry<String, BigDecimal> each : yield.shares().entrySet()) {
+      told = told.with(each.getKey(), new Value.Figure(each.getValue()));
+    }
+    return told;
   }
 
   private static List<String> notes(CutPlan plan) {

@@ -87,7 +87,7 @@ public final class KitTold {
 
   private static Cell amount(Quantity quantity) {
     return quantity.isNone()
-        ? new Cell(Cell.none().shown(), new Value.Text(quantity.toString()))
+        ? new Cell(Cell.none().shown(), Value.of(quantity))
         : Cells.qty(quantity);
   }
 

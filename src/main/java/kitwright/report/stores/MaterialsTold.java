@@ -54,7 +54,7 @@ public final class MaterialsTold {
               String key = property.key();
               boolean isOpen = isOpen(material, key);
               shown.add(key + " " + value + (isOpen ? " ?" : ""));
-              values.put(key, new Value.Text(value.toString()));
+              values.put(key, Value.of(value));
               if (isOpen) {
                 open.add(key);
               }

@@ -4,9 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Loan;
@@ -20,6 +22,7 @@ import kitwright.report.words.Cells;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Money;
+import kitwright.value.Price;
 import kitwright.value.Ref;
 import kitwright.value.Word;
 
@@ -38,7 +41,11 @@ public final class ToolsReport {
         Slots.none()
             .sentence("build", now.ledger().build().name())
             .value("today", Cells.spoken(now.day()))
-            .sentence("summary", summary(LoanStanding.on(now), here) + owes(now))
+            .value(
+                "summary",
+                Cell.text(summary(LoanStanding.on(now), here) + owes(now))
+                    .with("worth", Value.of(worth(here)))
+                    .with("saved", Value.of(saved(LoanStanding.on(now)))))
             .block("here", tables(here.isEmpty(), here(here, now)))
             .block("back", tables(back.isEmpty(), back(back)))
             .block("owed", tables(owed(now).isEmpty(), repairs(owed(now), now)))
@@ -73,14 +80,22 @@ public final class ToolsReport {
                         .map(e -> e.loan().tool() + ", by " + Say.days(-e.daysLeft().orElse(0L)))
                         .toList())
                 + ".";
-    List<Money> saved =
-        Amounts.of(all.stream().flatMap(each -> each.saved().stream()).toList()).sums();
-    List<Money> worth =
-        Amounts.of(here.stream().flatMap(each -> each.loan().worth().stream()).toList()).sums();
+    List<Money> saved = saved(all);
+    List<Money> worth = worth(here);
     return kept
         + lateness
         + (worth.isEmpty() ? "" : " New, what is here would cost " + Say.monies(worth) + ".")
         + (saved.isEmpty() ? "" : " Hiring would have cost " + Say.monies(saved) + " so far.");
+  }
+
+  /** What hiring would have cost. */
+  private static List<Money> saved(List<LoanStanding> all) {
+    return Amounts.of(all.stream().flatMap(each -> each.saved().stream()).toList()).sums();
+  }
+
+  /** What is here would cost so much new. */
+  private static List<Money> worth(List<LoanStanding> here) {
+    return Amounts.of(here.stream().flatMap(each -> each.loan().worth().stream()).toList()).sums();
   }
 
   private static Block here(List<LoanStanding> here, Facts now) {
@@ -96,12 +111,12 @@ public final class ToolsReport {
             .map(
                 each ->
                     Row.row(
-                        each.loan().tool(),
-                        lender(each),
-                        Cells.maybe(each.loan().due()),
+                        Cell.text(each.loan().tool()),
+                        Cell.text(lender(each)),
+                        Cell.day(each.loan().due()),
                         left(each),
-                        each.loan().condition(),
-                        neededFor(each.loan(), now)))
+                        Cell.text(each.loan().condition()),
+                        Cell.text(neededFor(each.loan(), now))))
             .toList());
   }
 
@@ -115,10 +130,12 @@ public final class ToolsReport {
     return open.isEmpty() ? "nothing planned" : String.join(", ", open);
   }
 
-  private static String left(LoanStanding each) {
+  private static Cell left(LoanStanding each) {
     return each.daysLeft()
-        .map(days -> days < 0 ? "late by " + -days : Long.toString(days))
-        .orElse(Cells.NONE);
+        .map(
+            days ->
+                Cell.text(days < 0 ? "late by " + -days : Long.toString(days)).with("number", days))
+        .orElseGet(Cell::none);
   }
 
   private static String lender(LoanStanding each) {
@@ -183,11 +200,11 @@ public final class ToolsReport {
                         .map(
                             repair ->
                                 Row.row(
-                                    each.loan().tool(),
-                                    now.ledger().nameOf(each.loan().from().id()),
-                                    repair.what() + shown(repair) + worth(each.loan()),
-                                    repair.found().toString(),
-                                    Cells.maybe(repair.by().or(each.loan()::due)),
+                                    Cell.text(each.loan().tool()),
+                                    Cell.text(now.ledger().nameOf(each.loan().from().id())),
+                                    Cell.text(repair.what() + shown(repair) + worth(each.loan())),
+                                    Cell.day(repair.found()),
+                                    Cell.day(repair.by().or(each.loan()::due)),
                                     amounts.cell(each.likely()))))
             .toList());
   }
@@ -202,6 +219,10 @@ public final class ToolsReport {
     return loan.worth().map(money -> "; a new one costs " + Say.money(money)).orElse("");
   }
 
+  private static Cell rate(Price rate) {
+    return Cell.text(rate.toString().replace(' ', '\u00a0')).with(Value.of(rate).beside());
+  }
+
   private static Block savings(List<LoanStanding> saved) {
     Amounts amounts = Amounts.of(saved.stream().flatMap(e -> e.saved().stream()).toList());
     Stream<Row> rows =
@@ -209,12 +230,9 @@ public final class ToolsReport {
             .map(
                 each ->
                     Row.row(
-                        each.loan().tool(),
-                        Long.toString(each.daysKept()),
-                        each.loan()
-                            .hireRate()
-                            .map(rate -> rate.toString().replace(' ', '\u00a0'))
-                            .orElse(Cells.NONE),
+                        Cell.text(each.loan().tool()),
+                        Cell.number(each.daysKept()),
+                        each.loan().hireRate().map(ToolsReport::rate).orElseGet(Cell::none),
                         amounts.cell(each.saved())));
     return Block.table(
         Column.columns(
@@ -222,6 +240,10 @@ public final class ToolsReport {
             Column.right("Days"),
             Column.right("Hire would be"),
             amounts.column("Saved")),
-        Stream.concat(rows, Stream.of(Cells.total("All", "", "", amounts.total()))).toList());
+        Stream.concat(
+                rows,
+                Stream.of(
+                    Cells.total(Cell.text("All"), Cell.text(""), Cell.text(""), amounts.total())))
+            .toList());
   }
 }

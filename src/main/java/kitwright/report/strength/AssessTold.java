@@ -180,8 +180,7 @@ public final class AssessTold {
         row.ratio().isPresent()
             ? number(row.printedRatio().orElse(Cell.NONE), row.ratio().getAsDouble())
             : Cell.of(row.printedRatio().orElse(Cell.NONE), new Value.Nothing()),
-        Cell.text(
-            row.limit().map(limit -> limit.side().words() + " " + Print.number(limit.value()))),
+        asked(row).orElseGet(Cell::none),
         Cell.text(row.limit().map(limit -> limit.side().words())),
         row.limit().map(limit -> number("", limit.value())).orElseGet(Cell::none),
         row.margin().isPresent()
@@ -193,11 +192,27 @@ public final class AssessTold {
         Cell.several("", row.lacking()));
   }
 
-  private static Cell figure(Optional<Figure> figure) {
+  /** What is asked of a measure, and its number. */
+  static Optional<Cell> asked(kitwright.assessment.sheet.Row row) {
+    return row.limit()
+        .map(
+            limit ->
+                Cell.text(limit.side().words() + " " + Print.number(limit.value()))
+                    .with("number", new Value.Figure(BigDecimal.valueOf(limit.value()))));
+  }
+
+  /** A value that an assessment leans on, and its number. */
+  static Cell value(Input input) {
+    return Cell.text(input.value())
+        .with("number", new Value.Figure(input.number().stripTrailingZeros()))
+        .with("unit", Value.of(input.unit()));
+  }
+
+  static Cell figure(Optional<Figure> figure) {
     return figure.map(one -> number(Print.number(one.value()), one.value())).orElseGet(Cell::none);
   }
 
-  private static Cell number(String shown, double value) {
+  static Cell number(String shown, double value) {
     return Double.isFinite(value)
         ? Cell.number(shown, BigDecimal.valueOf(value))
         : Cell.text(shown);
@@ -240,7 +255,7 @@ public final class AssessTold {
                     Row.row(
                         Cell.text(input.material()),
                         Cell.text(input.property().key()),
-                        Cell.text(input.value()),
+                        value(input),
                         input.basis().map(AssessTold::kebab).orElseGet(Cell::none),
                         kebab(input.trust()),
                         Cell.text(input.source())))

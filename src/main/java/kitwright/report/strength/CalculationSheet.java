@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import kitwright.assessment.Result;
 import kitwright.assessment.Sensitivity;
 import kitwright.assessment.sheet.Figure;
@@ -15,10 +14,12 @@ import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Verdict;
 import kitwright.assessment.sheet.Working;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Destination;
 import kitwright.document.Inline;
 import kitwright.document.Slots;
+import kitwright.document.Value;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Load;
@@ -118,22 +119,18 @@ public final class CalculationSheet {
     for (Row row : result.rows()) {
       rows.add(
           kitwright.document.Row.row(
-              row.measure().words()
-                  + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit())
-                  + row.built()
-                      .flatMap(Figure::governing)
-                      .map(how -> "; as built set by " + how)
-                      .orElse(""),
-              number(row.designed()),
-              number(row.built()),
-              row.printedRatio().orElse("–"),
-              row.limit()
-                  .map(limit -> limit.side().words() + " " + Print.number(limit.value()))
-                  .orElse(""),
-              row.outcome().map(CalculationSheet::word).orElse("")
-                  + (row.margin().isPresent()
-                      ? ", " + Print.margin(row.margin().getAsDouble())
-                      : "")));
+              Cell.text(
+                  row.measure().words()
+                      + (row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit())
+                      + row.built()
+                          .flatMap(Figure::governing)
+                          .map(how -> "; as built set by " + how)
+                          .orElse("")),
+              AssessTold.figure(row.designed()),
+              AssessTold.figure(row.built()),
+              ratio(row),
+              AssessTold.asked(row).orElseGet(() -> Cell.text("")),
+              verdict(row)));
     }
     return Block.table(
         Column.columns(
@@ -146,8 +143,25 @@ public final class CalculationSheet {
         rows);
   }
 
-  private static String number(Optional<Figure> figure) {
-    return figure.map(one -> Print.number(one.value())).orElse("–");
+  private static Cell ratio(Row row) {
+    String shown = row.printedRatio().orElse(Cell.NONE);
+    return row.ratio().isPresent()
+        ? AssessTold.number(shown, row.ratio().getAsDouble())
+        : Cell.text(shown);
+  }
+
+  private static Cell verdict(Row row) {
+    Cell words =
+        Cell.text(
+            row.outcome().map(CalculationSheet::word).orElse("")
+                + (row.margin().isPresent()
+                    ? ", " + Print.margin(row.margin().getAsDouble())
+                    : ""));
+    return row.margin().isPresent() ? words.with("margin", margin(row)) : words;
+  }
+
+  static Value margin(Row row) {
+    return AssessTold.number("", row.margin().orElse(0)).value();
   }
 
   private static Block[] load(Result result) {
@@ -186,12 +200,12 @@ public final class CalculationSheet {
     for (Input input : result.inputs()) {
       rows.add(
           kitwright.document.Row.row(
-              input.material(),
-              input.property().key(),
-              input.value(),
-              input.basis().map(basis -> Word.key(basis)).orElse("not said"),
-              input.trust().words(),
-              input.source()));
+              Cell.text(input.material()),
+              Cell.text(input.property().key()),
+              AssessTold.value(input),
+              Cell.text(input.basis().map(basis -> Word.key(basis)).orElse("not said")),
+              Cell.text(input.trust().words()),
+              Cell.text(input.source())));
     }
     all.add(
         Block.table(
@@ -255,10 +269,10 @@ public final class CalculationSheet {
     for (Break one : result.breaks().subList(0, Math.min(SHOWN, result.breaks().size()))) {
       rows.add(
           kitwright.document.Row.row(
-              Print.number(one.at() * 1000),
-              one.part(),
-              one.mode(),
-              String.format(Locale.ROOT, "%.3f", one.factor())));
+              AssessTold.number(Print.number(one.at() * 1000), one.at() * 1000),
+              Cell.text(one.part()),
+              Cell.text(one.mode()),
+              AssessTold.number(String.format(Locale.ROOT, "%.3f", one.factor()), one.factor())));
     }
     return new Block[] {
       Block.table(

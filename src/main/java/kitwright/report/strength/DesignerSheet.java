@@ -14,6 +14,7 @@ import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Row;
 import kitwright.assessment.sheet.Trust;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Slots;
 import kitwright.ledger.Ledger;
@@ -77,14 +78,12 @@ public final class DesignerSheet {
   private static kitwright.document.Row row(Row row) {
     String unit = row.measure().unit().isEmpty() ? "" : ", " + row.measure().unit();
     return kitwright.document.Row.row(
-        row.measure().words() + unit,
-        row.designed().map(one -> Print.number(one.value())).orElse("–"),
-        row.built().map(one -> Print.number(one.value())).orElse("–"),
-        row.limit()
-            .map(limit -> limit.side().words() + " " + Print.number(limit.value()))
-            .orElse(""),
-        Print.margin(row.margin().orElse(0)),
-        row.built().flatMap(Figure::governing).orElse(""));
+        Cell.text(row.measure().words() + unit),
+        AssessTold.figure(row.designed()),
+        AssessTold.figure(row.built()),
+        AssessTold.asked(row).orElseGet(() -> Cell.text("")),
+        AssessTold.number(Print.margin(row.margin().orElse(0)), row.margin().orElse(0)),
+        Cell.text(row.built().flatMap(Figure::governing)));
   }
 
   private static List<String> confirm(Result result) {

@@ -11,6 +11,7 @@ import kitwright.document.Cell;
 import kitwright.document.Row;
 import kitwright.document.Slots;
 import kitwright.document.Table;
+import kitwright.document.Value;
 import kitwright.history.Arrival;
 import kitwright.history.Commit;
 import kitwright.ledger.Facts;
@@ -56,7 +57,9 @@ public final class SignedTold {
   }
 
   private static Cell commit(Commit commit) {
-    return Cell.text(commit.day() + ", " + commit.shortId() + " by " + commit.by());
+    return Cell.text(commit.day() + ", " + commit.shortId() + " by " + commit.by())
+        .with("date", new Value.Day(commit.day()))
+        .with("commit", new Value.Id(commit.shortId()));
   }
 
   private static String signature(Arrival arrival) {

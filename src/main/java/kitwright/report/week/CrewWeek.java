@@ -11,6 +11,7 @@ import kitwright.daybook.Happenings;
 import kitwright.daybook.Week;
 import kitwright.daybook.WeekLog;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.ledger.Delivery;
@@ -67,20 +68,20 @@ public final class CrewWeek {
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
-            .sentence("span", Say.span(week.first(), week.last()))
+            .value("span", WeekParts.span(week))
             .sentence("week", week.toString())
-            .sentence("summary", summary(money))
-            .sentence("phases", parts.hoursByPhase())
-            .sentence("people", people())
+            .value("summary", WeekParts.worked(summary(money), parts.log()))
+            .value("phases", parts.hoursByPhase())
+            .value("people", people())
             .table("progress", parts.progress())
-            .sentence("used", parts.used())
+            .value("used", parts.used())
             .block("days", days(shown).toArray(Block[]::new))
             .block("arrived", bullets(happened.arrived().stream().map(this::arrived).toList()))
             .block("missing", bullets(happened.found().stream().map(this::found).toList()))
             .block("decided", bullets(decided.all()))
             .block("claims", bullets(decided.claims()))
-            .sentence("money-now", money.thisWeek())
-            .sentence("money-in-all", money.inAll())
+            .value("money-now", money.told())
+            .value("money-in-all", money.toldInAll())
             .block("spends", money.table().toArray(Block[]::new))
             .block("waits", Waits.table(now).toArray(Block[]::new))
             .block("tools", bullets(tools()))
@@ -124,8 +125,8 @@ public final class CrewWeek {
     return parts.isEmpty() ? "" : Word.capital(Say.list(parts)) + ".";
   }
 
-  private String people() {
-    return WeekParts.shares(parts.log().hours().byPerson(), names::of);
+  private Cell people() {
+    return WeekParts.hours(parts.log().hours().byPerson(), names::of);
   }
 
   private List<Block> days(Set<String> shown) {

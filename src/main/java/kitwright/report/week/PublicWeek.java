@@ -83,13 +83,13 @@ public final class PublicWeek {
     Ahead ahead = Ahead.after(week, now, now.ledger().log());
     Slots slots =
         called()
-            .sentence("span", Say.span(week.first(), week.last()))
+            .value("span", WeekParts.span(week))
             .sentence("week", week.toString())
-            .sentence("summary", summary())
-            .sentence("hours", work.hours())
+            .value("summary", WeekParts.worked(summary(), log))
+            .value("hours", work.hours())
             .table("progress", work.progress())
             .sentence("progress-untold", work.untold())
-            .sentence("used", work.used())
+            .value("used", work.used())
             .block("days", days().toArray(Block[]::new))
             .list("arrived", events.arrived())
             .list("missing", events.missing())

@@ -21,12 +21,8 @@ final class PublicWork {
     this.names = names;
   }
 
-  String hours() {
-    List<String> parts = new ArrayList<>();
-    log.hours()
-        .byPhase()
-        .forEach((phase, hours) -> parts.add(names.phase(phase) + " " + Say.hours(hours)));
-    return Say.list(parts);
+  Cell hours() {
+    return WeekParts.hours(log.hours().byPhase(), names::phase);
   }
 
   Table progress() {
@@ -66,10 +62,7 @@ final class PublicWork {
   }
 
   /** What of the kit was used: by the kit’s names, not by the builder’s own for what lay about. */
-  String used() {
-    return Say.list(
-        Consumed.in(log.days(), used -> used.item().map(names::kit)).stream()
-            .map(each -> Say.so(each.qty(), each.what()))
-            .toList());
+  Cell used() {
+    return WeekParts.used(Consumed.in(log.days(), used -> used.item().map(names::kit)));
   }
 }

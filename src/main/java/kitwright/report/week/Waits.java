@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
 import kitwright.ledger.Facts;
 import kitwright.openmatter.OpenMatter;
 import kitwright.openmatter.OpenMatters;
-import kitwright.report.words.Cells;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.value.Word;
@@ -50,10 +50,10 @@ public final class Waits {
   private static Row row(OpenMatter matter, Names names) {
     Optional<OpenMatter.Stop> stop = matter.stop();
     return Row.row(
-        stop.map(OpenMatter.Stop::what).orElse(Cells.NONE),
-        matter.waitsFor().equals("you") ? names.builder() : matter.waitsFor(),
-        matter.sort().word() + ": " + matter.what(),
-        matter.isDated() ? matter.lastDay().toString() : Cells.NONE,
-        stop.map(at -> Long.toString(at.floatDays())).orElse(Cells.NONE));
+        Cell.text(stop.map(OpenMatter.Stop::what)),
+        Cell.text(matter.waitsFor().equals("you") ? names.builder() : matter.waitsFor()),
+        Cell.text(matter.sort().word() + ": " + matter.what()),
+        matter.isDated() ? Cell.day(matter.lastDay()) : Cell.none(),
+        stop.map(at -> Cell.number(at.floatDays())).orElseGet(Cell::none));
   }
 }

@@ -6,8 +6,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.document.Block;
+import kitwright.document.Cell;
 import kitwright.document.Column;
 import kitwright.document.Row;
+import kitwright.document.Value;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Spend;
@@ -25,14 +27,27 @@ import kitwright.value.Word;
 public record WeekMoney(List<Spend> spends, Facts now) {
 
   /** What was paid, ordered and got back this week; empty where nothing was. */
+  Cell told() {
+    return Cell.text(thisWeek())
+        .with("paid", sums(amounts(Spend.State.PAID)))
+        .with("ordered", sums(amounts(Spend.State.ORDERED)))
+        .with("got-back", sums(cameBack()));
+  }
+
+  private static Value sums(List<Money> amounts) {
+    return Value.of(Amounts.of(amounts).sums());
+  }
+
+  private List<Money> cameBack() {
+    return returned().map(Returned::came).filter(came -> came.signum() > 0).toList();
+  }
+
+  /** The same in words. */
   String thisWeek() {
     List<String> parts = new ArrayList<>();
     add(parts, "paid", amounts(Spend.State.PAID));
     add(parts, "ordered", amounts(Spend.State.ORDERED));
-    add(
-        parts,
-        "got back",
-        returned().map(Returned::came).filter(came -> came.signum() > 0).toList());
+    add(parts, "got back", cameBack());
     String unread = unread();
     String none = unread.isEmpty() ? "" : "Nothing that can be read.";
     return (parts.isEmpty() ? none : Word.capital(Say.list(parts)) + ".") + refused() + unread;
@@ -78,7 +93,17 @@ public record WeekMoney(List<Spend> spends, Facts now) {
   }
 
   /** Spent, ordered and forecast since the start. */
-  String inAll() {
+  Cell toldInAll() {
+    LineState all = Account.on(now).whole();
+    return Cell.text(inAll())
+        .with("spent", new Value.Cash(all.spent()))
+        .with("ordered", new Value.Cash(all.ordered()))
+        .with("forecast", new Value.Cash(all.forecast()))
+        .with("budget", new Value.Cash(all.budget()))
+        .with("over", new Value.Cash(all.over()));
+  }
+
+  private String inAll() {
     LineState all = Account.on(now).whole();
     Money over = all.over();
     return "In all: spent "
@@ -119,10 +144,11 @@ public record WeekMoney(List<Spend> spends, Facts now) {
 
   private Row row(Spend spend, Amounts amounts) {
     return Row.row(
-        spend.on().toString(),
-        spend.what(),
-        now.ledger().budgetLine(spend.line()).map(BudgetLine::title).orElse(spend.line().id()),
-        Word.spoken(spend.state()),
-        amounts.cell(java.util.Optional.of(spend.amount())));
+        Cell.day(spend.on()),
+        Cell.text(spend.what()),
+        Cell.text(
+            now.ledger().budgetLine(spend.line()).map(BudgetLine::title).orElse(spend.line().id())),
+        Cell.text(Word.spoken(spend.state())),
+        amounts.cell(spend.amount()));
   }
 }

@@ -2,6 +2,7 @@ package kitwright.report.week;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kitwright.daybook.Ahead;
+import kitwright.daybook.Consumed;
 import kitwright.daybook.Progress;
 import kitwright.daybook.Stage;
 import kitwright.daybook.Week;
@@ -19,6 +21,7 @@ import kitwright.document.Column;
 import kitwright.document.Inline;
 import kitwright.document.Row;
 import kitwright.document.Table;
+import kitwright.document.Value;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Task;
 import kitwright.loan.Clash;
@@ -27,8 +30,20 @@ import kitwright.report.words.Say;
 /** Parts of a week for those who build. */
 public record WeekParts(Week week, WeekLog log, Ahead ahead) {
   /** {@code hull 21.5, spars 6 and other work 2}. */
-  String hoursByPhase() {
-    return shares(log.hours().byPhase(), UnaryOperator.identity());
+  Cell hoursByPhase() {
+    return hours(log.hours().byPhase(), UnaryOperator.identity());
+  }
+
+  /** The same, and beside it the hours of each. */
+  static Cell hours(Map<String, BigDecimal> hours, UnaryOperator<String> name) {
+    Map<String, Value> each = new LinkedHashMap<>();
+    hours.forEach((id, many) -> each.merge(name.apply(id), new Value.Figure(many), WeekParts::sum));
+    Cell words = Cell.text(shares(hours, name));
+    return each.isEmpty() ? words : words.with("hours", new Value.Parts(each));
+  }
+
+  private static Value sum(Value one, Value other) {
+    return new Value.Figure(((Value.Figure) one).number().add(((Value.Figure) other).number()));
   }
 
   public static String shares(Map<String, BigDecimal> hours, UnaryOperator<String> name) {
@@ -67,8 +82,29 @@ public record WeekParts(Week week, WeekLog log, Ahead ahead) {
   }
 
   /** {@code 1.5 kg of epoxy and 2 sheets of plywood}; empty where nothing was used. */
-  public String used() {
-    return Say.list(log.used().stream().map(each -> Say.so(each.qty(), each.what())).toList());
+  public Cell used() {
+    return used(log.used());
+  }
+
+  /** The same of what is named for others. */
+  static Cell used(List<Consumed> used) {
+    List<Value> qty = used.stream().map(each -> Value.of(each.qty())).toList();
+    return Cell.text(Say.list(used.stream().map(each -> Say.so(each.qty(), each.what())).toList()))
+        .with(new Value.Several(qty).beside());
+  }
+
+  /** {@code Mon 23 to Sun 29 March 2026}, beside it both days. */
+  static Cell span(Week week) {
+    return Cell.text(Say.span(week.first(), week.last()))
+        .with("first", new Value.Day(week.first()))
+        .with("last", new Value.Day(week.last()));
+  }
+
+  /** Words on a week, beside them its hours and on how many days they were worked. */
+  static Cell worked(String words, WeekLog log) {
+    return Cell.text(words)
+        .with("hours", new Value.Figure(log.hours().total()))
+        .with("days", log.days().size());
   }
 
   /** Names of finished tasks. */

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import kitwright.document.Cell;
 import kitwright.document.Column;
+import kitwright.document.Value;
 import kitwright.value.Money;
 
 /**
@@ -26,13 +28,20 @@ public record Amounts(List<Money> all, Optional<Currency> only) {
     return Column.right(title + only.map(c -> ", " + c.getCurrencyCode()).orElse(""));
   }
 
-  public String cell(Optional<Money> amount) {
-    return amount.map(a -> only.isPresent() ? Say.amount(a) : Say.money(a)).orElse("–");
+  public Cell cell(Optional<Money> amount) {
+    return amount.map(this::cell).orElseGet(Cell::none);
+  }
+
+  public Cell cell(Money amount) {
+    return Cell.text(only.isPresent() ? Say.amount(amount) : Say.money(amount))
+        .with(new Value.Cash(amount).beside());
   }
 
   /** Amounts of several currencies in one cell. */
-  public String cell(List<Money> amounts) {
-    return amounts.size() > 1 ? Say.monies(amounts) : cell(amounts.stream().findFirst());
+  public Cell cell(List<Money> amounts) {
+    return amounts.size() > 1
+        ? Cell.text(Say.monies(amounts)).with(Value.of(amounts).beside())
+        : cell(amounts.stream().findFirst());
   }
 
   /** One sum a currency, by its code. */
@@ -43,9 +52,7 @@ public record Amounts(List<Money> all, Optional<Currency> only) {
   }
 
   /** The sums for a last row. */
-  public String total() {
-    return only.isPresent()
-        ? sums().stream().map(Say::amount).findFirst().orElse("–")
-        : Say.monies(sums());
+  public Cell total() {
+    return cell(sums());
   }
 }

@@ -71,7 +71,39 @@ public final class Cells {
 
   /** A quantity with its unit. */
   public static Cell qty(Quantity quantity) {
-    return Cell.of(Say.qty(quantity), new Value.Text(quantity.toString()));
+    return Cell.of(Say.qty(quantity), Value.of(quantity));
+  }
+
+  /**
+   * A quantity in words such as {@code 6 sheets}, for other programs too, who find it beside them.
+   */
+  public static Cell told(Quantity quantity) {
+    return told(Say.qty(quantity), quantity);
+  }
+
+  /** The same where there is one. */
+  public static Cell told(Optional<Quantity> quantity) {
+    return quantity.map(Cells::told).orElseGet(() -> Cell.text(""));
+  }
+
+  /** Words that tell a quantity. */
+  public static Cell told(String words, Quantity quantity) {
+    return Cell.text(words).with(Value.parts(quantity));
+  }
+
+  /** A day as a letter says it: {@code Fri 20 February 2026}, beside it the date. */
+  public static Cell said(LocalDate day) {
+    return Cell.text(Say.day(day)).with("date", new Value.Day(day));
+  }
+
+  /** The same where there is one. */
+  public static Cell said(Optional<LocalDate> day) {
+    return day.map(Cells::said).orElseGet(() -> Cell.text(""));
+  }
+
+  /** A last row, of sums. */
+  public static Row total(Cell... cells) {
+    return new Row(Arrays.stream(cells).map(Cell::strong).toList());
   }
 
   /** {@code 12.00 EUR over}, {@code 3.00 EUR under}. */

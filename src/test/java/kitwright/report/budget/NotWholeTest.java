@@ -99,7 +99,8 @@ class NotWholeTest {
         .contains("\"as-written\": \"1\u00a0USD = 0.90\u00a0EUR on 2026-01-01\"")
         .contains("\"source\": \"the bank\"");
     assertThat(BudgetLineTold.sheet("a", day("50", "10")).slots().json())
-        .contains("\"amount\": \"100.00 USD\",\n      \"one-is\": 0.9,");
+        .contains("\"amount\": \"100.00 USD\",")
+        .contains("\"amount.currency\": \"USD\",\n      \"one-is\": 0.9,");
     assertThat(budget(day("50", "10 GBP, rate: 1.20")).slots().json())
         .contains("\"as-written\": \"1\u00a0GBP = 1.2\u00a0EUR, on the record itself\"");
     assertThat(budget(day("9 CHF", "10")).slots().json()).doesNotContain("\"CHF\",");
