@@ -28,6 +28,7 @@ import kitwright.spending.Exchange;
 import kitwright.spending.Share;
 import kitwright.spending.Tally;
 import kitwright.spending.Valued;
+import kitwright.substitution.SubstitutionStanding;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.ThreePoint;
@@ -86,8 +87,8 @@ public final class Spent {
   }
 
   /**
-   * Whether a way out that builds otherwise, or does without, is chosen and its work not finished:
-   * what it was said to cost and nobody has paid or ordered is still to come.
+   * Whether a way out that builds otherwise, or does without, is chosen and its work not known to
+   * be finished: what it was said to cost and nobody has paid or ordered is still to come.
    */
   private static boolean isStillBuilt(ShortageStanding standing, Ledger ledger, Headways headways) {
     return standing
@@ -96,22 +97,36 @@ public final class Spent {
             option ->
                 switch (option.way()) {
                   case SUBSTITUTE ->
-                      option
-                          .substitution()
-                          .flatMap(ledger::substitution)
-                          .flatMap(Substitution::hold)
-                          .flatMap(ledger::task)
-                          .filter(task -> !isOver(task, headways))
-                          .isPresent();
-                  case DO_WITHOUT ->
-                      ledger.tasks().stream()
-                          .filter(task -> !isOver(task, headways))
-                          .flatMap(task -> task.uses().stream())
-                          .flatMap(use -> use.item().stream())
-                          .anyMatch(item -> item.id().equals(standing.shortage().item().id()));
+                      standing.substitutions().stream()
+                          .filter(each -> !each.isWithdrawn())
+                          .map(SubstitutionStanding::substitution)
+                          .anyMatch(each -> isUnfinished(each, standing, ledger, headways));
+                  case DO_WITHOUT -> isUnfinished(standing, ledger, headways);
                   case WAIT, BUY -> false;
                 })
         .isPresent();
+  }
+
+  /** By the task that it holds; one that holds none is built by the work that asks for the item. */
+  private static boolean isUnfinished(
+      Substitution substitution, ShortageStanding standing, Ledger ledger, Headways headways) {
+    return substitution
+        .hold()
+        .map(ref -> ledger.task(ref).filter(task -> isOver(task, headways)).isEmpty())
+        .orElseGet(() -> isUnfinished(standing, ledger, headways));
+  }
+
+  /** Whether some work that asks for the item is not over; so it is where no task is known to. */
+  private static boolean isUnfinished(ShortageStanding standing, Ledger ledger, Headways headways) {
+    List<Task> asking =
+        ledger.tasks().stream()
+            .filter(
+                task ->
+                    task.uses().stream()
+                        .flatMap(use -> use.item().stream())
+                        .anyMatch(item -> item.id().equals(standing.shortage().item().id())))
+            .toList();
+    return asking.isEmpty() || asking.stream().anyMatch(task -> !isOver(task, headways));
   }
 
   private static boolean isOver(Task task, Headways headways) {

@@ -177,7 +177,7 @@ class ToComeTest {
     "stave, m, '', 60.00 EUR",
     "stave, m, ', started: 2026-02-03, finished: 2026-02-04', 0.00 EUR",
     "stave, m, ', withdrawn: 2026-02-04', 0.00 EUR",
-    "oar, each, '', 0.00 EUR", // nobody's work needs it
+    "oar, each, '', 60.00 EUR", // nothing tells which work does without it
   })
   void whatDoingWithoutCostsIsToComeUntilTheWorkIsDone(
       String item, String unit, String state, String cost) {
@@ -206,6 +206,36 @@ class ToComeTest {
   void whatBuildingOtherwiseCostsIsToComeUntilTheHeldWorkIsDone(
       boolean signed, String state, String cost) {
     assertThat(line(OTHERWISE.formatted(state, signed ? SIGNED : "")).waysOut()).hasToString(cost);
+  }
+
+  /** Not held, it is built by the work that asks for the part; of no such work nothing is known. */
+  @ParameterizedTest
+  @CsvSource({
+    "'', '', 60.00 EUR",
+    "'', ', started: 2026-02-13, finished: 2026-02-14', 60.00 EUR",
+    "', uses: [{item: stave, qty: 4 m}]', '', 60.00 EUR",
+    "', uses: [{item: stave, qty: 4 m}]', ', started: 2026-02-13, finished: 2026-02-14', 0.00 EUR",
+  })
+  void whatBuildingOtherwiseWithoutAHeldTaskCostsIsToComeUntilItsWorkIsKnownToBeDone(
+      String uses, String state, String cost) {
+    String signed = OTHERWISE.formatted(uses + state, SIGNED);
+    assertThat(line(signed.replace(" hold: t,", "")).waysOut()).hasToString(cost);
+    assertThat(
+            line(signed.replace(" hold: t,", "").replace("substitution: sub, cost", "cost"))
+                .waysOut())
+        .as("the option does not say which: the one that answers the shortage")
+        .hasToString(cost);
+  }
+
+  @Test
+  void whatBuildingOtherwiseCostsIsToComeWhereItHoldsATaskThatNobodyKnows() {
+    String astray = OTHERWISE.formatted("", SIGNED).replace("hold: t", "hold: tt");
+    assertThat(
+            Account.on(Facts.of(Sample.read(astray, new Findings()).orElseThrow(), Sample.TODAY))
+                .line("a")
+                .orElseThrow()
+                .waysOut())
+        .hasToString("60.00 EUR");
   }
 
   /** Nobody has said what it costs: nothing, where all that it takes is here. */
