@@ -168,7 +168,12 @@ final class Tallies {
                   add(
                       stockUses,
                       taken.stock(),
-                      new Use(cut, cut.done().orElseThrow(), qty, work(cut), taken.at().record())));
+                      new Use(
+                          cut,
+                          cut.done().orElseThrow(),
+                          qty,
+                          SameWood.work(cut, ledger),
+                          taken.at().record())));
     }
   }
 
@@ -236,13 +241,7 @@ final class Tallies {
                 add(
                     stockPromises,
                     stock,
-                    new Promise(cut, Optional.empty(), work(cut), stock.at())));
-  }
-
-  /** The task of a cut; where it names none, that of the substitution whose parts it makes. */
-  private Optional<Ref> work(Cut cut) {
-    return cut.task()
-        .or(() -> cut.instead().flatMap(ledger::substitution).flatMap(Substitution::hold));
+                    new Promise(cut, Optional.empty(), SameWood.work(cut, ledger), stock.at())));
   }
 
   private void take(Stock stock) {

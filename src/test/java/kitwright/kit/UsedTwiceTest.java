@@ -39,12 +39,47 @@ class UsedTwiceTest {
         "2026-02-20 | {stock: larch, qty: 3}                | 3 each | 1", // one more
         "2026-02-20 | {stock: larch, qty: 1}                | 4 each | 1",
         "2026-02-20 | {stock: larch, qty: 2, task: rail}    | 2 each | 0", // other work
-        "2026-02-21 | {stock: larch, qty: 2}                | 2 each | 0" // another day
+        "2026-02-21 | {stock: larch, qty: 2}                | 2 each | 0", // another day
+        "2026-02-21 | {stock: larch, qty: 2, task: rail}    | 2 each | 0",
+        "2026-02-21 | {stock: larch, qty: 2, task: battens} | 4 each | 1", // the cut's own work
+        "2026-02-19 | {stock: larch, qty: 3, task: battens} | 3 each | 1"
       })
   void theLogOfTheDayAddsOnlyWhatGoesBeyondTheCut(
       String day, String used, String left, int findings) {
     assertThat(left(yaml(day, used))).isEqualTo(left);
     assertThat(Sample.findings(new UsedTwice(), yaml(day, used))).hasSize(findings);
+  }
+
+  @Test
+  void theLogOfAnotherDayIsToldByThatDay() {
+    assertThat(
+            Sample.words(
+                new UsedTwice(), yaml("2026-02-21", "{stock: larch, qty: 2, task: battens}")))
+        .containsExactly(
+            """
+            NOTE used-twice 7
+            The cut c says that it took 2 × larch on 20 February 2026, and the log of 21 \
+            February 2026 says that its work used so much.
+            It is taken to be the same wood and counts once.
+            Leave the line out of the log; if more was used, write into it the task that it went \
+            into, where that is another than the cut’s, or record the sum as “pieces” of the cut.
+            cut c, stock larch, log day 2026-02-21\
+            """);
+  }
+
+  /** The work of a cut that names no task is what the substitution holds whose parts it makes. */
+  @Test
+  void aCutForASubstitutionIsOfTheHeldWork() {
+    String yaml =
+        yaml("2026-02-21", "{stock: larch, qty: 2, task: %s}")
+            .replace("c, task: battens,", "c, for: sub,")
+            .replace(
+                "tasks:",
+                "substitutions: [{id: sub, instead-of: {what: x, qty: 1}, hold: battens, grade:"
+                    + " finish, why: w}]\ntasks:");
+    assertThat(left(yaml.formatted("battens"))).isEqualTo("4 each");
+    assertThat(left(yaml.formatted("rail"))).isEqualTo("2 each");
+    assertThat(left(yaml.formatted("rail").replace("02-21", "02-20"))).isEqualTo("2 each");
   }
 
   @Test
