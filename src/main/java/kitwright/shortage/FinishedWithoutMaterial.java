@@ -48,14 +48,14 @@ public final class FinishedWithoutMaterial implements Rule {
       Map<String, BigDecimal> used,
       Findings out) {
     Optional<Balance> balance = use.item().flatMap(shortages::balance);
-    if (balance.isEmpty() || use.qty().isEmpty()) {
+    if (balance.isEmpty() || use.gross().isEmpty()) {
       return;
     }
     KitItem item = balance.get().position().item();
     Quantity there = had(balance.get(), instead.getOrDefault(item.id(), List.of()));
-    if (use.qty().get().convertsTo(there)) {
+    if (use.gross().get().convertsTo(there)) {
       BigDecimal sum =
-          used.merge(item.id(), use.qty().get().in(there.unit()).amount(), BigDecimal::add);
+          used.merge(item.id(), use.gross().get().in(there.unit()).amount(), BigDecimal::add);
       if (Thing.clean(sum.subtract(there.amount())).signum() > 0) {
         out.add(finding(task, use, item, new Quantity(sum, there.unit()), there));
       }
@@ -98,7 +98,9 @@ public final class FinishedWithoutMaterial implements Rule {
         use.at().of("item"),
         "“"
             + task.what()
-            + "” is finished, which makes "
+            + "” is finished, which "
+            + (use.waste().isPresent() ? "with its waste " : "")
+            + "makes "
             + used
             + " of “"
             + item.what()

@@ -69,6 +69,8 @@ class FinishedWithoutMaterialTest {
         "'{item: stave, qty: 20 ft}'; 1", // 6.10 m
         "'{item: stave, qty: 2 m}, {item: stave, qty: 4 m}'; 0",
         "'{item: stave, qty: 5 m}, {item: stave, qty: 4 m}'; 1",
+        "'{item: stave, qty: 5 m, waste: 20 %}'; 0", // with its waste exactly as much
+        "'{item: stave, qty: 5 m, waste: 21 %}'; 1",
         "'{item: stave, qty: 9 kg}'; 0", // of it another rule tells
         "'{stock: larch, qty: 9}'; 0" // and of that too
       })
