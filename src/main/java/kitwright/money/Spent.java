@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
@@ -29,6 +30,8 @@ import kitwright.spending.Share;
 import kitwright.spending.Tally;
 import kitwright.spending.Valued;
 import kitwright.substitution.SubstitutionStanding;
+import kitwright.substitution.SubstitutionStandings;
+import kitwright.substitution.TakenWays;
 import kitwright.value.Money;
 import kitwright.value.Quantity;
 import kitwright.value.ThreePoint;
@@ -77,34 +80,31 @@ public final class Spent {
   /** The account of a day: covered shortages cost no more. */
   static Account on(Facts day) {
     Headways headways = Headways.of(day.ledger(), day.day());
+    TakenWays taken = SubstitutionStandings.on(day).taken();
     Set<String> covered =
         ShortageStandings.on(day).all().stream()
             .filter(standing -> !standing.isOpen() || isOrdered(standing))
-            .filter(standing -> !isStillBuilt(standing, day.ledger(), headways))
+            .filter(standing -> !isStillBuilt(standing, taken, day.ledger(), headways))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet());
     return account(day, covered);
   }
 
   /**
-   * Whether a way out that builds otherwise, or does without, is chosen and its work not known to
-   * be finished: what it was said to cost and nobody has paid or ordered is still to come.
+   * Whether a way out that builds otherwise, or does without, is taken and its work not known to be
+   * finished: what it was said to cost and nobody has paid or ordered is still to come.
    */
-  private static boolean isStillBuilt(ShortageStanding standing, Ledger ledger, Headways headways) {
-    return standing
-        .chosen()
-        .filter(
-            option ->
-                switch (option.way()) {
-                  case SUBSTITUTE ->
-                      standing.substitutions().stream()
-                          .filter(each -> !each.isWithdrawn())
-                          .map(SubstitutionStanding::substitution)
-                          .anyMatch(each -> isUnfinished(each, standing, ledger, headways));
-                  case DO_WITHOUT -> isUnfinished(standing, ledger, headways);
-                  case WAIT, BUY -> false;
-                })
-        .isPresent();
+  private static boolean isStillBuilt(
+      ShortageStanding standing, TakenWays taken, Ledger ledger, Headways headways) {
+    boolean without =
+        standing.chosen().filter(each -> each.way() == Shortage.Way.DO_WITHOUT).isPresent();
+    return without
+        ? isUnfinished(standing, ledger, headways)
+        : standing.substitutions().stream()
+            .filter(each -> !each.isWithdrawn())
+            .map(SubstitutionStanding::substitution)
+            .filter(each -> taken.isTaken(each, standing.shortage().id()))
+            .anyMatch(each -> isUnfinished(each, standing, ledger, headways));
   }
 
   /** By the task that it holds; one that holds none is built by the work that asks for the item. */

@@ -12,6 +12,7 @@ import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.substitution.SubstitutionStandings;
+import kitwright.substitution.TakenWays;
 import kitwright.value.Quantity;
 
 /**
@@ -82,11 +83,15 @@ final class Covering {
   }
 
   private void substitute(Dealing dealing) {
+    TakenWays taken = substitutions.taken();
     substitutions
-        .where(dealing::isAnsweredBy)
+        .where(each -> !dealing.answeredBy(each, taken).isEmpty())
         .forEach(
             each ->
-                dealing.substituted(each, Serves.of(each.substitution(), positions, ledger).qty()));
+                dealing.substituted(
+                    each,
+                    Serves.of(each.substitution(), positions, ledger).qty(),
+                    dealing.answeredBy(each.substitution(), taken)));
   }
 
   private ShortageStanding standing(

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kitwright.kit.Positions;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Ledger;
@@ -15,19 +16,19 @@ import kitwright.ledger.Substitution;
 import kitwright.substitution.LeavingOut;
 import kitwright.substitution.SubstitutionStanding;
 import kitwright.substitution.SubstitutionStandings;
+import kitwright.substitution.TakenWays;
 import kitwright.value.Quantity;
-import kitwright.value.Ref;
 
 /** Deals out what comes for the shortages of one item, in the order in which it comes. */
 final class Dealing {
   /**
    * Something that is here.
    *
-   * @param first id of the shortage that it is for, if it names one
+   * @param first ids of the shortages that it is for, if it names any
    * @param only whether it serves no other
    */
   private record Source(
-      Cover.How how, Quantity qty, Entry by, LocalDate on, Optional<String> first, boolean only) {}
+      Cover.How how, Quantity qty, Entry by, LocalDate on, Set<String> first, boolean only) {}
 
   /**
    * Goods promised, and what the maker has sent of them since.
@@ -58,25 +59,24 @@ final class Dealing {
             part.qty(),
             part.delivery(),
             part.on(),
-            Optional.of(part.shortage()),
+            Set.of(part.shortage()),
             false));
   }
 
-  /** Whether a substitution answers one of these shortages by its own word. */
-  boolean isAnsweredBy(Substitution substitution) {
-    return substitution.shortage().map(Ref::id).filter(this::isHere).isPresent();
+  /** Those of these shortages that a substitution is taken to get round. */
+  Set<String> answeredBy(Substitution substitution, TakenWays taken) {
+    return taken.of(substitution, rests.stream().map(rest -> rest.shortage().id()).toList());
   }
 
-  void substituted(SubstitutionStanding standing, Quantity serves) {
-    Substitution substitution = standing.substitution();
+  void substituted(SubstitutionStanding standing, Quantity serves, Set<String> shortages) {
     if (standing.isApproved()) {
       here.add(
           new Source(
               Cover.How.SUBSTITUTED,
               serves,
-              substitution,
+              standing.substitution(),
               standing.signedOn().orElse(today),
-              substitution.shortage().map(Ref::id),
+              shortages,
               true));
     }
   }
@@ -89,7 +89,7 @@ final class Dealing {
               purchase.qty(),
               purchase.spend(),
               purchase.here().get(),
-              purchase.because(),
+              set(purchase.because()),
               false));
     } else {
       ordered.add(purchase);
@@ -100,8 +100,8 @@ final class Dealing {
     underWay.add(part);
   }
 
-  private boolean isHere(String shortage) {
-    return rests.stream().anyMatch(rest -> rest.shortage().id().equals(shortage));
+  private static Set<String> set(Optional<String> id) {
+    return id.map(Set::of).orElse(Set.of());
   }
 
   /** Deals out what is here, by day. */
@@ -138,12 +138,10 @@ final class Dealing {
     }
   }
 
-  /** The shortage that is named first, then the others, oldest first. */
-  private List<Rest> inOrder(Optional<String> first, boolean only) {
+  /** The shortages that are named first, then the others, oldest first. */
+  private List<Rest> inOrder(Set<String> first, boolean only) {
     List<Rest> order = new ArrayList<>();
-    rests.stream()
-        .filter(rest -> first.filter(rest.shortage().id()::equals).isPresent())
-        .forEach(order::add);
+    rests.stream().filter(rest -> first.contains(rest.shortage().id())).forEach(order::add);
     if (!only) {
       rests.stream().filter(rest -> !order.contains(rest)).forEach(order::add);
     }
@@ -228,7 +226,7 @@ final class Dealing {
   private void expect(Purchase purchase) {
     Quantity left = purchase.qty();
     Optional<LocalDate> said = expected(purchase);
-    for (Rest rest : inOrder(purchase.because(), false)) {
+    for (Rest rest : inOrder(set(purchase.because()), false)) {
       left = left.less(rest.expect(Coming.How.ORDERED, left, purchase.spend(), said, today));
     }
     if (!left.isNone()) {

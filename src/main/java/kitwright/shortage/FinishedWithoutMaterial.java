@@ -19,6 +19,7 @@ import kitwright.ledger.Task;
 import kitwright.network.Headways;
 import kitwright.substitution.SubstitutionStanding;
 import kitwright.substitution.SubstitutionStandings;
+import kitwright.substitution.TakenWays;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -74,10 +75,12 @@ public final class FinishedWithoutMaterial implements Rule {
   /** What was taken in each item’s place, signed or not, as far as it stands for it. */
   private static Map<String, List<Quantity>> insteadOf(Facts day) {
     Map<String, List<Quantity>> all = new HashMap<>();
+    TakenWays taken = SubstitutionStandings.on(day).taken();
     for (SubstitutionStanding standing : SubstitutionStandings.on(day).all()) {
       Substitution substitution = standing.substitution();
       Optional<Ref> item = item(substitution, day.ledger());
-      if (item.isPresent() && !standing.isWithdrawn()) {
+      boolean isTaken = !standing.isWithdrawn() && !taken.isOnlyAnOption(substitution);
+      if (item.isPresent() && isTaken) {
         all.computeIfAbsent(item.get().id(), id -> new ArrayList<>())
             .add(Serves.of(substitution, Positions.on(day), day.ledger()).qty());
       }

@@ -107,7 +107,10 @@ public final class LookAhead {
       byTask.put(task.id(), Wants.of(task, ledger));
     }
     List<Substitution> substituted =
-        substitutions.where(each -> takesForOpenWork(each, plan)).stream()
+        substitutions
+            .where(
+                each -> takesForOpenWork(each, plan) && !substitutions.taken().isOnlyAnOption(each))
+            .stream()
             .filter(
                 standing -> standing.isApproved() || isDecided(standing, ShortageStandings.on(day)))
             .map(SubstitutionStanding::substitution)

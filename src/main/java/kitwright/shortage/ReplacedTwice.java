@@ -20,10 +20,12 @@ public final class ReplacedTwice implements RecordRule<Shortage> {
 
   @Override
   public void examine(Shortage shortage, Facts day, Findings out) {
+    SubstitutionStandings standings = SubstitutionStandings.on(day);
     List<Substitution> all =
-        SubstitutionStandings.on(day).answering(shortage.id()).stream()
+        standings.answering(shortage.id()).stream()
             .filter(SubstitutionStanding::isApproved)
             .map(SubstitutionStanding::substitution)
+            .filter(each -> standings.taken().isTaken(each, shortage.id()))
             .filter(each -> each.insteadOf().qty().convertsTo(shortage.qty()))
             .toList();
     Quantity sum = Quantity.none(shortage.qty().unit());

@@ -25,6 +25,7 @@ import kitwright.network.Supply;
 import kitwright.network.WorkTime;
 import kitwright.substitution.SubstitutionStanding;
 import kitwright.substitution.SubstitutionStandings;
+import kitwright.substitution.TakenWays;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 
@@ -72,7 +73,7 @@ final class Stores {
     positions.allStock().forEach(this::add);
     shortages.all().forEach(this::add);
     shortages.balances().forEach(this::spare);
-    substitutions.where(Stores::isWithoutShortage).stream()
+    substitutions.where(each -> isWithoutShortage(each, substitutions.taken())).stream()
         .filter(SubstitutionStanding::isApproved)
         .map(SubstitutionStanding::substitution)
         .forEach(this::add);
@@ -284,8 +285,8 @@ final class Stores {
         .equals(things.of(item, cover.qty()).map(Things.Amount::thing));
   }
 
-  private static boolean isWithoutShortage(Substitution substitution) {
-    return substitution.shortage().isEmpty()
+  private static boolean isWithoutShortage(Substitution substitution, TakenWays taken) {
+    return taken.isOfNoShortage(substitution)
         && substitution.insteadOf().item().isPresent()
         && substitution.hold().isPresent();
   }

@@ -32,6 +32,7 @@ public final class SubstitutionStandings {
 
   private final Map<String, SubstitutionStanding> judged = new HashMap<>();
   private final Map<String, Set<String>> answering = new HashMap<>();
+  private final TakenWays taken;
   private final Map<String, List<Substitution>> holding = new HashMap<>();
 
   /** Those that hold a task that nobody knows: it may be any. */
@@ -43,14 +44,13 @@ public final class SubstitutionStandings {
       there.putIfAbsent(substitution.id(), substitution);
     }
     link(day.ledger());
+    taken = new TakenWays(day.ledger(), there.values());
   }
 
   /** How every substitution stands, judged by what is recorded up to the end of the day. */
   public static SubstitutionStandings on(Facts day) {
     return FACT.on(day);
   }
-
-  /** One that was proposed later does not stand there yet. */
 
   /**
    * By the task that it holds, and by the shortage that it answers: it says which, or an option of
@@ -123,5 +123,12 @@ public final class SubstitutionStandings {
         .flatMap(id -> Optional.ofNullable(there.get(id)).stream())
         .map(this::judged)
         .toList();
+  }
+
+  /**
+   * Which of them are taken to get round a shortage, and which are only a way out that is listed.
+   */
+  public TakenWays taken() {
+    return taken;
   }
 }

@@ -227,6 +227,16 @@ class ToComeTest {
         .hasToString(cost);
   }
 
+  /** The only way out that is listed is taken once it is signed, decided or not. */
+  @Test
+  void whatBuildingOtherwiseCostsIsToComeThoughNobodyWroteTheDecision() {
+    String signed = OTHERWISE.formatted("", SIGNED).replaceFirst(", decided: \\{.*?}", "");
+    assertThat(line(signed).waysOut()).hasToString("60.00 EUR");
+    assertThat(line(signed.replace("cost: 60}]", "cost: 60}, {kind: buy, cost: 40}]")).waysOut())
+        .as("nothing is taken yet")
+        .hasToString("40.00 EUR");
+  }
+
   @Test
   void whatBuildingOtherwiseCostsIsToComeWhereItHoldsATaskThatNobodyKnows() {
     String astray = OTHERWISE.formatted("", SIGNED).replace("hold: t", "hold: tt");

@@ -13,6 +13,7 @@ import kitwright.ledger.Rule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the counts show against what is recorded as short. Ten bolts are promised, at 30 EUR. */
 class ShortageRulesTest {
@@ -491,19 +492,25 @@ class ShortageRulesTest {
     assertThat(words).allSatisfy(each -> assertThat(each).contains("With b, ", "which lacks 4."));
   }
 
-  /** One that names no shortage is its way out where an option of the shortage names it. */
-  @Test
-  void whatAnOptionNamesReplacesToo() {
+  /** What is only a way out, or was decided against, replaces nothing. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "options: [{kind: substitute, substitution: b}]",
+        "options: [{kind: substitute, substitution: b}], decided: {option: substitute, on:"
+            + " 2026-02-11, by: nora}",
+        "options: [{kind: substitute, substitution: a}], decided: {option: substitute, on:"
+            + " 2026-02-11, by: nora}",
+      })
+  void whatIsNotTakenReplacesNothing(String ways) {
     String yaml =
         """
         kit: [{id: rail, what: rail, qty: 4}]
-        shortages: [{id: s, item: rail, qty: 4, found: 2026-02-02, cause: damaged, options: [{kind: substitute, substitution: b}]}]
+        shortages: [{id: s, item: rail, qty: 4, found: 2026-02-02, cause: damaged, %s}]
         substitutions:
           - {id: a, for: s, instead-of: {item: rail, qty: 4}, grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}
           - {id: b, instead-of: {item: rail, qty: 4}, grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}
         """;
-    List<String> words = Sample.words(new ReplacedTwice(), yaml);
-    assertThat(words).hasSize(1);
-    assertThat(words.get(0)).contains("With b, ", "8", "for the shortage s, which lacks 4.");
+    assertThat(Sample.words(new ReplacedTwice(), yaml.formatted(ways))).isEmpty();
   }
 }

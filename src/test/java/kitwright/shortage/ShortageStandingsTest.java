@@ -10,6 +10,8 @@ import kitwright.ledger.Ledger;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** How far a shortage has come, and what covers it. */
 class ShortageStandingsTest {
@@ -25,6 +27,8 @@ class ShortageStandingsTest {
           options: [{kind: wait}, {kind: buy, cost: 60 EUR}]
           decided: {option: buy, on: 2026-01-25, by: nora}
       """;
+  private static final String OTHERWISE =
+      FOUND.replace("{kind: buy, cost: 60 EUR}", "{kind: substitute}").replace("buy", "substitute");
   private static final String FIRST_CRATE =
       "  - {id: d1, received: 2026-01-22, from: kit-maker, counted: [{item: stave-s, qty: 10"
           + " m}]}\n";
@@ -179,17 +183,84 @@ class ShortageStandingsTest {
     String substitution =
         "substitutions: [{id: sub, for: short, instead-of: {item: stave-s, qty: 3 m}, use: [{item:"
             + " stave-s, qty: 3 m}], why: here, grade: finish%s}]%n";
-    assertThat(shortage(substitution.formatted("")).open()).hasToString("4 m");
-    ShortageStanding standing =
-        shortage(substitution.formatted(", sign-offs: [{by: nora, on: 2026-02-12}]"));
+    String signed = ", sign-offs: [{by: nora, on: 2026-02-12}]";
+    assertThat(otherwise(substitution.formatted("")).open()).hasToString("4 m");
+    ShortageStanding standing = otherwise(substitution.formatted(signed));
     assertThat(standing.open()).hasToString("1 m");
     assertThat(covered(standing, Cover.How.SUBSTITUTED)).hasToString("3 m");
-    assertThat(
-            shortage(
-                    substitution.formatted(
-                        ", withdrawn: 2026-02-20, sign-offs: [{by: nora, on: 2026-02-12}]"))
-                .open())
+    assertThat(otherwise(substitution.formatted(", withdrawn: 2026-02-20" + signed)).open())
         .hasToString("4 m");
+    assertThat(shortage(substitution.formatted(signed)).open())
+        .as("it was decided to buy, and nobody has")
+        .hasToString("4 m");
+  }
+
+  private static ShortageStanding otherwise(String more) {
+    return standings(OTHERWISE + more, "2026-03-02").all().get(0);
+  }
+
+  /** A signature releases a way out; that it is taken the builder decides. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '|',
+      value = {
+        "for: s,; ; 0 each", // it says so, and nothing is listed beside it
+        "for: s,; options: [{kind: substitute, substitution: sub}]; 0 each",
+        "for: s,; options: [{kind: substitute, substitution: sub}, {kind: buy}]; 2 each",
+        "for: s,; options: [{kind: buy}]; 2 each",
+        "for: s,; options: [{kind: substitute, substitution: sub}, {kind: buy}], decided: {option:"
+            + " substitute, on: 2026-02-10, by: nora}; 0 each",
+        "for: s,; options: [{kind: substitute}, {kind: buy}], decided: {option: substitute, on:"
+            + " 2026-02-10, by: nora}; 0 each",
+        "for: s,; options: [{kind: substitute, substitution: sub}, {kind: buy}], decided: {option:"
+            + " buy, on: 2026-02-10, by: nora}; 2 each",
+        "for: s,; options: [{kind: substitute, substitution: sub}], decided: {option: paint, on:"
+            + " 2026-02-10, by: nora}; 2 each",
+        // It names no shortage: only the decision says that it is for this one.
+        "; ; 2 each",
+        "; options: [{kind: substitute, substitution: sub}]; 2 each",
+        "; options: [{kind: substitute, substitution: sub}], decided: {option: substitute, on:"
+            + " 2026-02-10, by: nora}; 0 each",
+        "; options: [{kind: substitute}], decided: {option: substitute, on: 2026-02-10, by:"
+            + " nora}; 2 each",
+        // Another’s.
+        "for: t,; options: [{kind: substitute, substitution: sub}], decided: {option: substitute,"
+            + " on: 2026-02-10, by: nora}; 2 each",
+      })
+  void aSubstitutionCoversAShortageWhereItIsTaken(String whose, String ways, String open) {
+    String yaml =
+        """
+        kit: [{id: rail, what: rail, qty: 4}]
+        stock: [{id: oak, what: oak, qty: 9}]
+        shortages:
+          - {id: s, item: rail, qty: 2, found: 2026-02-02, cause: damaged%s}
+          - {id: t, item: rail, qty: 1, found: 2026-02-03, cause: damaged}
+        substitutions: [{id: sub, %s instead-of: {item: rail, qty: 2}, use: [{stock: oak, qty: 2}], grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}]
+        """
+            .formatted(ways == null ? "" : ", " + ways, whose == null ? "" : whose);
+    assertThat(standings(yaml, "2026-03-02").all().get(0).open()).hasToString(open);
+  }
+
+  /** One that is chosen for several brings its quantity once, to those of one item. */
+  @Test
+  void aSubstitutionThatIsChosenForSeveralServesThoseOfItsItemTheOldestFirst() {
+    String yaml =
+        """
+        kit: [{id: rail, what: rail, qty: 4}, {id: knee, what: knee, qty: 4}]
+        stock: [{id: oak, what: oak, qty: 9}]
+        shortages:
+          - {id: s, item: rail, qty: 2, found: 2026-02-03, cause: damaged, %1$s}
+          - {id: t, item: rail, qty: 1, found: 2026-02-02, cause: damaged, %1$s}
+          - {id: u, item: knee, qty: 1, found: 2026-02-04, cause: damaged, %1$s}
+        substitutions: [{id: sub, instead-of: {what: oak ones, qty: 2}, use: [{stock: oak, qty: 2}], grade: finish, why: w, sign-offs: [{by: nora, on: 2026-02-10}]}]
+        """
+            .formatted(
+                "options: [{kind: substitute, substitution: sub}], decided: {option: substitute,"
+                    + " on: 2026-02-10, by: nora}");
+    assertThat(standings(yaml, "2026-03-02").all())
+        .extracting(each -> each.open().toString())
+        .containsExactly("1 each", "0 each", "1 each");
   }
 
   @Test
@@ -443,7 +514,7 @@ class ShortageStandingsTest {
   void theAccountOfAnItemBalances() {
     Balance balance =
         standings(
-                FOUND
+                OTHERWISE
                     + "deliveries:\n"
                     + FIRST_CRATE
                     + "  - {id: d2, received: 2026-02-18, from: kit-maker, counted: [{item:"
