@@ -22,7 +22,7 @@ public enum Figure {
   FORECAST("where the budget will end") {
     @Override
     Optional<Held> on(Facts day) {
-      return Lacks.on(day).isEmpty()
+      return Lacks.ofForecast(day).isEmpty()
           ? Optional.of(new Held.Sum(Account.on(day).whole().forecast()))
           : Optional.empty();
     }

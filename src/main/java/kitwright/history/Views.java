@@ -154,7 +154,9 @@ final class Views {
         boolean isWhole = Lacks.ofLine(line.line(), day).isEmpty();
         seen.add(line.line() + " spent", line.title() + ", spent", sum(line.spent(), isWhole));
         seen.add(
-            line.line() + " end", line.title() + ", will end at", sum(line.forecast(), isWhole));
+            line.line() + " end",
+            line.title() + ", will end at",
+            sum(line.forecast(), Lacks.ofForecast(line.line(), day).isEmpty()));
       }
     }
   }

@@ -21,6 +21,7 @@ import kitwright.value.Money;
  * @param unvalued spends that a rate is missing for; they are in no sum, which is then “at least”
  * @param refused refunds, or parts of them, that give back what nobody paid; in no sum
  * @param ways what open shortages are still going to cost, by id
+ * @param unpriced open shortages that no sum holds, since no way out states its cost
  * @param repairs what making borrowed tools good is still going to cost
  * @param claims what claims may bring back; in no sum
  */
@@ -34,6 +35,7 @@ public record Account(
     List<Spend> unvalued,
     List<Refused> refused,
     List<OpenShortage> ways,
+    List<UnpricedShortage> unpriced,
     List<OpenRepair> repairs,
     List<Back> claims) {
   private static final Facts.Fact<Account> FACT = Spent::on;
@@ -49,6 +51,7 @@ public record Account(
     unvalued = List.copyOf(unvalued);
     refused = List.copyOf(refused);
     ways = List.copyOf(ways);
+    unpriced = List.copyOf(unpriced);
     repairs = List.copyOf(repairs);
     claims = List.copyOf(claims);
   }

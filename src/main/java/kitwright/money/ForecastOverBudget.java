@@ -18,7 +18,7 @@ public final class ForecastOverBudget implements Rule {
       Account.on(day)
           .line(line.line())
           .filter(state -> !state.isOver() && state.over().signum() > 0)
-          .ifPresent(state -> out.add(line(line, state, Lacks.ofLine(line.line(), day))));
+          .ifPresent(state -> out.add(line(line, state, Lacks.ofForecast(line.line(), day))));
     }
     boolean isKnown =
         !day.ledger().budget().isEmpty() && BuildOverBudget.unread(day.ledger()).isEmpty();
@@ -59,7 +59,7 @@ public final class ForecastOverBudget implements Rule {
   private void whole(Facts day, Findings out) {
     Ledger ledger = day.ledger();
     Account account = Account.on(day);
-    List<String> lacks = Lacks.on(day);
+    List<String> lacks = Lacks.ofForecast(day);
     LineState whole = account.whole();
     Money kept = account.contingency().orElse(Money.zero(whole.budget().currency()));
     Money means = whole.budget().plus(kept);

@@ -9,9 +9,14 @@ import java.util.stream.Stream;
 import kitwright.ledger.BudgetLine;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Loan;
+import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Unread;
+import kitwright.shortage.ShortageStanding;
+import kitwright.shortage.ShortageStandings;
 import kitwright.spending.Books;
+import kitwright.value.Ref;
 
 /**
  * Why sums of money cannot be told whole: what could not be read and is, or may hold, a part of
@@ -38,6 +43,51 @@ public final class Lacks {
   /** Clauses; none where all sums are whole. */
   public static List<String> on(Facts day) {
     return FACT.on(day);
+  }
+
+  /** The same of what is forecast: what nobody knows a price of beside it. */
+  public static List<String> ofForecast(Facts day) {
+    return Stream.concat(on(day).stream(), unpriced(day, any -> true)).toList();
+  }
+
+  /** The same of one line. */
+  public static List<String> ofForecast(String line, Facts day) {
+    return Stream.concat(
+            ofLine(line, day).stream(),
+            unpriced(day, each -> each.equals(line) || each.equals(Books.NO_LINE)))
+        .toList();
+  }
+
+  /** What counts as nothing, for want of a price, on such lines. */
+  private static Stream<String> unpriced(Facts day, Predicate<String> onLine) {
+    Account account = Account.on(day);
+    Stream<String> shortages =
+        account.unpriced().stream()
+            .filter(each -> onLine.test(each.line()))
+            .map(each -> ofShortage(each.shortage(), day));
+    Stream<String> needs =
+        account.all().stream()
+            .filter(line -> onLine.test(line.line()))
+            .flatMap(line -> line.remaining().unpriced().stream())
+            .distinct()
+            .map(what -> "nobody knows a price of " + what);
+    Stream<String> repairs =
+        account.unpricedRepairs().stream()
+            .filter(each -> onLine.test(each.line()))
+            .map(OpenRepair::loan)
+            .filter(loan -> loan.repair().flatMap(Loan.Repair::cost).isEmpty())
+            .map(loan -> "nobody knows what it costs to make good " + loan.tool());
+    return Stream.of(shortages, needs, repairs).flatMap(all -> all);
+  }
+
+  private static String ofShortage(Shortage shortage, Facts day) {
+    return "nobody has said what it costs to get round the "
+        + shortage.named()
+        + ShortageStandings.on(day)
+            .of(new Ref(shortage.id(), shortage.at().record()))
+            .flatMap(ShortageStanding::openValue)
+            .map(worth -> " (at the kit’s price " + worth + ")")
+            .orElse("");
   }
 
   private static List<String> all(Facts day) {

@@ -51,18 +51,20 @@ public final class Spent {
   private final Books books;
   private final List<Valued> valued;
   private final List<OpenShortage> open;
+  private final List<UnpricedShortage> unpriced;
   private final List<OpenRepair> repairs;
   private final Needs needs;
   private final Earned earned;
   private final Map<String, List<Task>> tasks = new HashMap<>();
 
-  private Spent(Facts day, Exchange exchange, Books books, Set<String> over) {
+  private Spent(Facts day, Exchange exchange, Books books, Set<String> over, Set<String> known) {
     Ledger ledger = day.ledger();
     asOf = day.day();
     this.exchange = exchange;
     this.books = books;
     valued = books.valued();
     open = WaysOut.of(day, exchange, valued, over);
+    unpriced = WaysOut.unpriced(day, exchange, valued, known);
     repairs = Repairs.of(ledger, exchange, asOf, valued);
     Headways headways = Headways.of(ledger, asOf);
     earned = new Earned(ledger.build().week(), headways);
@@ -87,7 +89,12 @@ public final class Spent {
             .filter(standing -> !isStillBuilt(standing, taken, day.ledger(), headways))
             .map(standing -> standing.shortage().id())
             .collect(Collectors.toSet());
-    return account(day, covered);
+    Set<String> known =
+        ShortageStandings.on(day).all().stream()
+            .filter(standing -> !standing.isOpen() || isUnderWay(standing))
+            .map(standing -> standing.shortage().id())
+            .collect(Collectors.toSet());
+    return account(day, covered, known);
   }
 
   /**
@@ -142,12 +149,21 @@ public final class Spent {
         .isNone();
   }
 
-  private static Account account(Facts day, Set<String> covered) {
+  /** Whether all that is open of it is sent, ordered, or promised for a day to come. */
+  private static boolean isUnderWay(ShortageStanding standing) {
+    return standing.coming().stream()
+        .filter(each -> each.how() != Coming.How.DECIDED && each.isUnderWay())
+        .map(Coming::qty)
+        .reduce(standing.open(), Quantity::less)
+        .isNone();
+  }
+
+  private static Account account(Facts day, Set<String> covered, Set<String> known) {
     Ledger ledger = day.ledger();
     LocalDate asOf = day.day();
     Exchange exchange = Exchange.on(day);
     Books books = Books.on(day);
-    Spent spent = new Spent(day, exchange, books, covered);
+    Spent spent = new Spent(day, exchange, books, covered, known);
     Set<String> seen = new HashSet<>();
     List<LineState> lines =
         ledger.budget().stream()
@@ -164,6 +180,7 @@ public final class Spent {
         books.unvalued(),
         books.refused(),
         spent.open,
+        spent.unpriced,
         spent.repairs,
         Back.of(day, exchange, spent.valued));
   }

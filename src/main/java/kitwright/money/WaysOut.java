@@ -68,6 +68,21 @@ final class WaysOut {
         .toList();
   }
 
+  /**
+   * The others.
+   *
+   * @param known ids of shortages that are over, or of which all is on its way
+   */
+  static List<UnpricedShortage> unpriced(
+      Facts day, Exchange exchange, List<Valued> valued, Set<String> known) {
+    WaysOut ways = new WaysOut(day, exchange, valued);
+    return day.ledger().shortages().stream()
+        .filter(shortage -> !known.contains(shortage.id()))
+        .filter(shortage -> ways.open(shortage).isEmpty())
+        .map(shortage -> new UnpricedShortage(shortage, ways.line(shortage)))
+        .toList();
+  }
+
   private Optional<OpenShortage> open(Shortage shortage) {
     boolean decided = shortage.decided().isPresent();
     Optional<Shortage.Option> chosen = shortage.chosen();

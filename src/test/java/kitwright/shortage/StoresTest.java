@@ -279,6 +279,26 @@ class StoresTest {
         .isEqualTo("lacks 4");
   }
 
+  /** The same, where it is a way out of a shortage: it counts once, and only where it is taken. */
+  @Test
+  void whatIsAWayOutOfAShortageServesWhereItIsTaken() {
+    String sub =
+        """
+        stock: [{id: pin, what: pin, qty: 9}]
+        substitutions: [{id: sub, instead-of: {item: bolt, qty: 4}, use: [{stock: pin, qty: 4}], grade: finish, why: w, hold: frame, sign-offs: [{by: nora, on: 2026-02-12}]}]
+        """;
+    String way = ", options: [{kind: buy}, {kind: substitute, substitution: sub}]";
+    String decided = way + ", decided: {option: %s, on: 2026-02-12, by: nora}";
+    String six = deliveries(SIX) + sub;
+    assertThat(bolts(ahead(six + FOUR_SHORT.formatted(way)))).isEqualTo("lacks 4");
+    assertThat(bolts(ahead(six + FOUR_SHORT.formatted(decided.formatted("buy")))))
+        .isEqualTo("lacks 4");
+    LookAhead taken =
+        ahead("", 1, six + FOUR_SHORT.formatted(decided.formatted("substitute")), Late.NOTHING);
+    assertThat(bolts(taken)).isEqualTo("lacks 0");
+    assertThat(taken.ofTask("other").get(0).missing()).as("it brings four").hasToString("1 each");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',

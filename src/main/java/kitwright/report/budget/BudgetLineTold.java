@@ -42,7 +42,7 @@ public final class BudgetLineTold {
             .value("tax", Cells.money(line.tax()))
             .value("duty", Cells.money(line.duty()))
             .table("spends", spends(Account.on(now).spendsOn(id), new Names(now.ledger())))
-            .value("lacking", BudgetReport.lacking(Lacks.ofLine(id, now)))
+            .value("lacking", BudgetReport.lacking(Lacks.ofForecast(id, now)))
             .table("rates", RatesTold.table(RateUsed.of(Account.on(now).spendsOn(id))))
             .block("causes", Overruns.of(line, now).toArray(Block[]::new));
     return new Sheet("budget-" + id + ".md", "budget-line", slots);

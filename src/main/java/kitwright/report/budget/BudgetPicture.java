@@ -32,7 +32,7 @@ public final class BudgetPicture {
     return BurnDown.of(
         ledger.build().name()
             + ": money over time"
-            + (Lacks.on(now).isEmpty() ? "" : ", as far as it can be told"),
+            + (Lacks.ofForecast(now).isEmpty() ? "" : ", as far as it can be told"),
         ledger.build().currency().getCurrencyCode(),
         readings(ledger, account, first),
         new BurnDown.End(

@@ -16,12 +16,10 @@ import kitwright.document.Slots;
 import kitwright.document.Table;
 import kitwright.document.Value;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Loan;
 import kitwright.money.Account;
 import kitwright.money.CostRange;
 import kitwright.money.Lacks;
 import kitwright.money.LineState;
-import kitwright.money.OpenRepair;
 import kitwright.money.RateUsed;
 import kitwright.money.Remaining;
 import kitwright.report.words.Cells;
@@ -52,7 +50,7 @@ public final class BudgetReport {
   public static Sheet sheet(Facts now, CostRange range, boolean earned) {
     Account account = Account.on(now);
     BudgetAhead ahead = new BudgetAhead(now, range);
-    List<String> lacks = Lacks.on(now);
+    List<String> lacks = Lacks.ofForecast(now);
     Slots slots =
         Slots.none()
             .sentence("build", now.ledger().build().name())
@@ -270,19 +268,6 @@ public final class BudgetReport {
 
   private static List<Block> cautions(Account account) {
     List<Block> cautions = new ArrayList<>();
-    List<String> unpriced =
-        account.unpricedRepairs().stream()
-            .map(OpenRepair::loan)
-            .filter(loan -> loan.repair().flatMap(Loan.Repair::cost).isEmpty())
-            .map(Loan::tool)
-            .toList();
-    if (!unpriced.isEmpty()) {
-      cautions.add(
-          Block.paragraph(
-              "The forecast is “at least”: nobody knows what it costs to make good "
-                  + Say.list(unpriced)
-                  + "."));
-    }
     if (!account.refused().isEmpty()) {
       cautions.add(
           Block.paragraph(

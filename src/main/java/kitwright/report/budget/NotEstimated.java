@@ -2,14 +2,10 @@ package kitwright.report.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import kitwright.ledger.Facts;
 import kitwright.money.Account;
 import kitwright.money.Remaining;
 import kitwright.report.words.Say;
-import kitwright.shortage.ShortageStanding;
-import kitwright.shortage.ShortageStandings;
 
 /** What counts as sure in the chances of the money, or as nothing, for want of an estimate. */
 final class NotEstimated {
@@ -36,7 +32,7 @@ final class NotEstimated {
     add(
         all,
         "to get round ",
-        unpriced(account, ShortageStandings.on(now)),
+        account.unpriced().stream().map(each -> each.shortage().id()).toList(),
         " counts as nothing, since no way out of it states its cost");
     return all;
   }
@@ -45,16 +41,5 @@ final class NotEstimated {
     if (!names.isEmpty()) {
       all.add(before + Say.list(names) + after);
     }
-  }
-
-  /** Open shortages that nobody has promised, and whose ways out state no cost. */
-  private static List<String> unpriced(Account account, ShortageStandings standings) {
-    Set<String> priced =
-        account.ways().stream().map(open -> open.shortage().id()).collect(Collectors.toSet());
-    return standings.open().stream()
-        .filter(standing -> standing.state() != ShortageStanding.State.PROMISED)
-        .map(standing -> standing.shortage().id())
-        .filter(id -> !priced.contains(id))
-        .toList();
   }
 }

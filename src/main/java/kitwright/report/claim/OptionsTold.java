@@ -84,7 +84,9 @@ public final class OptionsTold {
                 "ways",
                 ways(choice),
                 choice.ways().isEmpty() ? List.<Block>of() : List.of(sideBySide(choice, told)))
-            .value("lacking", Cell.several(String.join("; ", Lacks.on(now)), Lacks.on(now)))
+            .value(
+                "lacking",
+                Cell.several(String.join("; ", Lacks.ofForecast(now)), Lacks.ofForecast(now)))
             .list("notes", Inline.texts(told.notes()))
             .table("turning", turning(choice), bullets(told.turning()))
             .value(

@@ -121,7 +121,7 @@ public record WeekMoney(List<Spend> spends, Facts now) {
   }
 
   private String lacking() {
-    List<String> all = Lacks.on(now);
+    List<String> all = Lacks.ofForecast(now);
     return all.isEmpty() ? "" : " These sums cannot be told whole: " + String.join("; ", all) + ".";
   }
 

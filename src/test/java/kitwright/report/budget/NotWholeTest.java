@@ -70,6 +70,22 @@ class NotWholeTest {
   }
 
   @Test
+  void aMissingPartWhosePriceNobodyKnowsLeavesTheForecastOpen() {
+    String part =
+        BUDGET.formatted("50", "10")
+            + """
+            kit: [{id: rail, what: rail, qty: 4}]
+            shortages: [{id: s, item: rail, qty: 2, found: 2026-02-02, cause: damaged}]
+            """;
+    String why = "nobody has said what it costs to get round the shortage s.";
+    Facts day = Facts.of(Sample.ledger(part), Sample.TODAY);
+    assertThat(Told.markdown(budget(day)))
+        .contains("As far as it can be told: the build is forecast to end at")
+        .contains("These sums cannot be told whole: " + why);
+    assertThat(Told.markdown(BudgetLineTold.sheet("a", day))).contains(why);
+  }
+
+  @Test
   void whatHasNoRateIsLackingToo() {
     Facts noRate = day("50", "10 GBP");
     assertThat(Lacks.on(noRate)).containsExactly("there is no rate for 10.00 GBP of the spend q");
