@@ -24,10 +24,13 @@ import kitwright.kit.Count;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Evidence;
 import kitwright.ledger.EvidenceFile;
+import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
+import kitwright.ledger.Spend;
 import kitwright.report.words.Say;
 import kitwright.shortage.Balance;
+import kitwright.spending.Books;
 
 /**
  * The papers that belong to a claim.
@@ -43,7 +46,8 @@ public record ClaimFile(
   /** So many digits tell one file from another at a glance. */
   private static final int BRIEF = 12;
 
-  public static ClaimFile of(ClaimStanding claim, Ledger ledger) {
+  public static ClaimFile of(ClaimStanding claim, Facts now) {
+    Ledger ledger = now.ledger();
     List<Delivery> deliveries =
         claim.lines().stream()
             .flatMap(line -> deliveries(line, ledger))
@@ -79,11 +83,17 @@ public record ClaimFile(
                 .flatMap(each -> each.sentBack().stream())
                 .filter(line -> items.contains(line.item().id()))
                 .flatMap(line -> line.evidence().stream()),
-            costs(claim).flatMap(cost -> cost.spend().receipt().stream()),
+            costs(claim).flatMap(cost -> receipts(cost.spend(), now)),
             claim.events().stream().flatMap(each -> each.evidence().stream()))
         .flatMap(all -> all)
         .forEach(piece -> pieces.putIfAbsent(piece.file(), piece));
     return new ClaimFile(deliveries, shortages, List.copyOf(pieces.values()), ledger);
+  }
+
+  /** Of an order those of its payments too, which show that it was paid. */
+  private static Stream<Evidence> receipts(Spend cost, Facts now) {
+    return Stream.concat(Stream.of(cost), Books.on(now).paymentsOf(cost).stream())
+        .flatMap(spend -> spend.receipt().stream());
   }
 
   /** What was paid and is asked back. */

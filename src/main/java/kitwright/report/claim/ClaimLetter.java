@@ -40,7 +40,7 @@ public final class ClaimLetter {
     this.claim = claim;
     this.ledger = now.ledger();
     this.today = now.day();
-    this.file = ClaimFile.of(claim, now.ledger());
+    this.file = ClaimFile.of(claim, now);
     this.waiting = WaitingCost.of(claim, now);
     this.costs = ClaimFile.costs(claim).toList();
   }

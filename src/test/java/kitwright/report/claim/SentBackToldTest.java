@@ -2,6 +2,8 @@ package kitwright.report.claim;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.List;
 import kitwright.Sample;
 import kitwright.claim.ClaimStandings;
 import kitwright.ledger.Facts;
@@ -30,8 +32,36 @@ class SentBackToldTest {
     Ledger ledger = Sample.ledger(YAML);
     Facts now = Facts.of(ledger, Sample.TODAY);
     var claim = ClaimStandings.on(now).all().get(0);
-    assertThat(ClaimFile.of(claim, ledger).pieces())
+    assertThat(ClaimFile.of(claim, now).pieces())
         .extracting(piece -> piece.file())
         .contains("slip.jpg");
+  }
+
+  /** What shows that an order was paid is the receipt of its payment. */
+  @Test
+  void theLetterNamesTheReceiptsOfAnOrderAndOfItsPayments() {
+    String bought =
+        YAML.replace("sent: 2026-02-01", "sent: 2026-02-01, costs: [%s]")
+            + """
+            budget: [{line: a, title: A, amount: 100}]
+            spending:
+              - {id: o, on: 2026-01-25, line: a, what: plank, amount: 20, state: ordered, replaces: s, receipt: order.pdf}
+              - {id: p, on: 2026-01-26, line: a, what: half, amount: 10, state: paid, pays: o, receipt: half.pdf}
+              - {id: q, on: 2026-01-27, line: a, what: rest, amount: 10, state: paid, pays: o, receipt: rest.pdf}
+              - {id: late, on: 2026-02-09, line: a, what: tip, amount: 1, state: paid, pays: o, receipt: late.pdf}
+            """;
+    assertThat(files(bought.formatted("o")))
+        .contains("order.pdf", "half.pdf", "rest.pdf")
+        .doesNotContain("late.pdf");
+    assertThat(files(bought.formatted("p")))
+        .contains("half.pdf")
+        .doesNotContain("order.pdf", "rest.pdf");
+  }
+
+  private static List<String> files(String yaml) {
+    Facts sent = Facts.of(Sample.ledger(yaml), LocalDate.of(2026, 2, 1));
+    return ClaimFile.of(ClaimStandings.on(sent).all().get(0), sent).pieces().stream()
+        .map(piece -> piece.file())
+        .toList();
   }
 }
