@@ -64,7 +64,7 @@ public record Asking(
   }
 
   private static List<Asking> of(Claim.Asked line, Shortage shortage, Claim claim, Facts day) {
-    Quantity qty = line.qty().orElseGet(() -> restOf(shortage, claim));
+    Quantity qty = qty(line, shortage, claim);
     List<Claim.Settlement> settled = line.settled().stream().toList();
     Claim.Remedy remedy = line.remedy().orElse(claim.remedy());
     List<Spend> bought =
@@ -82,12 +82,19 @@ public record Asking(
     }
     Quantity replaced = replaced(bought, qty);
     Quantity rest = qty.less(replaced);
-    Asking cost =
-        new Asking(
-            shortage, replaced, Claim.Remedy.COST, Cost.of(bought, replaced, claim, day), settled);
-    return rest.isNone()
-        ? List.of(cost)
-        : List.of(cost, new Asking(shortage, rest, remedy, List.of(), settled));
+    List<Cost> costs = Cost.of(bought, replaced, claim, day);
+    if (rest.isNone()) {
+      return List.of(new Asking(shortage, replaced, Claim.Remedy.COST, costs, settled));
+    }
+    Ends ends = Ends.parted(settled, replaced, rest, remedy);
+    return List.of(
+        new Asking(shortage, replaced, Claim.Remedy.COST, costs, ends.bought()),
+        new Asking(shortage, rest, remedy, List.of(), ends.owed()));
+  }
+
+  /** How much a line is about. */
+  static Quantity qty(Claim.Asked line, Shortage shortage, Claim claim) {
+    return line.qty().orElseGet(() -> restOf(shortage, claim));
   }
 
   /** All of a shortage that no other line of the claim names. */

@@ -8,6 +8,7 @@ import kitwright.ledger.Claim;
 import kitwright.ledger.Claim.Settlement;
 import kitwright.ledger.Facts;
 import kitwright.ledger.RecordRule;
+import kitwright.ledger.Shortage;
 import kitwright.value.Days;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
@@ -34,7 +35,9 @@ public final class SettlementContradictory implements RecordRule<Claim> {
         .filter(any -> claim.sent().isEmpty() && !isWithdrawn(ends))
         .findFirst()
         .ifPresent(end -> unsent(claim, end, out));
-    Asking.of(claim, day).forEach(asking -> beyond(claim, asking, out));
+    for (Claim.Asked line : claim.asked()) {
+      day.ledger().shortage(line.shortage()).ifPresent(each -> beyond(claim, line, each, out));
+    }
   }
 
   private static boolean isWithdrawn(List<Settlement> ends) {
@@ -83,20 +86,21 @@ public final class SettlementContradictory implements RecordRule<Claim> {
   }
 
   /** Parts that come to more than the line. */
-  private void beyond(Claim claim, Asking asking, Findings out) {
-    Quantity sum = Quantity.none(asking.qty().unit());
-    for (Settlement end : asking.settled()) {
+  private void beyond(Claim claim, Claim.Asked line, Shortage shortage, Findings out) {
+    Quantity asked = Asking.qty(line, shortage, claim);
+    Quantity sum = Quantity.none(asked.unit());
+    for (Settlement end : line.settled()) {
       Quantity before = sum;
       sum = end.qty().filter(sum::convertsTo).map(sum::plus).orElse(sum);
-      if (sum.compareAmount(asking.qty()) > 0 && before.compareAmount(asking.qty()) <= 0) {
+      if (sum.compareAmount(asked) > 0 && before.compareAmount(asked) <= 0) {
         out.add(
             finding(
                 claim,
                 end.at().of("qty"),
                 "has "
-                    + sum.told(asking.shortage().item().id())
+                    + sum.told(shortage.item().id())
                     + " settled, of "
-                    + asking.qty().told()
+                    + asked.told()
                     + " that it asks",
                 "The same pieces ended in two ways; what is still owed is told wrongly.",
                 "Correct the quantities: each piece was replaced, credited, refunded or refused."));
