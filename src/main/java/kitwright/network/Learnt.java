@@ -58,12 +58,10 @@ public record Learnt(String phase, int tasks, double low, double likely, double 
   private static Map<String, Double> taken(Facts day) {
     Map<String, Double> taken = new HashMap<>();
     for (LogDay log : day.ledger().log()) {
-      if (!log.tasks().isEmpty()) {
-        double longest =
-            log.hours().values().stream().mapToDouble(hours -> hours.doubleValue()).max().orElse(0);
-        for (Ref task : log.tasks().keySet()) {
-          taken.merge(task.id(), longest / log.tasks().size(), Double::sum);
-        }
+      double longest =
+          log.hours().values().stream().mapToDouble(hours -> hours.doubleValue()).max().orElse(0);
+      for (Ref task : log.tasks().keySet()) {
+        taken.merge(task.id(), longest / log.tasks().size(), Double::sum);
       }
     }
     taken.values().removeIf(hours -> hours == 0);

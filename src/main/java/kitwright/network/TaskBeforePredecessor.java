@@ -17,7 +17,6 @@ public final class TaskBeforePredecessor implements Rule {
         .forEach(
             task ->
                 task.after().stream()
-                    .filter(link -> !link.task().id().equals(task.id()))
                     .filter(link -> plan.isOpen(link.task().id()))
                     .forEach(link -> out.add(finding(task, link, plan))));
   }

@@ -34,7 +34,9 @@ public record Wait(Kind kind, String before, Optional<LocalDate> until) {
       waits.add(new Wait(Kind.RING, task.id(), Optional.empty()));
     }
     for (Task.Link link : task.after()) {
-      of(link, plan).ifPresent(waits::add);
+      if (!link.task().id().equals(task.id())) { // that it waits for itself is said already
+        of(link, plan).ifPresent(waits::add);
+      }
     }
     return waits;
   }

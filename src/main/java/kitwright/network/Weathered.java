@@ -167,12 +167,12 @@ public record Weathered(
         if (share == null) {
           return OptionalLong.empty();
         }
-        double today = Math.min(aDay - Math.floorMod(go + passed, aDay), aDay);
+        long today = aDay - Math.floorMod(go + passed, aDay);
         if (left <= today * share.doubleValue()) {
           return OptionalLong.of(passed + (long) Math.ceil(left / share.doubleValue()));
         }
         left -= today * share.doubleValue();
-        passed += (long) today;
+        passed += today;
       }
       return OptionalLong.empty();
     }

@@ -6,8 +6,10 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import kitwright.Sample;
+import kitwright.finding.Findings;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Task;
+import kitwright.value.Place;
 import kitwright.value.Ref;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,6 +153,61 @@ class HeadwaysTest {
     assertThat(Headways.of(later, LocalDate.of(2026, 3, 2)).beginning(a).orElseThrow().on())
         .contains(LocalDate.of(2026, 2, 10));
     assertThat(Headways.of(later, LocalDate.of(2026, 2, 9)).beginning(a)).isEmpty();
+  }
+
+  private static Headways on(String yaml) {
+    return Headways.of(Sample.ledger(yaml), LocalDate.of(2026, 3, 2));
+  }
+
+  @Test
+  void workHasEndedByItsRecordOrWhereItHasNoneByTheLog() {
+    Ref a = new Ref("a", new Place("x.yaml", 1, 1, 1, 1));
+    assertThat(on(alone(", started: 2026-02-20")).hasEnded(a)).isFalse();
+    assertThat(on(alone(", finished: 2026-02-20")).hasEnded(a)).isTrue();
+    assertThat(on(LOG.formatted("")).hasEnded(a)).as("all of it by the log").isTrue();
+    String log = LOG.formatted("").substring(LOG.formatted("").indexOf("---"));
+    assertThat(lost(log).hasEnded(a)).isTrue();
+    assertThat(lost(log.replace("100 %", "90 %")).hasEnded(a)).isFalse();
+    assertThat(on("tasks: []\n").hasEnded(a)).as("nobody tells of it").isFalse();
+  }
+
+  /** The log of a task that has no record. */
+  private static Headways lost(String log) {
+    Ledger ledger = Sample.read("tasks: []\n" + log, new Findings()).orElseThrow();
+    return Headways.of(ledger, LocalDate.of(2026, 3, 2));
+  }
+
+  /** Where work is finished and nobody wrote when it began, that is its first sign. */
+  @ParameterizedTest
+  @CsvSource({
+    "'started: 2026-02-05', started, 2026-02-05",
+    "'started: 2026-02-05, finished: 2026-02-05', started, 2026-02-05",
+    "'started: 2026-02-05, finished: 2026-02-09', started, 2026-02-05",
+    "'started: 2026-02-09, finished: 2026-02-05', finished, 2026-02-05",
+    "'finished: 2026-02-09', finished, 2026-02-09"
+  })
+  void theFirstSignOfWorkStandsUnderTheKeyThatTellsIt(String days, String key, LocalDate on) {
+    Ledger ledger = Sample.ledger(alone(", " + days));
+    Ref a = new Ref("a", task(ledger).at().record());
+    assertThat(Headways.of(ledger, LocalDate.of(2026, 3, 2)).beginning(a))
+        .contains(new Headways.Beginning(Optional.of(on), task(ledger).at().of(key)));
+  }
+
+  /** Its log began on the 10th, and its record says that it was finished on the 8th. */
+  @Test
+  void workDoesNotBeginAfterItsEnd() {
+    String yaml = LOG.formatted(", finished: 2026-02-25").replace("2026-02-25", "2026-02-08");
+    assertThat(headway(yaml, "2026-03-02")).isEqualTo(done("2026-02-08", "2026-02-08"));
+  }
+
+  /** What it says of itself is of a day on which it had begun, or had ended. */
+  @Test
+  void aShareWithoutADayIsNotOfADayBeforeTheLogNamesItOrItBegins() {
+    assertThat(share(alone(", started: 2026-03-02, progress: 40 %"), "2026-03-01")).isZero();
+    assertThat(share(alone(", started: 2026-03-02, progress: 40 %"), "2026-03-02"))
+        .isEqualByComparingTo("0.4");
+    assertThat(share(alone(", finished: 2026-03-02, progress: 40 %"), "2026-03-01")).isZero();
+    assertThat(share(LOG.formatted(", progress: 70 %"), "2026-02-10")).isEqualByComparingTo("0.3");
   }
 
   @Test

@@ -50,6 +50,24 @@ class LearntTest {
     assertThat(learnt(over)).isEmpty();
   }
 
+  /** Without hours nobody knows how long it took; without a phase, what it tells of. */
+  @Test
+  void onlyWorkWithHoursAPhaseAndAnEstimateTellsAnything() {
+    String logged = days("nora: 2", "100 %");
+    assertThat(learnt(TASKS + logged)).hasSize(1);
+    assertThat(learnt(TASKS + days("", "100 %"))).isEmpty();
+    assertThat(learnt(TASKS + days("nora: 2", "90 %"))).as("not done").isEmpty();
+    assertThat(learnt(TASKS.replace("C, phase: hull", "C") + logged)).isEmpty();
+    assertThat(learnt(TASKS.replace("takes: 2 h", "takes: 0 h") + logged)).isEmpty();
+  }
+
+  private static String days(String hours, String share) {
+    return log("2026-02-02", "nora: 4", "a: 100 %")
+        + log("2026-02-03", "nora: 8", "b: 100 %")
+        + log("2026-02-04", hours, "c: " + share)
+        + log("2026-02-05", "nora: 3", "");
+  }
+
   @Test
   void whatIsLoggedLaterIsNotKnownYet() {
     String later = TASKS + log("2026-03-03", "nora: 6", "a: 100 %, b: 100 %, c: 100 %");

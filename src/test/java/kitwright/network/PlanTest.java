@@ -13,6 +13,8 @@ import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** How the records of a ledger become a network. Sample's today is Monday, 2 March 2026. */
 class PlanTest {
@@ -197,6 +199,9 @@ class PlanTest {
               - {id: lag, what: Lag, takes: 1 d, after: [{task: done, lag: 2 d}]}
               - {id: over, what: Over, takes: 1 d, after: [{task: done, lag: 0 d}]}
               - {id: lost, what: Lost, takes: 1 d, after: [nowhere]}
+              - {id: up, what: Up, takes: 1 d, withdrawn: 2026-02-20}
+              - {id: gone, what: Gone, takes: 1 d, after: [up]}
+              - {id: self, what: Self, takes: 1 d, after: [self]}
               - {id: r, what: R, takes: 1 d, after: [s]}
               - {id: s, what: S, takes: 1 d, after: [r]}
             """);
@@ -205,6 +210,8 @@ class PlanTest {
         .contains(LocalDate.of(2026, 3, 4));
     assertThat(kinds(plan, "over")).isEmpty();
     assertThat(kinds(plan, "lost")).containsExactly(Wait.Kind.UNKNOWN);
+    assertThat(kinds(plan, "gone")).as("what was given up is waited for no more").isEmpty();
+    assertThat(kinds(plan, "self")).containsExactly(Wait.Kind.RING);
     assertThat(kinds(plan, "r")).contains(Wait.Kind.RING);
     assertThat(kinds(plan, "s")).contains(Wait.Kind.RING);
   }
@@ -243,11 +250,19 @@ class PlanTest {
     assertThat(plan.isBegun("a")).isTrue();
   }
 
-  @Test
-  void ofAnEstimateThatDoesNotRiseOnlyTheMiddleCounts() {
-    Plan plan = plan("tasks: [{id: a, what: A, takes: [9 d, 3 d, 4 d]}]");
+  @ParameterizedTest
+  @CsvSource({
+    "'9 h, 3 h, 4 h', 180, 180, 180",
+    "'2 h, 5 h, 4 h', 300, 300, 300",
+    "'2 h, 3 h, 4 h', 120, 180, 240",
+    "'3 h, 3 h, 4 h', 180, 180, 240",
+    "'2 h, 3 h, 3 h', 120, 180, 180"
+  })
+  void ofAnEstimateThatDoesNotRiseOnlyTheMiddleCounts(
+      String takes, long low, long likely, long high) {
+    Plan plan = plan("tasks: [{id: a, what: A, takes: [" + takes + "]}]");
     assertThat(plan.network().activity("a").orElseThrow().takes())
-        .isEqualTo(Estimate.fixed(3 * 8 * 60));
+        .isEqualTo(new Estimate(low, likely, high));
   }
 
   @Test
@@ -320,6 +335,7 @@ class PlanTest {
     assertThat(plan.nextAfter(List.of("over"))).containsExactly("next");
     assertThat(plan.nextAfter(List.of("a"))).containsExactly("next");
     assertThat(plan.nextAfter(List.of("last"))).isEmpty();
+    assertThat(plan.nextAfter(List.of("a", "over"))).as("once").containsExactly("next");
   }
 
   @Test

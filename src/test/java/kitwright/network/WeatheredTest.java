@@ -91,6 +91,77 @@ class WeatheredTest {
     assertThat(weathered.schedule().lastDay()).isEqualTo("2026-04-02");
   }
 
+  /**
+   * The first ends at noon of Tuesday 31 March. Of six hours of painting the afternoon, half fit,
+   * gives two; the other four are the morning of 1 April.
+   */
+  @Test
+  void aDayThatHasBegunCountsWithWhatIsLeftOfIt() {
+    Weathered weathered =
+        weathered(
+            HALF,
+            "  - {id: first, what: F, takes: 172 h, place: indoors}\n"
+                + paint("6 h", ", after: [first]"),
+            "");
+    assertThat(weathered.schedule().of("paint").goesOn()).isEqualTo("2026-03-31T12:00");
+    assertThat(weathered.schedule().of("paint").earliestFinish()).isEqualTo("2026-04-01T12:00");
+  }
+
+  @Test
+  void aDayIsLeftWhenTheWorkIsDone() {
+    Weathered weathered = weathered(HALF, paint("3 h", ""), "");
+    assertThat(weathered.schedule().of("paint").earliestFinish()).isEqualTo("2026-03-02T14:00");
+  }
+
+  /** Eleven days of work fill the 22 working days of March; April, which nobody stated, is not. */
+  @Test
+  void workThatEndsWithTheLastStatedMonthIsReckoned() {
+    String march = ", climate: [{month: mar, fit: 50 %, source: s}]";
+    Weathered weathered = weathered(march, paint("11 d", ""), "");
+    assertThat(weathered.byClimate()).containsExactly("paint");
+    assertThat(weathered.schedule().lastDay()).isEqualTo("2026-03-31");
+    assertThat(weathered(march, paint("89 h", ""), "").leftOut()).containsExactly("paint");
+  }
+
+  @Test
+  void whereNoDayIsFitNoEndIsTold() {
+    String never =
+        ", climate: ["
+            + String.join(
+                ", ",
+                List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov")
+                    .stream()
+                    .map(month -> "{month: " + month + ", fit: 0 %, source: s}")
+                    .toList())
+            + ", {month: dec, fit: 0 %, source: s}]";
+    assertThat(weathered(never, paint("1 d", ""), "").leftOut()).containsExactly("paint");
+  }
+
+  /** The first coat takes the 22 working days of March; the second dries in April in one. */
+  @Test
+  void whatFollowsIsJudgedByTheMonthInWhichItCanBegin() {
+    Weathered weathered =
+        weathered(
+            HALF,
+            paint("11 d", "") + paint("1 d", ", after: [paint]").replace("id: paint", "id: second"),
+            "");
+    assertThat(weathered.schedule().of("second").goesOn()).isEqualTo("2026-04-01T08:00");
+    assertThat(weathered.schedule().of("second").earliestFinish()).isEqualTo("2026-04-01T16:00");
+  }
+
+  @Test
+  void aForecastThatEndsBeforeTheWorkCanBeginTellsNothingOfIt() {
+    Weathered weathered =
+        weathered(
+            HALF,
+            "  - {id: first, what: F, takes: 5 d, place: indoors}\n"
+                + paint("1 d", ", after: [first]"),
+            rows(0, 0, 0));
+    assertThat(weathered.byForecast()).isEmpty();
+    assertThat(weathered.byClimate()).containsExactly("paint");
+    assertThat(weathered.schedule().lastDay()).isEqualTo("2026-03-10");
+  }
+
   @Test
   void withoutAClimateTheWeatherIsNotReckonedAndThatIsTold() {
     Weathered weathered = weathered("", paint("4 d", ""), "");
