@@ -3,6 +3,7 @@ package kitwright.report.stores;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import kitwright.cutting.CutFaults;
 import kitwright.cutting.CutPlan;
 import kitwright.cutting.DoneCut;
 import kitwright.cutting.PieceCut;
+import kitwright.cutting.Remnants;
 import kitwright.cutting.Steps;
 import kitwright.cutting.Tenths;
 import kitwright.cutting.Yield;
@@ -290,10 +292,16 @@ public final class CutTold {
             Column.left("Parts"),
             Column.left("Remnants"),
             Column.left("Cuts")),
-        plan.pieces().stream().map(CutTold::piece).toList());
+        pieceRows(plan));
   }
 
-  private static Row piece(PieceCut piece) {
+  private static List<Row> pieceRows(CutPlan plan) {
+    Iterator<String> names = Remnants.ids(plan).iterator();
+    return plan.pieces().stream().map(piece -> piece(piece, names)).toList();
+  }
+
+  /** Left-overs are called in the order of the plan, as at the bench. */
+  private static Row piece(PieceCut piece, Iterator<String> names) {
     List<Row> parts = new ArrayList<>();
     for (Board.Piece each : piece.board().becoming(Use.Part.class).toList()) {
       Use.Part part = (Use.Part) each.use();
@@ -310,7 +318,9 @@ public final class CutTold {
     }
     List<Row> rests = new ArrayList<>();
     for (Board.Piece left : piece.board().becoming(Use.Left.class).toList()) {
-      rests.add(new Row(rect(left.rect())));
+      List<Cell> cells = new ArrayList<>(List.of(Cell.id(names.next())));
+      cells.addAll(rect(left.rect()));
+      rests.add(new Row(cells));
     }
     List<Row> cuts = new ArrayList<>();
     cuts(piece.board(), cuts);
@@ -320,7 +330,7 @@ public final class CutTold {
         rows(
             List.of("mark", "copy", "piece", "of", "turned", "along", "across", "length", "width"),
             parts),
-        rows(List.of("along", "across", "length", "width"), rests),
+        rows(List.of("id", "along", "across", "length", "width"), rests),
         rows(List.of("way", "at", "kerf", "from", "length"), cuts));
   }
 
