@@ -44,7 +44,7 @@ final class SignatureMatters {
         assess ? OpenMatter.Sort.ASSESSMENT : OpenMatter.Sort.SIGN_OFF,
         substitution.named(),
         standing.because() + (begun ? "; and the held work has begun" : ""),
-        needed.of(stopped(substitution)),
+        needed.of(stopped(standing)),
         assess ? "you" : standing.whoMaySign(),
         next(standing, assess),
         begun ? Optional.of(now.day()) : Optional.empty(),
@@ -53,9 +53,15 @@ final class SignatureMatters {
 
   /**
    * The held task; where it is finished, what comes after it must not close the part up further;
-   * where nobody knows which it is, all that it may be.
+   * where nobody knows which it is, all that it may be; where it names none, what it touches.
    */
-  private List<String> stopped(Substitution substitution) {
+  private List<String> stopped(SubstitutionStanding standing) {
+    Substitution substitution = standing.substitution();
+    if (substitution.hold().isEmpty()) {
+      return SubstitutionStandings.on(now).touchedBy(standing).stream()
+          .filter(Plan.on(now)::isOpen)
+          .toList();
+    }
     if (substitution.hold().filter(ref -> now.ledger().task(ref).isEmpty()).isPresent()) {
       return Plan.on(now).tasks().stream().map(Task::id).filter(Plan.on(now)::isOpen).toList();
     }

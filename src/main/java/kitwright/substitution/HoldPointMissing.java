@@ -24,7 +24,8 @@ public final class HoldPointMissing implements Rule {
         "The structural substitution "
             + standing.substitution().id()
             + " names no task that waits for its signature.",
-        "Nothing warns when the part is closed up unsigned.",
+        "Only work that uses what it replaces or takes waits for it: nothing warns when the part is"
+            + " closed up unsigned.",
         "Name the task that closes it up under “hold”.",
         List.of(standing.substitution().named()));
   }

@@ -75,7 +75,10 @@ final class Judge {
         hold(substitution, signatures, lacks.isEmpty()));
   }
 
-  /** Of one signer the last statement counts, by its day, and of one day by its place. */
+  /**
+   * Of one signer the last statement counts, by its day, and of one day by its place; a later one
+   * that only lacks its papers takes nothing back.
+   */
   private List<Signature> lastWords(List<Signature> signatures) {
     List<Signature> all = new ArrayList<>();
     for (int i = 0; i < signatures.size(); i++) {
@@ -87,7 +90,7 @@ final class Judge {
             other.on().isAfter(signOff.on()) || (j > i && other.on().equals(signOff.on()));
         superseded |=
             later
-                && signatures.get(j).lacks().contains(Lack.STALE)
+                && signatures.get(j).saysOtherwise()
                 && Persons.areOne(other.by(), signOff.by(), ledger);
       }
       all.add(superseded ? signatures.get(i).superseded() : signatures.get(i));

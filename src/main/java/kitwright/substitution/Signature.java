@@ -29,6 +29,17 @@ public record Signature(
     return lacks.stream().allMatch(lack -> lack == Lack.STALE || lack == Lack.SUPERSEDED);
   }
 
+  /**
+   * Whether its signer said something else by it than that all may be built as it is: signed other
+   * records, or asks for what is not met, not told or came out otherwise.
+   */
+  boolean saysOtherwise() {
+    return lacks.contains(Lack.STALE)
+        || lacks.contains(Lack.CONDITION_UNMET)
+        || lacks.contains(Lack.CONDITION_UNCHECKED)
+        || lacks.contains(Lack.VERDICT_TURNED);
+  }
+
   /** The same, where its signer has signed something else since: the last word counts. */
   Signature superseded() {
     List<Lack> more = new ArrayList<>(lacks);

@@ -11,11 +11,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Grade;
 import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Substitution.SignOff;
+import kitwright.ledger.Task;
 import kitwright.value.Ref;
 
 /**
@@ -34,6 +36,9 @@ public final class SubstitutionStandings {
   private final Map<String, Set<String>> answering = new HashMap<>();
   private final TakenWays taken;
   private final Map<String, List<Substitution>> holding = new HashMap<>();
+
+  /** Those that name no task to hold, by the work that uses what they replace or take. */
+  private final Map<String, List<Substitution>> unnamed = new LinkedHashMap<>();
 
   /** Those that hold a task that nobody knows: it may be any. */
   private final List<Substitution> astray = new ArrayList<>();
@@ -63,6 +68,11 @@ public final class SubstitutionStandings {
       if (each.hold().filter(task -> !ledger.knows(Kind.TASKS, task.id())).isPresent()) {
         astray.add(each);
       }
+      if (each.hold().isEmpty()) {
+        ledger.tasks().stream()
+            .filter(task -> task.uses().stream().anyMatch(use -> touches(use, each)))
+            .forEach(task -> unnamed.computeIfAbsent(task.id(), id -> new ArrayList<>()).add(each));
+      }
       each.shortage().ifPresent(shortage -> link(shortage.id(), each));
     }
     for (Shortage shortage : ledger.shortages()) {
@@ -74,6 +84,17 @@ public final class SubstitutionStandings {
             .ifPresent(named -> link(shortage.id(), named));
       }
     }
+  }
+
+  /** Whether work uses what a substitution replaces or takes. */
+  private static boolean touches(Task.Use use, Substitution substitution) {
+    return isOne(use.item(), substitution.insteadOf().item())
+        || substitution.use().stream()
+            .anyMatch(take -> isOne(use.item(), take.item()) || isOne(use.stock(), take.stock()));
+  }
+
+  private static boolean isOne(Optional<Ref> used, Optional<Ref> touched) {
+    return used.isPresent() && used.map(Ref::id).equals(touched.map(Ref::id));
   }
 
   private void link(String shortage, Substitution substitution) {
@@ -110,11 +131,32 @@ public final class SubstitutionStandings {
         .anyMatch(signature -> signature.signOff().equals(signOff) && signature.counts());
   }
 
-  /** The substitutions that hold a task until they may be built, in the ledger's order. */
+  /**
+   * The substitutions that hold a task until they may be built, in the ledger's order. A structural
+   * one that does not say which work it holds holds whatever uses what it replaces or takes.
+   */
   public List<SubstitutionStanding> holding(String task) {
-    return Stream.concat(holding.getOrDefault(task, List.of()).stream(), astray.stream())
-        .map(this::judged)
-        .toList();
+    Stream<SubstitutionStanding> named =
+        Stream.concat(holding.getOrDefault(task, List.of()).stream(), astray.stream())
+            .map(this::judged);
+    Stream<SubstitutionStanding> touching =
+        unnamed.getOrDefault(task, List.of()).stream()
+            .map(this::judged)
+            .filter(standing -> standing.grade() == Grade.STRUCTURAL);
+    return Stream.concat(named, touching).toList();
+  }
+
+  /**
+   * The work that uses what a structural substitution replaces or takes, where it does not say
+   * which it holds; else none.
+   */
+  public List<String> touchedBy(SubstitutionStanding standing) {
+    return standing.grade() == Grade.STRUCTURAL
+        ? unnamed.entrySet().stream()
+            .filter(each -> each.getValue().contains(standing.substitution()))
+            .map(Map.Entry::getKey)
+            .toList()
+        : List.of();
   }
 
   /** The substitutions that answer a shortage, withdrawn ones among them. */

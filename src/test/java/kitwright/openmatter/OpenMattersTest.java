@@ -51,6 +51,18 @@ class OpenMattersTest {
         .startsWith("have signed what “kitwright fingerprint thin --statement” prints");
   }
 
+  @Test
+  void aSignatureOfAStructuralPartIsNeededByTheWorkThatUsesItWhereItNamesNone() {
+    String sub =
+        """
+        substitutions:
+          - {id: thin, instead-of: {item: cleat, qty: 1}, grade: %s, why: here}
+        """;
+    OpenMatter structural = only(WORK + sub.formatted("structural"), OpenMatter.Sort.ASSESSMENT);
+    assertThat(structural.stop().orElseThrow().neededBy()).isEqualTo("2026-03-10");
+    assertThat(only(WORK + sub.formatted("finish"), OpenMatter.Sort.SIGN_OFF).stop()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -145,6 +145,30 @@ class LacksTest {
         .isTrue();
   }
 
+  /** What the first did not ask for, the later does. */
+  @Test
+  void aLaterSignatureOnAConditionThatIsNotMetTakesTheFirstOnesPlace() {
+    String first = signed(RECORDS);
+    String letter = ", sha256: e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
+    String again = AGAIN.formatted("COVERS", letter);
+    assertThat(SignedSample.standing(signed(first + again)).isApproved()).isTrue();
+    SubstitutionStanding unmet =
+        SignedSample.standing(signed(first + with(again, "plies: 1", "plies: 3")));
+    assertThat(unmet.lacks()).containsExactly(Lack.SUPERSEDED, Lack.CONDITION_UNMET);
+    SubstitutionStanding unchecked =
+        SignedSample.standing(signed(first + with(again, "plies: 1", "web: 3 mm")));
+    assertThat(unchecked.lacks()).containsExactly(Lack.SUPERSEDED, Lack.CONDITION_UNCHECKED);
+    SubstitutionStanding otherwise =
+        SignedSample.standing(
+            signed(
+                first
+                    + with(
+                        again,
+                        "covers: COVERS\n",
+                        "covers: COVERS\n        saw: {verdict: fails}\n")));
+    assertThat(otherwise.lacks()).containsExactly(Lack.SUPERSEDED, Lack.VERDICT_TURNED);
+  }
+
   /** Asked to sign anew, somebody would ask what was asked last. */
   @Test
   void theStatementToSignAnewHasTheLastConditionsOfItsSigner() {

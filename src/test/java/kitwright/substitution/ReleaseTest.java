@@ -50,6 +50,36 @@ class ReleaseTest {
     return Release.on(Facts.of(ledger, Sample.TODAY)).isGiven(ledger.task(ref).orElseThrow());
   }
 
+  /** What a structural part is made of and instead of is not used before somebody has signed. */
+  @Test
+  void withoutAHoldPointWhateverUsesItsStuffWaits() {
+    String records =
+        """
+        kit: [{id: stave, what: stave, qty: 4}, {id: ply, what: plywood, qty: 4}, {id: nail, what: nail, qty: 9}]
+        stock: [{id: larch, what: larch board, qty: 4 each}]
+        tasks:
+          - {id: glue, what: Glue, takes: 1 d, uses: [{item: stave, qty: 2}]}
+          - {id: sheathe, what: Sheathe, takes: 1 d, uses: [{item: ply, qty: 1}]}
+          - {id: plane, what: Plane, takes: 1 d, uses: [{stock: larch, qty: 1 each}]}
+          - {id: nail-up, what: Nail, takes: 1 d, uses: [{item: nail, qty: 2}]}
+        substitutions:
+          - {id: sub, instead-of: {item: stave, qty: 2}, use: [{stock: larch, qty: 2 each}, {item: ply, qty: 1}], why: here, grade: GRADE, proposed: {by: nora, on: 2026-02-01}MORE}
+        """;
+    Ledger open = Sample.ledger(records.replace("GRADE", "structural").replace("MORE", ""));
+    assertThat(List.of("glue", "sheathe", "plane")).noneMatch(task -> mayClose(open, task));
+    assertThat(mayClose(open, "nail-up")).isTrue();
+    Ledger finish = Sample.ledger(records.replace("GRADE", "finish").replace("MORE", ""));
+    assertThat(mayClose(finish, "glue")).as("nothing much depends on it").isTrue();
+    Ledger withdrawn =
+        Sample.ledger(
+            records.replace("GRADE", "structural").replace("MORE", ", withdrawn: 2026-02-20"));
+    assertThat(mayClose(withdrawn, "glue")).isTrue();
+    Ledger named =
+        Sample.ledger(records.replace("GRADE", "structural").replace("MORE", ", hold: nail-up"));
+    assertThat(mayClose(named, "nail-up")).isFalse();
+    assertThat(mayClose(named, "glue")).as("it says what waits").isTrue();
+  }
+
   private static Ledger finish(String signed) {
     return Sample.ledger(
         """
