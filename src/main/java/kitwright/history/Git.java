@@ -1,13 +1,18 @@
 package kitwright.history;
 
+import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,11 +115,66 @@ final class Git {
       split(said.out, lines.size(), all::put);
     }
     if (all.size() < names.size()) {
-      throw new NoHistory(
-          "Git lacks " + (names.size() - all.size()) + " of the files of that commit.",
-          "Fetch them, or run “git fsck” in " + folder + " and mend what it names.");
+      throw lacks(names.size() - all.size());
     }
     return all;
+  }
+
+  /** The SHA-256 of blobs, by their names; one process for all, and no content is kept. */
+  Map<String, String> digests(Collection<String> names) throws NoHistory {
+    Map<String, String> all = new LinkedHashMap<>();
+    if (!names.isEmpty()) {
+      List<String> lines = List.copyOf(names);
+      ask(lines, List.of("cat-file", "--batch"), out -> digests(out, all));
+    }
+    if (all.size() < names.size()) {
+      throw lacks(names.size() - all.size());
+    }
+    return all;
+  }
+
+  private static void digests(InputStream out, Map<String, String> all) throws IOException {
+    MessageDigest digest = sha256();
+    byte[] some = new byte[1 << 16];
+    for (String head = line(out); !head.isEmpty(); head = line(out)) {
+      String[] parts = head.split(" ");
+      if (parts.length == 3) {
+        long left = Long.parseLong(parts[2]);
+        while (left > 0) {
+          int read = out.read(some, 0, (int) Math.min(left, some.length));
+          if (read < 0) {
+            return;
+          }
+          digest.update(some, 0, read);
+          left -= read;
+        }
+        all.put(parts[0], HexFormat.of().formatHex(digest.digest()));
+        line(out);
+      }
+    }
+  }
+
+  /** A line without its end; empty where there is none any more. */
+  private static String line(InputStream out) throws IOException {
+    ByteArrayOutputStream line = new ByteArrayOutputStream();
+    for (int sign = out.read(); sign >= 0 && sign != '\n'; sign = out.read()) {
+      line.write(sign);
+    }
+    return line.toString(StandardCharsets.UTF_8);
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private NoHistory lacks(int many) {
+    return new NoHistory(
+        "Git lacks " + many + " of the files of that commit.",
+        "Fetch them, or run “git fsck” in " + folder + " and mend what it names.");
   }
 
   /**
@@ -140,6 +200,18 @@ final class Git {
   }
 
   private Said ask(List<String> lines, List<String> words) throws NoHistory {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Said said = ask(lines, words, from -> from.transferTo(out));
+    return new Said(said.code, out.toByteArray(), said.err);
+  }
+
+  /** What is done with what git prints, while it prints. */
+  private interface Reading {
+    void read(InputStream out) throws IOException;
+  }
+
+  /** Asks with what it shall read; what it prints is taken by the reading alone. */
+  private Said ask(List<String> lines, List<String> words, Reading reading) throws NoHistory {
     List<String> command = new ArrayList<>(ASKING);
     command.addAll(words);
     ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
@@ -148,14 +220,14 @@ final class Git {
     environment.put("LC_ALL", "C.UTF-8");
     environment.put("GIT_TERMINAL_PROMPT", "0");
     try {
-      return said(builder.start(), lines);
+      return said(builder.start(), lines, reading);
     } catch (IOException absent) {
       throw new NoHistory(
           "The program git could not be started.", "Install git; the ledger’s past lies with it.");
     }
   }
 
-  private static Said said(Process git, List<String> lines) throws IOException {
+  private static Said said(Process git, List<String> lines, Reading reading) throws IOException {
     CompletableFuture<String> err =
         CompletableFuture.supplyAsync(
             () -> {
@@ -166,11 +238,12 @@ final class Git {
               }
             });
     CompletableFuture<Void> fed = CompletableFuture.runAsync(() -> feed(git, lines));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    git.getInputStream().transferTo(out);
+    try (InputStream out = new BufferedInputStream(git.getInputStream())) {
+      reading.read(out);
+    }
     fed.join();
     try {
-      return new Said(git.waitFor(), out.toByteArray(), err.join());
+      return new Said(git.waitFor(), new byte[0], err.join());
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new IOException(stopped);

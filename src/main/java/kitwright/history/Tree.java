@@ -1,9 +1,6 @@
 package kitwright.history;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -61,16 +58,20 @@ public final class Tree {
     return ledger;
   }
 
-  /** What stands at the paths of evidence; one content at a time, since photos are large. */
+  /** What stands at the paths of evidence. */
   private final class Pieces implements Function<List<String>, Map<String, EvidenceFile>> {
     private Optional<NoHistory> broken = Optional.empty();
 
     @Override
     public Map<String, EvidenceFile> apply(List<String> paths) {
       Map<String, EvidenceFile> all = new LinkedHashMap<>();
+      List<String> there = paths.stream().filter(blobs::containsKey).toList();
       try {
+        Set<String> names = new LinkedHashSet<>();
+        there.forEach(path -> names.add(blobs.getOrDefault(path, "")));
+        Map<String, String> digests = git.digests(names);
         for (String path : paths) {
-          all.put(path, evidence(path));
+          all.put(path, evidence(Optional.ofNullable(digests.get(blobs.getOrDefault(path, "")))));
         }
       } catch (NoHistory lacking) {
         broken = Optional.of(lacking);
@@ -91,20 +92,8 @@ public final class Tree {
     }
   }
 
-  private EvidenceFile evidence(String path) throws NoHistory {
-    String name = blobs.getOrDefault(path, "");
-    if (name.isEmpty()) {
-      return new EvidenceFile(EvidenceFile.State.ABSENT, Optional.empty());
-    }
-    byte[] content = git.blobs(List.of(name)).getOrDefault(name, new byte[0]);
-    return new EvidenceFile(EvidenceFile.State.PRESENT, Optional.of(sha256(content)));
-  }
-
-  private static String sha256(byte[] content) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible);
-    }
+  private static EvidenceFile evidence(Optional<String> digest) {
+    return new EvidenceFile(
+        digest.isPresent() ? EvidenceFile.State.PRESENT : EvidenceFile.State.ABSENT, digest);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -378,9 +379,11 @@ public final class Ledger {
 
   /** Looks at all evidence at once, where a fault of the looking must be told at once. */
   public void lookAtEvidence() {
+    Set<String> files = new LinkedHashSet<>();
     for (List<Entry> list : records.values()) {
-      list.forEach(entry -> Evidence.in(entry).forEach(this::evidence));
+      list.forEach(entry -> Evidence.in(entry).forEach(piece -> files.add(piece.file())));
     }
+    evidence.lookAt(List.copyOf(files));
   }
 
   /** The record of a kind with an id. */

@@ -1,5 +1,6 @@
 package kitwright.ledger;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,5 +27,18 @@ final class SeenFiles {
       seen.put(path, known);
     }
     return known;
+  }
+
+  /** Looks at several at once. */
+  synchronized void lookAt(List<String> paths) {
+    List<String> unseen = new ArrayList<>();
+    for (String path : paths) {
+      if (!seen.containsKey(path)) {
+        unseen.add(path);
+      }
+    }
+    if (!unseen.isEmpty()) {
+      seen.putAll(look.apply(unseen));
+    }
   }
 }

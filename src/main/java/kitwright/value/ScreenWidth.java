@@ -15,12 +15,21 @@ public final class ScreenWidth {
     0xFFE0, 0xFFE6, 0x1F300, 0x1F64F, 0x1F680, 0x1F6FF, 0x1F900, 0x1F9FF, 0x20000, 0x3FFFD
   };
 
+  /** Below it every sign takes one cell. */
+  private static final int NARROW = 0x300;
+
   private ScreenWidth() {}
 
   /** The cells of a whole text, which holds no line end. */
   public static int of(CharSequence text) {
     int cells = 0;
     for (int i = 0; i < text.length(); ) {
+      char first = text.charAt(i);
+      if (first < NARROW) { // nearly every sign, and neither half of a pair
+        cells++;
+        i++;
+        continue;
+      }
       int sign = Character.codePointAt(text, i);
       cells += of(sign);
       i += Character.charCount(sign);
@@ -29,9 +38,6 @@ public final class ScreenWidth {
   }
 
   private static int of(int sign) {
-    if (sign < 0x300) {
-      return 1;
-    }
     return switch (Character.getType(sign)) {
       case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT -> 0;
       default -> isWide(sign) ? 2 : 1;

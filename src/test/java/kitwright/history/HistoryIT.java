@@ -3,14 +3,18 @@ package kitwright.history;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.time.LocalDate;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kitwright.OutsideProgram;
 import kitwright.finding.Findings;
+import kitwright.ledger.EvidenceFile;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.LedgerFolder;
@@ -256,5 +260,35 @@ class HistoryIT {
               history.tree(history.commit("HEAD")).ledger(new Findings());
             })
         .isInstanceOf(NoHistory.class);
+  }
+
+  @Test
+  void evidenceIsHashedAsTheCommitHoldsIt() throws Exception {
+    threeWeeks();
+    String shortage =
+        """
+        shortages:
+          - {id: s, item: bolt, qty: 4, found: 2026-03-10, cause: not-packed,
+             evidence: [photo.jpg, empty.txt, copy.jpg, gone.jpg]}
+        """;
+    String photo = "a picture of many bytes\n".repeat(9000);
+    folder.write("ledger/short.yaml", shortage).write("ledger/photo.jpg", photo);
+    folder.write("ledger/copy.jpg", photo).write("ledger/empty.txt", "");
+    folder.commit("Nora", "2026-03-17", "Show it");
+    folder.write("ledger/photo.jpg", "changed since\n");
+    History history = History.of(ledger());
+    Ledger then = history.tree(history.commit("HEAD")).ledger(new Findings()).orElseThrow();
+    List<EvidenceFile> files =
+        then.shortages().get(0).evidence().stream().map(then::evidence).toList();
+    assertThat(files.get(0).sha256()).contains(sha256(photo));
+    assertThat(files.get(1).sha256()).contains(sha256(""));
+    assertThat(files.get(2)).isEqualTo(files.get(0));
+    assertThat(files.get(3).state()).isEqualTo(EvidenceFile.State.ABSENT);
+  }
+
+  private static String sha256(String text) throws Exception {
+    byte[] digest =
+        MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    return HexFormat.of().formatHex(digest);
   }
 }
