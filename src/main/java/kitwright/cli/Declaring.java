@@ -53,6 +53,7 @@ record Declaring(CommandSpec spec) {
     add(
         option(names, says)
             .paramLabel(label)
+            .hideParamSyntax(true) // the label says that several may stand behind one another
             .splitRegex(",")
             .type(Map.class)
             .auxiliaryTypes(String.class, String.class),

@@ -22,13 +22,14 @@ final class ImportCommand implements Command {
   private String kind = "";
   private String file = "";
   private Map<String, String> columns = new LinkedHashMap<>();
+  private Map<String, String> every = Map.of();
   private boolean print;
 
   @Override
   public void declare(Declaring to) {
     to.says(
         "Takes the rows of a CSV file, or of a workbook’s first sheet (xlsx), as records of a kind:"
-            + " a packing list, a price list, a bank statement.",
+            + " a packing list, a price list, a list of payments.",
         "A row whose record is there changes only what differs; a row that cannot be read is told"
             + " and left out.",
         "For example: kitwright import kit packing.csv --columns \"Description=what,Quantity=qty\""
@@ -41,6 +42,11 @@ final class ImportCommand implements Command {
         "TITLE=KEY,…",
         given -> columns = given,
         "Which key each column holds, two for a number and its unit; kept for the next time.");
+    to.pairs(
+        "--every",
+        "KEY=VALUE,…",
+        given -> every = given,
+        "What each new record says where its row does not, such as state=paid,line=timber.");
     to.flag("--print", () -> print = true, "Print what would be done, and do nothing.");
   }
 
@@ -88,7 +94,7 @@ final class ImportCommand implements Command {
       Map<String, String> all = new LinkedHashMap<>(names.all());
       all.putAll(columns);
       try (Progress progress = new Progress(session, "rows")) {
-        return Import.of(wanted, bytes, all, ledger, progress);
+        return Import.of(wanted, bytes, all, every, ledger, progress);
       }
     } catch (IOException broken) {
       throw new Refusal("“" + file + "” cannot be opened.", "Check who may read it.");

@@ -22,13 +22,22 @@ final class FreshId {
    */
   static String of(Kind kind, String about, LocalDate today, Predicate<String> taken) {
     String slug = slug(about);
-    String start = isNamed(kind) && !slug.isEmpty() ? "" : prefix(kind) + "-" + today;
-    String id = start.isEmpty() ? slug : slug.isEmpty() ? start : start + "-" + slug;
+    String id = isNamed(kind) && !slug.isEmpty() ? slug : on(today.toString(), kind, slug);
     String free = id;
     for (char letter = 'b'; taken.test(free) && letter <= 'z'; letter++) {
       free = id + "-" + letter;
     }
     return free;
+  }
+
+  /**
+   * Of what happens on a day.
+   *
+   * @param day as a record has it
+   * @param slug what it is about; may be empty
+   */
+  static String on(String day, Kind kind, String slug) {
+    return prefix(kind) + "-" + day + (slug.isEmpty() ? "" : "-" + slug);
   }
 
   private static boolean isNamed(Kind kind) {

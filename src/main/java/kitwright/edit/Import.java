@@ -3,12 +3,17 @@ package kitwright.edit;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntBinaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Key;
 import kitwright.ledger.Keys;
@@ -19,7 +24,6 @@ import kitwright.ledger.Ledger;
 import kitwright.ledger.Meant;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Rows of a list from elsewhere as records of a kind. A row whose record is there already changes
@@ -30,7 +34,11 @@ public final class Import {
   /** Characters of a file; the reader takes four times as many bytes. */
   private static final int LARGEST = 8 << 20;
 
+  private static final Pattern DAY_FIRST =
+      Pattern.compile("([0-9]{1,2})\\.([0-9]{1,2})\\.((?:19|20|21)[0-9]{2})");
+
   private final Kind kind;
+  private final Map<String, String> every;
   private final Layout layout;
   private final Keys reader;
   private final Map<String, Key> keys = new LinkedHashMap<>();
@@ -38,10 +46,12 @@ public final class Import {
   private final Map<Entry, Map<String, String>> changed = new LinkedHashMap<>();
   private final List<String> refused = new ArrayList<>();
   private final List<String> leftOut = new ArrayList<>();
+  private ListNumbers numbers = ListNumbers.plain();
   private int alike;
 
-  private Import(Kind kind, Currency currency) {
+  private Import(Kind kind, Currency currency, Map<String, String> every) {
     this.kind = kind;
+    this.every = every;
     this.layout = new Layouts().of(kind);
     this.reader = Keys.ofNoRecord(currency);
     new Layouts()
@@ -53,24 +63,35 @@ public final class Import {
   /**
    * @param bytes of a file of delimited text, or of a workbook whose first sheet is the list
    * @param columns the key that each column holds, by the column’s title; a column whose title is a
-   * @param progress told how many rows are taken, and of how many key needs none; columns named for
-   *     one key are joined, such as a number and its unit
+   *     key needs none; columns named for one key are joined, such as a number and its unit
+   * @param every what each new record says of a key whose cell is empty
+   * @param progress told how many rows are taken, and of how many
    * @throws Misread where no column holds a key, or two hold the same that are not both named
    */
   public static Import of(
       Kind kind,
       byte[] bytes,
       Map<String, String> columns,
+      Map<String, String> every,
       Ledger ledger,
       IntBinaryOperator progress)
       throws Misread {
-    Import made = new Import(kind, ledger.build().currency());
-    List<Csv.Row> rows = rows(bytes);
+    Import made = new Import(kind, ledger.build().currency(), every);
+    for (String key : every.keySet()) {
+      made.requireKnown(key);
+    }
+    boolean isWorkbook = Workbook.isOne(bytes);
+    String text = isWorkbook ? "" : Csv.decoded(bytes);
+    char delimiter = Csv.delimiter(text);
+    List<Csv.Row> rows = isWorkbook ? Workbook.of(bytes).rows() : Csv.rows(text, delimiter);
     if (rows.isEmpty()) {
       throw new Misread(
           "the list is empty", "check that it was saved as CSV, or its first sheet as xlsx");
     }
     Map<Integer, String> places = made.places(rows.get(0).cells(), columns);
+    if (!isWorkbook) {
+      made.numbers = ListNumbers.of(rows, made.ofNumbers(places), delimiter);
+    }
     Map<String, Integer> seen = new HashMap<>();
     for (int i = 1; i < rows.size(); i++) {
       made.take(rows.get(i), places, seen, ledger);
@@ -79,26 +100,14 @@ public final class Import {
     return made;
   }
 
-  private static List<Csv.Row> rows(byte[] bytes) throws Misread {
-    if (Workbook.isOne(bytes)) {
-      return Workbook.of(bytes).rows();
-    }
-    String text = Csv.decoded(bytes);
-    return Csv.rows(text, Csv.delimiter(text));
-  }
-
   private Map<Integer, String> places(List<String> titles, Map<String, String> columns)
       throws Misread {
     Map<Integer, String> places = new LinkedHashMap<>();
     for (int i = 0; i < titles.size(); i++) {
       String title = titles.get(i).strip();
       String key = columns.getOrDefault(title, title.toLowerCase(Locale.ROOT));
-      if (columns.containsKey(title) && !keys.containsKey(key)) {
-        throw new Misread(
-            "a " + kind.word() + " has no plain key “" + key + "”",
-            Meant.by(key, List.copyOf(keys.keySet()))
-                .map(near -> "did you mean “" + near + "”?")
-                .orElse("use one of: " + String.join(", ", keys.keySet())));
+      if (columns.containsKey(title)) {
+        requireKnown(key);
       }
       if (!keys.containsKey(key)) {
         if (!title.isEmpty()) {
@@ -127,12 +136,39 @@ public final class Import {
     return places;
   }
 
+  private void requireKnown(String key) throws Misread {
+    if (!keys.containsKey(key)) {
+      throw new Misread(
+          "a " + kind.word() + " has no plain key “" + key + "”",
+          Meant.by(key, List.copyOf(keys.keySet()))
+              .map(near -> "did you mean “" + near + "”?")
+              .orElse("use one of: " + String.join(", ", keys.keySet())));
+    }
+  }
+
+  private Set<Integer> ofNumbers(Map<Integer, String> places) {
+    Set<Integer> columns = new HashSet<>();
+    places.forEach(
+        (column, key) -> {
+          if (isNumber(key(key))) {
+            columns.add(column);
+          }
+        });
+    return columns;
+  }
+
+  private static boolean isNumber(Key key) {
+    return key.sort().bare().isPresent();
+  }
+
   private void take(
       Csv.Row row, Map<Integer, String> places, Map<String, Integer> seen, Ledger ledger) {
     try {
-      Map<String, String> cells = cells(row, places);
-      String id = cells.containsKey(idKey()) ? cells.get(idKey()) : slug(cells.get("what"));
-      if (id == null || id.isEmpty()) {
+      Map<String, String> own = cells(row, places);
+      Map<String, String> cells = new LinkedHashMap<>(own);
+      every.forEach(cells::putIfAbsent);
+      String id = cells.getOrDefault(idKey(), made(cells));
+      if (id.isEmpty()) {
         throw new Misread("the row has no id and no “what” to make one of", "fill one of them in");
       }
       Integer before = seen.putIfAbsent(id, row.line());
@@ -142,7 +178,7 @@ public final class Import {
       cells.put(idKey(), id);
       Optional<Entry> there = ledger.find(kind, id);
       if (there.isPresent()) {
-        update(there.get(), cells);
+        update(there.get(), own);
       } else {
         requireWhole(cells);
         Map<String, String> written = new LinkedHashMap<>();
@@ -156,8 +192,17 @@ public final class Import {
     }
   }
 
-  private static @Nullable String slug(@Nullable String what) {
-    return what == null ? null : FreshId.slug(what);
+  /** Of what happens on a day, the day too: the same thing is bought more than once. */
+  private String made(Map<String, String> cells) {
+    String about = FreshId.slug(cells.getOrDefault("what", ""));
+    return about.isEmpty()
+        ? ""
+        : layout.keys().stream()
+            .filter(key -> key.isHappened() && key.needed())
+            .flatMap(key -> Stream.ofNullable(cells.get(key.name())))
+            .findFirst()
+            .map(day -> FreshId.on(day, kind, about))
+            .orElse(about);
   }
 
   private String idKey() {
@@ -179,7 +224,17 @@ public final class Import {
         cells.merge(place.getValue(), cell, (first, then) -> first + " " + then);
       }
     }
+    cells.replaceAll((name, cell) -> key(name).isDay() ? isoDay(cell) : cell);
     return cells;
+  }
+
+  /** Full stops part day, month and year in this order (common practice, no source). */
+  private static String isoDay(String cell) {
+    Matcher day = DAY_FIRST.matcher(cell);
+    return day.matches()
+        ? "%s-%02d-%02d"
+            .formatted(day.group(3), Integer.parseInt(day.group(2)), Integer.parseInt(day.group(1)))
+        : cell;
   }
 
   private Key key(String name) {
@@ -190,21 +245,33 @@ public final class Import {
   /** The cell as YAML; a decimal comma is taken where it can mean one thing only. */
   private String value(String name, String cell) throws Misread {
     Key key = key(name);
+    if (isNumber(key)) {
+      numbers.requireClear(cell);
+    }
     try {
       key.requireReads(cell, reader);
+      requireNotBelowZero(key, cell);
       return Scalar.of(cell);
     } catch (Misread misread) {
-      return Scalar.of(withoutComma(key, cell).orElseThrow(() -> misread));
+      String plain = withoutComma(key, cell).orElseThrow(() -> misread);
+      requireNotBelowZero(key, plain);
+      return Scalar.of(plain);
+    }
+  }
+
+  /** What check would stop at: the words beside an amount say which way it goes. */
+  private static void requireNotBelowZero(Key key, String cell) throws Misread {
+    if (key.isMoney() && cell.startsWith("-")) {
+      throw new Misread(
+          "“" + cell + "” is below zero",
+          "write it above zero; what came back is a row with “refunded” as its state");
     }
   }
 
   private Optional<String> withoutComma(Key key, String cell) {
-    int end = 0;
-    while (end < cell.length() && "0123456789.,+-".indexOf(cell.charAt(end)) >= 0) {
-      end++;
-    }
-    List<String> meant = Decimal.withoutComma(cell.substring(0, end));
-    String rest = cell.substring(end);
+    String number = ListNumbers.number(cell);
+    List<String> meant = Decimal.withoutComma(number);
+    String rest = cell.substring(number.length());
     return meant.size() == 1 && key.reads(meant.get(0) + rest, reader)
         ? Optional.of(meant.get(0) + rest)
         : Optional.empty();

@@ -92,6 +92,11 @@ public record Key(
     return sort == Sorts.HAPPENED || sort == Sorts.PLANNED || sort == Sorts.DAYS;
   }
 
+  /** Whether it is an amount of money, which is never below zero. */
+  public boolean isMoney() {
+    return sort == Sorts.MONEY;
+  }
+
   /** Whether it is the path of a file of evidence. */
   public boolean isFile() {
     return sort == Sorts.FILE;

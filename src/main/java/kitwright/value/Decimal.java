@@ -13,7 +13,8 @@ public final class Decimal {
       Pattern.compile("[+-]?[0-9]{1,3}(\\.[0-9]{3})+,[0-9]+");
   private static final Pattern COMMAS_THEN_POINT =
       Pattern.compile("[+-]?[0-9]{1,3}((,[0-9]{3})+\\.[0-9]+|(,[0-9]{3}){2,})");
-  private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[+-]?[0-9]{1,3},[0-9]{3}");
+  private static final Pattern THOUSANDS_OR_DECIMALS =
+      Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
   private static final Pattern ONE_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+");
 
   private Decimal() {}
@@ -40,7 +41,8 @@ public final class Decimal {
 
   /**
    * What a number with a comma can have meant: {@code 1.312,40} and {@code 1,312.40} mean 1312.40,
-   * {@code 6,5} means 6.5, and {@code 1,500} either 1500 or, as some write it, 1.500.
+   * {@code 6,5} means 6.5, {@code 0,250} a quarter, and {@code 1,500} either 1500 or, as some write
+   * it, 1.500.
    */
   public static List<String> withoutComma(String text) {
     if (POINTS_THEN_COMMA.matcher(text).matches()) {

@@ -15,6 +15,8 @@ import kitwright.ledger.LedgerFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lists as they are sent become records; the same list again makes no doubles. */
 class ImportTest {
@@ -102,6 +104,87 @@ class ImportTest {
     Run run = Run.in(root, "import", "kit", "list.csv", "--columns", "Qty=qty");
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).contains("Two columns hold “qty”");
+  }
+
+  @Test
+  void aThousandIsNoOneAndAQuarterInAListOfDecimalCommas() throws IOException {
+    list(
+        "Nr;Bezeichnung;Menge;Preis\nK1;Leine;12,5 m;3\nK2;Schraube;1.250;0,08\nK3;Harz;1,250"
+            + " kg;9\nK4;Kitt;0,250 kg;1.204,50\n",
+        StandardCharsets.UTF_8);
+    Run run = Run.in(root, "import", "kit", "list.csv", "--columns", COLUMNS);
+    assertThat(run.out()).contains("2 new, 0 changed, 0 as they were, 2 refused.");
+    assertThat(run.err())
+        .contains(
+            "row 3: “1.250” can be thousands in this list, or decimals; write 1250 if thousands are"
+                + " meant, else 1,2500")
+        .contains("row 4: “1,250” can be thousands in this list, or decimals");
+    assertThat(ledger().kit())
+        .extracting(item -> item.qty() + " at " + item.price().orElseThrow())
+        .containsExactly("12.5 m at 3 EUR", "0.25 kg at 1204.50 EUR");
+    list(
+        "Nr;Bezeichnung;Menge;Preis\nK2;Schraube;1250;0,08\nK3;Harz;1,2500 kg;9\n",
+        StandardCharsets.UTF_8);
+    assertThat(Run.in(root, "import", "kit", "list.csv", "--columns", COLUMNS).out())
+        .contains("2 new, 0 changed, 0 as they were, 0 refused.");
+    assertThat(ledger().kit())
+        .extracting(item -> item.qty().toString())
+        .containsExactlyInAnyOrder("12.5 m", "0.25 kg", "1250 each", "1.25 kg");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'Nr;Bezeichnung;Menge\nK1;Harz;1.250 kg', refused",
+    "'Nr;Bezeichnung;Menge\nK1;Harz;1.250 kg\nK2;Leine;12.5 m', new",
+    "'Nr,Bezeichnung,Menge\nK1,Harz,1.250 kg', new",
+    "'Nr,Bezeichnung,Menge\nK1,Harz,1.250 kg\nK2,Leine,\"12,5 m\"', refused",
+    "'Nr,Bezeichnung,Menge\nK1,Harz,1.250 kg\nK2,Bolzen,\"2,204.50 each\"', new",
+  })
+  void whatAFullStopPartsIsTakenFromTheListAlone(String list, String told) throws IOException {
+    list(list.replace("\\n", "\n"), StandardCharsets.UTF_8);
+    Run run = Run.in(root, "import", "kit", "list.csv", "--columns", COLUMNS);
+    assertThat(run.err().contains("“1.250” can be thousands")).isEqualTo(told.equals("refused"));
+  }
+
+  /** The bank says the day, for what and how much; the rest is the same for all of it. */
+  @Test
+  void paymentsSayWhatTheirListDoesNot() throws IOException {
+    Files.writeString(
+        root.resolve("budget.yaml"), "budget: [{line: spars, title: Spars, amount: 300}]\n");
+    String titles = "Tag;Zweck;Betrag;Topf\n";
+    String list =
+        titles
+            + "3.02.2026;Leim;23,50;\n04.02.2026;Leim;-9,00;\n05.02.2026;Leim;7,00;spars\n"
+            + "05.02.2026;Leim;8,00;\n31.02.2026;Lack;8,00;\n";
+    list(list, StandardCharsets.UTF_8);
+    String[] words = {
+      "import", "spend", "list.csv", "--columns", "Tag=on,Zweck=what,Betrag=amount,Topf=line"
+    };
+    Run run = Run.in(root, with(words, "--every", "state=paid,line=spars"));
+    assertThat(run.out()).contains("2 new, 0 changed, 0 as they were, 3 refused.");
+    assertThat(run.err().lines())
+        .satisfiesExactly(
+            row ->
+                assertThat(row)
+                    .isEqualTo(
+                        "refused  row 3: “-9.00” is below zero; write it above zero; what came back"
+                            + " is a row with “refunded” as its state"),
+            row -> assertThat(row).startsWith("refused  row 5: “spend-2026-02-05-leim” stands in"),
+            row -> assertThat(row).startsWith("refused  row 6: “2026-02-31” is not a day"));
+    assertThat(ledger().spending())
+        .extracting(each -> each.id() + " " + each.on() + " " + each.amount())
+        .containsExactly(
+            "spend-2026-02-03-leim 2026-02-03 23.50 EUR",
+            "spend-2026-02-05-leim 2026-02-05 7.00 EUR");
+    list(titles + "03.02.2026;Leim;23,50;\n", StandardCharsets.UTF_8);
+    assertThat(Run.in(root, with(words, "--every", "state=ordered")).out())
+        .isEqualTo("0 new, 0 changed, 1 as they were, 0 refused.\n");
+    assertThat(Run.in(root, with(words, "--every", "sate=paid")).err())
+        .contains("A spend has no plain key “sate”. Did you mean “state”?");
+  }
+
+  private static String[] with(String[] words, String... more) {
+    return Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new);
   }
 
   @Test
