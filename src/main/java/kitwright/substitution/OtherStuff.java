@@ -54,7 +54,7 @@ final class OtherStuff {
     BOLT
   }
 
-  /** All of them; none where either says too little, or it was worked out elsewhere. */
+  /** All of them; none where it was worked out elsewhere. */
   static List<Fault> of(Substitution substitution, Ledger ledger) {
     Optional<Assessment> assessment = substitution.assessment().flatMap(ledger::assessment);
     if (assessment.isEmpty() || assessment.get().method() == Assessment.Method.EXTERNAL) {
@@ -79,6 +79,7 @@ final class OtherStuff {
         some.forEach(one -> faults.add(other("it takes ", one, "as built", built, known)));
       }
     }
+    unsaid(things, built);
     for (Thing thing : things) {
       Pieces of = Pieces.of(built, thing.material().id());
       thing
@@ -100,6 +101,52 @@ final class OtherStuff {
                               + ", is "
                               + mm(of.thinnest()))));
     }
+  }
+
+  /** Where nothing that is taken is known to be as assessed, whatever else goes with it. */
+  private void unsaid(List<Thing> things, Section built) {
+    Set<String> known = new TreeSet<>();
+    for (Family family : Family.values()) {
+      known.addAll(materials(built, family));
+    }
+    if (known.isEmpty() || things.stream().anyMatch(one -> known.contains(one.material().id()))) {
+      return;
+    }
+    String is =
+        ", and the section as built, " + built.id() + ", is of " + String.join(" and ", known);
+    if (substitution.use().isEmpty()) {
+      faults.add(new Fault(substitution.at().record(), "it does not say what it takes (use)" + is));
+    }
+    if (faults.isEmpty()) {
+      things.forEach(one -> faults.add(other("it takes ", one, "as built", built, known)));
+    }
+    substitution.use().stream()
+        .filter(take -> thing(take).isEmpty())
+        .forEach(
+            take ->
+                faults.add(
+                    new Fault(
+                        substitution.at().of("use"),
+                        "it takes "
+                            + named(take)
+                            + ", which does not say of which material it is"
+                            + is)));
+  }
+
+  private String named(Take take) {
+    return take.stock()
+        .map(ref -> ledger.stock(ref).map(Stock::named).orElse("stock “" + ref + "”"))
+        .or(
+            () ->
+                take.item()
+                    .map(
+                        ref ->
+                            ledger.kitItem(ref).map(KitItem::named).orElse("item “" + ref + "”")))
+        .or(
+            () ->
+                take.spend()
+                    .map(ref -> ledger.spend(ref).map(Spend::named).orElse("spend “" + ref + "”")))
+        .orElse("something");
   }
 
   private void replaced(Section designed) {

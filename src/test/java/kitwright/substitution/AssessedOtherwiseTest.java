@@ -80,8 +80,43 @@ class AssessedOtherwiseTest {
   /** Of metal the section says nothing, and a stock that does not say its stuff may be it. */
   @Test
   void whatIsOfAnotherFamilyOrDoesNotSayMayGoWithIt() {
-    assertThat(taking("flat", "strap")).isEmpty();
-    assertThat(taking("flat", "some")).isEmpty();
+    for (String more : List.of("strap", "some")) {
+      String both = "larch-25, qty: 2 each}, {stock: " + more;
+      assertThat(taking("flat", both)).as(more).isEmpty();
+    }
+  }
+
+  /** A pine board without its material is no larch. */
+  @Test
+  void somethingThatIsTakenIsKnownToBeAsAssessed() {
+    assertThat(taking("flat", "strap"))
+        .containsExactly(
+            "it takes stock strap, which is of steel-x, and the section as built, flat, is of"
+                + " larch");
+    assertThat(taking("flat", "some"))
+        .containsExactly(
+            "it takes stock some, which does not say of which material it is, and the section as"
+                + " built, flat, is of larch");
+    assertThat(taking("flat", "pine-25, qty: 2 each}, {stock: some")).hasSize(2);
+    Ledger nothing =
+        Sample.ledger(
+            RECORDS
+                .formatted("section", "drawn", "flat", "what: it", "some")
+                .replace("use: [{stock: some, qty: 2 each}], ", ""));
+    assertThat(OtherStuff.of(nothing.substitutions().get(0), nothing))
+        .extracting(OtherStuff.Fault::what)
+        .containsExactly(
+            "it does not say what it takes (use), and the section as built, flat, is of larch");
+    Ledger gone =
+        Sample.read(
+                RECORDS.formatted("section", "drawn", "flat", "what: it", "lost"),
+                new kitwright.finding.Findings())
+            .orElseThrow();
+    assertThat(OtherStuff.of(gone.substitutions().get(0), gone))
+        .extracting(OtherStuff.Fault::what)
+        .singleElement()
+        .asString()
+        .startsWith("it takes stock “lost”, which does not say of which material it is");
   }
 
   @Test
