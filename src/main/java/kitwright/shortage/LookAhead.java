@@ -331,9 +331,7 @@ public final class LookAhead {
   }
 
   private static Schedule paced(Plan plan, Netting netting, Map<String, Long> ownWork) {
-    Map<String, LocalDate> days = new HashMap<>(netting.readyDays());
-    days.keySet().removeIf(task -> !plan.isOpen(task));
-    return plan.scheduled(plan.network().heldUntil(days).longerBy(ownWork));
+    return plan.scheduled(plan.network().heldUntil(netting.readyDays()).longerBy(ownWork));
   }
 
   /** The same, with some tasks so many working minutes longer. */

@@ -294,13 +294,13 @@ final class Stores {
   /** A change of the design without a shortage serves the task that it holds, and no other. */
   private void add(Substitution substitution) {
     Optional<KitItem> item = substitution.insteadOf().item().flatMap(ledger::kitItem);
-    if (item.isPresent() && substitution.hold().isPresent()) {
-      here(
-          substitution.named(),
-          things.of(item.get(), Serves.of(substitution, positions, ledger).qty()),
-          Set.of(substitution.hold().get().id()),
-          Supply.Sureness.COUNTED);
-    }
+    item.ifPresent(
+        each ->
+            here(
+                substitution.named(),
+                things.of(each, Serves.of(substitution, positions, ledger).qty()),
+                Set.of(substitution.hold().orElseThrow().id()),
+                Supply.Sureness.COUNTED));
   }
 
   private void here(

@@ -130,6 +130,17 @@ class DealingTest {
         .containsExactly("2 o");
   }
 
+  @Test
+  void nothingThatWasNotBoughtIsSpare() {
+    String signed = substitution(", for: new");
+    for (String more :
+        List.of(signed, spends("id: p, on: 2026-02-01, state: paid, item: bolt, qty: 7"))) {
+      Facts day = Facts.of(Sample.ledger(TWO.formatted("", "", "", more)), Sample.TODAY);
+      assertThat(ShortageStandings.on(day).balances())
+          .allSatisfy(each -> assertThat(each.spare()).isEmpty());
+    }
+  }
+
   private static String substitution(String keys) {
     return "substitutions: [{id: sub, instead-of: {item: bolt, qty: 4}, use: [{stock: brass, qty:"
         + " 4}], grade: finish, why: here, sign-offs: [{by: nora, on: 2026-02-12}]"
@@ -230,6 +241,41 @@ class DealingTest {
         .containsExactly(
             "old lacks 4, 3 to come ORDERED 2026-03-20, 1 to come DECIDED 2026-03-20",
             "new lacks 3");
+  }
+
+  /** The way out of a shortage says nothing of an order that is not for it. */
+  @Test
+  void anOrderThatNamesNoShortageComesForNoDayOfAWayOut() {
+    assertThat(
+            told(
+                "",
+                "",
+                decided("option: buy"),
+                spends("id: o, on: 2026-02-21, state: ordered, item: bolt, qty: 4")))
+        .containsExactly(
+            "old lacks 4, 4 to come ORDERED", "new lacks 3, 3 to come DECIDED 2026-03-20");
+  }
+
+  @Test
+  void aWayOutInAnotherUnitIsForAllThatIsLeft() {
+    String none = substitution(", for: old").replaceFirst(", sign-offs: [^]]*]", "");
+    assertThat(
+            told(
+                "",
+                decided("option: substitute"),
+                "",
+                none.replace("{item: bolt, qty: 4}", "{what: rod, qty: 4 m}")))
+        .containsExactly("old lacks 4, 4 to come DECIDED 2026-03-16", "new lacks 3");
+  }
+
+  @Test
+  void aCrateForNoDayComesForWhatWasPromised() {
+    String promise = claim("new", promised("2026-02-01", ", expect: 2026-03-20, of: [new]"));
+    String crate =
+        "  - {id: crate, sent: 2026-02-20, from: kit-maker, packed: [{item: bolt, qty: 2}]}";
+    assertThat(told(crate, "", "", promise))
+        .containsExactly(
+            "old lacks 4", "new lacks 3, 2 to come SENT 2026-03-20, 1 to come PROMISED 2026-03-20");
   }
 
   private static String claim(String shortages, String events) {

@@ -92,6 +92,55 @@ class LookAheadQuestionsTest {
         .containsExactly(told.split(", "));
   }
 
+  /** What it takes: two boards of ash, of which one is here. */
+  private static String ashLacking(String sub, String way) {
+    LookAhead ahead =
+        ahead(
+            """
+            kit: [{id: oak, what: oak board, qty: 4}]
+            stock: [{id: ash, what: ash board, qty: 1 each}]
+            deliveries: [{id: d, received: 2026-02-09, from: kit-maker, counted: [{item: oak, qty: 2}]}]
+            shortages: [{id: s, item: oak, qty: 2, found: 2026-02-09, cause: not-packed, options: [{kind: buy}, {kind: substitute, substitution: sub}]%s}]
+            substitutions: [{id: sub, for: s, instead-of: {item: oak, qty: 2}, use: [{stock: ash, qty: 2}], grade: finish, why: w%s}]
+            tasks:
+              - {id: sole, what: Sole, takes: 1 d, uses: [{item: oak, qty: 2}]}
+              - {id: done, what: Done, takes: 1 d, finished: 2026-02-20}
+            """
+                .formatted(way, sub));
+    return ahead.all().stream()
+        .filter(wanted -> wanted.thing().what().equals("ash board"))
+        .map(wanted -> wanted.task() + " lacks " + wanted.missing().told())
+        .toList()
+        .toString();
+  }
+
+  /**
+   * A way out that is taken asks for what it takes, signed or not; one that is not asks nothing.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "', hold: sole'; substitute; [sole lacks 1]",
+        "', hold: sole, sign-offs: [{by: nora, on: 2026-02-12}]'; substitute; [sole lacks 1]",
+        "', hold: sole'; buy; []",
+        "', hold: sole'; ''; []",
+        "', hold: sole, withdrawn: 2026-02-20'; substitute; []",
+        "', hold: done'; substitute; []", // the work is done
+        "''; substitute; []" // nobody says for which work
+      })
+  void aWayOutThatIsTakenAsksForWhatItTakes(String sub, String way, String told) {
+    String decided =
+        way.isEmpty() ? "" : ", decided: {option: " + way + ", on: 2026-02-12, by: nora}";
+    assertThat(ashLacking(sub, decided)).isEqualTo(told);
+  }
+
+  @Test
+  void aPlanMayBeAskedForWithSomeWorkLonger() {
+    LookAhead ahead = ahead("tasks: [{id: a, what: A, takes: 1 d}]\n");
+    assertThat(ahead.paced(java.util.Map.of("a", 480L)).of("a").lastDay()).isEqualTo("2026-03-03");
+  }
+
   /** Ten of the twelve bolts are asked for; who has used eleven, and is not done, needs more. */
   @ParameterizedTest
   @CsvSource({"10, 40 %, false", "11, 40 %, true", "11, 100 %, false"})

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import kitwright.Sample;
 import kitwright.ledger.Facts;
+import kitwright.ledger.KitItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -172,6 +173,101 @@ class StoresTest {
     assertThat(bolts(ahead)).isEqualTo("lacks 0");
     assertThat(ahead.atHand(Sample.ledger("kit: [{id: bolt, what: bolt, qty: 10}]").kit().get(0)))
         .hasToString("6 each");
+  }
+
+  private static final String FOUR_MORE =
+      "{id: e, received: 2026-02-20, from: kit-maker, counted: [{item: bolt, qty: 4}]}";
+
+  /**
+   * The frame wants ten and the other so many; what is counted as well as dealt out counts once.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "1, 1", "4, 4"})
+  void whatTheMakerSentAfterwardsIsThereOnce(int other, int lacks) {
+    String sent = deliveries(SIX, FOUR_MORE) + FOUR_SHORT.formatted("");
+    assertThat(missingBolts(ahead("", other, sent, Late.NOTHING))).isEqualTo(lacks);
+  }
+
+  /** Nobody has counted: six of ten are there, and the four that are short are ordered. */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "4, 4"})
+  void whatIsOrderedForWhatIsKnownToBeShortComesOnce(int other, int lacks) {
+    String ordered =
+        FOUR_SHORT.formatted("")
+            + spend("ordered", "item: bolt, qty: 4, expected: 2026-03-20, because: s");
+    assertThat(missingBolts(ahead("", other, ordered, Late.NOTHING))).isEqualTo(lacks);
+  }
+
+  /** Four are short, and six are bought or ordered: two serve whoever is next. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "paid; ''; 2; 0",
+        "paid; ''; 3; 1",
+        "ordered; ', expected: 2026-03-20'; 2; 0",
+        "ordered; ', expected: 2026-03-20'; 3; 1",
+        "ordered; ''; 2; 6" // for no day it is told, and nobody leans on it
+      })
+  void whatIsHadBeyondEveryShortageServesWhoeverIsNext(
+      String state, String more, int other, int lacks) {
+    String six =
+        deliveries(SIX) + FOUR_SHORT.formatted("") + spend(state, "item: bolt, qty: 6" + more);
+    assertThat(missingBolts(ahead("", other, six, Late.NOTHING))).isEqualTo(lacks);
+  }
+
+  @Test
+  void atHandIsWhatIsHereAndNothingOfWhatIsToCome() {
+    KitItem bolt = Sample.ledger("kit: [{id: bolt, what: bolt, qty: 10}]").kit().get(0);
+    assertThat(ahead(deliveries(SIX, coming("2026-03-20", 4))).atHand(bolt)).hasToString("6 each");
+    String bought =
+        deliveries(SIX) + FOUR_SHORT.formatted("") + spend("paid", "item: bolt, qty: 4");
+    assertThat(ahead(bought).atHand(bolt)).hasToString("10 each");
+    assertThat(ahead(bought.replace("paid", "ordered")).atHand(bolt)).hasToString("6 each");
+  }
+
+  /** Four bolts are short; the box of another purchase says nothing of this one. */
+  @Test
+  void onlyTheBoxOfAPurchaseTellsWhatIsLeftOfIt() {
+    String other =
+        boxes("{stock: a, qty: 4}, {stock: c, qty: 2}", "").replace("bought: p", "bought: q");
+    assertThat(
+            missingBolts(
+                ahead(
+                    "",
+                    0,
+                    other.replace(
+                        "]\nstock",
+                        ", {id: q, on: 2026-01-20, line: l, what: w, amount: 9, state: paid}]\n"
+                            + "stock"),
+                    Late.NOTHING)))
+        .isZero();
+    String weighed = boxes("", "").replace("box, qty: 4", "box, qty: 4 kg");
+    assertThat(missingBolts(ahead("", 2, weighed, Late.NOTHING)))
+        .as("how many bolts weigh so much nobody says")
+        .isZero();
+  }
+
+  /** Three kilogrammes are wanted, one was used, and the two that are ordered are whole. */
+  @Test
+  void whatIsStillToComeWasNotUsedUp() {
+    String ordered =
+        spend("ordered", "material: epoxy, qty: 2 kg, expected: 2026-03-20")
+            + "---\nday: 2026-02-20\nused: [{material: epoxy, qty: 1 kg}]\n---\n";
+    assertThat(epoxy(ahead(ordered))).isEqualTo("lacks 1 kg waits for [spend p 2026-03-20]");
+  }
+
+  /** Four bolts are short and four pins take their place: they count for the shortage, once. */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "4, 4"})
+  void whatASubstitutionForAShortageReplacesCountsOnce(int other, int lacks) {
+    String sub =
+        """
+        stock: [{id: pin, what: pin, qty: 9}]
+        substitutions: [{id: sub, for: s, instead-of: {item: bolt, qty: 4}, use: [{stock: pin, qty: 4}], grade: finish, why: w, hold: frame, sign-offs: [{by: nora, on: 2026-02-12}]}]
+        """;
+    String six = deliveries(SIX) + FOUR_SHORT.formatted("") + sub;
+    assertThat(missingBolts(ahead("", other, six, Late.NOTHING))).isEqualTo(lacks);
   }
 
   /** Six bought, four of them in one box and two in another. */
