@@ -3,6 +3,7 @@ package kitwright.shortage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kitwright.kit.Positions;
 import kitwright.kit.Promise;
 import kitwright.ledger.Facts;
@@ -60,10 +61,19 @@ public final class Arrival {
   private static Optional<LocalDate> ordered(Substitution substitution, Ledger ledger) {
     List<Optional<LocalDate>> days =
         substitution.use().stream()
-            .map(take -> take.spend().flatMap(ledger::spend).flatMap(Spend::expected))
+            .map(take -> take.spend().flatMap(ledger::spend).flatMap(each -> due(each, ledger)))
             .toList();
     return days.stream().allMatch(Optional::isPresent)
         ? days.stream().flatMap(Optional::stream).max(LocalDate::compareTo)
+        : Optional.empty();
+  }
+
+  /** The day of a payment is also that of its order; what was withdrawn comes on none. */
+  private static Optional<LocalDate> due(Spend spend, Ledger ledger) {
+    Optional<Spend> order = spend.pays().flatMap(ledger::spend);
+    return Stream.concat(Stream.of(spend), order.stream())
+            .allMatch(each -> each.withdrawn().isEmpty())
+        ? Receipts.expected(spend, order)
         : Optional.empty();
   }
 
@@ -88,6 +98,7 @@ public final class Arrival {
             .filter(at -> isLeft(take, substitution, at.ahead(), at.left()))
             .isPresent();
     return stock
+        || take.spend().isPresent() // bought for it: that it came is asked before
         || take.item()
             .flatMap(positions::of)
             .filter(at -> at.doubts().isEmpty())
