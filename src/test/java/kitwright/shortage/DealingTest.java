@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import kitwright.Sample;
+import kitwright.finding.Findings;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
+import kitwright.value.Quantity;
+import kitwright.value.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -311,6 +315,151 @@ class DealingTest {
     assertThat(told(claim("old", promised("2026-02-01", ", expect: 2026-03-01"))))
         .as("told, for no day: it has passed")
         .containsExactly("old lacks 4, 4 to come PROMISED", "new lacks 3");
+  }
+
+  /** Once its line, or all of the claim, has ended otherwise than by goods, none are promised. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "''; ''; 4 to come PROMISED 2026-03-20",
+        "'{on: 2026-02-20, how: credited}'; ''; ''",
+        "'{on: 2026-02-20, how: replaced}'; ''; 4 to come PROMISED 2026-03-20",
+        // A part of the line: the rest is still promised.
+        "'{on: 2026-02-20, how: credited, qty: 1}'; ''; 4 to come PROMISED 2026-03-20",
+        "''; 'settled: {on: 2026-02-20, how: refused}, '; ''",
+        "''; 'settled: {on: 2026-02-20, how: replaced}, '; 4 to come PROMISED 2026-03-20"
+      })
+  void anEndOtherThanByGoodsEndsThePromise(String line, String claim, String comes) {
+    String lines =
+        line.isEmpty() ? "old, new" : "{shortage: old, settled: [" + line + "]}, {shortage: new}";
+    String yaml =
+        claim(lines, promised("2026-02-01", ", expect: 2026-03-20, of: [old]"))
+            .replace("remedy:", claim + "remedy:");
+    assertThat(told(yaml))
+        .containsExactly("old lacks 4" + (comes.isEmpty() ? "" : ", " + comes), "new lacks 3");
+  }
+
+  /** Where money is asked a promise is of goods only if it says how many. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "replacement; ''; 4 to come PROMISED 2026-03-20",
+        "refund; ''; ''",
+        "refund; ', qty: 2'; 2 to come PROMISED 2026-03-20",
+        "replacement; ', amount: 20 EUR'; ''",
+        "refund; ', qty: 2, amount: 20 EUR'; ''"
+      })
+  void aPromiseOfMoneyPromisesNoGoods(String remedy, String more, String comes) {
+    String yaml =
+        claim("old", promised("2026-02-01", ", expect: 2026-03-20" + more))
+            .replace("remedy: replacement", "remedy: " + remedy);
+    assertThat(told(yaml))
+        .containsExactly("old lacks 4" + (comes.isEmpty() ? "" : ", " + comes), "new lacks 3");
+  }
+
+  /** Of one day two parts stand together; a word for all of it takes the place of those before. */
+  @Test
+  void promisesOfOneDayStandTogetherWhereEachSaysHowMany() {
+    String part = promised("2026-02-01", ", expect: 2026-03-20, qty: 1");
+    String other = promised("2026-02-01", ", expect: 2026-03-10, qty: 2");
+    String whole = promised("2026-02-01", ", expect: 2026-03-27");
+    assertThat(told(claim("old", part + ", " + other)).get(0))
+        .isEqualTo("old lacks 4, 2 to come PROMISED 2026-03-10, 1 to come PROMISED 2026-03-20");
+    assertThat(told(claim("old", part + ", " + whole)).get(0))
+        .isEqualTo("old lacks 4, 4 to come PROMISED 2026-03-27");
+  }
+
+  /** Money is asked for the older: what the maker sends afterwards is for the other. */
+  @Test
+  void whatTheMakerSendsIsForWhatGoodsAreAskedFor() {
+    String sent =
+        "  - {id: second, received: 2026-02-20, from: kit-maker, counted: [{item: bolt, qty:"
+            + " 3}]}\n";
+    String claim = claim("old", "");
+    assertThat(told(sent, "", "", claim))
+        .containsExactly("old lacks 1, 3 DELIVERED second", "new lacks 3");
+    assertThat(told(sent, "", "", claim.replace("remedy: replacement", "remedy: refund")))
+        .containsExactly("old lacks 4", "new lacks 0, 3 DELIVERED second");
+  }
+
+  /** What is not in the kit is bought, replaced and promised all the same. */
+  @Test
+  void aShortageOfWhatTheKitDoesNotKnowIsMetToo() {
+    String alone =
+        "shortages: [{id: s, item: ghost, qty: 4, found: 2026-01-06, cause: not-packed}]\n"
+            + "budget: [{line: l, title: L, amount: 900}]\n"
+            + "stock: [{id: brass, what: brass bolt, qty: 9}]\n";
+    assertThat(ghost(alone + spends("id: p, on: 2026-02-01, state: paid, replaces: s, qty: 3")))
+        .isEqualTo("lacks 1, 3 BOUGHT");
+    assertThat(ghost(alone + substitution(", for: s").replace("item: bolt", "what: ghost")))
+        .isEqualTo("lacks 0, 4 SUBSTITUTED");
+    assertThat(ghost(alone + claim("s", promised("2026-02-01", ", expect: 2026-03-20"))))
+        .isEqualTo("lacks 4, 4 to come 2026-03-20");
+  }
+
+  private static String ghost(String yaml) {
+    Ledger ledger = Sample.read(yaml, new Findings()).orElseThrow();
+    ShortageStanding standing = ShortageStandings.on(Facts.of(ledger, Sample.TODAY)).all().get(0);
+    String words = "lacks " + standing.open().amount();
+    for (Cover cover : standing.covers()) {
+      words += ", " + cover.qty().amount() + " " + cover.how();
+    }
+    for (Coming coming : standing.coming()) {
+      words += ", " + coming.qty().amount() + " to come " + coming.on().orElseThrow();
+    }
+    return words;
+  }
+
+  /** Of four that lack, some came before the claim, and a claim names some. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "''; not-packed; 0; 4; false", // no claim: all of it, none in part
+        "''; not-packed; 1; 3; false",
+        "''; used-up; 0; 0; false", // nobody owes it
+        "old; not-packed; 0; 0; false",
+        "'{shortage: old, qty: 3}'; not-packed; 0; 1; true",
+        "'{shortage: old, qty: 1}, {shortage: old, qty: 2}'; not-packed; 0; 1; true",
+        "'{shortage: old, qty: 3}'; not-packed; 1; 0; false", // three of the three still owed
+        "'{shortage: old, qty: 3 kg}'; not-packed; 0; 4; true",
+        "new; not-packed; 0; 4; false" // it names another
+      })
+  void whatIsOwedAndNoClaimNames(
+      String lines, String cause, int came, String unclaimed, boolean inPart) {
+    String sent =
+        came == 0
+            ? ""
+            : "  - {id: second, received: 2026-01-10, from: kit-maker, counted: [{item: bolt, qty: "
+                + came
+                + "}]}\n";
+    String yaml =
+        TWO.formatted(sent, "", "", lines.isEmpty() ? "" : claim(lines, ""))
+            .replace("cause: not-packed", "cause: " + cause);
+    ShortageStanding old =
+        ShortageStandings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0);
+    assertThat(old.unclaimed()).hasToString(unclaimed + " each");
+    assertThat(old.isClaimedInPart()).isEqualTo(inPart);
+  }
+
+  /** Bolts at 3 a piece: four are worth 12, and one of them came. By weight they have no price. */
+  @Test
+  void whatItIsWorthIsByTheKitsPrice() {
+    String sent =
+        "  - {id: second, received: 2026-01-10, from: kit-maker, counted: [{item: bolt, qty:"
+            + " 1}]}\n";
+    String yaml = TWO.formatted(sent, "", "", "");
+    String priced = yaml.replace("what: bolt, qty: 20", "what: bolt, qty: 20, price: 3 EUR");
+    ShortageStanding old =
+        ShortageStandings.on(Facts.of(Sample.ledger(priced), Sample.TODAY)).all().get(0);
+    assertThat(old.value().orElseThrow()).hasToString("12.00 EUR");
+    assertThat(old.openValue().orElseThrow()).hasToString("9.00 EUR");
+    assertThat(old.value(Quantity.of("2", Unit.KG))).isEmpty();
+    assertThat(
+            ShortageStandings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0).value())
+        .isEmpty();
   }
 
   /** What is sent since is a part of what was promised. */
