@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Shortage;
 import kitwright.ledger.Spend;
@@ -158,11 +157,7 @@ public record Asking(
 
   /** What so much of it is worth at the kit’s price; empty where the kit has none. */
   public Optional<Money> value(Quantity of, Ledger ledger) {
-    return ledger
-        .kitItem(shortage.item())
-        .flatMap(KitItem::price)
-        .filter(price -> price.prices(of))
-        .map(price -> price.of(of));
+    return ledger.kitItem(shortage.item()).flatMap(item -> item.cost(of));
   }
 
   /**

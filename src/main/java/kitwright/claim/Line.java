@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.ledger.Claim;
-import kitwright.ledger.KitItem;
 import kitwright.shortage.Balance;
 import kitwright.shortage.ShortageStanding;
 import kitwright.value.Money;
@@ -62,11 +61,7 @@ public record Line(
   }
 
   private Optional<Money> worth(Quantity of) {
-    return shortage
-        .item()
-        .flatMap(KitItem::price)
-        .filter(price -> price.prices(of))
-        .map(price -> price.of(of));
+    return shortage.item().flatMap(item -> item.cost(of));
   }
 
   /** The money that is asked for what is open of it: of its cost all, whatever came since. */

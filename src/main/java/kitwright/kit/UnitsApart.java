@@ -51,7 +51,7 @@ public final class UnitsApart implements Rule {
 
     void price(KitItem item) {
       item.price()
-          .filter(price -> !price.prices(item.qty()))
+          .filter(any -> item.cost(item.qty()).isEmpty())
           .ifPresent(
               price ->
                   out.add(

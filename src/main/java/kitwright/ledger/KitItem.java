@@ -3,6 +3,7 @@ package kitwright.ledger;
 import java.util.List;
 import java.util.Optional;
 import kitwright.value.Dimension;
+import kitwright.value.Money;
 import kitwright.value.Price;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
@@ -33,6 +34,14 @@ public record KitItem(
     List<String> allow,
     At at)
     implements Entry {
+
+  /** What so much of it costs; empty where it has no price, or none in such a unit. */
+  public Optional<Money> cost(Quantity of) {
+    return price
+        .map(each -> each.forOneOf(qty.unit()))
+        .filter(each -> each.prices(of))
+        .map(each -> each.of(of));
+  }
 
   static KitItem read(Keys k) {
     return new KitItem(

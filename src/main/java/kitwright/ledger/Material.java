@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import kitwright.value.Decimal;
 import kitwright.value.Misread;
+import kitwright.value.Money;
 import kitwright.value.Nearest;
 import kitwright.value.Price;
 import kitwright.value.Quantity;
@@ -104,6 +105,11 @@ public record Material(
     MINIMUM
   }
 
+  /** What so much of it costs; empty where it has no price, or none in such a unit. */
+  public Optional<Money> cost(Quantity of) {
+    return price.filter(each -> each.prices(of)).map(each -> each.of(of));
+  }
+
   private static final kitwright.ledger.Sort<BigDecimal> ANGLE =
       kitwright.ledger.Sort.in(
           Unit.DEGREE,
@@ -194,7 +200,8 @@ public record Material(
                 "the maker’s data sheet")
             .maybeText(),
         k.key("basis", "what the values are", "mean").maybeChoice(Basis.class),
-        k.key("price", "what it costs", "12.50 EUR/m").maybePrice(),
+        k.key("price", "what one of it costs, or one of the unit that it names", "12.50 EUR/m")
+            .maybePrice(),
         k.key(
                 "unconfirmed",
                 "keys of the properties that nobody has looked up in their source yet; all for"

@@ -12,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Material;
 import kitwright.ledger.Spend;
 import kitwright.ledger.Stock;
 import kitwright.network.Headways;
@@ -22,7 +21,6 @@ import kitwright.shortage.Want;
 import kitwright.spending.Exchange;
 import kitwright.spending.Share;
 import kitwright.value.Money;
-import kitwright.value.Price;
 import kitwright.value.Quantity;
 
 /**
@@ -87,12 +85,10 @@ final class Needs {
         .ifPresent(
             of -> {
               put(of);
-              item.price()
-                  .filter(price -> price.prices(item.qty()) && of.amount().signum() > 0)
+              item.cost(item.qty())
+                  .filter(any -> of.amount().signum() > 0)
                   .ifPresent(
-                      price ->
-                          offered.putIfAbsent(
-                              of.thing().key(), new Offer(price.of(item.qty()), of.amount())));
+                      cost -> offered.putIfAbsent(of.thing().key(), new Offer(cost, of.amount())));
             });
   }
 
@@ -175,16 +171,16 @@ final class Needs {
     String key = ask.thing().key();
     return Optional.ofNullable(paid.get(key))
         .map(offer -> offer.of(missing.amount()))
-        .or(() -> listed(ask.want()).filter(p -> p.prices(missing)).map(p -> p.of(missing)))
+        .or(() -> listed(ask.want(), missing))
         .or(() -> Optional.ofNullable(offered.get(key)).map(offer -> offer.of(missing.amount())))
         .flatMap(cost -> exchange.home(cost, asOf).money());
   }
 
-  /** The price that the record itself gives. */
-  private Optional<Price> listed(Want want) {
+  /** At the price that the record itself gives. */
+  private Optional<Money> listed(Want want, Quantity qty) {
     return switch (want.sort()) {
-      case ITEM -> ledger.kitItem(want.ref()).flatMap(KitItem::price);
-      case MATERIAL -> ledger.material(want.ref()).flatMap(Material::price);
+      case ITEM -> ledger.kitItem(want.ref()).flatMap(item -> item.cost(qty));
+      case MATERIAL -> ledger.material(want.ref()).flatMap(material -> material.cost(qty));
       case STOCK -> Optional.empty();
     };
   }

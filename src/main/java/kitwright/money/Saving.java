@@ -98,9 +98,7 @@ public record Saving(String substitution, Money instead, Money spent) {
         .insteadOf()
         .item()
         .flatMap(ledger::kitItem)
-        .flatMap(item -> item.price())
-        .filter(price -> price.prices(substitution.insteadOf().qty()))
-        .map(price -> price.of(substitution.insteadOf().qty()))
+        .flatMap(item -> item.cost(substitution.insteadOf().qty()))
         .flatMap(cost -> exchange.home(cost, account.asOf()).money());
   }
 

@@ -9,15 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import kitwright.ledger.KitItem;
 import kitwright.ledger.Ledger;
-import kitwright.ledger.Material;
 import kitwright.ledger.Spend;
 import kitwright.shortage.Things;
 import kitwright.spending.Exchange;
 import kitwright.spending.Valued;
 import kitwright.value.Money;
-import kitwright.value.Price;
 import kitwright.value.Quantity;
 
 /**
@@ -134,23 +131,17 @@ final class Standard {
     return source(each)
         .flatMap(
             source ->
-                price(named(each, source))
-                    .filter(price -> price.prices(source.qty().get()))
-                    .flatMap(price -> cost(price, source.qty().get()))
+                listed(named(each, source), source.qty().get())
+                    .flatMap(all -> exchange.planned(all.currency()).map(quote -> quote.of(all)))
                     .map(all -> all.times(share(each, source))));
   }
 
-  private Optional<Money> cost(Price price, Quantity qty) {
-    Money all = price.of(qty);
-    return exchange.planned(all.currency()).map(quote -> quote.of(all));
-  }
-
-  private Optional<Price> price(Spend spend) {
+  private Optional<Money> listed(Spend spend, Quantity qty) {
     return spend
         .item()
         .flatMap(ledger::kitItem)
-        .flatMap(KitItem::price)
-        .or(() -> spend.material().flatMap(ledger::material).flatMap(Material::price));
+        .flatMap(item -> item.cost(qty))
+        .or(() -> spend.material().flatMap(ledger::material).flatMap(of -> of.cost(qty)));
   }
 
   /** Of a purchase's cost, what is beyond the planned quantity. */

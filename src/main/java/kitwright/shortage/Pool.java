@@ -49,12 +49,8 @@ record Pool(String material, Optional<BigDecimal> thickness, Unit unit) {
     if (qty.unit().convertsTo(unit)) {
       return Optional.of(qty.in(unit).amount());
     }
-    return size.filter(any -> isPieces(qty)).flatMap(each -> ofPieces(qty.amount(), each));
-  }
-
-  private static boolean isPieces(Quantity qty) {
-    Dimension dimension = qty.unit().dimension();
-    return dimension == Dimension.COUNT || dimension == Dimension.PACKAGE;
+    return size.filter(any -> qty.unit().isOfPieces())
+        .flatMap(each -> ofPieces(qty.amount(), each));
   }
 
   private Optional<BigDecimal> ofPieces(BigDecimal count, Size size) {

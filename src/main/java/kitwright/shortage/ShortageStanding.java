@@ -147,9 +147,7 @@ public record ShortageStanding(
 
   /** What so much of it is worth at the kit's price; empty where the kit has no price for it. */
   public Optional<Money> value(Quantity qty) {
-    return item.flatMap(KitItem::price)
-        .filter(price -> price.prices(qty))
-        .map(price -> price.of(qty));
+    return item.flatMap(each -> each.cost(qty));
   }
 
   private Quantity sum(Predicate<Cover> which) {

@@ -33,9 +33,14 @@ public record Price(BigDecimal amount, Currency currency, Optional<Unit> per) {
             : Optional.empty());
   }
 
-  /** Whether a quantity can be priced by this. */
+  /** The same, for one of a unit where it does not say of which. */
+  public Price forOneOf(Unit unit) {
+    return new Price(amount, currency, per.or(() -> Optional.of(unit)));
+  }
+
+  /** Whether a quantity can be priced by this; the price of one is for what is counted. */
   public boolean prices(Quantity quantity) {
-    return per.isEmpty() || quantity.unit().convertsTo(per.get());
+    return per.map(quantity.unit()::convertsTo).orElse(quantity.unit().isOfPieces());
   }
 
   /** What so many cost, rounded half up to the minor unit. */

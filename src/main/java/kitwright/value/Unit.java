@@ -189,6 +189,11 @@ public enum Unit {
     return dimension;
   }
 
+  /** Whether it counts things, whatever they measure. */
+  public boolean isOfPieces() {
+    return dimension == Dimension.COUNT || dimension == Dimension.PACKAGE;
+  }
+
   /** How many base units one of this is (m, m², l, kg, s, N, Pa, N·m, kg/m³, kg/m² …). */
   public BigDecimal factor() {
     return factor;

@@ -456,7 +456,7 @@ class DealingTest {
         ShortageStandings.on(Facts.of(Sample.ledger(priced), Sample.TODAY)).all().get(0);
     assertThat(old.value().orElseThrow()).hasToString("12.00 EUR");
     assertThat(old.openValue().orElseThrow()).hasToString("9.00 EUR");
-    assertThat(old.value(Quantity.of("2", Unit.KG))).isEmpty();
+    assertThat(old.value(Quantity.of("2", Unit.KG))).as("by weight it has no price").isEmpty();
     assertThat(
             ShortageStandings.on(Facts.of(Sample.ledger(yaml), Sample.TODAY)).all().get(0).value())
         .isEmpty();
