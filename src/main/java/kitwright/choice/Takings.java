@@ -87,9 +87,8 @@ final class Takings {
         others.stream()
             .map(Promise::qty)
             .flatMap(Optional::stream)
-            .filter(each -> each.convertsTo(left))
             .reduce(Quantity.none(left.unit()), Quantity::plus);
-    return spoken.compareAmount(left) <= 0 && !left.isNone();
+    return spoken.compareAmount(left) <= 0;
   }
 
   /** Promised to work that is still ahead and is not of this substitution. */

@@ -85,7 +85,7 @@ public record Turning(
 
   /** cash + hours · worth is level where worth = − cash / hours, if that is above zero. */
   private static Optional<Money> level(Money moreCash, BigDecimal moreHours) {
-    if (moreHours.signum() == 0 || moreCash.signum() * moreHours.signum() >= 0) {
+    if (moreCash.signum() * moreHours.signum() >= 0) {
       return Optional.empty();
     }
     return Optional.of(

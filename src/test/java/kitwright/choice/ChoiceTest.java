@@ -139,6 +139,31 @@ class ChoiceTest {
     assertThat(taken.losers()).containsExactly("Locker fronts");
   }
 
+  /** Where nothing is lacking nobody is asked to sign. */
+  @Test
+  void aSubstitutionThatIsSignedAsksNobody() {
+    String signed =
+        """
+        parties: [{id: kit-maker, name: K, role: supplier}, {id: nora, name: N, role: builder}, {id: ann, name: Ann, role: designer, may-sign: [finish]}]
+        kit: [{id: stave, what: stave, qty: 4 m}]
+        stock: [{id: larch, what: larch, qty: 9 m}]
+        tasks: [{id: t, what: T, takes: 1 d, uses: [{item: stave, qty: 4 m}]}]
+        substitutions: [{id: sub, for: short, instead-of: {item: stave, qty: 4 m}, use: [{stock: larch, qty: 4 m}], hold: t, grade: finish, why: larch is here, proposed: {by: nora, on: 2026-02-01}%s}]
+        shortages: [{id: short, item: stave, qty: 4 m, found: 2026-01-24, cause: not-packed, options: [{kind: substitute, substitution: sub, cost: 10}, {kind: wait, arrives: 2026-04-20}]}]
+        """;
+    WayOut open = way(choice(signed.formatted("")), "substitute");
+    assertThat(open.signing().orElseThrow().signers()).containsExactly("Ann");
+    WayOut done =
+        way(choice(signed.formatted(", sign-offs: [{by: ann, on: 2026-02-12}]")), "substitute");
+    assertThat(done.signing().orElseThrow().lacks()).isEmpty();
+    assertThat(done.signing().orElseThrow().signers()).isEmpty();
+    assertThat(done.outlay().withHours().orElseThrow())
+        .as("no hour has a value, and it takes none")
+        .hasToString("10.00 EUR");
+    WayOut gone = way(choice(signed.formatted(", withdrawn: 2026-02-20")), "substitute");
+    assertThat(gone.signing().orElseThrow().lacks()).containsExactly("it was withdrawn");
+  }
+
   @Test
   void aSubstitutionTellsWhoMustSignAndByWhen() {
     Signing signing = way(choice(Spars.LEDGER), "substitute").signing().orElseThrow();

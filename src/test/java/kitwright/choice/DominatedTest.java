@@ -176,6 +176,10 @@ class DominatedTest {
             Optional.empty(),
             List.of());
     assertThat(nobody.isReleased()).as("built otherwise, and nobody has to sign").isFalse();
+    assertThat(beaten(nobody, dear)).isEqualTo("[]");
+    assertThat(with(cheap, strength(Verdict.fail(List.of("weak")), 1), SIGNED).isReleased())
+        .as("signed, and too weak")
+        .isFalse();
     WayOut unassessed =
         new WayOut(
             cheap.option(),

@@ -123,6 +123,29 @@ class TakingsTest {
     assertThat(choice(over).ways().get(2).taken().get(0).losers()).isEmpty();
   }
 
+  /** One board is left, and its own work asks for two more than it takes: that is no other’s. */
+  @Test
+  void whatTheWorkThatItHoldsAsksForItselfIsNoLoss() {
+    String asked =
+        Spars.LEDGER
+            .replace(", keep-for: [lockers]", "")
+            .replace(
+                "Close the bowsprit, takes: 1 d",
+                "Close the bowsprit, takes: 1 d, uses: [{stock: larch-a, qty: 6}]");
+    assertThat(choice(asked).ways().get(2).taken().get(0).losers()).isEmpty();
+  }
+
+  /** Nobody says for which work it is sawn, nor what the substitution is for. */
+  @Test
+  void aCutOfNoWorkIsNotTheSubstitutionsOwn() {
+    String cut =
+        Spars.LEDGER.replace(", keep-for: [lockers]", "").replace("    hold: close\n", "")
+            + "cuts: [{id: saw, from: [larch-a], kerf: 3 mm, parts: [{mark: a, length: 400"
+            + " mm}]}]\n";
+    assertThat(cut).doesNotContain("hold: close");
+    assertThat(choice(cut).ways().get(2).taken().get(0).losers()).containsExactly("cut saw");
+  }
+
   /** All five taken: whoever has a word on it loses it, though nobody says how many. */
   @Test
   void whereNothingIsLeftEvenAKeptPieceIsLost() {

@@ -88,6 +88,17 @@ class TurningTest {
         .isEqualTo("other, cheaper by 50.00 EUR, a day worth 2.08 EUR");
   }
 
+  /**
+   * Of two that cost the same the one that is here sooner beats the other, whichever stands first.
+   */
+  @Test
+  void whatAnotherBeatsIsNotWhatTheOthersAreHeldAgainst() {
+    String soon = SOON + "cost: 100";
+    String late = "arrives: 2026-04-20, cost: 100";
+    assertThat(told(HOUR, late, soon)).isEqualTo("one, cheaper by 0.00 EUR, sooner by 24");
+    assertThat(told(HOUR, soon, late)).isEqualTo("other, cheaper by 0.00 EUR, sooner by 24");
+  }
+
   @Test
   void whatHasNoPriceIsNotCompared() {
     assertThat(

@@ -102,8 +102,24 @@ class WaitingTest {
                 stock:
                 """);
     assertThat(choice(sail).launchIfHere()).as("rigging 13 and 14 April").isEqualTo("2026-04-14");
+    String other =
+        sail.replace("packed: [{item: sheet", "packed: [{item: x")
+            .replace("packed: [{item: sail", "packed: [{item: sheet")
+            .replace("packed: [{item: x", "packed: [{item: sail");
+    assertThat(choice(other).launchIfHere()).as("the later of both").isEqualTo("2026-04-14");
     assertThat(told(timing(sail, 1))).isEqualTo("2026-03-16, plane 14, 2026-04-14 0");
     assertThat(told(timing(sail, 0))).isEqualTo("2026-04-20, plane 49, 2026-04-24 10");
+  }
+
+  /** The four metres that came are the first task’s: it has all that it needs. */
+  @Test
+  void onlyWorkThatLacksSomethingIsHeld() {
+    String two =
+        Spars.LEDGER.replace(
+            "  - {id: plane,",
+            "  - {id: early, what: Early, takes: 1 d, uses: [{item: stave, qty: 4 m}]}\n"
+                + "  - {id: plane,");
+    assertThat(told(timing(two, 0))).isEqualTo("2026-04-20, plane 49, 2026-04-24 24");
   }
 
   @Test
