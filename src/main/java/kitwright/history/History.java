@@ -93,10 +93,14 @@ public final class History {
   }
 
   private Commit upTo(LocalDate day) throws NoHistory {
-    Optional<Commit> found =
-        one("log", "-1", "--before=" + day + " 23:59:59", "--format=" + Commit.FORMAT, "HEAD");
-    if (found.isPresent()) {
-      return found.get();
+    // Git reckons with the clock of this machine, a commit’s day is that of the place where it was
+    // made: all the world is within two days.
+    String before = "--before=" + day.plusDays(2) + " 23:59:59";
+    for (String line : git.must("log", before, "--format=" + Commit.FORMAT, "HEAD").lines()) {
+      Commit commit = Commit.read(line);
+      if (!commit.day().isAfter(day)) {
+        return commit;
+      }
     }
     Commit first = commits().get(0);
     throw new NoHistory(

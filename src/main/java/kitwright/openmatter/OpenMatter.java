@@ -84,6 +84,11 @@ public record OpenMatter(
         .orElse(LocalDate.MAX);
   }
 
+  /** Whether one must act on a day, or should have before. */
+  public boolean isToActBy(LocalDate day) {
+    return !lastDay().isAfter(day);
+  }
+
   /** Whether there is a last day to act at all. */
   public boolean isDated() {
     return actBy.isPresent() || stop.isPresent();

@@ -45,6 +45,6 @@ public record OpenMatters(List<OpenMatter> all) {
 
   /** Those in which one must act on a day or before, most pressing first. */
   public List<OpenMatter> actingBy(LocalDate day) {
-    return all.stream().filter(matter -> !matter.lastDay().isAfter(day)).toList();
+    return all.stream().filter(matter -> matter.isToActBy(day)).toList();
   }
 }

@@ -102,7 +102,7 @@ final class WaitingMatters {
             days ->
                 days < 0
                     ? "; reply " + Days.told(-days) + " overdue"
-                    : "; reply due in " + Days.told(days))
+                    : "; reply due " + (days == 0 ? "today" : "in " + Days.told(days)))
         .orElse("");
   }
 

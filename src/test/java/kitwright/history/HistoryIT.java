@@ -286,6 +286,31 @@ class HistoryIT {
     assertThat(files.get(3).state()).isEqualTo(EvidenceFile.State.ABSENT);
   }
 
+  @Test
+  void aDayIsThatOfThePlaceWhereTheCommitWasMade() throws Exception {
+    threeWeeks();
+    at("2026-03-22T23:30:00-0500", "Late in the west");
+    at(
+        "2026-03-23T00:30:00+1300",
+        "Early in the east"); // before the other, by a clock of the world
+    History history = History.of(ledger());
+    assertThat(history.commit("2026-03-22").subject()).isEqualTo("Late in the west");
+    assertThat(history.commit("2026-03-23").subject()).isEqualTo("Early in the east");
+    assertThat(history.commit("2026-03-21").subject()).isEqualTo("Pay");
+  }
+
+  private void at(String moment, String subject) throws Exception {
+    folder.ran(
+        "env",
+        "GIT_COMMITTER_DATE=" + moment,
+        "git",
+        "commit",
+        "-q",
+        "--allow-empty",
+        "-m",
+        subject);
+  }
+
   private static String sha256(String text) throws Exception {
     byte[] digest =
         MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));

@@ -26,14 +26,11 @@ import kitwright.value.Word;
 
 /** The open matters, most pressing first: what stops work, then what no work waits for. */
 public final class OpenTold {
-  private static final int PRESSING_DAYS = 7;
-
   private OpenTold() {}
 
   /** All of it, for {@code open}. */
   public static Sheet sheet(Ledger ledger, LocalDate today, List<OpenMatter> matters) {
-    long pressing =
-        matters.stream().filter(m -> m.lastDay().isBefore(today.plusDays(PRESSING_DAYS))).count();
+    long pressing = matters.stream().filter(m -> m.isToActBy(today.plusWeeks(1))).count();
     Slots slots =
         Slots.none()
             .sentence("build", ledger.build().name())

@@ -1,5 +1,6 @@
 package kitwright.report.week;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -182,7 +183,8 @@ public final class CrewWeek {
   }
 
   private String due(Loan loan) {
-    boolean late = loan.due().filter(day -> day.isBefore(week.last())).isPresent();
+    LocalDate evening = Ahead.evening(week, now).day();
+    boolean late = loan.due().filter(day -> day.isBefore(evening)).isPresent();
     return (late ? "Overdue since " : "Due on ")
         + loan.due().map(Say::day).orElse("")
         + ": "
