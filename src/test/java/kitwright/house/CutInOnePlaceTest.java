@@ -24,13 +24,13 @@ class CutInOnePlaceTest {
   private static final Map<String, Integer> OF_ANOTHER_DAY =
       Map.ofEntries(
           Map.entry("claim/ClaimStandings", 1), // the day a letter was sent, of what is written
+          Map.entry("history/History", 1), // the last commit up to a day, before any ledger is read
           Map.entry("kit/Position", 3), // as it stood when a shortage was found
           Map.entry("network/Baseline", 1), // the evening of the plan at the start
           Map.entry("network/Headways", 2), // the evening before a week
           Map.entry("shortage/Arrivals", 1), // as recorded on the day of a count
           Map.entry("spending/Books", 1), // the sums of every day of the build
           // Days that are planned, which may lie ahead.
-          Map.entry("openmatter/OpenMatters", 1),
           Map.entry("openmatter/WorkDay", 1));
 
   @Test
