@@ -100,7 +100,10 @@ public record Claim(
           k.key("qty", "how much of each", "2 each").maybeQuantity(),
           k.key("amount", "money granted, promised or paid", "63.00 EUR").maybeMoney(),
           k.key("text", "what was said, in a line", "two planks credited").maybeText(),
-          k.key("expect", "the day for which something was promised", "2026-04-16")
+          k.key(
+                  "expect",
+                  "the day for which something was promised; it stands all that day",
+                  "2026-04-16")
               .notBefore("on")
               .maybePlanned(),
           k.key("evidence", "files that show it", "[evidence/letter.txt]")
@@ -183,8 +186,8 @@ public record Claim(
             .choice(Remedy.class, Remedy.REPLACEMENT),
         k.key(
                 "reply-by",
-                "the day by which an answer is asked; common practice is two weeks, your contract"
-                    + " may say otherwise",
+                "the day by which an answer is asked; late from the next day on; common practice is"
+                    + " two weeks, your contract may say otherwise",
                 "2026-02-24")
             .begins("IN-TWO-WEEKS")
             .notBefore("sent")

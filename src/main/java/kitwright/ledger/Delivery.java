@@ -109,7 +109,9 @@ public record Delivery(
             .notBefore("sent")
             .maybeHappened(),
         k.key("sent", "the day it left the sender, as they say", "2026-01-28").maybeHappened(),
-        k.key("expected", "the day it shall come", "2026-04-16").notBefore("sent").maybePlanned(),
+        k.key("expected", "the day it shall come; it stands all that day", "2026-04-16")
+            .notBefore("sent")
+            .maybePlanned(),
         k.key("from", "who sent it", "kit-maker").ref(Kind.PARTIES),
         k.key("note", "the number of the delivery note", "DN 0001").maybeText(),
         k.key("packed", "what the delivery note says is in it").each(Packed::read),

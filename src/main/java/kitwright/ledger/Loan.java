@@ -85,7 +85,9 @@ public record Loan(
         k.key("tool", "what it is, in a few words", "jigsaw with a fine blade").text(),
         k.key("from", "who lends it", "neighbour").ref(Kind.PARTIES),
         k.key("on", "the day it came", "2026-02-16").begins("TODAY").ever().happened(),
-        k.key("due", "the day it shall be back", "2026-02-28").notBefore("on").maybePlanned(),
+        k.key("due", "the day it shall be back; late from the next day on", "2026-02-28")
+            .notBefore("on")
+            .maybePlanned(),
         k.key("returned", "the day it went back", "2026-02-23").notBefore("on").maybeHappened(),
         k.key(
                 "condition",

@@ -105,7 +105,10 @@ public record Spend(
             .begins("paid")
             .choice(State.class, State.PAID);
     Optional<LocalDate> expected =
-        k.key("expected", "the day an ordered thing shall come", "2026-03-20")
+        k.key(
+                "expected",
+                "the day an ordered thing shall come; it stands all that day",
+                "2026-03-20")
             .notBefore("on")
             .maybePlanned();
     Optional<LocalDate> came =
