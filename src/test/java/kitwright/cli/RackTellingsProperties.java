@@ -220,7 +220,9 @@ class RackTellingsProperties {
             each ->
                 assertThat(after.get(each.get("stock").asText()))
                     .as("left of " + each)
-                    .isEqualTo(before.get(each.get("stock").asText()) - each.get("qty").asInt())
+                    .isEqualTo(
+                        before.getOrDefault(each.get("stock").asText(), 0)
+                            - each.get("qty").asInt())
                     .isNotNegative());
     Map<String, String> sizes = new TreeMap<>();
     for (Stock stock : facts(folder).ledger().stock()) {
