@@ -1,6 +1,7 @@
 package kitwright.claim;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
@@ -12,6 +13,7 @@ import kitwright.ledger.Shortage;
 import kitwright.value.Days;
 import kitwright.value.Place;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 import kitwright.value.Word;
 
 /**
@@ -35,6 +37,9 @@ public final class SettlementContradictory implements RecordRule<Claim> {
         .filter(any -> claim.sent().isEmpty() && !isWithdrawn(ends))
         .findFirst()
         .ifPresent(end -> unsent(claim, end, out));
+    claim.events().stream()
+        .filter(event -> event.expect().isPresent())
+        .forEach(event -> end(claim, event).ifPresent(end -> after(claim, event, end, out)));
     for (Claim.Asked line : claim.asked()) {
       day.ledger().shortage(line.shortage()).ifPresent(each -> beyond(claim, line, each, out));
     }
@@ -83,6 +88,38 @@ public final class SettlementContradictory implements RecordRule<Claim> {
             "was settled on " + Days.named(end.on()) + ", and nobody says that it was sent",
             "What nobody was asked for nobody has settled: one of the two is not recorded.",
             "Write the day on which it went out under “sent”, or take the end out."));
+  }
+
+  /** The end, other than by goods, that came before what was promised of it. */
+  private static Optional<Settlement> end(Claim claim, Claim.Event event) {
+    return Stream.concat(
+            claim.settled().stream(),
+            claim.asked().stream()
+                .filter(line -> event.of().stream().allMatch(of -> isOf(line, of)))
+                .filter(line -> !event.of().isEmpty())
+                .flatMap(line -> line.settled().stream())
+                .filter(end -> end.qty().isEmpty()))
+        .filter(end -> end.how() != Claim.Outcome.REPLACED && event.on().isAfter(end.on()))
+        .findFirst();
+  }
+
+  private static boolean isOf(Claim.Asked line, Ref shortage) {
+    return line.shortage().id().equals(shortage.id());
+  }
+
+  private void after(Claim claim, Claim.Event event, Settlement end, Findings out) {
+    out.add(
+        finding(
+            claim,
+            event.at().of("expect"),
+            "has an end (“"
+                + Word.spoken(end.how())
+                + "” on "
+                + Days.named(end.on())
+                + "), and after it something is promised for "
+                + Days.named(event.expect().orElseThrow()),
+            "What is promised for what has ended counts as nothing: no plan waits for it.",
+            "If the promise holds, take the end (“settled”) out; else take the promise out."));
   }
 
   /** Parts that come to more than the line. */

@@ -50,6 +50,7 @@ final class RecordCommand implements Command {
     Asked asked = new Asked(deed, answers, said, now);
     boolean nothing = asked.nothingSaid();
     Map<String, Answers.Answer> all = asked.all(dialogue);
+    NoSuchDeal.refuse(all, now.ledger());
     if (nothing && deed.kind() == Kind.LOG) {
       dialogue.ifPresent(talk -> said.put("words", List.of(talk.words("What there is to tell"))));
     }

@@ -37,11 +37,13 @@ final class Recording {
   /** Rules of what cannot be, whatever happened: a day before another, more than there is. */
   private static final Set<String> IMPOSSIBLE =
       Set.of(
+          "claim-asks-twice",
           "count-contradictory",
           "date-impossible",
           "dates-disordered",
           "money-negative",
           "progress-impossible",
+          "spend-contradictory",
           "tax-beyond-amount",
           "three-point-disordered");
 

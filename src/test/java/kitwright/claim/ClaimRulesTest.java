@@ -127,7 +127,9 @@ class ClaimRulesTest {
     assertThat(twice("", "b")).hasSize(1);
     assertThat(twice(", settled: {on: 2026-02-20, how: credited, amount: 9}", "b"))
         .extracting(Finding::what)
-        .containsExactly("With this, 12 × bolt are asked for the shortage b, which lacks 6.");
+        .containsExactly(
+            "With this, 12 × bolt are asked for the shortage b, which lacks 6; asked already by"
+                + " z.");
     assertThat(twice(", settled: {on: 2026-02-20, how: refunded, amount: 9}", "b")).hasSize(1);
   }
 

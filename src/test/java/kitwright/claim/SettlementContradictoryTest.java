@@ -67,6 +67,44 @@ class SettlementContradictoryTest {
     assertThat(told(line("{on: 2026-02-20, " + end + "}"))).isEmpty();
   }
 
+  /** The pieces that ended are not promised once more. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '"',
+      value = {
+        "credited, amount: 9 EUR;2026-02-21;;1",
+        "refused;2026-02-21;;1",
+        "withdrawn;2026-02-21;;1",
+        "replaced;2026-02-21;;0", // the goods that were agreed
+        "refused;2026-02-20;;0",
+        "refused;2026-02-21;of: s,;1",
+        "refused;2026-02-21;of: t,;0"
+      })
+  void nothingIsPromisedOfWhatHasEnded(String end, String on, String of, int findings) {
+    String event =
+        ", events: [{on: "
+            + on
+            + ", what: promised, "
+            + (of == null ? "" : of)
+            + " expect: 2026-03-10}]";
+    String settled = "{on: 2026-02-20, how: " + end + "}";
+    assertThat(told(line(settled) + event)).hasSize(of == null ? 0 : findings);
+    String whole = "sent: 2026-02-05, shortages: [s], settled: " + settled + event;
+    assertThat(told(whole)).hasSize(of == null ? findings : end.equals("replaced") ? 0 : 1);
+  }
+
+  @Test
+  void whatIsPromisedAfterTheEndIsToldByBothDays() {
+    assertThat(
+            told(
+                "sent: 2026-02-05, shortages: [s], settled: {on: 2026-02-20, how: refused}, events:"
+                    + " [{on: 2026-02-21, what: promised, expect: 2026-03-10}]"))
+        .containsExactly(
+            "The claim c has an end (“refused” on 20\u00a0February\u00a02026), and after it"
+                + " something is promised for 10\u00a0March\u00a02026.");
+  }
+
   @Test
   void noMorePiecesEndThanWereAsked() {
     String three = "{on: 2026-02-20, how: replaced, qty: 3}";

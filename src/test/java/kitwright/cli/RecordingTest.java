@@ -73,6 +73,49 @@ class RecordingTest {
         .doesNotContain("nothing was changed");
   }
 
+  private static final String MONEY =
+      """
+      budget: [{line: deck, title: Deck, amount: 500}]
+      spending:
+        - {id: order, on: 2026-02-01, line: deck, what: rope, amount: 50, state: ordered}
+        - {id: paid, on: 2026-02-02, line: deck, what: glue, amount: 20, state: paid}
+        - {id: back, on: 2026-02-03, line: deck, what: glue, amount: 5, state: refunded, refunds: paid}
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "pay paid 5 | “paid” is no order: it was paid on 2\u00a0February\u00a02026. Name the order"
+            + " that is paid: order. What was bought without an order is recorded with “kitwright"
+            + " buy”. Nothing was changed.",
+        "pay back 5 | “back” is no order: it was money that came back on"
+            + " 3\u00a0February\u00a02026.",
+        "refund back 5 | “back” is no payment: it was money that came back on"
+            + " 3\u00a0February\u00a02026. Name the payment of which money came back, such as paid."
+            + " Nothing was changed.",
+        "demand s1 --remedy refund | With this, 2 × plank are asked for the shortage s1, which"
+            + " lacks 1; asked already by c1. Give each line its “qty”, or take the shortage out of"
+            + " one of the claims or lines. Nothing was changed.",
+      })
+  void whatCannotHaveBeenIsRefusedWithItsMend(String words, String said) throws IOException {
+    Files.writeString(root.resolve("money.yaml"), MONEY);
+    List<String> all = new ArrayList<>(List.of(words.split(" ")));
+    all.addAll(List.of("--today", "2026-03-02"));
+    Run run = Run.in(root, all.toArray(String[]::new));
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains(said);
+    assertThat(root.resolve("spending")).doesNotExist();
+    assertThat(root.resolve("claims")).doesNotExist();
+  }
+
+  @Test
+  void anOrderIsPaidAndAPaymentGivenBack() throws IOException {
+    Files.writeString(root.resolve("money.yaml"), MONEY);
+    assertThat(Run.in(root, "pay", "order", "50", "--today", "2026-03-02").out()).contains("new ");
+    assertThat(Run.in(root, "refund", "paid", "5", "--today", "2026-03-02").out()).contains("new ");
+  }
+
   @Test
   void whatTheCheckSaysOfAnAmendedRecordIsSaidAtOnce() {
     Run run = Run.in(root, "amend", "task", "glue", "after+=x", "--today", "2026-03-02");
