@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kitwright.assessment.sheet.Verdict;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Section;
 import kitwright.ledger.Substitution;
@@ -25,7 +26,8 @@ public final class Conditions {
     }
     Optional<Section> section = ledger.section(condition.section().get());
     if (section.isEmpty()) {
-      return Verdict.cannotTell(List.of("there is no section “" + condition.section().get() + "”"));
+      return Verdict.cannotTell(
+          List.of(ledger.noSuch(Kind.SECTIONS, condition.section().get().id())));
     }
     List<String> failing = new ArrayList<>();
     List<String> lacking = new ArrayList<>();

@@ -21,6 +21,7 @@ import kitwright.assessment.sheet.Figures;
 import kitwright.assessment.sheet.Outcome;
 import kitwright.assessment.sheet.Working;
 import kitwright.finding.Findings;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Load;
 import kitwright.ledger.Section;
 import kitwright.value.Ref;
@@ -49,7 +50,7 @@ final class SideWorked {
     }
     Optional<Section> section = of.sections().apply(ref.get());
     if (section.isEmpty()) {
-      of.lacks("there is no section “" + ref.get() + "” (" + Word.key(side) + ")");
+      of.lacks(of.inputs().noSuch(Kind.SECTIONS, ref.get()) + " (" + Word.key(side) + ")");
       return Outcome.nothing();
     }
     return switch (of.assessment().method()) {
@@ -92,7 +93,7 @@ final class SideWorked {
     Optional<Section> tip = of.sections().apply(end);
     Optional<String> misfit =
         tip.isEmpty()
-            ? Optional.of("there is no section “" + end + "”")
+            ? Optional.of(of.inputs().noSuch(Kind.SECTIONS, end))
             : Between.misfit(section, tip.get());
     misfit.ifPresent(of::lacks);
     of.materials().twice(end).ifPresent(of::lacks);

@@ -19,6 +19,7 @@ import kitwright.value.Days;
 import kitwright.value.Decimal;
 import kitwright.value.Quantity;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * The pieces that a cut may draw on.
@@ -75,14 +76,7 @@ public record Rack(List<Free> pieces, List<String> withheld) {
         .flatMap(Stock::since)
         .map(
             since -> ref.id() + " is there only from " + Days.named(since) + " on, by its “since”.")
-        .orElse(
-            ledgerKnows(ref, day)
-                ? "The stock " + ref.id() + " cannot be read."
-                : "There is no stock “" + ref.id() + "”.");
-  }
-
-  private static boolean ledgerKnows(Ref ref, Facts day) {
-    return day.written().knows(Kind.STOCK, ref.id());
+        .orElse(Word.capital(day.written().noSuch(Kind.STOCK, ref.id())) + ".");
   }
 
   private static int taken(Stock stock, List<Gone> gone, List<String> withheld) {
@@ -161,7 +155,14 @@ public record Rack(List<Free> pieces, List<String> withheld) {
               + ".");
     }
     return Unnamed.keeper(position.stock(), cut, ledger)
-        .map(nobody -> name + " is kept for “" + nobody.id() + "”, and no task has that id.");
+        .map(
+            nobody ->
+                name
+                    + " is kept for “"
+                    + nobody.id()
+                    + "”, and "
+                    + ledger.noneHasIt(Kind.TASKS, nobody.id())
+                    + ".");
   }
 
   /** A withdrawn substitution asks for nothing. */

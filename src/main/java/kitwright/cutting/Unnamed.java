@@ -8,6 +8,7 @@ import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Stock;
 import kitwright.value.Ref;
+import kitwright.value.Word;
 
 /**
  * What a plan leaves out since a name stands there that nothing has: it may mean what would serve
@@ -25,9 +26,8 @@ final class Unnamed {
         .ifPresent(
             task ->
                 all.add(
-                    "No task is called “"
-                        + task.id()
-                        + "”; what is kept for it might serve better."));
+                    Word.capital(ledger.noSuch(Kind.TASKS, task.id()))
+                        + "; what is kept for it might serve better."));
     boolean asks = cut.parts().stream().anyMatch(part -> part.material().isPresent());
     for (Ref ref : cut.from()) {
       Optional<Stock> stock = ledger.stock(ref);

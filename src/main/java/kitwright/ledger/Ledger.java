@@ -325,6 +325,35 @@ public final class Ledger {
     return unsound.getOrDefault(kind, Set.of()).contains(id);
   }
 
+  /** What could not be read and is the record of a kind with an id, or else may hold it. */
+  private Optional<Unread> unread(Kind kind, String id) {
+    return unread.stream()
+        .filter(each -> each.is(kind, id))
+        .findFirst()
+        .or(
+            () ->
+                unread.stream()
+                    .filter(each -> each.kind().isEmpty() && each.names(id))
+                    .findFirst());
+  }
+
+  /**
+   * Why no record of a kind is found under an id: {@code there is no task “lay”}, or where it
+   * stands and cannot be read.
+   */
+  public String noSuch(Kind kind, String id) {
+    return unread(kind, id)
+        .map(each -> "the " + kind.word() + " “" + id + "” " + each.whyNot())
+        .orElse("there is no " + kind.word() + " “" + id + "”");
+  }
+
+  /** The same of an id that was named just before: {@code no task has that id}. */
+  public String noneHasIt(Kind kind, String id) {
+    return unread(kind, id)
+        .map(each -> "that " + kind.word() + " " + each.whyNot())
+        .orElse("no " + kind.word() + " has that id");
+  }
+
   /** What could not be read, in the order of the files. */
   public List<Unread> unread() {
     return unread;

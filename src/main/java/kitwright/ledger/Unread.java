@@ -12,35 +12,55 @@ import kitwright.yaml.Node;
  *
  * @param named how it is told: {@code log day 2026-03-24}, or where the stretch begins
  * @param kind of a record; empty of a stretch of a file, which may hold any
+ * @param id of a record; empty text where it has none
+ * @param at where a record, or what stands under a key, begins
  * @param text all that stands in it
  * @param isUnseen whether nobody can see what stands in it, so that it may name anything
  */
-public record Unread(String named, Optional<Kind> kind, String text, boolean isUnseen) {
+public record Unread(
+    String named,
+    Optional<Kind> kind,
+    String id,
+    Optional<Place> at,
+    String text,
+    boolean isUnseen) {
   /** Whoever takes of what is there, or sends it back; of the others a lost one leaves less. */
   private static final Set<Kind> TAKERS =
       EnumSet.of(Kind.LOG, Kind.CUTS, Kind.TASKS, Kind.SUBSTITUTIONS, Kind.DELIVERIES);
 
   static Unread record(Kind kind, Entry entry, Node node) {
     String named = entry.id().isEmpty() ? "the " + kind.word() + at(node.at()) : entry.named();
-    return new Unread(named, Optional.of(kind), words(node), false);
+    return new Unread(
+        named, Optional.of(kind), entry.id(), Optional.of(node.at()), words(node), false);
   }
 
   /** What stands under a key that names no kind of record, or is no record. */
   static Unread under(Node.Scalar key, Node node) {
-    return new Unread("“" + key.text() + "”" + at(key.at()), Optional.empty(), words(node), false);
+    return new Unread(
+        "“" + key.text() + "”" + at(key.at()),
+        Optional.empty(),
+        "",
+        Optional.of(key.at()),
+        words(node),
+        false);
   }
 
   /** A file from a line on. */
   static Unread from(SourceFile file, int line) {
     String rest = String.join("\n", file.text().lines().skip(line - 1L).toList());
     String named = line < 2 ? file.path() : file.path() + " from line " + line + " on";
-    return new Unread(named, Optional.empty(), Sorts.composed(rest), false);
+    return new Unread(named, Optional.empty(), "", Optional.empty(), Sorts.composed(rest), false);
   }
 
   /** A file that could not be opened. */
   static Unread unopened(SourceFile file) {
     return new Unread(
-        file.path(), Optional.empty(), Sorts.composed(file.text()), file.text().isEmpty());
+        file.path(),
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        Sorts.composed(file.text()),
+        file.text().isEmpty());
   }
 
   private static String at(Place at) {
@@ -76,6 +96,21 @@ public record Unread(String named, Optional<Kind> kind, String text, boolean isU
   /** Whether it may be a record of a kind. */
   public boolean mayBe(Kind other) {
     return kind.isEmpty() || kind.get() == other;
+  }
+
+  /** Whether it is the record of a kind with an id. */
+  boolean is(Kind other, String name) {
+    return kind.filter(other::equals).isPresent() && id.equals(name);
+  }
+
+  /** {@code stands at tasks.yaml:12 but cannot be read}, or which stretch may hold it. */
+  String whyNot() {
+    return kind.isPresent()
+        ? "stands"
+            + at.map(place -> " at " + place.file() + ":" + place.line()).orElse("")
+            + " but"
+            + " cannot be read"
+        : "may stand in " + named + ", which cannot be read";
   }
 
   /** Whether an id stands in it, by itself, or may. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.ledger.Substitution;
 import kitwright.ledger.Task;
@@ -151,7 +152,11 @@ public record Readiness(
       case CURING ->
           "the wait after " + before + " lasts until " + Days.named(wait.until().orElseThrow());
       case RING -> "it waits for itself by way of other tasks";
-      case UNKNOWN -> "it waits for “" + wait.before() + "”, and no task has that id";
+      case UNKNOWN ->
+          "it waits for “"
+              + wait.before()
+              + "”, and "
+              + now.ledger().noneHasIt(kitwright.ledger.Kind.TASKS, wait.before());
     };
   }
 
@@ -189,24 +194,27 @@ public record Readiness(
   private static Stream<String> signatures(Task task, Facts now) {
     Release release = Release.on(now);
     return Stream.concat(
-        release.holding(task).stream().map(standing -> signature(standing.substitution(), task)),
+        release.holding(task).stream()
+            .map(standing -> signature(standing.substitution(), task, now.ledger())),
         release.unread(task).stream().map(each -> each.named() + ", which cannot be read"));
   }
 
-  private static String signature(Substitution substitution, Task task) {
+  private static String signature(Substitution substitution, Task task, Ledger ledger) {
     return "signature for "
         + substitution.id()
         + substitution
             .hold()
             .filter(held -> !held.id().equals(task.id()))
-            .map(held -> ", which may hold it: no task is called “" + held.id() + "”")
+            .map(
+                held ->
+                    ", which may hold it: " + ledger.noSuch(kitwright.ledger.Kind.TASKS, held.id()))
             .orElse("");
   }
 
   private static Stream<String> unknown(Task task, Facts now) {
     return task.who().stream()
         .filter(who -> now.ledger().party(who).isEmpty())
-        .map(who -> "nobody knows “" + who.id() + "”");
+        .map(who -> now.ledger().noSuch(kitwright.ledger.Kind.PARTIES, who.id()));
   }
 
   private static List<String> people(Task task, Facts now) {

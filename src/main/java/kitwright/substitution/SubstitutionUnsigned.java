@@ -6,6 +6,7 @@ import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Rule;
 import kitwright.ledger.Substitution;
@@ -49,6 +50,6 @@ public final class SubstitutionUnsigned implements Rule {
   private static String held(Ref task, Ledger ledger) {
     return ledger.task(task).isPresent()
         ? "The task " + task + " must not start before."
-        : "No work may start before, since no task is called “" + task + "”.";
+        : "No work may start before, since " + ledger.noSuch(Kind.TASKS, task.id()) + ".";
   }
 }

@@ -99,7 +99,8 @@ class CutPlanTest {
     assertThat(plan.quality()).startsWith("Best, if what is noted below holds");
     assertThat(plan.notes())
         .containsExactly("How much of q there is nobody can tell; it might serve better.");
-    assertThat(plan.rack().withheld()).containsExactly("The stock q cannot be read.");
+    assertThat(plan.rack().withheld())
+        .containsExactly("The stock “q” stands at sample.yaml:3 but cannot be read.");
     assertThat(plan(yaml.formatted("1")).isProvedBest()).isTrue();
   }
 

@@ -280,7 +280,7 @@ class ReadinessTest {
                 substitutions:
                   - {id: thin, instead-of: {what: thick, qty: 1}, grade: finish, why: here, hold: clsoe}
                 """))
-        .containsExactly("signature for thin, which may hold it: no task is called “clsoe”");
+        .containsExactly("signature for thin, which may hold it: there is no task “clsoe”");
   }
 
   @Test

@@ -443,7 +443,7 @@ class ToldMattersTest {
     new SubstitutionUnsigned().examine(day, found);
     assertThat(found.inOrder())
         .extracting(Finding::follows)
-        .containsExactly("No work may start before, since no task is called “lnog”.");
+        .containsExactly("No work may start before, since there is no task “lnog”.");
   }
 
   private static List<String> told(String more) {

@@ -21,6 +21,7 @@ import kitwright.assessment.sheet.Print;
 import kitwright.assessment.sheet.Step;
 import kitwright.assessment.sheet.Working;
 import kitwright.finding.Findings;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.ledger.Section;
@@ -91,7 +92,9 @@ public final class BoltMethod {
       inputs.lacks(
           section
               .material()
-              .map(ref -> "there is no material “" + ref + "”, of which " + section.named() + " is")
+              .map(
+                  ref ->
+                      inputs.noSuch(Kind.MATERIALS, ref) + ", of which " + section.named() + " is")
               .orElse(section.named() + " does not name the material of its bolts"));
     }
     if (material.isEmpty()) {

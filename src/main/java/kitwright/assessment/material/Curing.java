@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import kitwright.assessment.sheet.Inputs;
 import kitwright.assessment.sheet.Trust;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Weave;
 import kitwright.ledger.MaterialProperty;
@@ -144,7 +145,7 @@ public final class Curing {
     }
     Optional<Material> found = table.apply(ref.get());
     if (found.isEmpty()) {
-      inputs.lacks("there is no material “" + ref.get() + "”");
+      inputs.lacks(inputs.noSuch(Kind.MATERIALS, ref.get()));
     }
     return found;
   }

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import kitwright.assessment.sheet.Inputs;
 import kitwright.assessment.sheet.Sources;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Material;
 import kitwright.ledger.Material.Sort;
@@ -75,7 +76,7 @@ public final class Materials {
         table,
         ledger::builtInMaterial,
         Twice.of(ledger),
-        new Inputs(sources, ledger.build().invented()),
+        new Inputs(sources, ledger.build().invented(), ledger::noSuch),
         new ConcurrentHashMap<>());
   }
 
@@ -194,7 +195,7 @@ public final class Materials {
     Optional<Material> material = table.apply(ref);
     if (material.isEmpty()) {
       along.lacks(
-          "there is no material “" + ref + "”; “kitwright materials” lists the built-in ones");
+          inputs.noSuch(Kind.MATERIALS, ref) + "; “kitwright materials” lists the built-in ones");
       return Optional.of(new Made(Optional.empty(), along, plate, flat));
     }
     Optional<Stuff> stuff;

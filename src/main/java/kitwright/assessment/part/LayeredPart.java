@@ -11,6 +11,7 @@ import kitwright.assessment.material.Stuff;
 import kitwright.assessment.part.Part.StackLayer;
 import kitwright.assessment.sheet.Faults;
 import kitwright.assessment.sheet.Print;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Material;
 import kitwright.ledger.Section;
 import kitwright.ledger.Section.Grain;
@@ -110,7 +111,10 @@ public final class LayeredPart {
             glue ->
                 materials
                     .inputs()
-                    .lacks("there is no material “" + glue + "”, the glue of " + section.named()));
+                    .lacks(
+                        materials.inputs().noSuch(Kind.MATERIALS, glue)
+                            + ", the glue of "
+                            + section.named()));
     return section
         .glue()
         .flatMap(materials::material)

@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Material;
 import kitwright.ledger.MaterialProperty;
 import kitwright.value.Quantity;
+import kitwright.value.Ref;
 
 /**
  * The values that were leaned on, with what each rests on: stated, worked out by a rule, or
@@ -20,6 +23,7 @@ import kitwright.value.Quantity;
 public final class Inputs {
   private final Sources sources;
   private final boolean demonstration;
+  private final BiFunction<Kind, String, String> noSuch;
   private final Map<String, Input> inputs = new LinkedHashMap<>();
   private final Set<String> lacking = new LinkedHashSet<>();
   private final Set<String> notes = new LinkedHashSet<>();
@@ -29,13 +33,26 @@ public final class Inputs {
    * @param demonstration whether the build itself is invented, so that invented values are its own
    */
   public Inputs(Sources sources, boolean demonstration) {
+    this(sources, demonstration, (kind, id) -> "there is no " + kind.word() + " “" + id + "”");
+  }
+
+  /**
+   * @param noSuch why no record of a kind is found under an id
+   */
+  public Inputs(Sources sources, boolean demonstration, BiFunction<Kind, String, String> noSuch) {
     this.sources = sources;
     this.demonstration = demonstration;
+    this.noSuch = noSuch;
+  }
+
+  /** Why no record of a kind is found where one is named, as a clause. */
+  public String noSuch(Kind kind, Ref ref) {
+    return noSuch.apply(kind, ref.id());
   }
 
   /** Nothing noted as yet. */
   public Inputs afresh() {
-    return new Inputs(sources, demonstration);
+    return new Inputs(sources, demonstration, noSuch);
   }
 
   public void takeOver(Inputs other) {
