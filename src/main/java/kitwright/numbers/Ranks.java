@@ -11,6 +11,9 @@ public record Ranks(int at, int from, int to) {
   /** 95 % of a normal distribution lie within so many standard deviations. */
   private static final double TWO_SIDED_95 = 1.959964;
 
+  /** Of a share: far more than doubles round by, far less than one run of a million. */
+  private static final double ROUNDING = 1e-12;
+
   /**
    * The ranks of a share of so many runs.
    *
@@ -25,7 +28,8 @@ public record Ranks(int at, int from, int to) {
     return new Ranks(index(rank, runs), index(rank - spread, runs), index(rank + spread + 1, runs));
   }
 
+  /** What lies beyond a whole rank by rounding alone, as 0.07 · 100 does, is that rank. */
   private static int index(double rank, int runs) {
-    return Math.max(0, Math.min(runs - 1, (int) Math.ceil(rank) - 1));
+    return Math.max(0, Math.min(runs - 1, (int) Math.ceil(rank - ROUNDING * runs) - 1));
   }
 }
