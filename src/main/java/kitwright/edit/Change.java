@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import kitwright.ledger.Entry;
 import kitwright.ledger.Key;
 import kitwright.ledger.Kind;
+import kitwright.ledger.Layout;
 import kitwright.ledger.Layouts;
 import kitwright.ledger.Meant;
 import kitwright.ledger.SourceFile;
@@ -79,11 +80,45 @@ public record Change(
       if (!known.contains(key)) {
         throw new Misread(
             "a " + kind.word() + " has no key “" + key + "”",
-            Meant.by(key, known)
-                .map(near -> "did you mean “" + near + "”?")
+            within(key, kind)
+                .or(() -> Meant.by(key, known).map(near -> "did you mean “" + near + "”?"))
+                .or(() -> elsewhere(key))
                 .orElse("use one of: " + String.join(", ", known)));
       }
     }
+  }
+
+  /** Where a group of keys of the kind has it: {@code “length” stands within “uses”}. */
+  private static Optional<String> within(String key, Kind kind) {
+    return new Layouts()
+        .of(kind).keys().stream()
+            .filter(each -> each.inner().filter(inner -> has(inner, key)).isPresent())
+            .findFirst()
+            .map(each -> "“" + key + "” stands within “" + each.name() + "”: " + how(each, key));
+  }
+
+  private static String how(Key group, String key) {
+    return group.form() == Key.Form.GROUPS
+        ? "add one with “" + group.name() + "+={…, " + key + ": …}”, or change one by hand"
+        : "write all of it, “" + group.name() + "={…, " + key + ": …}”";
+  }
+
+  /** Which other kinds have it. */
+  private static Optional<String> elsewhere(String key) {
+    Layouts layouts = new Layouts();
+    List<String> kinds =
+        Stream.of(Kind.values())
+            .filter(kind -> has(layouts.of(kind), key))
+            .map(kind -> "a " + kind.word())
+            .toList();
+    return kinds.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "it is a key of " + String.join(", ", kinds) + "; “kitwright keys” shows them all");
+  }
+
+  private static boolean has(Layout layout, String key) {
+    return layout.keys().stream().anyMatch(each -> each.name().equals(key));
   }
 
   /** The text of the record’s file with the change; empty where it must be made by hand. */
