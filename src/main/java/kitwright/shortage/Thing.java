@@ -2,7 +2,6 @@ package kitwright.shortage;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import kitwright.value.Decimal;
 import kitwright.value.Dimension;
 import kitwright.value.Quantity;
 import kitwright.value.Unit;
@@ -26,14 +25,11 @@ public record Thing(String key, String what, Unit unit) {
 
   /** {@code 2 sheets}; single things as a bare number. */
   public static String told(Quantity quantity) {
-    if (quantity.unit() == Unit.EACH) {
-      return Decimal.print(quantity.amount());
-    }
     boolean plural =
         quantity.unit().dimension() == Dimension.PACKAGE
             && quantity.amount().compareTo(BigDecimal.ONE) != 0;
-    String many = quantity.toString().endsWith("x") ? "es" : "s";
-    return quantity + (plural ? many : "");
+    String many = quantity.unit().symbol().endsWith("x") ? "es" : "s";
+    return quantity.told() + (plural ? many : "");
   }
 
   /** So much of it in words. */

@@ -174,7 +174,8 @@ public record Quantity(BigDecimal amount, Unit unit) {
 
   /** As a sentence tells it: {@code 26 m}, but {@code 4} where things are counted. */
   public String told() {
-    return unit == Unit.EACH ? Decimal.print(amount) : toString();
+    String number = Decimal.print(amount);
+    return unit == Unit.EACH || unit == Unit.ONE ? number : number + " " + unit.told();
   }
 
   /** As a sentence tells it of a thing: {@code 26 m of stave-s}, {@code 4 × cleat}. */

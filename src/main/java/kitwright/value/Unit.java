@@ -39,31 +39,36 @@ public enum Unit {
   DAY(Dimension.TIME, "86400", "d", "day", "days"),
   WEEK(Dimension.TIME, "604800", "w", "week", "weeks"),
   NEWTON(Dimension.FORCE, "1", "N"),
+  DECANEWTON(Dimension.FORCE, "10", "daN"),
   KILONEWTON(Dimension.FORCE, "1000", "kN"),
   POUND_FORCE(Dimension.FORCE, "4.4482216152605", "lbf"),
-  KILOGRAM_FORCE(Dimension.FORCE, "9.80665", "kgf"),
+  KILOGRAM_FORCE(Dimension.FORCE, "9.80665", "kgf", "kp"),
   PASCAL(Dimension.STRESS, "1", "Pa", "N/m2", "N/m²"),
   KILOPASCAL(Dimension.STRESS, "1000", "kPa", "kN/m2", "kN/m²"),
   MEGAPASCAL(Dimension.STRESS, "1000000", "MPa", "N/mm2", "N/mm²", "MN/m2", "MN/m²"),
   GIGAPASCAL(Dimension.STRESS, "1000000000", "GPa", "kN/mm2", "kN/mm²", "GN/m2", "GN/m²"),
   PSI(Dimension.STRESS, "6894.757293168361", "psi", "lb/in2", "lb/in²", "lbf/in2", "lbf/in²"),
   BAR(Dimension.STRESS, "100000", "bar"),
-  KGF_PER_CM2(Dimension.STRESS, "98066.5", "kgf/cm2", "kgf/cm²"),
-  KGF_PER_MM2(Dimension.STRESS, "9806650", "kgf/mm2", "kgf/mm²"),
+  KGF_PER_CM2(Dimension.STRESS, "98066.5", "kgf/cm2", "kgf/cm²", "kp/cm2", "kp/cm²"),
+  KGF_PER_MM2(Dimension.STRESS, "9806650", "kgf/mm2", "kgf/mm²", "kp/mm2", "kp/mm²"),
+  DAN_PER_CM2(Dimension.STRESS, "100000", "daN/cm2", "daN/cm²"),
+  DAN_PER_MM2(Dimension.STRESS, "10000000", "daN/mm2", "daN/mm²"),
   PSF(Dimension.STRESS, "47.88025898033584", "psf", "lbf/ft2", "lbf/ft²"),
   KSI(Dimension.STRESS, "6894757.293168361", "ksi"),
   NEWTON_METRE(Dimension.MOMENT, "1", "Nm", "N·m"),
+  DECANEWTON_METRE(Dimension.MOMENT, "10", "daNm", "daN·m"),
   KILONEWTON_METRE(Dimension.MOMENT, "1000", "kNm", "kN·m"),
+  KILOGRAM_FORCE_METRE(Dimension.MOMENT, "9.80665", "kgf·m", "kgfm", "kpm", "kp·m"),
   POUND_FORCE_FOOT(
       Dimension.MOMENT, "1.3558179483314004", "lbf·ft", "lbf*ft", "lb-ft", "ft-lb", "ft-lbf"),
   POUND_FORCE_INCH(
       Dimension.MOMENT, "0.1129848290276167", "lbf·in", "lbf*in", "lb-in", "in-lb", "in-lbf"),
   KG_PER_M3(Dimension.DENSITY, "1", "kg/m3", "kg/m³"),
   G_PER_CM3(Dimension.DENSITY, "1000", "g/cm3", "g/cm³"),
-  LB_PER_FT3(Dimension.DENSITY, "16.01846337396014", "lb/ft3"),
+  LB_PER_FT3(Dimension.DENSITY, "16.01846337396014", "lb/ft3", "lb/ft³"),
   G_PER_M2(Dimension.AREAL_MASS, "0.001", "g/m2", "g/m²", "gsm"),
   KG_PER_M2(Dimension.AREAL_MASS, "1", "kg/m2", "kg/m²"),
-  OZ_PER_YD2(Dimension.AREAL_MASS, "0.033905747", "oz/yd2"),
+  OZ_PER_YD2(Dimension.AREAL_MASS, "0.033905747", "oz/yd2", "oz/yd²"),
   KG_PER_M(Dimension.LINEAR_MASS, "1", "kg/m"),
   N_PER_M(Dimension.LINEAR_LOAD, "1", "N/m"),
   KN_PER_M(Dimension.LINEAR_LOAD, "1000", "kN/m"),
@@ -207,6 +212,11 @@ public enum Unit {
   /** How it is written. */
   public String symbol() {
     return symbols.get(0);
+  }
+
+  /** How it is told: {@code m²} where a ledger may say {@code m2}. */
+  public String told() {
+    return symbol().replaceFirst("(?<=[a-z])2$", "²").replaceFirst("(?<=[a-z])3$", "³");
   }
 
   /** Whether amounts of the two can be added. */

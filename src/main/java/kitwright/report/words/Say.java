@@ -45,8 +45,7 @@ public final class Say {
       return number;
     }
     boolean one = quantity.amount().compareTo(BigDecimal.ONE) == 0;
-    String symbol =
-        quantity.unit().symbol().replaceFirst("(?<=m)2$", "²").replaceFirst("(?<=m)3$", "³");
+    String symbol = quantity.unit().told();
     boolean plural = quantity.unit().dimension() == Dimension.PACKAGE && !one;
     return (number + JOINED + symbol + (plural ? symbol.endsWith("x") ? "es" : "s" : "")).strip();
   }
