@@ -17,10 +17,12 @@ import kitwright.document.Slots;
 import kitwright.document.Value;
 import kitwright.ledger.Claim;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Party;
 import kitwright.report.words.Amounts;
 import kitwright.report.words.Cells;
+import kitwright.report.words.FileName;
 import kitwright.report.words.Names;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
@@ -52,13 +54,17 @@ public final class ClaimLetter {
   public static Sheet of(ClaimStanding claim, Facts now) {
     Facts then = claim.isDraft() ? now : claim.claim().sent().map(now::on).orElse(now);
     ClaimStanding sent = ClaimStandings.on(then).of(claim.claim().id()).orElse(claim);
-    return new Sheet(name(claim) + ".md", "claim", new ClaimLetter(sent, then).slots());
+    return new Sheet(name(claim, now) + ".md", "claim", new ClaimLetter(sent, then).slots());
   }
 
   /** The name of a claim’s papers, without an ending. */
-  public static String name(ClaimStanding claim) {
-    String name = "claim-" + claim.claim().id().replaceFirst("^claim-", "");
-    return name.replaceAll("[^\\p{L}\\p{N}._-]", "-");
+  public static String name(ClaimStanding claim, Facts now) {
+    List<String> ids = now.written().ids(Kind.CLAIMS).stream().map(ClaimLetter::bare).toList();
+    return "claim-" + FileName.of(bare(claim.claim().id()), ids);
+  }
+
+  private static String bare(String id) {
+    return id.replaceFirst("^claim-", "");
   }
 
   /** Of a letter that goes out today, the day that its sending will write where none is said. */

@@ -24,7 +24,7 @@ public final class ClaimSince {
   /** The page: correspondence, and what is asked, granted, paid and still open. */
   public static Sheet page(ClaimStanding claim, Facts now) {
     return new Sheet(
-        ClaimLetter.name(claim) + "-since.md",
+        ClaimLetter.name(claim, now) + "-since.md",
         "claim-since",
         Slots.none()
             .sentence("claim", claim.claim().id())
@@ -42,7 +42,7 @@ public final class ClaimSince {
   public static Sheet reminder(ClaimStanding claim, Facts now) {
     List<Line> open = claim.lines().stream().filter(line -> !line.isOver()).toList();
     return new Sheet(
-        ClaimLetter.name(claim) + "-reminder-" + now.day() + ".md",
+        ClaimLetter.name(claim, now) + "-reminder-" + now.day() + ".md",
         "claim-reminder",
         Slots.none()
             .value("day", Cells.said(now.day()))

@@ -16,10 +16,12 @@ import kitwright.kit.Position;
 import kitwright.kit.Positions;
 import kitwright.ledger.Delivery;
 import kitwright.ledger.Facts;
+import kitwright.ledger.Kind;
 import kitwright.ledger.KitItem;
 import kitwright.ledger.Party;
 import kitwright.report.words.Cautions;
 import kitwright.report.words.Cells;
+import kitwright.report.words.FileName;
 import kitwright.report.words.Say;
 import kitwright.report.words.Sheet;
 import kitwright.value.Quantity;
@@ -50,15 +52,12 @@ public final class CountSheetReport {
         .map(
             delivery ->
                 new Sheet(
-                    "count-sheet-" + fileName(delivery.id()) + ".md",
+                    "count-sheet-"
+                        + FileName.of(delivery.id(), now.ledger().ids(Kind.DELIVERIES))
+                        + ".md",
                     "count-sheet",
                     of(delivery, now)))
         .toList();
-  }
-
-  /** An id may hold signs that no file name may. */
-  private static String fileName(String id) {
-    return id.replaceAll("[^\\p{L}\\p{N}._-]", "-");
   }
 
   private static Slots first(Facts now) {

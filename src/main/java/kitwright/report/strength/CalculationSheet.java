@@ -21,10 +21,12 @@ import kitwright.document.Inline;
 import kitwright.document.Slots;
 import kitwright.document.Value;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.Kind;
 import kitwright.ledger.Ledger;
 import kitwright.ledger.Load;
 import kitwright.mechanics.load.Break;
 import kitwright.report.words.Cautions;
+import kitwright.report.words.FileName;
 import kitwright.report.words.Sheet;
 import kitwright.value.Word;
 
@@ -38,7 +40,7 @@ public final class CalculationSheet {
   /** The sheet of one assessment, with the drawing of its sections beside it. */
   public static Sheet of(Result result, Ledger ledger) {
     Assessment assessment = result.assessment();
-    String name = "assessment-" + assessment.id();
+    String name = "assessment-" + FileName.of(assessment.id(), ledger.ids(Kind.ASSESSMENTS));
     Map<String, String> drawings =
         result.sketches().isEmpty()
             ? Map.of()
