@@ -1,10 +1,13 @@
 package kitwright.substitution;
 
 import java.util.List;
+import java.util.Optional;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
 import kitwright.ledger.Assessment;
+import kitwright.ledger.EvidenceFile;
+import kitwright.ledger.Evidence;
 import kitwright.ledger.Facts;
 import kitwright.ledger.Grade;
 import kitwright.ledger.Ledger;
@@ -96,18 +99,17 @@ public final class VoidSignature implements Rule {
         "by",
         "{who} signs with a key of their own, and the sign-off under {sub} has no signature of it.",
         "Anybody could have typed the line, so it does not count.",
-        "Have the statement signed: write it with “kitwright fingerprint {sub} --by … --out FILE”,"
-            + " and the signer runs “ssh-keygen -Y sign -f KEY -n kitwright-statement FILE”; name"
-            + " FILE.sig under “signature”.",
+        "Have the statement signed: write it with “kitwright fingerprint {sub} --by {by} --out"
+            + " FILE”, FILE in the ledger’s folder, and the signer runs “ssh-keygen -Y sign -f KEY"
+            + " -n kitwright-statement FILE”; name FILE.sig under “signature”.",
         Severity.STOP),
     KEY_FORGED(
         Lack.KEY_FORGED,
         "signature-forged",
         "signature",
-        "The signature of a key under {sub} was not made by the key of {who} over this statement.",
-        "Somebody else made it, or it was made over another text or for another purpose; it does"
-            + " not count.",
-        "Ask {who} whether they signed, and what; have the statement signed that stands now.",
+        "{forged}",
+        "Nothing shows that {who} made it over this text and for this purpose; it does not count.",
+        "{proof}",
         Severity.STOP),
     KEY_UNCHECKED(
         Lack.KEY_UNCHECKED,
@@ -186,7 +188,7 @@ public final class VoidSignature implements Rule {
         standing.grade() == Grade.FINISH ? Severity.WARN : why.weight,
         signature.signOff().at().of(why.key),
         told(why.what, standing, signature, ledger),
-        why.follows,
+        told(why.follows, standing, signature, ledger),
         told(why.mend, standing, signature, ledger),
         List.of(standing.substitution().named()));
   }
@@ -196,6 +198,9 @@ public final class VoidSignature implements Rule {
     SignOff signOff = signature.signOff();
     String covers = signOff.covers().orElse("");
     return words
+        .replace("{forged}", forged(signOff, ledger))
+        .replace("{proof}", proof(signOff, ledger))
+        .replace("{by}", signOff.by().id())
         .replace(
             "{entitled}",
             standing.grade() == Grade.STRUCTURAL ? "a designer, engineer or surveyor" : "somebody")
@@ -216,6 +221,40 @@ public final class VoidSignature implements Rule {
                 .flatMap(Assessment::on)
                 .map(Days::named)
                 .orElse(""));
+  }
+
+  private static boolean hasKey(SignOff signOff, Ledger ledger) {
+    return ledger.party(signOff.by()).flatMap(Party::signingKey).isPresent();
+  }
+
+  /** The file of the key’s signature, where it is named and not there. */
+  private static Optional<String> absent(SignOff signOff, Ledger ledger) {
+    return signOff.signature().stream()
+        .filter(piece -> ledger.evidence(piece).state() != EvidenceFile.State.PRESENT)
+        .map(Evidence::file)
+        .findFirst();
+  }
+
+  private static String forged(SignOff signOff, Ledger ledger) {
+    if (!hasKey(signOff, ledger)) {
+      return "A key made a signature under {sub}, and the record of {who} names no key of theirs.";
+    }
+    return absent(signOff, ledger)
+        .map(file -> "The signature of the key of {who} under {sub} is not there: “" + file + "”.")
+        .orElse(
+            "The signature of a key under {sub} was not made by the key of {who} over this"
+                + " statement.");
+  }
+
+  /** How it is shown who made it. */
+  private static String proof(SignOff signOff, Ledger ledger) {
+    if (!hasKey(signOff, ledger)) {
+      return "Have {who} give you the line of their public key, and write it under “signing-key” of"
+          + " the party {by}.";
+    }
+    return absent(signOff, ledger).isPresent()
+        ? "Put the file where “signature” names it, or have the statement signed that stands now."
+        : "Ask {who} whether they signed, and what; have the statement signed that stands now.";
   }
 
   /** What somebody is, where nobody of that role can hold the right. */
