@@ -123,6 +123,11 @@ public record Delivery(
         k.at());
   }
 
+  /** Whether it came and was counted: what has no day when it came has no counts. */
+  public boolean isCounted() {
+    return received.isPresent() && !counted.isEmpty();
+  }
+
   @Override
   public Kind kind() {
     return Kind.DELIVERIES;

@@ -154,7 +154,7 @@ final class WaitingMatters {
   Stream<OpenMatter> unopened() {
     return now.ledger().deliveries().stream()
         .filter(each -> each.received().isPresent())
-        .filter(each -> each.counted().isEmpty())
+        .filter(each -> !each.isCounted())
         .map(this::unopened);
   }
 

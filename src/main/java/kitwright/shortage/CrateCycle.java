@@ -33,7 +33,7 @@ public final class CrateCycle implements Rule {
     Plan plan = Plan.on(day);
     Map<String, Through> crates = new LinkedHashMap<>();
     for (Delivery delivery : day.ledger().deliveries()) {
-      if (delivery.counted().isEmpty()) {
+      if (!delivery.isCounted()) {
         through(delivery, day).forEach(each -> crates.put(key(each), each));
       }
     }

@@ -58,9 +58,18 @@ class TellingsProperties {
   }
 
   static List<String> contradictions(long seed) throws IOException {
+    return contradictions(folder -> GeneratedBuild.write(seed, folder));
+  }
+
+  /** Writes a build into a folder. */
+  interface Written {
+    void into(Path folder) throws IOException;
+  }
+
+  static List<String> contradictions(Written build) throws IOException {
     Path folder = Files.createTempDirectory("tellings");
     try {
-      GeneratedBuild.write(seed, folder);
+      build.into(folder);
       return new Told(folder).contradictions();
     } finally {
       try (Stream<Path> all = Files.walk(folder)) {
@@ -227,9 +236,12 @@ class TellingsProperties {
       Map<String, BigDecimal> counted = new TreeMap<>();
       String sheets = say(TODAY, "report", "count-sheet", "--format", "markdown");
       Matcher line =
-          Pattern.compile("\\| ☑ [^|]*`(\\w+)`[^|]*\\|[^|]*\\| *(\\d+) \\|").matcher(sheets);
+          Pattern.compile("\\| ☑ [^|]*`(\\w+)`[^|]*\\|[^|]*\\| *(\\d+) \\| *(\\d*) *\\|")
+              .matcher(sheets);
       while (line.find()) {
-        counted.merge(line.group(1), new BigDecimal(line.group(2)), BigDecimal::add);
+        BigDecimal good =
+            new BigDecimal(line.group(2)).subtract(new BigDecimal("0" + line.group(3)));
+        counted.merge(line.group(1), good, BigDecimal::add);
       }
       counted.forEach(
           (id, many) ->
@@ -504,11 +516,13 @@ class TellingsProperties {
 
     /** What must be done by tomorrow’s evening: the page, and the list of that day. */
     private void acts() {
-      LocalDate day = TODAY.plusDays(1);
-      if (OneAnswerProperties.isDated(folder, day)) {
-        return;
-      }
       JsonNode page = json("tomorrow");
+      LocalDate day = LocalDate.parse(page.get("day").asText());
+      for (LocalDate each = TODAY.plusDays(1); !each.isAfter(day); each = each.plusDays(1)) {
+        if (OneAnswerProperties.isDated(folder, each)) {
+          return; // the page is seen from today: what is dated later has not happened
+        }
+      }
       Set<String> told = new TreeSet<>();
       page.path("acts")
           .forEach(

@@ -89,7 +89,7 @@ public final class CountSheetReport {
     if (!delivery.packed().isEmpty()) {
       return "The lines are those of the delivery note.";
     }
-    return delivery.counted().isEmpty()
+    return !delivery.isCounted()
         ? "The note’s lines are not in the ledger, so that here is all of the kit that is still to"
             + " come."
         : "The lines are those counted so far.";
@@ -104,7 +104,7 @@ public final class CountSheetReport {
                       line.item(), Optional.of(line.qty()), counted(delivery, line.item()), true))
           .toList();
     }
-    if (delivery.counted().isEmpty()) {
+    if (!delivery.isCounted()) {
       return lines(now);
     }
     return delivery.counted().stream()
@@ -114,7 +114,7 @@ public final class CountSheetReport {
 
   private static Optional<Delivery.Counted> counted(Delivery delivery, Ref item) {
     return delivery.counted().stream()
-        .filter(line -> line.item().id().equals(item.id()))
+        .filter(line -> delivery.isCounted() && line.item().id().equals(item.id()))
         .findFirst();
   }
 
