@@ -388,9 +388,11 @@ class DealingTest {
   @Test
   void aShortageOfWhatTheKitDoesNotKnowIsMetToo() {
     String alone =
-        "shortages: [{id: s, item: ghost, qty: 4, found: 2026-01-06, cause: not-packed}]\n"
-            + "budget: [{line: l, title: L, amount: 900}]\n"
-            + "stock: [{id: brass, what: brass bolt, qty: 9}]\n";
+        """
+        shortages: [{id: s, item: ghost, qty: 4, found: 2026-01-06, cause: not-packed}]
+        budget: [{line: l, title: L, amount: 900}]
+        stock: [{id: brass, what: brass bolt, qty: 9}]
+        """;
     assertThat(ghost(alone + spends("id: p, on: 2026-02-01, state: paid, replaces: s, qty: 3")))
         .isEqualTo("lacks 1, 3 BOUGHT");
     assertThat(ghost(alone + substitution(", for: s").replace("item: bolt", "what: ghost")))
