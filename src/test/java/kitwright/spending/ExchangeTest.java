@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.List;
 import java.util.Optional;
 import kitwright.Sample;
+import kitwright.ledger.Spend;
 import kitwright.value.Misread;
 import kitwright.value.Money;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ExchangeTest {
   private static final Currency EUR = Currency.getInstance("EUR");
@@ -84,5 +89,47 @@ class ExchangeTest {
   void theBudgetsRateIsThatOfTheStartOrTheFirstAfterIt() {
     assertThat(EXCHANGE.planned(money("1 NZD").currency()).get().of(money("100000 NZD")))
         .hasToString("54321.00 EUR");
+  }
+
+  /** By hand: what was paid at home, and from there by the order's rate, or the table's. */
+  @ParameterizedTest
+  @CsvSource({
+    // order, its rate, payment, its rate, its day, asked on, is of the order
+    "100 NZD, , 40 NZD, , 2025-01-01, 2025-01-01, 40.00 NZD",
+    "100 EUR, , 40 NZD, 0.6, 2026-02-02, 2026-02-02, 24.00 EUR",
+    "100 EUR, , 40 NZD, , 2026-02-20, 2026-03-01, 22.00 EUR",
+    "100 NZD, 0.5, 36 EUR, , 2026-02-20, 2026-03-01, 72.00 NZD",
+    "100 NZD, 0.5, 30 GBP, 1.2, 2026-02-20, 2026-03-01, 72.00 NZD",
+    "100 NZD, 0.5, 30 GBP, , 2026-02-02, 2026-03-01, 67.50 NZD",
+    "100 NZD, , 11 EUR, , 2026-02-21, 2026-03-01, 20.00 NZD",
+    "100 NZD, 0, 11 EUR, , 2026-02-21, 2026-03-01, 20.00 NZD",
+    "100 NZD, , 11 EUR, , 2026-01-01, 2026-03-01, 20.00 NZD",
+    "100 NZD, , 11 EUR, , 2026-01-01, 2026-01-02, none",
+    "100 NZD, 0.5, 30 GBP, , 2026-01-01, 2026-03-01, none",
+    "100 CHF, , 11 EUR, , 2026-02-21, 2026-03-01, none",
+  })
+  void aPaymentInAnotherCurrencyIsWorthSoMuchOfItsOrder(
+      String order,
+      String orderRate,
+      String paid,
+      String paidRate,
+      String on,
+      String asked,
+      String worth) {
+    String records =
+        """
+        budget: [{line: kit, title: Kit, amount: 500}]
+        spending:
+          - {id: o, on: 2026-01-10, line: kit, what: sails, amount: %s%s, state: ordered}
+          - {id: p, on: %s, line: kit, what: half, amount: %s%s, state: paid, pays: o}
+        """
+            .formatted(order, rate(orderRate), on, paid, rate(paidRate));
+    List<Spend> spends = Sample.ledger(records).spending();
+    assertThat(EXCHANGE.inOrder(spends.get(1), spends.get(0), day(asked)).map(Money::toString))
+        .isEqualTo(Optional.of(worth).filter(each -> !each.equals("none")));
+  }
+
+  private static String rate(@Nullable String rate) {
+    return rate == null ? "" : ", rate: " + rate;
   }
 }
