@@ -1,7 +1,6 @@
 package kitwright.ledger;
 
 import java.util.List;
-import java.util.Locale;
 import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.finding.Severity;
@@ -15,9 +14,16 @@ import kitwright.value.Place;
 public interface Rule {
   /** The fault, in kebab-case words: the name of its class, which says it already. */
   default String name() {
+    // Letter by letter: a large ledger may hold a finding for every tenth record.
     String type = getClass().getName();
-    String words = type.substring(type.lastIndexOf('.') + 1).replaceAll("(?<=.)(?=[A-Z])", "-");
-    return words.toLowerCase(Locale.ROOT);
+    int from = type.lastIndexOf('.') + 1;
+    StringBuilder words = new StringBuilder();
+    for (int i = from; i < type.length(); i++) {
+      char letter = type.charAt(i);
+      words.append(i > from && Character.isUpperCase(letter) ? "-" : "");
+      words.append(Character.toLowerCase(letter));
+    }
+    return words.toString();
   }
 
   /** Adds a finding for each place where it does not hold on that day. */

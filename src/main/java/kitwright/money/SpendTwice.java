@@ -44,8 +44,8 @@ public final class SpendTwice implements Rule {
   }
 
   private static boolean isSame(Spend one, Spend other) {
-    return agree(one.to().map(SpendTwice::plain), other.to().map(SpendTwice::plain))
-        && (plain(one.what()).equals(plain(other.what())) || isOneThing(one, other))
+    return (isSame(one.what(), other.what()) || isOneThing(one, other))
+        && (one.to().isEmpty() || other.to().isEmpty() || isSame(one.to().get(), other.to().get()))
         && agree(one.qty().map(Quantity::told), other.qty().map(Quantity::told))
         && agree(one.pays().map(Ref::id), other.pays().map(Ref::id))
         && agree(one.refunds().map(Ref::id), other.refunds().map(Ref::id))
@@ -66,6 +66,10 @@ public final class SpendTwice implements Rule {
     Set<String> files = new HashSet<>();
     spend.receipt().stream().map(Evidence::file).forEach(files::add);
     return files.isEmpty() ? Optional.empty() : Optional.of(files);
+  }
+
+  private static boolean isSame(String one, String other) {
+    return one.equals(other) || plain(one).equals(plain(other));
   }
 
   private static String plain(String words) {

@@ -63,8 +63,9 @@ public final class Spent {
     this.exchange = exchange;
     this.books = books;
     valued = books.valued();
-    open = WaysOut.of(day, exchange, valued, over);
-    unpriced = WaysOut.unpriced(day, exchange, valued, known);
+    WaysOut ways = new WaysOut(day, exchange, valued);
+    open = ways.priced(over);
+    unpriced = ways.unpriced(known);
     repairs = Repairs.of(ledger, exchange, asOf, valued);
     Headways headways = Headways.of(ledger, asOf);
     earned = new Earned(ledger.build().week(), headways);

@@ -34,7 +34,7 @@ final class WaysOut {
   private final Map<String, List<Valued>> because = new HashMap<>();
   private final Map<String, Task> userOf = new HashMap<>();
 
-  private WaysOut(Facts day, Exchange exchange, List<Valued> valued) {
+  WaysOut(Facts day, Exchange exchange, List<Valued> valued) {
     this.day = day;
     ledger = day.ledger();
     this.exchange = exchange;
@@ -58,13 +58,11 @@ final class WaysOut {
    *
    * @param covered ids of shortages that are over
    */
-  static List<OpenShortage> of(
-      Facts day, Exchange exchange, List<Valued> valued, Set<String> covered) {
-    WaysOut ways = new WaysOut(day, exchange, valued);
-    return day.ledger().shortages().stream()
+  List<OpenShortage> priced(Set<String> covered) {
+    return ledger.shortages().stream()
         .filter(shortage -> !covered.contains(shortage.id()))
         .sorted(Comparator.comparing(Shortage::id))
-        .flatMap(shortage -> ways.open(shortage).stream())
+        .flatMap(shortage -> open(shortage).stream())
         .toList();
   }
 
@@ -73,13 +71,11 @@ final class WaysOut {
    *
    * @param known ids of shortages that are over, or of which all is on its way
    */
-  static List<UnpricedShortage> unpriced(
-      Facts day, Exchange exchange, List<Valued> valued, Set<String> known) {
-    WaysOut ways = new WaysOut(day, exchange, valued);
-    return day.ledger().shortages().stream()
+  List<UnpricedShortage> unpriced(Set<String> known) {
+    return ledger.shortages().stream()
         .filter(shortage -> !known.contains(shortage.id()))
-        .filter(shortage -> ways.open(shortage).isEmpty())
-        .map(shortage -> new UnpricedShortage(shortage, ways.line(shortage)))
+        .filter(shortage -> open(shortage).isEmpty())
+        .map(shortage -> new UnpricedShortage(shortage, line(shortage)))
         .toList();
   }
 

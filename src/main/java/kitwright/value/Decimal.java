@@ -106,7 +106,10 @@ public final class Decimal {
   public static String grouped(BigDecimal number) {
     String plain = number.abs().toPlainString();
     int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
-    String groups = plain.substring(0, point).replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u00a0");
-    return (number.signum() < 0 ? "−" : "") + groups + plain.substring(point);
+    StringBuilder groups = new StringBuilder(plain);
+    for (int at = point - 3; at > 0; at -= 3) {
+      groups.insert(at, '\u00a0');
+    }
+    return (number.signum() < 0 ? "−" : "") + groups;
   }
 }
