@@ -12,7 +12,6 @@ import kitwright.ledger.Entry;
 import kitwright.ledger.Key;
 import kitwright.ledger.Section;
 import kitwright.ledger.WeakLink;
-import kitwright.value.Quantity;
 
 /**
  * Measures of an assessment and of its sections that lie outside what their keys plausibly hold. A
@@ -54,23 +53,11 @@ final class Implausible {
   private record Seen(Entry entry, List<String> told) implements At.Visitor {
     @Override
     public void see(List<At> within, Key key, Object value) {
-      if (value instanceof Quantity measure) {
-        key.band()
-            .filter(band -> band.misses(measure))
-            .ifPresent(
-                band ->
-                    told.add(
-                        "“"
-                            + key.name()
-                            + ": "
-                            + measure
-                            + "” of the "
-                            + entry.named()
-                            + " is outside what it plausibly is, "
-                            + band.low()
-                            + " to "
-                            + band.high()));
-      }
+      key.implausible(value)
+          .ifPresent(
+              why ->
+                  told.add(
+                      "“" + key.name() + ": " + value + "” of the " + entry.named() + " " + why));
     }
   }
 }

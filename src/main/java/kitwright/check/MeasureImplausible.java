@@ -5,9 +5,7 @@ import kitwright.finding.Finding;
 import kitwright.finding.Findings;
 import kitwright.ledger.Assessment;
 import kitwright.ledger.Facts;
-import kitwright.ledger.Key;
 import kitwright.ledger.Section;
-import kitwright.value.Quantity;
 
 /**
  * Fires where a measure lies outside what its key plausibly holds: most often a slip of the unit.
@@ -15,23 +13,13 @@ import kitwright.value.Quantity;
 public final class MeasureImplausible extends KeyRule {
   @Override
   void examine(Seen seen, Facts day, Findings out) {
-    if (seen.value() instanceof Quantity measure) {
-      seen.key()
-          .band()
-          .filter(band -> band.misses(measure))
-          .ifPresent(band -> out.add(implausible(seen, measure, band)));
-    }
+    seen.key().implausible(seen.value()).ifPresent(why -> out.add(implausible(seen, why)));
   }
 
-  private Finding implausible(Seen seen, Quantity measure, Key.Band band) {
+  private Finding implausible(Seen seen, String why) {
     return warn(
         seen.at().of(seen.key().name()),
-        seen.told(measure)
-            + " is outside what it plausibly is, "
-            + band.low()
-            + " to "
-            + band.high()
-            + ".",
+        seen.told(seen.value()) + " " + why + ".",
         seen.entry() instanceof Section || seen.entry() instanceof Assessment
             ? "No assessment that leans on it passes."
             : "It is reckoned with as it stands; a slip of the unit makes all that follows from it"

@@ -46,7 +46,7 @@ public final class Import {
   private final Map<Entry, Map<String, String>> changed = new LinkedHashMap<>();
   private final List<String> refused = new ArrayList<>();
   private final List<String> leftOut = new ArrayList<>();
-  private ListNumbers numbers = ListNumbers.plain();
+  private ListNumbers numbers = ListNumbers.UNSEEN;
   private int alike;
 
   private Import(Kind kind, Currency currency, Map<String, String> every) {
@@ -89,9 +89,7 @@ public final class Import {
           "the list is empty", "check that it was saved as CSV, or its first sheet as xlsx");
     }
     Map<Integer, String> places = made.places(rows.get(0).cells(), columns);
-    if (!isWorkbook) {
-      made.numbers = ListNumbers.of(rows, made.ofNumbers(places), delimiter);
-    }
+    made.numbers = ListNumbers.of(rows, made.ofNumbers(places), delimiter);
     Map<String, Integer> seen = new HashMap<>();
     for (int i = 1; i < rows.size(); i++) {
       made.take(rows.get(i), places, seen, ledger);

@@ -16,19 +16,17 @@ final class ListNumbers {
       Pattern.compile("[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}");
   private static final Pattern POINT = Pattern.compile("[+-]?[0-9]*\\.[0-9]+");
 
+  /** Before the rows were looked at. */
+  static final ListNumbers UNSEEN = new ListNumbers(false);
+
   private final boolean mayPartThousands;
 
   private ListNumbers(boolean mayPartThousands) {
     this.mayPartThousands = mayPartThousands;
   }
 
-  /** Of a workbook, which holds numbers and not what they look like. */
-  static ListNumbers plain() {
-    return new ListNumbers(false);
-  }
-
   /**
-   * Of delimited text.
+   * Of delimited text, or of a workbook, in which a person may have typed numbers as text.
    *
    * @param columns those that hold numbers
    */

@@ -112,6 +112,17 @@ public record Key(
     sort.read(text, reader);
   }
 
+  /**
+   * What follows the name of a measure that lies outside its band: {@code is outside what it
+   * plausibly is, 1 mm to 2 m}. Empty where it lies within, or is none of that dimension.
+   */
+  public Optional<String> implausible(Object value) {
+    return value instanceof Quantity measure
+        ? band.filter(one -> one.misses(measure))
+            .map(one -> "is outside what it plausibly is, " + one.low() + " to " + one.high())
+        : Optional.empty();
+  }
+
   /** Whether a text is one of its sort. */
   public boolean reads(String text, Keys reader) {
     try {

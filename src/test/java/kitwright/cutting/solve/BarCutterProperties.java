@@ -72,12 +72,7 @@ class BarCutterProperties {
     }
     List<BarPart> made = new ArrayList<>();
     for (BarPart p : task.parts()) {
-      int qty =
-          p.qty()
-              - plan.missing().stream()
-                  .filter(each -> each.mark().equals(p.mark()))
-                  .mapToInt(Shortfall::missing)
-                  .sum();
+      int qty = Made.of(p.mark(), p.qty(), plan.missing());
       if (qty > 0) {
         made.add(new BarPart(p.mark(), p.length(), qty, p.priority(), p.joint(), p.from()));
       }

@@ -66,12 +66,7 @@ class PanelCutterProperties {
     }
     List<PanelPart> made = new ArrayList<>();
     for (PanelPart p : task.parts()) {
-      int qty =
-          p.qty()
-              - plan.missing().stream()
-                  .filter(each -> each.mark().equals(p.mark()))
-                  .mapToInt(Shortfall::missing)
-                  .sum();
+      int qty = Made.of(p.mark(), p.qty(), plan.missing());
       if (qty > 0) {
         made.add(
             new PanelPart(p.mark(), p.length(), p.width(), qty, p.priority(), p.grain(), p.on()));
